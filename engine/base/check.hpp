@@ -1,0 +1,18 @@
+// Asserts that stay on in every build: a failed one is our bug, never the user's.
+#pragma once
+#include <stdexcept>
+#include <string>
+
+namespace endbell {
+
+/// Caught once, in main: exit 70.
+class OurBug : public std::logic_error {
+ public:
+    using std::logic_error::logic_error;
+};
+
+inline void check(bool holds, const char* claim) {
+    if (!holds) throw OurBug(std::string("this should always hold: ") + claim);
+}
+
+}  // namespace endbell

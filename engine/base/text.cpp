@@ -1,0 +1,132 @@
+#include "engine/base/text.hpp"
+
+#include <algorithm>
+#include <cstdint>
+#include <cstdio>
+#include <numeric>
+
+namespace endbell {
+
+namespace {
+
+bool is_space(char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '\v' || c == '\f'; }
+bool is_upper(char c) { return c >= 'A' && c <= 'Z'; }
+bool is_lower(char c) { return c >= 'a' && c <= 'z'; }
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+}  // namespace
+
+std::string_view trimmed(std::string_view text) {
+    while (!text.empty() && is_space(text.front())) text.remove_prefix(1);
+    while (!text.empty() && is_space(text.back())) text.remove_suffix(1);
+    return text;
+}
+
+std::string lower(std::string_view ascii) {
+    std::string out(ascii);
+    for (char& c : out) {
+        if (is_upper(c)) c = static_cast<char>(c - 'A' + 'a');
+    }
+    return out;
+}
+
+std::vector<std::string> split(std::string_view text, char separator) {
+    std::vector<std::string> parts;
+    std::size_t start = 0;
+    for (std::size_t i = 0; i <= text.size(); ++i) {
+        if (i < text.size() && text[i] != separator) continue;
+        parts.emplace_back(text.substr(start, i - start));
+        start = i + 1;
+    }
+    return parts;
+}
+
+std::string joined(const std::vector<std::string>& parts, std::string_view separator) {
+    std::string out;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (i > 0) out += separator;
+        out += parts[i];
+    }
+    return out;
+}
+
+std::string number_key(std::string_view part_number) {
+    std::string key;
+    for (char c : part_number) {
+        if (is_digit(c) || is_upper(c)) key += c;
+        if (is_lower(c)) key += static_cast<char>(c - 'a' + 'A');
+    }
+    return key;
+}
+
+std::string visible(std::string_view text) {
+    std::string out;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(text[i]);
+        // U+0080..U+009F (C1 controls) are C2 80..C2 9F; direction marks are E2 80 8E/8F/AA-AE and E2 81 A6-A9.
+        const auto next = [&](std::size_t k) {
+            return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : 0U;
+        };
+        std::size_t hidden = 0;
+        if (byte < 0x20 || byte == 0x7f) hidden = 1;
+        if (byte == 0xc2 && next(1) >= 0x80 && next(1) < 0xa0) hidden = 2;
+        if (byte == 0xe2 && next(1) == 0x80 && (next(2) == 0x8e || next(2) == 0x8f || (next(2) >= 0xaa && next(2) <= 0xae))) {
+            hidden = 3;
+        }
+        if (byte == 0xe2 && next(1) == 0x81 && next(2) >= 0xa6 && next(2) <= 0xa9) hidden = 3;
+        if (hidden == 0) {
+            out += text[i];
+            continue;
+        }
+        for (std::size_t k = 0; k < hidden; ++k) {
+            char escaped[8];
+            std::snprintf(escaped, sizeof escaped, "\\x%02x", next(k));
+            out += escaped;
+        }
+        i += hidden - 1;
+    }
+    return out;
+}
+
+int edit_distance(std::string_view a, std::string_view b) {
+    std::vector<int> row(b.size() + 1);
+    std::iota(row.begin(), row.end(), 0);
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        int diagonal = row[0];
+        row[0] = static_cast<int>(i);
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const int above = row[j];
+            const int change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+            row[j] = std::min({above + 1, row[j - 1] + 1, change});
+            diagonal = above;
+        }
+    }
+    return row[b.size()];
+}
+
+std::string nearest(std::string_view wanted, const std::vector<std::string>& known) {
+    const std::string key = lower(wanted);
+    std::string best;
+    int best_distance = std::max(1, static_cast<int>(wanted.size()) / 3) + 1;
+    for (const std::string& word : known) {
+        const int distance = edit_distance(key, lower(word));
+        if (distance < best_distance) {
+            best_distance = distance;
+            best = word;
+        }
+    }
+    return best;
+}
+
+std::string fingerprint(std::string_view bytes) {
+    std::uint64_t hash = 0xcbf29ce484222325ULL;
+    for (char c : bytes) {
+        hash ^= static_cast<unsigned char>(c);
+        hash *= 0x100000001b3ULL;
+    }
+    char text[17];
+    std::snprintf(text, sizeof text, "%016llx", static_cast<unsigned long long>(hash));
+    return text;
+}
+
+}  // namespace endbell

@@ -1,0 +1,30 @@
+// Small text tools that never look at the locale.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace endbell {
+
+std::string_view trimmed(std::string_view text);
+std::string lower(std::string_view ascii);
+std::vector<std::string> split(std::string_view text, char separator);
+std::string joined(const std::vector<std::string>& parts, std::string_view separator);
+
+/// Letters and digits only, upper case: two spellings of one part number give the same key.
+std::string number_key(std::string_view part_number);
+
+/// Control characters, escape sequences and direction marks as visible \xNN, so that catalog text
+/// can never drive a terminal. Other UTF-8 passes.
+std::string visible(std::string_view text);
+
+/// The number of single-character edits between two words (Levenshtein).
+int edit_distance(std::string_view a, std::string_view b);
+
+/// The word nearest to `wanted` for a "did you mean", or empty when none is near enough.
+std::string nearest(std::string_view wanted, const std::vector<std::string>& known);
+
+/// 64-bit FNV-1a of `bytes` as 16 hexadecimal digits. A fingerprint, not a seal.
+std::string fingerprint(std::string_view bytes);
+
+}  // namespace endbell

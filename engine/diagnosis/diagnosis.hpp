@@ -1,0 +1,76 @@
+// Readings to a reasoned conclusion: what failed, what made it fail, what is still to be measured.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/model/failed_unit.hpp"
+#include "engine/model/finding.hpp"
+#include "engine/model/limits.hpp"
+
+namespace endbell {
+
+enum class Fault { motor, module, motor_and_module, capacitor, supply, control_signal, airflow, wheel_or_bearing, none, not_shown };
+template <>
+struct Words<Fault> {
+    static constexpr std::array table{Word<Fault>{Fault::motor, "motor"},
+                                      Word<Fault>{Fault::module, "module"},
+                                      Word<Fault>{Fault::motor_and_module, "motor and module"},
+                                      Word<Fault>{Fault::capacitor, "capacitor"},
+                                      Word<Fault>{Fault::supply, "supply"},
+                                      Word<Fault>{Fault::control_signal, "control signal"},
+                                      Word<Fault>{Fault::airflow, "airflow"},
+                                      Word<Fault>{Fault::wheel_or_bearing, "wheel or bearing"},
+                                      Word<Fault>{Fault::none, "no fault found"},
+                                      Word<Fault>{Fault::not_shown, "not shown yet"}};
+};
+
+/// One reading against one threshold.
+struct Evidence {
+    std::string_view test;    // "winding balance": a stable id
+    std::string job_key;      // "measured.windings"
+    Verdict verdict = Verdict::not_shown;  // fits: passes the test; does_not_fit: fails it; not_shown: missing or open
+    std::string_view reason;
+    Fact measured;
+    Fact limit;
+    std::string limit_id;
+    std::string source;
+};
+
+/// A reading still to be taken. Ordered: the safest and most telling first.
+struct MissingReading {
+    std::string job_key;
+    std::string_view test;
+    int seconds = 0;       // about how long it takes on site; common practice
+    bool power_off = true;  // true: only with power locked out and the wait over
+};
+
+/// What killed the part, where the readings show it.
+struct KillerCause {
+    std::string_view cause;   // "high static pressure"
+    std::string job_key;
+    std::string source;
+    double yearly_hazard_uncured = 0;  // chance a year of losing the new part too; common practice
+    double yearly_hazard_cured = 0;
+};
+
+struct Diagnosis {
+    Fault fault = Fault::not_shown;
+    std::vector<Evidence> evidence;      // every test, passed, failed or open
+    std::vector<MissingReading> missing;  // empty when the conclusion is shown
+    std::vector<KillerCause> causes;
+    std::vector<std::string> contradictions;  // job keys that cannot all be true, joined by " and "
+
+    /// The winding and shaft tests passed: a two-piece motor's module alone may be replaced.
+    bool motor_half_proven_good = false;
+    /// Nothing should be replaced until the fault elsewhere is cured.
+    bool replace_nothing() const {
+        return fault == Fault::capacitor || fault == Fault::supply || fault == Fault::control_signal ||
+               fault == Fault::airflow || fault == Fault::none;
+    }
+};
+
+/// A job that says nothing of what was measured gives `not_shown` with the list of readings to take.
+Diagnosis diagnose(const FailedUnit& job, const Limits& limits);
+
+}  // namespace endbell

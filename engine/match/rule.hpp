@@ -1,0 +1,39 @@
+// A rule is one claim about an old motor and a catalog part. One rule: one .cpp in rules/, one test in
+// tests/rules/, one page in docs/rules/, one line in registry.cpp. tests/house fails when one is missing.
+#pragma once
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "engine/diagnosis/diagnosis.hpp"
+#include "engine/model/catalog.hpp"
+#include "engine/model/failed_unit.hpp"
+#include "engine/model/finding.hpp"
+
+namespace endbell {
+
+/// Everything a rule may look at besides the part.
+struct Question {
+    const FailedUnit& job;
+    const Diagnosis& diagnosis;
+    const Limits& limits;
+};
+
+/// How a mismatch counts. Only for reading: the finding's verdict says what it came to.
+enum class Weight { hard, curable, preference };
+
+struct Rule {
+    std::string_view id;       // "shaft-diameter"; also the names of its file, test and page
+    std::string_view claim;    // one sentence that a fitting part makes true
+    Weight weight;
+    std::vector<std::string_view> sources;   // ids
+    std::vector<std::string_view> limits;    // ids of limit rows it reads
+    std::vector<std::string_view> job_keys;  // "plate.rotation": what it asks of the job
+    /// Always answers, also for parts of a kind it does not concern (then: fits, reason "not concerned").
+    Finding (*check)(const Question&, const Part&);
+};
+
+/// All rules in the order in which a person would check them.
+const std::vector<Rule>& rules();
+
+}  // namespace endbell

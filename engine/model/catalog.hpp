@@ -1,0 +1,56 @@
+// The catalog as the engine sees it: an interface, so that the store, an index or a test can stand behind it.
+#pragma once
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/model/limits.hpp"
+#include "engine/model/part.hpp"
+
+namespace endbell {
+
+/// A piece of work and its hours, from the shop's own table. Hours in thousandths: no floating point in a total.
+struct LabourTask {
+    std::string id;  // "motor swap", "shaft cut"
+    int thousandth_hours = 0;
+    std::string source;
+};
+
+class Catalog {
+ public:
+    virtual ~Catalog() = default;
+
+    /// Every part, ascending by id. `visit` must not call back into the catalog's writers.
+    virtual void each_part(const std::function<void(const Part&)>& visit) const = 0;
+    virtual std::optional<Part> part(std::string_view id) const = 0;
+    /// All offers of one part, ascending by (branch, seller).
+    virtual std::vector<Offer> offers(std::string_view part_id) const = 0;
+    /// Cross references whose old number has the same letters and digits.
+    virtual std::vector<CrossReference> references(std::string_view old_number) const = 0;
+    virtual std::optional<LabourTask> labour(std::string_view task) const = 0;
+    virtual const Limits& limits() const = 0;
+    /// Names this state of the catalog on every sheet: "generation 3, digest 0123456789abcdef".
+    virtual std::string stamp() const = 0;
+};
+
+/// A catalog of plain vectors: for tests, and the naive picture of what the store must equal.
+class PlainCatalog : public Catalog {
+ public:
+    std::vector<Part> parts_list;
+    std::vector<Offer> offer_list;
+    std::vector<CrossReference> reference_list;
+    std::vector<LabourTask> labour_list;
+    Limits limit_rows;
+
+    void each_part(const std::function<void(const Part&)>& visit) const override;
+    std::optional<Part> part(std::string_view id) const override;
+    std::vector<Offer> offers(std::string_view part_id) const override;
+    std::vector<CrossReference> references(std::string_view old_number) const override;
+    std::optional<LabourTask> labour(std::string_view task) const override;
+    const Limits& limits() const override { return limit_rows; }
+    std::string stamp() const override { return "plain"; }
+};
+
+}  // namespace endbell

@@ -1,0 +1,175 @@
+// The job: what failed, what its plate says, what was measured, what it sits in, what controls it, whose shop.
+// Each group is one table of the job file. Keys have the names of the fields.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "engine/model/kinds.hpp"
+#include "engine/model/reading.hpp"
+#include "engine/model/supply.hpp"
+#include "engine/units/money.hpp"
+#include "engine/units/units.hpp"
+
+namespace endbell {
+
+/// [unit] what the motor turns, and where it sits.
+struct UnitFacts {
+    Reading<std::string> name;  // what this job is called on paper
+    Reading<Load> load;
+    Reading<bool> belt_drive;
+    Reading<ShaftPosition> shaft_points;
+    Reading<bool> outdoors;
+    Reading<std::string> old_part_number;
+    Reading<std::string> old_module_number;
+    Reading<std::string> equipment_model;   // needed for an inducer: no inference is allowed
+    Reading<std::string> equipment_serial;
+    Reading<std::string> assembly_number;   // the specified inducer assembly
+    Reading<bool> plate_trusted;            // false: signs of an earlier, possibly wrong replacement
+};
+
+/// [plate] the old motor's nameplate, as read. Lengths are of the shaft as the motor was made.
+struct PlateFacts {
+    Reading<Family> family;
+    Reading<std::vector<Power>> power;      // one entry; several when the plate lists hp per tap, high to low
+    Reading<std::vector<PlateVolts>> volts;  // several: reconnectable
+    Reading<int> phase;
+    Reading<Frequency> frequency;
+    Reading<Speed> speed;
+    Reading<int> poles;
+    Reading<Current> current;
+    Reading<double> service_factor;
+    Reading<Rotation> rotation;
+    Reading<bool> double_shaft;
+    Reading<Length> shaft_diameter;
+    Reading<Length> shaft_length;
+    Reading<Length> shaft_flat;
+    Reading<Length> body_diameter;
+    Reading<std::string> frame;
+    Reading<Mount> mount;
+    Reading<Length> bolt_circle;
+    Reading<Enclosure> enclosure;
+    Reading<Bearing> bearing;
+    Reading<Temperature> ambient;
+    Reading<Protection> protection;
+    Reading<Capacitance> capacitor;
+    Reading<Voltage> capacitor_volts;
+    Reading<int> speeds;                    // how many speeds are really used
+    Reading<SignalClass> signal;
+    Reading<TapRule> tap_rule;
+    Reading<std::string> program;           // of a constant-airflow module
+    Reading<std::string> connector;
+};
+
+/// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
+struct MeasuredFacts {
+    Reading<Voltage> line_volts;             // at the motor, under load where it runs
+    Reading<Voltage> control_volts;          // tap to C with the call present
+    Reading<std::vector<int>> live_taps;
+    Reading<std::vector<Resistance>> windings;  // three, pin to pin, rotor held still
+    Reading<bool> rotor_held;
+    Reading<Resistance> winding_to_shell;
+    Reading<bool> spins_free;
+    Reading<bool> shaft_play;
+    Reading<Capacitance> capacitor;          // by meter, out of circuit
+    Reading<Voltage> capacitor_volts;        // across the capacitor, running
+    Reading<Current> capacitor_amps;         // in the start lead, running
+    Reading<bool> capacitor_bulged;
+    Reading<Current> amps;
+    Reading<Speed> speed;
+    Reading<Power> watts;                    // electrical input
+    Reading<Airflow> airflow;
+    Reading<Pressure> static_supply;         // positive, after the blower
+    Reading<Pressure> static_return;         // negative, before the blower; the sign carries the side
+    Reading<Pressure> static_total;
+    Reading<Pressure> filter_drop;
+    Reading<TemperatureRise> rise;
+    Reading<Length> bore;                    // of the wheel or blade hub
+    Reading<Length> shaft_needed;            // motor face to the far end of the hub
+    Reading<Length> shaft_room;              // the longest shaft that clears
+    Reading<Length> band_diameter;           // of the mount that stays in the equipment
+    Reading<Length> body_room;               // the longest motor body that clears
+    Reading<std::vector<Symptom>> symptoms;
+    Reading<int> earlier_replacements;       // motors or modules already lost here
+};
+
+/// [equipment] the plate of the unit the motor sits in, and the house around it.
+struct EquipmentFacts {
+    Reading<Current> minimum_circuit_ampacity;
+    Reading<Current> maximum_overcurrent;
+    Reading<Current> fan_amps;               // the fan's full-load current on the equipment plate
+    Reading<Current> compressor_amps;
+    Reading<Voltage> supply;                 // nominal supply: 115, 208, 230, 277, 460, 575
+    Reading<HeatRate> cooling;               // total; one ton is 12,000 Btu/h
+    Reading<int> cooling_stages;
+    Reading<int> heating_stages;
+    Reading<HeatRate> heat_input;
+    Reading<HeatRate> heat_output;
+    Reading<double> efficiency;              // heat output over input, 0 to 1
+    Reading<TemperatureRise> rise_low;       // the plate's permitted rise
+    Reading<TemperatureRise> rise_high;
+    Reading<Power> electric_heat;
+    Reading<Pressure> static_limit;          // the plate's maximum external static
+    Reading<Length> altitude;
+    Reading<Temperature> return_air;
+    Reading<double> remaining_years;
+    Reading<std::string> climate;            // "humid", "normal", "dry": sets cfm per ton
+    Reading<Money> replacement_price;        // a quote for new equipment, where the user has one
+};
+
+/// One terminal that gives a call today, and the call it stands for.
+struct Terminal {
+    std::string name;   // G, Y1, W1, ... or a board's own label
+    Call call;
+};
+
+/// [controls] what tells the blower to run.
+struct ControlFacts {
+    Reading<ControlSource> source;
+    Reading<HeatKind> heat;
+    Reading<ReversingValve> reversing_valve;
+    Reading<DehumidifyLogic> dehumidify;
+    Reading<bool> fan_with_heat;             // the thermostat sends G with W
+    Reading<std::vector<Terminal>> terminals;
+    Reading<ApparentPower> transformer;
+    Reading<ApparentPower> transformer_load;
+    Reading<bool> common_present;            // a C wire reaches the motor
+    Reading<bool> run_signal_available;
+    Reading<double> cool_hours;              // per year
+    Reading<double> heat_hours;
+    Reading<double> circulate_hours;
+};
+
+/// [shop] whose money and whose rules. `as_of` stands in for a clock: the engine never reads one.
+struct ShopFacts {
+    Reading<std::string> branch;
+    Reading<std::string> as_of;              // YYYY-MM-DD
+    Reading<std::string> currency;           // ISO 4217
+    Reading<Money> labour_rate;              // per hour
+    Reading<Money> trip;
+    Reading<Money> diagnosis_fee;
+    Reading<Share> markup;                   // on cost
+    Reading<Share> margin;                   // of price: told apart from markup
+    Reading<Share> parts_tax;
+    Reading<Share> labour_tax;
+    Reading<Share> emergency;                // 1.5 times labour is 150 %
+    Reading<Share> real_discount_rate;
+    Reading<Share> nominal_discount_rate;
+    Reading<Share> energy_escalation;
+    Reading<Money> electricity;              // per 100 kWh, so that 0.1545 USD/kWh is 15.45
+    Reading<std::vector<std::string>> prefer_makers;
+    Reading<std::vector<std::string>> exclude_makers;
+    Reading<int> longest_lead_days;
+    Reading<bool> in_stock_only;
+};
+
+struct FailedUnit {
+    UnitFacts unit;
+    PlateFacts plate;
+    MeasuredFacts measured;
+    EquipmentFacts equipment;
+    ControlFacts controls;
+    ShopFacts shop;
+    std::string digest;  // fingerprint of the job's text
+};
+
+}  // namespace endbell

@@ -1,0 +1,66 @@
+// What one rule found about one part: data first. English is made of it in explain/.
+#pragma once
+#include <compare>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "engine/model/kinds.hpp"
+#include "engine/model/reading.hpp"
+#include "engine/model/supply.hpp"
+#include "engine/units/units.hpp"
+
+namespace endbell {
+
+/// Ordered, worst last: a part's verdict is the worst of its findings.
+enum class Verdict { fits, fits_with_changes, not_shown, does_not_fit };
+template <>
+struct Words<Verdict> {
+    static constexpr std::array table{Word<Verdict>{Verdict::fits, "fits"},
+                                      Word<Verdict>{Verdict::fits_with_changes, "fits with changes"},
+                                      Word<Verdict>{Verdict::not_shown, "not shown to fit"},
+                                      Word<Verdict>{Verdict::does_not_fit, "does not fit"}};
+};
+
+/// A typed value of a finding. std::string holds words (family, mount, program); double a bare ratio or count.
+using Value = std::variant<std::monostate, bool, double, std::string, Power, PlateVolts, Voltage, Current, Frequency,
+                           Speed, Torque, Length, Capacitance, ApparentPower, Airflow, Pressure, Resistance, Temperature,
+                           TemperatureRise, Rotation>;
+
+struct Fact {
+    Value value;
+    Origin origin = Origin::job;
+    bool known() const { return !std::holds_alternative<std::monostate>(value); }
+};
+
+/// What would put a curable finding right.
+struct Remedy {
+    Cure cure;
+    std::optional<Length> from;
+    std::optional<Length> to;
+    std::optional<Capacitance> capacitor;
+    std::optional<Voltage> capacitor_volts;
+    std::optional<Mount> mount;  // the mount that the equipment has
+    std::optional<std::string> connector_from;
+    std::optional<std::string> connector_to;
+    std::string task;  // the labour task it takes, from the shop's table of hours
+};
+
+/// One rule's answer. `reason` is a stable word of that rule ("too thick"), for tests and for explain/.
+struct Finding {
+    std::string_view rule;
+    Verdict verdict = Verdict::fits;
+    std::string_view reason;
+    Fact wanted;
+    Fact offered;
+    Fact limit;
+    std::string limit_id;           // row of limits, where one decided
+    std::string source;             // id of a Source
+    std::vector<Remedy> remedies;   // all of them are needed
+    std::vector<std::string> asks;  // job keys ("measured.bore") or part columns ("motors.rotation") that would settle it
+    bool caution = false;           // fits, but must be said: 230-only on 208 and the like
+};
+
+}  // namespace endbell

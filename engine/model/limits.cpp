@@ -1,0 +1,155 @@
+#include "engine/model/limits.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/check.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr auto lower = Stricter::lower;
+constexpr auto higher = Stricter::higher;
+
+// A row a line: id, value, unit, which way is stricter, source, meaning. Keep each block in order of use.
+const std::vector<Limit>& own_rows() {
+    static const std::vector<Limit> rows{
+        // supply
+        {"voltage.band", 0.10, "of plate volts", lower, "mg1-12.44", "running voltage may differ this much from the plate", ""},
+        {"voltage.guard", 0.0, "V", lower, "common-practice", "how far outside the band a reading still passes", ""},
+        {"voltage.range_a_208", 197.0, "V", higher, "c84.1", "below this a 208 V service is outside range A", ""},
+        {"voltage.unbalance", 0.01, "of mean", lower, "mg1-12.45", "three-phase voltage unbalance without derating", ""},
+        {"voltage.frequency", 0.05, "of plate hertz", lower, "mg1-12.44", "frequency may differ this much from the plate", ""},
+        // size and speed
+        {"power.low", 0.98, "of old power", higher, "common-practice", "less is a smaller motor; 2 % covers 745.7 against 746 W", ""},
+        {"power.step_up", 1.0, "standard steps", lower, "common-practice", "how many standard sizes up a capacitor-run motor may go", ""},
+        {"speed.match", 0.05, "of old rpm", lower, "common-practice", "rated speed may differ this much within one pole count", ""},
+        {"shaft.bore_clearance", 0.002, "in", lower, "common-practice", "equal diameters are a slip fit within this", ""},
+        {"body.band", 0.0625, "in", lower, "common-practice", "a band takes a body this much off its own diameter", ""},
+        {"ambient.short", 0.0, "C degrees", lower, "common-practice", "how far the new ambient rating may lie below the old", ""},
+        // current
+        {"current.over_plate", 1.0, "of fan amps on the equipment plate", lower, "nec-430.6", "new full-load amps over the equipment plate's", ""},
+        {"current.circuit", 1.25, "of largest motor", higher, "nec-440.33", "minimum circuit ampacity takes the largest motor at this", ""},
+        // capacitor
+        {"capacitor.part", 0.06, "of plate microfarad", lower, "capacitor-practice", "good: within the part's own tolerance", ""},
+        {"capacitor.replace", 0.10, "of plate microfarad", lower, "capacitor-practice", "beyond this the capacitor is replaced", ""},
+        // electronic motors
+        {"winding.balance", 0.10, "of mean", lower, "winding-10", "largest deviation of three winding readings", ""},
+        {"winding.spread", 1.0, "ohm", lower, "winding-1-ohm", "the three winding readings agree within this", ""},
+        {"winding.most", 20.0, "ohm", lower, "winding-20-ohm", "each winding reads below this", ""},
+        {"winding.ground", 100000.0, "ohm", higher, "winding-ground", "winding to shell reads above this; exactly this is not shown", ""},
+        {"tap.low", 12.0, "V", higher, "tap-window", "lowest tap voltage that enables", ""},
+        {"tap.high", 33.0, "V", lower, "tap-window", "highest tap voltage", ""},
+        {"tap.current", 0.020, "A", lower, "tap-current", "what one tap draws at most", ""},
+        // air
+        {"static.repair_first", 0.80, "in. w.c.", lower, "static-0.8", "above this the duct is the fault to correct first", ""},
+        {"static.plate_default", 0.50, "in. w.c.", lower, "static-plate", "where the equipment plate gives no maximum", ""},
+        {"filter.drop", 0.30, "in. w.c.", lower, "common-practice", "a filter above this is replaced", ""},
+        {"airflow.match", 0.10, "of target cfm", lower, "common-practice", "a tap passes within this of its target", ""},
+        {"airflow.warn", 0.15, "of target cfm", lower, "acca-5", "beyond this a tap fails its call", ""},
+        {"load.full", 1.0, "of rated power", lower, "common-practice", "shaft load at the operating point, service factor apart", ""},
+        {"load.warn", 0.95, "of rated power", lower, "common-practice", "shaft load above this is said", ""},
+        {"cooling.least", 300.0, "cfm per ton", higher, "common-practice", "less freezes the coil", ""},
+        {"cooling.low", 350.0, "cfm per ton", higher, "common-practice", "lower edge of the cooling window", ""},
+        {"cooling.high", 450.0, "cfm per ton", lower, "common-practice", "upper edge of the cooling window", ""},
+        {"element.rise", 50.0, "F degrees", lower, "common-practice", "electric elements, where their plate gives no minimum airflow", ""},
+        // control power
+        {"transformer.plan", 0.80, "of rated VA", lower, "va-budget", "planned load of a control transformer", ""},
+        {"class2.power", 100.0, "VA", lower, "nec-725", "largest class 2 source", ""},
+        {"class2.volts", 30.0, "V", lower, "nec-725", "largest class 2 voltage", ""},
+        // money
+        {"price.age", 30.0, "days", lower, "common-practice", "an older price is stale: the total becomes a question", ""},
+    };
+    return rows;
+}
+
+}  // namespace
+
+std::string_view word(Basis basis) {
+    switch (basis) {
+        case Basis::read: return "read in a third-party copy";
+        case Basis::calculated: return "calculated";
+        case Basis::from_memory: return "from memory";
+        case Basis::common_practice: return "common practice";
+    }
+    return "?";
+}
+
+// `READ Rn` and `[Sn]` of the research behind this table were excerpts of stored public copies, never the
+// paper code books: check the adopted edition before relying on a value.
+const std::vector<Source>& sources() {
+    static const std::vector<Source> list{
+        {"common-practice", "no published source: what careful shops do", Basis::common_practice},
+        {"physics", "definition or conservation law", Basis::calculated},
+        {"fan-laws", "fan affinity laws: flow with n, pressure with n^2, shaft power with n^3", Basis::read},
+        {"slip-line", "linear-slip motor against a cube-law fan: a teaching model", Basis::calculated},
+        {"mg1-2.24", "NEMA MG 1 2.24: direction of rotation, facing the end opposite the drive", Basis::from_memory},
+        {"iec-60034-8", "IEC 60034-8: direction of rotation, facing the drive end", Basis::read},
+        {"rotation-words", "two trade explanations of nameplate rotation letters", Basis::read},
+        {"mg1-10.32", "NEMA MG 1 10.32: standard ratings and full-load speeds of small motors", Basis::from_memory},
+        {"mg1-12.44", "NEMA MG 1 12.44.1: voltage within 10 %, frequency within 5 %", Basis::read},
+        {"mg1-12.45", "NEMA MG 1 14.36: derating above 1 % voltage unbalance", Basis::read},
+        {"c84.1", "ANSI C84.1 range A, 208Y/120 service", Basis::from_memory},
+        {"nec-430.6", "NEC 430.6(A)(1): fan motors below 1200 rpm or multi-speed use plate amps", Basis::read},
+        {"nec-430.32", "NEC 430.32(B): automatically started motors of 1 hp or less are protected", Basis::from_memory},
+        {"nec-430.248", "NEC Table 430.248: single-phase full-load currents", Basis::read},
+        {"nec-430.250", "NEC Table 430.250: three-phase full-load currents", Basis::read},
+        {"nec-440.33", "minimum circuit ampacity on equipment plates: 1.25 of the largest motor plus the rest", Basis::read},
+        {"nec-725", "NEC Article 725: class 2 sources, 30 V and 100 VA", Basis::read},
+        {"capacitor-practice", "trade articles on run-capacitor testing: 6 % on the part, 10 % as working rule", Basis::read},
+        {"capacitor-formula", "C = I / (2 pi f V), volts across the capacitor", Basis::calculated},
+        {"winding-10", "a variable-speed service guide: winding readings within 10 %", Basis::read},
+        {"winding-1-ohm", "a gas-furnace service manual: winding readings within an ohm", Basis::read},
+        {"winding-20-ohm", "gas-furnace service manuals: each winding below 20 ohm", Basis::read},
+        {"winding-ground", "gas-furnace service manuals: winding to shell above 100 kilohm", Basis::read},
+        {"tap-window", "two equipment manuals: 12 to 33 V ac between tap and C", Basis::read},
+        {"tap-current", "an equipment manual: under 20 mA a tap", Basis::read},
+        {"tap-rule", "the part's own sheet: what two live taps do", Basis::read},
+        {"two-piece", "equipment manuals: only the constant-airflow kind has a separable module", Basis::read},
+        {"program", "equipment manuals: a module of another program behaves differently and ends the warranty", Basis::read},
+        {"static-0.8", "an ECM training book: above 0.8 in. w.c. the duct is corrected first", Basis::read},
+        {"static-plate", "trade article on nameplate static ratings: 0.50 in. w.c. is the usual maximum", Basis::read},
+        {"acca-5", "ANSI/ACCA 5 QI: airflow within 15 % of design", Basis::from_memory},
+        {"va-budget", "a control-power budget page: plan at or below 80 % of rated VA", Basis::read},
+        {"inducer", "a draft inducer is part of a certified combustion system: the specified assembly only", Basis::common_practice},
+        {"retrofit-wiring", "a universal retrofit's wiring guide: line run signal from the board, 24 V speed leads", Basis::read},
+        {"nist-135", "NIST Handbook 135: discounting conventions", Basis::from_memory},
+        {"appendix-aa", "10 CFR 430 Subpart B Appendix AA: fan energy rating and operating hours", Basis::from_memory},
+    };
+    return list;
+}
+
+const Source& source(std::string_view id) {
+    for (const Source& s : sources()) {
+        if (s.id == id) return s;
+    }
+    throw OurBug("no such source: " + std::string(id));
+}
+
+Limits::Limits() : rows_(own_rows()) {}
+
+bool Limits::has(std::string_view id) const {
+    return std::any_of(rows_.begin(), rows_.end(), [&](const Limit& row) { return row.id == id; });
+}
+
+const Limit& Limits::row(std::string_view id) const {
+    for (const Limit& row : rows_) {
+        if (row.id == id) return row;
+    }
+    throw OurBug("no such limit: " + std::string(id));
+}
+
+Limits::Tightening Limits::tighten(std::string_view id, double value, std::string set_by) {
+    for (Limit& row : rows_) {
+        if (row.id != id) continue;
+        const bool tighter = row.stricter == Stricter::lower ? value <= row.value : value >= row.value;
+        if (!tighter || !std::isfinite(value)) return Tightening::looser;
+        row.value = value;
+        row.set_by = std::move(set_by);
+        return Tightening::accepted;
+    }
+    return Tightening::unknown_row;
+}
+
+}  // namespace endbell

@@ -1,0 +1,48 @@
+#include <algorithm>
+
+#include "engine/base/text.hpp"
+#include "engine/model/catalog.hpp"
+
+namespace endbell {
+
+void PlainCatalog::each_part(const std::function<void(const Part&)>& visit) const {
+    std::vector<const Part*> order;
+    for (const Part& p : parts_list) order.push_back(&p);
+    std::sort(order.begin(), order.end(), [](const Part* a, const Part* b) { return a->id < b->id; });
+    for (const Part* p : order) visit(*p);
+}
+
+std::optional<Part> PlainCatalog::part(std::string_view id) const {
+    for (const Part& p : parts_list) {
+        if (p.id == id) return p;
+    }
+    return std::nullopt;
+}
+
+std::vector<Offer> PlainCatalog::offers(std::string_view part_id) const {
+    std::vector<Offer> found;
+    for (const Offer& o : offer_list) {
+        if (o.part_id == part_id) found.push_back(o);
+    }
+    std::sort(found.begin(), found.end(), [](const Offer& a, const Offer& b) {
+        return a.branch != b.branch ? a.branch < b.branch : a.seller < b.seller;
+    });
+    return found;
+}
+
+std::vector<CrossReference> PlainCatalog::references(std::string_view old_number) const {
+    std::vector<CrossReference> found;
+    for (const CrossReference& r : reference_list) {
+        if (number_key(r.old_number) == number_key(old_number)) found.push_back(r);
+    }
+    return found;
+}
+
+std::optional<LabourTask> PlainCatalog::labour(std::string_view task) const {
+    for (const LabourTask& t : labour_list) {
+        if (t.id == task) return t;
+    }
+    return std::nullopt;
+}
+
+}  // namespace endbell

@@ -1,0 +1,40 @@
+// A value as somebody wrote or measured it, beside its raw text.
+#pragma once
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "engine/base/place.hpp"
+
+namespace endbell {
+
+/// Where a value comes from. Inferred and assumed values are shown as such and never decide a hard field.
+enum class Origin { plate, measured, equipment, job, catalog, shop, inferred, assumed };
+
+/// Three states: not written (raw empty), written and read (value), written but open (question, no value).
+template <class T>
+struct Reading {
+    std::optional<T> value;
+    std::string raw;
+    Origin origin = Origin::job;
+    Place at;
+    std::string question;               // why the text alone does not decide, as a question
+    std::vector<std::string> readings;  // the meanings it may have
+
+    explicit operator bool() const { return value.has_value(); }
+    const T& operator*() const { return *value; }
+    const T* operator->() const { return &*value; }
+    bool is_open() const { return !value && !question.empty(); }
+};
+
+/// A value that code, not a person, put there: in tests and in inference.
+template <class T>
+Reading<T> known(T value, Origin origin = Origin::job) {
+    Reading<T> reading;
+    reading.value = std::move(value);
+    reading.origin = origin;
+    return reading;
+}
+
+}  // namespace endbell

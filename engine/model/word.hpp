@@ -1,0 +1,36 @@
+// Named values and the one word each of them has in files, sheets and JSON.
+#pragma once
+#include <array>
+#include <optional>
+#include <string_view>
+
+namespace endbell {
+
+template <class E>
+struct Word {
+    E value;
+    std::string_view text;
+};
+
+/// Specialised beside each enumeration: `static constexpr std::array table{Word<E>{...}, ...}`.
+template <class E>
+struct Words;
+
+template <class E>
+constexpr std::string_view word(E value) {
+    for (const Word<E>& entry : Words<E>::table) {
+        if (entry.value == value) return entry.text;
+    }
+    return "?";
+}
+
+/// The value whose word is exactly `text`; empty for any other spelling.
+template <class E>
+constexpr std::optional<E> from_word(std::string_view text) {
+    for (const Word<E>& entry : Words<E>::table) {
+        if (entry.text == text) return entry.value;
+    }
+    return std::nullopt;
+}
+
+}  // namespace endbell

@@ -1,0 +1,140 @@
+#include "engine/units/money.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "engine/base/check.hpp"
+#include "engine/base/text.hpp"
+
+namespace endbell {
+
+namespace {
+
+// ISO 4217: minor-unit digits of the currencies this program has been asked for; from memory.
+constexpr std::array<std::pair<std::string_view, int>, 12> currencies{{{"USD", 2},
+                                                                       {"CAD", 2},
+                                                                       {"MXN", 2},
+                                                                       {"EUR", 2},
+                                                                       {"GBP", 2},
+                                                                       {"AUD", 2},
+                                                                       {"NZD", 2},
+                                                                       {"CHF", 2},
+                                                                       {"INR", 2},
+                                                                       {"JPY", 0},
+                                                                       {"KWD", 3},
+                                                                       {"BHD", 3}}};
+
+std::int64_t power_of_ten(int digits) {
+    std::int64_t value = 1;
+    for (int i = 0; i < digits; ++i) value *= 10;
+    return value;
+}
+
+/// Plain digits with at most one point and at most `decimals` digits behind it, times 10^decimals.
+std::optional<std::int64_t> read_fixed(std::string_view text, int decimals) {
+    bool negative = false;
+    if (!text.empty() && (text.front() == '-' || text.front() == '+')) {
+        negative = text.front() == '-';
+        text.remove_prefix(1);
+    }
+    std::int64_t value = 0;
+    int behind_point = -1;
+    int digits = 0;
+    for (char c : text) {
+        if (c == '.' && behind_point < 0) {
+            behind_point = 0;
+        } else if (c >= '0' && c <= '9') {
+            if (behind_point >= 0 && ++behind_point > decimals) return std::nullopt;
+            if (++digits > 15) return std::nullopt;
+            value = value * 10 + (c - '0');
+        } else {
+            return std::nullopt;
+        }
+    }
+    if (digits == 0) return std::nullopt;
+    value *= power_of_ten(decimals - std::max(behind_point, 0));
+    return negative ? -value : value;
+}
+
+void same_currency(const Money& a, const Money& b) {
+    check(a.currency() == b.currency(), "a sum has one currency");
+}
+
+}  // namespace
+
+std::optional<Currency> currency(std::string_view code) {
+    for (const auto& known : currencies) {
+        if (known.first == code) return Currency{std::string(code), known.second};
+    }
+    return std::nullopt;
+}
+
+Money operator+(const Money& a, const Money& b) {
+    same_currency(a, b);
+    return Money(a.minor_ + b.minor_, a.currency_);
+}
+
+Money operator-(const Money& a, const Money& b) {
+    same_currency(a, b);
+    return Money(a.minor_ - b.minor_, a.currency_);
+}
+
+std::strong_ordering operator<=>(const Money& a, const Money& b) {
+    same_currency(a, b);
+    return a.minor_ <=> b.minor_;
+}
+
+Money Money::scaled(std::int64_t numerator, std::int64_t denominator) const {
+    check(denominator > 0, "a share has a positive denominator");
+    __extension__ using Wide = __int128;
+    const Wide product = static_cast<Wide>(minor_) * numerator;
+    const Wide half = denominator / 2;
+    const Wide rounded = product >= 0 ? (product + half) / denominator : -((-product + half) / denominator);
+    return Money(static_cast<std::int64_t>(rounded), currency_);
+}
+
+std::string Money::amount() const {
+    const std::int64_t scale = power_of_ten(currency_.digits);
+    const std::int64_t size = minor_ < 0 ? -minor_ : minor_;
+    std::string text = (minor_ < 0 ? "-" : "") + std::to_string(size / scale);
+    if (currency_.digits > 0) {
+        std::string cents = std::to_string(size % scale);
+        cents.insert(0, static_cast<std::size_t>(currency_.digits) - cents.size(), '0');
+        text += "." + cents;
+    }
+    return text;
+}
+
+std::string to_text(const Money& money) {
+    std::string digits = money.amount();
+    const std::size_t first = digits.front() == '-' ? 1 : 0;
+    std::size_t point = digits.find('.');
+    if (point == std::string::npos) point = digits.size();
+    for (std::size_t at = point; at > first + 3; at -= 3) digits.insert(at - 3, ",");
+    return money.currency().code + " " + digits;
+}
+
+std::optional<Money> read_amount(std::string_view text, const Currency& currency) {
+    std::string plain(trimmed(text));
+    if (!plain.empty() && plain.front() == '$') plain.erase(0, 1);
+    // A comma is a thousands mark only where three digits follow it; "12,50" is not guessed.
+    for (std::size_t comma = plain.find(','); comma != std::string::npos; comma = plain.find(',')) {
+        const std::size_t end = std::min(plain.find_first_of(",.", comma + 1), plain.size());
+        if (comma == 0 || end - comma != 4) return std::nullopt;
+        plain.erase(comma, 1);
+    }
+    const auto minor = read_fixed(plain, currency.digits);
+    if (!minor) return std::nullopt;
+    return Money(*minor, currency);
+}
+
+std::optional<Share> read_percent(std::string_view text) {
+    std::string plain(trimmed(text));
+    if (!plain.empty() && plain.back() == '%') plain = std::string(trimmed(std::string_view(plain).substr(0, plain.size() - 1)));
+    const auto millionths = read_fixed(plain, 4);
+    if (!millionths) return std::nullopt;
+    return Share{*millionths};
+}
+
+}  // namespace endbell
