@@ -118,11 +118,11 @@ struct Words<Protection> {
 };
 
 /// How a two-voltage motor is set to one of its ratings.
-enum class Selection { none, jumper, plug, leads };
+enum class VoltageSelection { none, jumper, plug, leads };
 template <>
-struct Words<Selection> {
-    static constexpr std::array table{Word<Selection>{Selection::none, "none"}, Word<Selection>{Selection::jumper, "jumper"},
-                                      Word<Selection>{Selection::plug, "plug"}, Word<Selection>{Selection::leads, "leads"}};
+struct Words<VoltageSelection> {
+    static constexpr std::array table{Word<VoltageSelection>{VoltageSelection::none, "none"}, Word<VoltageSelection>{VoltageSelection::jumper, "jumper"},
+                                      Word<VoltageSelection>{VoltageSelection::plug, "plug"}, Word<VoltageSelection>{VoltageSelection::leads, "leads"}};
 };
 
 enum class PartKind { motor, module, accessory };

@@ -17,7 +17,7 @@ struct Rating {
     std::optional<PlateVolts> volts;
     std::optional<Current> amps;
     std::optional<Speed> speed;
-    Selection selection = Selection::none;  // how the motor is set to this rating
+    VoltageSelection selection = VoltageSelection::none;  // how the motor is set to this rating
 };
 
 struct Tap {
