@@ -45,6 +45,8 @@ struct Remedy {
     std::optional<Mount> mount;  // the mount that the equipment has
     std::optional<std::string> connector_from;
     std::optional<std::string> connector_to;
+    int count = 1;     // how many of it: the relays of a wiring plan
+    int poles = 1;     // of a relay: change-over contacts on its one coil
     std::string task;  // the labour task it takes, from the shop's table of hours
 };
 
