@@ -1,4 +1,6 @@
 // Each way out as cash flows: today's total to the cent, and its cost a year over its own life.
+// Rounding: every line is rounded once, half away from zero, when it is formed; tax is one line, rounded once
+// over the whole invoice. Totals are sums of lines: no floating point enters them.
 #pragma once
 #include <optional>
 #include <string>
@@ -6,37 +8,98 @@
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
+#include "engine/diagnosis/diagnosis.hpp"
 #include "engine/kit/kit.hpp"
 
 namespace endbell {
 
 /// One line of a quote.
 struct CostLine {
-    std::string_view kind;  // "part", "kit part", "labour", "trip", "diagnosis", "tax", "core credit"
-    std::string subject;    // part id or task
-    Money amount;
-    std::string source;     // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
-    bool stale = false;
+    std::string_view kind;  // "part", "kit part", "labour", "emergency", "trip", "diagnosis", "second visit",
+                            // "tax", "core credit", "equipment"
+    std::string subject;         // part id or task
+    Money amount;                // what the customer pays
+    std::string source;          // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
+    bool stale = false;          // older than limit price.age, or of no known date
+    std::optional<Money> cost;   // of a part: what the shop pays
+    std::string_view priced_by;  // of a part: "cost", "markup" (on cost) or "margin" (of price)
+    Share share;                 // the markup or margin
+    int thousandth_hours = 0;    // of labour
+};
+
+/// What one call's tap draws in a year.
+struct EnergyLine {
+    Call call = Call::circulate;
+    int tap = 0;  // 0: the old motor as it ran
+    double watts = 0;
+    double hours = 0;  // a year
+    bool hours_assumed =
+        false;  // not from the job: 10 CFR 430 App. AA (from memory), or two stages shared equally
+};
+
+/// This option beside the one that is cheapest today, over the shorter of the two lives (whole years),
+/// without residual value. Savings are energy and expected recurrence.
+struct Comparison {
+    int years = 0;
+    double extra_first_cost = 0;               // minor units; negative: the option is also cheaper today
+    double saving_per_year = 0;                // minor units, first year
+    double net_saving = 0;                     // present value, minor units
+    std::optional<double> simple_payback;      // years; absent when nothing is saved
+    std::optional<double> discounted_payback;  // absent when the saving never pays the extra
+    std::optional<double> savings_to_investment;
+    std::optional<double> adjusted_return;  // a year
+    /// Where the order of the two costs a year turns over: the value of one input with all others held.
+    std::optional<Money> flips_at_electricity;  // per 100 kWh
+    std::optional<double> flips_at_hours;       // factor on every call's hours
+    std::optional<double> flips_at_life;        // years of this option's life
 };
 
 struct CostOption {
-    std::string_view way;   // "keep and cure", "module", "motor", "retrofit", "capacitor", "equipment"
-    std::string part_id;    // empty where no part is bought
+    std::string_view way;  // "keep and cure", "capacitor", "control repair", "module", "same motor",
+                           // "universal", "retrofit", "equipment"
+    std::string part_id;  // empty where no part is bought
     std::vector<CostLine> lines;
-    std::optional<Money> today;             // absent when `lacking` is not empty
+    std::optional<Money> so_far;   // the sum of the lines that are known; absent when none is
+    std::optional<Money> today;    // absent when `lacking` is not empty
+    std::optional<int> lead_days;  // until everything is there
+    std::vector<EnergyLine> energy_lines;
     std::optional<Energy> energy_per_year;
-    std::optional<Money> energy_cost;       // a year
-    double life_years = 0;
-    std::optional<Money> per_year;          // equivalent annual cost over its own life
-    std::vector<std::string> lacking;       // job keys or "offers PART": the questions
-    std::vector<std::string_view> loses;    // stable words: "constant airflow", "efficiency"
-    std::vector<std::string_view> not_counted;
+    std::optional<Money> energy_cost;  // a year, at today's price
+    double life_years = 0;             // ends with the equipment where that is known to end first
+    std::string life_source;           // id of a Source; lives are common practice unless it says otherwise
+    std::optional<Money>
+        recurrence_uncured;  // expected a year, while the cause that killed the last one stays
+    std::optional<Money> recurrence_cured;
+    std::optional<Money> per_year;  // equivalent annual cost over its own life
+    std::optional<Comparison> against_cheapest;
+    std::vector<std::string> lacking;  // job keys, "offers PART" or "labour TASK": the questions
+    std::vector<std::string_view>
+        loses;  // "constant airflow", "efficiency", "humidity control", "warranty", ...
+    std::vector<std::string_view> not_counted;  // "energy", "permit", "lead time", ...
 };
 
 struct Ledger {
-    std::vector<CostOption> options;  // in the order of the ranking that was asked for
+    std::vector<CostOption>
+        options;  // keep and repair first, then the candidates in their own order, then equipment
     std::optional<int> cheapest_today;  // index into options; absent when no total is known
-    std::optional<int> cheapest_per_year;
+    std::optional<int>
+        cheapest_per_year;       // absent too when energy is known for some options and not for others
+    std::string_view rate_kind;  // "real" or "nominal"
+    double discount_rate = 0;
+    std::string rate_source;           // a job key or the id of a Source
+    std::vector<std::string> lacking;  // job keys without which nothing can be put on a yearly footing
 };
+
+/// One candidate with what the stages before found.
+struct PricedCandidate {
+    Candidate candidate;
+    KitChoice kit;
+    std::optional<Offer> offer;
+    AirPlan air;
+};
+
+Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,
+                     const std::vector<PricedCandidate>& candidates, const Catalog& catalog,
+                     const Policy& policy);
 
 }  // namespace endbell

@@ -1,5 +1,6 @@
 // The cheapest set of accessories and work that cures everything curable about one candidate.
 #pragma once
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -16,28 +17,37 @@ struct KitPart {
     std::vector<int> cures;
 };
 
+/// Work depends on the remedy, not on the part that cures it: every kit for a candidate has the same work.
 struct KitWork {
     std::string task;
     int thousandth_hours = 0;
     std::vector<int> cures;
+    bool hours_known = true;  // false: the shop's table has no such task
+    std::string source;       // of the hours
 };
 
-/// A kit that would also do, and the one line on which it lost.
+/// A kit that would also do, and the one line on which it lost: the best kit without one chosen part.
 struct RunnerUp {
     std::vector<std::string> part_ids;
     std::optional<Money> parts_total;
-    std::string_view lost_on;  // "price", "lead time", "added parts"
+    std::string_view lost_on;  // "no price", "price", "lead time", "added parts", "part id"
 };
 
 struct KitChoice {
-    std::vector<Remedy> remedies;   // from the candidate's findings, in rule order
-    std::vector<KitPart> parts;     // ascending part id
-    std::vector<KitWork> work;
-    std::vector<int> uncured;       // remedies that nothing in this catalog cures
-    std::optional<Money> parts_total;  // absent when a price is missing
+    std::vector<Remedy> remedies;  // from the candidate's findings, in rule order, each once
+    std::vector<KitPart> parts;    // ascending part id
+    std::vector<KitWork> work;     // in the order of the remedies
+    std::vector<int> uncured;      // remedies that nothing in this catalog cures
+    std::vector<int>
+        not_shown;              // remedies, or their only parts, with a size missing: may be cured, not shown
+    std::vector<int> barred;    // of `uncured`: only the shop's policy stands in the way
+    std::vector<int> excluded;  // of `uncured`: curable alone, but its parts exclude the others'
+    std::optional<Money> parts_total;   // absent when a price is missing; cost before markup
+    std::optional<Money> labour_total;  // of the work above; absent without a labour rate or an hour figure
     int longest_lead_days = 0;
-    std::vector<RunnerUp> runners_up;
-    bool complete() const { return uncured.empty(); }
+    bool lead_known = true;
+    std::vector<RunnerUp> runners_up;  // best first
+    bool complete() const { return uncured.empty() && not_shown.empty(); }
 };
 
 /// Where to buy and what counts: the shop's policy as the job and catalog state it.
@@ -51,12 +61,54 @@ struct Policy {
     std::optional<int> longest_lead_days;
     bool in_stock_only = false;
 };
+/// The currency is shop.currency, else that of the labour rate, else US dollars.
 Policy policy_of(const FailedUnit& job);
 
-/// Exact: proven cheapest by (total of parts and work, longest lead, number of parts, ids).
+/// The offer a shop would buy from: own branch in stock first, then a price in the shop's currency, the lower
+/// one, lead, seller, branch. Offers that the policy bars are passed over; none left: nothing.
+std::optional<Offer> best_offer(const std::vector<Offer>& offers, const Policy& policy);
+
+/// In stock at the shop's own branch; at any branch where the shop names none.
+bool at_hand(const Offer& offer, const Policy& policy);
+/// Days until the part is there; 0 when at hand; empty when the offer does not say.
+std::optional<int> lead_of(const Offer& offer, const Policy& policy);
+/// The offer's price where it is one in the shop's currency and not negative.
+std::optional<Money> price_of(const std::optional<Offer>& offer, const Policy& policy);
+bool is_excluded_maker(std::string_view maker, const Policy& policy);
+
+/// The accessories of a catalog with the offer a shop would take for each: read once, used for every
+/// candidate. Holds on to the catalog for hours of work; must not outlive it.
+class KitShelf {
+  public:
+    KitShelf(const Catalog& catalog, Policy policy);
+
+    struct Item {
+        Part part;
+        std::optional<Offer> offer;
+        bool barred = false;  // a maker the shop excludes, or no offer that its policy allows
+    };
+    const std::vector<Item>& items() const { return items_; }  // ascending id
+    /// Indices of the items that have a row for this cure, ascending.
+    const std::vector<int>& curing(Cure cure) const;
+    const Policy& policy() const { return policy_; }
+    const Limits& limits() const { return catalog_.limits(); }
+    std::optional<LabourTask> labour(std::string_view task) const { return catalog_.labour(task); }
+
+  private:
+    const Catalog& catalog_;
+    Policy policy_;
+    std::vector<Item> items_;
+    std::map<Cure, std::vector<int>> by_cure_;
+};
+
+/// Exact: proven best by (parts without a price, total of parts and work, longest lead, number of parts,
+/// ids).
+KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf);
 KitChoice choose_kit(const Candidate& candidate, const Catalog& catalog, const Policy& policy);
 
-/// The offer a shop would buy from: own branch in stock first, then price, lead, seller.
-std::optional<Offer> best_offer(const std::vector<Offer>& offers, const Policy& policy);
+/// Does this row put the remedy right? `not_shown`: a size that decides is not stated by the row or the
+/// remedy. Sizes agree within limits shaft.bore_clearance (bushings, shields) and body.band (bands, rings,
+/// adapters).
+Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits);
 
 }  // namespace endbell

@@ -25,6 +25,12 @@ class Catalog {
     /// Every part, ascending by id. `visit` must not call back into the catalog's writers.
     virtual void each_part(const std::function<void(const Part&)>& visit) const = 0;
     virtual std::optional<Part> part(std::string_view id) const = 0;
+    /// Every accessory, ascending by id. A store may answer it without reading the motors.
+    virtual void each_accessory(const std::function<void(const Part&)>& visit) const {
+        each_part([&](const Part& p) {
+            if (p.kind == PartKind::accessory) visit(p);
+        });
+    }
     /// All offers of one part, ascending by (branch, seller).
     virtual std::vector<Offer> offers(std::string_view part_id) const = 0;
     /// Cross references whose old number has the same letters and digits.

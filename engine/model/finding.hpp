@@ -48,6 +48,8 @@ struct Remedy {
     int count = 1;     // how many of it: the relays of a wiring plan
     int poles = 1;     // of a relay: change-over contacts on its one coil
     std::string task;  // the labour task it takes, from the shop's table of hours
+    std::optional<Voltage> coil;         // what drives a relay's coil: a line relay must state it
+    std::optional<ApparentPower> power;  // what a transformer must carry
 };
 
 /// One rule's answer. `reason` is a stable word of that rule ("too thick"), for tests and for explain/.
