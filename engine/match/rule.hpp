@@ -21,6 +21,11 @@ struct Question {
 
 /// How a mismatch counts. Only for reading: the finding's verdict says what it came to.
 enum class Weight { hard, curable, preference };
+template <>
+struct Words<Weight> {
+    static constexpr std::array table{Word<Weight>{Weight::hard, "hard"}, Word<Weight>{Weight::curable, "curable"},
+                                      Word<Weight>{Weight::preference, "preference"}};
+};
 
 struct Rule {
     std::string_view id;       // "shaft-diameter"; also the names of its file, test and page

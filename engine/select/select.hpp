@@ -37,7 +37,8 @@ struct Option {
 struct Selection {
     Diagnosis diagnosis;
     MatchReport report;
-    std::vector<Option> options;  // ranked: standing, installed total, lead time, added parts, id
+    std::vector<Option> options;   // ranked: standing, installed total, lead time, added parts, id
+    std::optional<int> pick;       // index of the option to take: never one that is only not shown to fit
     Ledger ledger;
     Outcome outcome = Outcome::undecided;
     std::vector<std::string> questions;  // job keys to answer first, most telling first

@@ -1,0 +1,33 @@
+// What was typed, as plain data: the one thing that main.cpp hands to a command.
+#pragma once
+#include <string>
+#include <vector>
+
+namespace endbell::cli {
+
+struct Arguments {
+    // for every command
+    std::string catalog;
+    bool json = false;
+    int width = 80;
+    // a job: a file, or a plate line and single fields
+    std::string job;
+    std::string plate;
+    std::vector<std::string> set;  // "plate.rotation=CCWLE"
+    std::string part;
+    int top = 5;
+    // sheet
+    std::string reader = "technician";
+    // rules
+    std::string rule;
+    // catalog import, check, show, changes
+    std::vector<std::string> inputs;
+    std::string database;
+    std::string columns;
+    bool dry_run = false;
+    std::string as_of;
+    // batch
+    std::string results;
+};
+
+}  // namespace endbell::cli

@@ -1,0 +1,8 @@
+// Exit codes are outcomes (Outcome: 0, 10, 11, 12) or say whose fault it is.
+#pragma once
+
+namespace endbell::cli {
+
+enum ExitCode { done = 0, usage = 64, bad_data = 65, our_bug = 70 };
+
+}  // namespace endbell::cli

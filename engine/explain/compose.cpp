@@ -1,0 +1,153 @@
+#include "engine/explain/compose.hpp"
+
+#include "engine/base/text.hpp"
+#include "engine/explain/findings.hpp"
+#include "engine/explain/parts_of_documents.hpp"
+#include "engine/explain/values.hpp"
+
+namespace endbell {
+
+namespace {
+
+const CostOption* cost_of(const Ledger& ledger, const std::string& part_id) {
+    for (const CostOption& o : ledger.options) {
+        if (o.part_id == part_id) return &o;
+    }
+    return nullptr;
+}
+
+std::string stock_text(const std::optional<Offer>& offer) {
+    if (!offer) return "no offer";
+    if (offer->stock && *offer->stock > 0) return std::to_string(*offer->stock) + " at " + offer->branch;
+    if (offer->lead_days) return std::to_string(*offer->lead_days) + " days, " + offer->branch;
+    return "not known";
+}
+
+void add_options(Document& to, const Selection& selection, int top) {
+    if (selection.options.empty()) return;
+    to.add(Heading{selection.outcome == Outcome::do_not_replace ? "If it must be replaced all the same" : "What can take its place"});
+    Table table{{"#", "part", "verdict", "changes", "today", "stock"}, {}, ""};
+    for (std::size_t i = 0; i < selection.options.size() && static_cast<int>(i) < top; ++i) {
+        const Option& o = selection.options[i];
+        const CostOption* cost = cost_of(selection.ledger, o.candidate.part.id);
+        table.rows.push_back({std::to_string(i + 1), o.candidate.part.id + " " + part_name(o.candidate.part), std::string(word(o.standing)),
+                              kit_text(o.kit), price_text(cost != nullptr ? cost->today : std::nullopt), stock_text(o.offer)});
+    }
+    to.add(table);
+    if (static_cast<int>(selection.options.size()) > top) {
+        to.add(Paragraph{std::to_string(selection.options.size() - static_cast<std::size_t>(top)) + " more: ask with --top."});
+    }
+}
+
+void add_not_shown(Document& to, const MatchReport& report) {
+    int count = 0;
+    for (const Candidate& c : report.candidates) count += c.verdict == Verdict::not_shown ? 1 : 0;
+    if (count == 0) return;
+    to.add(Paragraph{std::to_string(count) + (count == 1 ? " part is" : " parts are") +
+                     " not shown to fit: a field of the job or of the part is unknown. Unknown is neither a pass nor a fail."});
+}
+
+void add_claims(Document& to, const Candidate& candidate) {
+    for (const CrossReference& claim : candidate.claims) {
+        to.add(Paragraph{"Cross reference: " + candidate.part.id + " " + std::string(word(claim.relation)) + " " + claim.old_number + ", says " +
+                         claim.source + ". A claim, still checked by every rule."});
+    }
+}
+
+std::string title_of(const FailedUnit& job, const char* what) {
+    return std::string(what) + (job.unit.name ? ": " + *job.unit.name : std::string());
+}
+
+}  // namespace
+
+Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open, int top) {
+    Document d{title_of(job, "What goes in its place"), {}, selection.stamp};
+    d.add(Paragraph{outcome_sentence(selection)});
+    if (selection.diagnosis.fault != Fault::not_shown || !selection.diagnosis.causes.empty()) add_diagnosis(d, selection.diagnosis);
+    add_options(d, selection, top);
+    if (selection.pick) {
+        const Option& pick = selection.options[static_cast<std::size_t>(*selection.pick)];
+        d.add(Heading{"What to know of " + pick.candidate.part.id});
+        add_claims(d, pick.candidate);
+        add_findings(d, pick.candidate.findings, Verdict::fits_with_changes);
+    }
+    add_not_shown(d, selection.report);
+    add_questions(d, selection.questions, open);
+    add_fallen(d, selection.report);
+    return d;
+}
+
+Document why_document(const Candidate& candidate, const std::string& stamp) {
+    Document d{"What every rule found about " + candidate.part.id + " " + part_name(candidate.part), {}, stamp};
+    d.add(Paragraph{"Verdict: " + std::string(word(candidate.verdict)) + ". The worst finding decides."});
+    add_claims(d, candidate);
+    Table table{{"rule", "verdict", "wanted", "offered", "limit", "reason", "source"}, {}, "(!) fits, and must be said."};
+    for (const Finding& f : candidate.findings) {
+        std::string reason(f.reason);
+        for (const Remedy& remedy : f.remedies) reason += "; cure: " + say(remedy);
+        table.rows.push_back({std::string(f.rule), std::string(word(f.verdict)) + (f.caution ? " (!)" : ""), say(f.wanted), say(f.offered),
+                              f.limit.known() ? say(f.limit) : "-", reason, f.source.empty() ? "-" : f.source});
+    }
+    d.add(table);
+    return d;
+}
+
+Document ask_document(const Selection& selection, const std::vector<OpenField>& open) {
+    Document d{"What to measure next", {}, selection.stamp};
+    if (selection.questions.empty() && open.empty()) {
+        d.add(Paragraph{"Nothing more: no reading that is still open can change the decision. " + outcome_sentence(selection)});
+    } else {
+        add_questions(d, selection.questions, open);
+    }
+    return d;
+}
+
+Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open, const std::string& stamp) {
+    Document d{"What failed, and why", {}, stamp};
+    add_diagnosis(d, diagnosis);
+    add_questions(d, {}, open);
+    return d;
+}
+
+Document wiring_document(const Selection& selection, const Option& option) {
+    Document d{"Wiring of " + option.candidate.part.id + " " + part_name(option.candidate.part), {}, selection.stamp};
+    add_air(d, option.air);
+    add_wiring(d, option.wiring);
+    return d;
+}
+
+Document cost_document(const Selection& selection) {
+    Document d{"What each way out costs", {}, selection.stamp};
+    d.add(Paragraph{outcome_sentence(selection)});
+    add_ledger(d, selection.ledger);
+    return d;
+}
+
+Document rules_document(const Limits& limits, const std::string& only_rule) {
+    Document d{"Rules and limits in force", {}, ""};
+    Table table{{"rule", "claim", "weight", "sources"}, {}, ""};
+    for (const Rule& rule : rules()) {
+        if (!only_rule.empty() && rule.id != only_rule) continue;
+        std::string from;
+        for (std::string_view id : rule.sources) from += (from.empty() ? "" : "; ") + source(id).title + " (" + std::string(word(source(id).basis)) + ")";
+        table.rows.push_back({std::string(rule.id), std::string(rule.claim), std::string(word(rule.weight)), from});
+    }
+    d.add(table);
+    Table rows{{"limit", "value", "meaning", "source", "set by"}, {}, ""};
+    for (const Limit& row : limits.rows()) {
+        bool wanted = only_rule.empty();
+        for (const Rule& rule : rules()) {
+            if (rule.id != only_rule) continue;
+            for (std::string_view id : rule.limits) wanted = wanted || id == row.id;
+        }
+        if (!wanted) continue;
+        const Source& from = source(row.source);
+        rows.rows.push_back({row.id, say_number(row.value, 4) + " " + row.unit, row.meaning, from.title + " (" + std::string(word(from.basis)) + ")",
+                             row.set_by.empty() ? "the program" : row.set_by});
+    }
+    d.add(Heading{"Limits"});
+    d.add(rows);
+    return d;
+}
+
+}  // namespace endbell

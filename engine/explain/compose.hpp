@@ -1,0 +1,39 @@
+// Each command's answer as a document. English lives here and in the tables beside it.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "engine/explain/document.hpp"
+#include "engine/model/failed_unit.hpp"
+#include "engine/select/select.hpp"
+
+namespace endbell {
+
+/// A job field whose text does not decide, as a question with its possible readings.
+struct OpenField {
+    std::string job_key;
+    std::string raw;
+    std::string question;
+    std::vector<std::string> readings;
+};
+
+Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open, int top);
+Document why_document(const Candidate& candidate, const std::string& stamp);
+Document ask_document(const Selection& selection, const std::vector<OpenField>& open);
+Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open, const std::string& stamp);
+Document wiring_document(const Selection& selection, const Option& option);
+Document cost_document(const Selection& selection);
+Document rules_document(const Limits& limits, const std::string& only_rule);
+
+enum class Reader { counter, technician, estimate };
+template <>
+struct Words<Reader> {
+    static constexpr std::array table{Word<Reader>{Reader::counter, "counter"},
+                                      Word<Reader>{Reader::technician, "technician"},
+                                      Word<Reader>{Reader::estimate, "estimate"}};
+};
+/// `option` may be null: then the sheet says why there is no part to take.
+Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option, Reader reader,
+                        const std::vector<OpenField>& open);
+
+}  // namespace endbell

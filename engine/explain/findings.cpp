@@ -1,0 +1,49 @@
+#include "engine/explain/findings.hpp"
+
+#include "engine/explain/values.hpp"
+
+namespace endbell {
+
+namespace {
+
+std::string spaced(std::string_view id) {
+    std::string text(id);
+    for (char& c : text) {
+        if (c == '-') c = ' ';
+    }
+    return text;
+}
+
+std::string part_of(const char* name, const Fact& fact) {
+    return fact.known() ? std::string(name) + " " + say(fact) : std::string();
+}
+
+}  // namespace
+
+std::string sentence(const Finding& finding) {
+    std::string text = spaced(finding.rule) + ": " + std::string(finding.reason.empty() ? word(finding.verdict) : finding.reason);
+    std::string facts;
+    for (const std::string& piece :
+         {part_of("wanted", finding.wanted), part_of("offered", finding.offered), part_of("limit", finding.limit)}) {
+        if (piece.empty()) continue;
+        facts += (facts.empty() ? "" : ", ") + piece;
+    }
+    if (!facts.empty()) text += "; " + facts;
+    for (const Remedy& remedy : finding.remedies) text += "; cure: " + say(remedy);
+    return text;
+}
+
+std::string say(const Remedy& remedy) {
+    std::string text(word(remedy.cure));
+    if (remedy.count > 1) text = std::to_string(remedy.count) + " x " + text;
+    if (remedy.poles > 1) text += " with " + std::to_string(remedy.poles) + " poles";
+    if (remedy.from) text += " from " + say(Value(*remedy.from));
+    if (remedy.to) text += " to " + say(Value(*remedy.to));
+    if (remedy.capacitor) text += " " + say(Value(*remedy.capacitor));
+    if (remedy.capacitor_volts) text += " " + say(Value(*remedy.capacitor_volts)) + " or more";
+    if (remedy.mount) text += " to " + std::string(word(*remedy.mount));
+    if (remedy.connector_from && remedy.connector_to) text += " " + *remedy.connector_from + " to " + *remedy.connector_to;
+    return text;
+}
+
+}  // namespace endbell

@@ -1,0 +1,14 @@
+// A finding as one sentence, keyed by (rule, reason).
+#pragma once
+#include <string>
+
+#include "engine/model/finding.hpp"
+
+namespace endbell {
+
+std::string sentence(const Finding& finding);
+
+/// What a remedy asks for: "shaft bushing from 5/16 in to 1/2 in".
+std::string say(const Remedy& remedy);
+
+}  // namespace endbell

@@ -1,0 +1,22 @@
+// Sections that several documents share. Each appends to a document.
+#pragma once
+#include "engine/explain/compose.hpp"
+
+namespace endbell {
+
+std::string outcome_sentence(const Selection& selection);
+std::string part_name(const Part& part);
+std::string price_text(const std::optional<Money>& money);
+/// "shaft bushing 5/16 -> 1/2 in; set the voltage jumper", or "nothing added".
+std::string kit_text(const KitChoice& kit);
+
+void add_diagnosis(Document& to, const Diagnosis& diagnosis);
+void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open);
+void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least);
+void add_kit(Document& to, const KitChoice& kit);
+void add_air(Document& to, const AirPlan& air);
+void add_wiring(Document& to, const WiringPlan& plan);
+void add_ledger(Document& to, const Ledger& ledger);
+void add_fallen(Document& to, const MatchReport& report);
+
+}  // namespace endbell

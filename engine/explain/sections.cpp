@@ -1,0 +1,216 @@
+#include <algorithm>
+
+#include "engine/base/text.hpp"
+
+#include "engine/explain/findings.hpp"
+#include "engine/explain/parts_of_documents.hpp"
+#include "engine/explain/questions.hpp"
+#include "engine/explain/values.hpp"
+
+namespace endbell {
+
+namespace {
+
+std::string text(std::string_view view) { return std::string(view); }
+
+std::string plus_minus(const Estimate& e, int decimals) {
+    std::string out = say_number(e.value, decimals);
+    if (e.plus_minus > 0) out += " +/-" + say_number(e.plus_minus, decimals);
+    return out + (e.assumed ? " (a)" : "");
+}
+
+std::string hours(int thousandths) { return say_number(thousandths / 1000.0, 3) + " h"; }
+
+std::string counted(int count, const char* one, const char* many) {
+    return std::to_string(count) + " " + (count == 1 ? one : many);
+}
+
+}  // namespace
+
+std::string part_name(const Part& part) { return part.number.empty() ? part.id : part.number + " (" + part.maker + ")"; }
+
+std::string price_text(const std::optional<Money>& money) { return money ? to_text(*money) : "not known"; }
+
+std::string kit_text(const KitChoice& kit) {
+    std::string out;
+    for (const Remedy& remedy : kit.remedies) out += (out.empty() ? "" : "; ") + say(remedy);
+    return out.empty() ? "nothing added" : out;
+}
+
+std::string outcome_sentence(const Selection& selection) {
+    const int asked = selection.report.parts_asked;
+    const auto shown_count = std::count_if(selection.options.begin(), selection.options.end(), [](const Option& o) {
+        return o.standing <= Verdict::fits_with_changes;
+    });
+    switch (selection.outcome) {
+        case Outcome::something_fits:
+            return counted(static_cast<int>(shown_count), "part", "parts") + " of " + std::to_string(asked) +
+                   " can take its place. Every rule was asked of each.";
+        case Outcome::nothing_fits:
+            return "Nothing in this catalog fits: " + std::to_string(asked) +
+                   " parts were asked, and at least one rule ends each of them.";
+        case Outcome::undecided:
+            return "Undecided: no part is shown to fit until the readings below are taken. Nothing was guessed.";
+        case Outcome::do_not_replace:
+            return "Do not replace it yet: the readings put the fault elsewhere (" + text(word(selection.diagnosis.fault)) + ").";
+    }
+    return "";
+}
+
+void add_diagnosis(Document& to, const Diagnosis& d) {
+    to.add(Heading{"What failed"});
+    to.add(Paragraph{d.fault == Fault::not_shown ? "Not shown yet by the readings given." : "Fault: " + text(word(d.fault)) + "."});
+    Table table{{"test", "measured", "limit", "result", "source"}, {}, ""};
+    for (const Evidence& e : d.evidence) {
+        if (e.verdict == Verdict::not_shown && !e.measured.known()) continue;
+        table.rows.push_back({text(e.test), say(e.measured.value), e.limit.known() ? say(e.limit.value) : "", text(e.reason),
+                              e.source.empty() ? "" : source(e.source).title});
+    }
+    if (!table.rows.empty()) to.add(table);
+    for (const std::string& both : d.contradictions) to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
+    for (const KillerCause& k : d.causes) {
+        to.add(Warning{"CAUTION", "What shortens the next one's life: " + text(k.cause) + " (" + k.job_key +
+                                      "). Cure it with the replacement, or expect to be back."});
+    }
+    if (d.missing.empty()) return;
+    to.add(Paragraph{"Readings still missing, in the order to take them:"});
+    Bullets list;
+    for (const MissingReading& m : d.missing) {
+        list.items.push_back(question_for(m.job_key) + " [" + m.job_key + "] " + (m.power_off ? "Power locked out, 5 minutes waited." : "Power on: keep clear."));
+    }
+    to.add(list);
+}
+
+void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open) {
+    if (!open.empty()) {
+        to.add(Heading{"Words that can be read in more than one way"});
+        for (const OpenField& field : open) {
+            Bullets list;
+            for (const std::string& reading : field.readings) list.items.push_back(reading);
+            to.add(Paragraph{field.job_key + " = '" + field.raw + "': " + field.question});
+            if (!list.items.empty()) to.add(list);
+        }
+    }
+    if (keys.empty()) return;
+    to.add(Heading{"What to measure or ask next"});
+    Bullets list;
+    for (const std::string& key : keys) list.items.push_back(question_for(key) + " [" + key + "]");
+    to.add(list);
+}
+
+void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least) {
+    Table table{{"rule", "verdict", "what was found", "source"}, {}, ""};
+    for (const Finding& f : findings) {
+        if (f.verdict < at_least && !(f.caution && at_least == Verdict::fits_with_changes)) continue;
+        const std::string whole = sentence(f);
+        table.rows.push_back({text(f.rule), text(word(f.verdict)) + (f.caution ? " (!)" : ""), whole.substr(f.rule.size() + 2),
+                              f.source.empty() ? "" : source(f.source).title});
+    }
+    if (table.rows.empty()) {
+        to.add(Paragraph{"No finding to mention."});
+        return;
+    }
+    to.add(table);
+}
+
+void add_kit(Document& to, const KitChoice& kit) {
+    to.add(Heading{"Kit"});
+    if (kit.remedies.empty()) {
+        to.add(Paragraph{"Nothing is added."});
+        return;
+    }
+    Table table{{"added", "for", "price or hours"}, {}, ""};
+    const auto remedies = [&kit](const std::vector<int>& cures) {
+        std::string out;
+        for (int i : cures) out += (out.empty() ? "" : "; ") + say(kit.remedies[static_cast<std::size_t>(i)]);
+        return out;
+    };
+    for (const KitPart& p : kit.parts) {
+        table.rows.push_back({p.part_id, remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
+    }
+    for (const KitWork& w : kit.work) table.rows.push_back({w.task, remedies(w.cures), hours(w.thousandth_hours)});
+    for (int i : kit.uncured) table.rows.push_back({"nothing in this catalog", say(kit.remedies[static_cast<std::size_t>(i)]), ""});
+    to.add(table);
+    for (const RunnerUp& r : kit.runners_up) {
+        to.add(Paragraph{"Also possible: " + joined(r.part_ids, ", ") + " (" + price_text(r.parts_total) + "); it lost on " + text(r.lost_on) + "."});
+    }
+}
+
+void add_air(Document& to, const AirPlan& air) {
+    to.add(Heading{"Air"});
+    if (!air.calls.empty()) {
+        Table calls{{"call", "tap", "window, cfm", "target", "from", "met"}, {}, ""};
+        for (const CallAir& c : air.calls) {
+            calls.rows.push_back({text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
+                                  say_number(c.low, 0) + "-" + say_number(c.high, 0), say_number(c.target, 0), text(c.basis),
+                                  c.met ? "yes" : (c.unmet_reason.empty() ? "no" : text(c.unmet_reason))});
+        }
+        to.add(calls);
+    }
+    if (!air.computed) {
+        std::string keys;
+        for (const std::string& key : air.lacking) keys += (keys.empty() ? "" : ", ") + key;
+        to.add(Paragraph{keys.empty() ? "No airflow is computed for this load (" + text(air.method) + ")."
+                                      : "The airflow of each tap is not computed: it needs " + keys + "."});
+        return;
+    }
+    Table taps{{"tap", "cfm", "static in. w.c.", "rpm", "shaft hp", "watts", "amps", "bound by"}, {}, "(a): assumed in part; check it at start-up."};
+    for (const TapAir& t : air.taps) {
+        taps.rows.push_back({std::to_string(t.tap), plus_minus(t.airflow, 0), plus_minus(t.static_total, 2), plus_minus(t.speed, 0),
+                             plus_minus(t.shaft_power, 2), plus_minus(t.input_power, 0), plus_minus(t.line_current, 1), text(t.bound)});
+    }
+    to.add(taps);
+    std::string assumed;
+    for (const std::string& what : air.assumed) assumed += (assumed.empty() ? "" : ", ") + what;
+    if (!assumed.empty()) to.add(Paragraph{"Method: " + text(air.method) + ". Assumed: " + assumed + "."});
+    if (air.duct_first) to.add(Warning{"CAUTION", "The measured static pressure is above the limit: the duct is the first repair."});
+}
+
+void add_ledger(Document& to, const Ledger& ledger) {
+    to.add(Heading{"Cost of each way out"});
+    Table table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, ""};
+    for (const CostOption& o : ledger.options) {
+        table.rows.push_back({text(o.way), o.part_id.empty() ? "-" : o.part_id, price_text(o.today), price_text(o.energy_cost),
+                              o.life_years > 0 ? say_number(o.life_years, 0) + " y" : "-", price_text(o.per_year)});
+    }
+    if (table.rows.empty()) {
+        to.add(Paragraph{"No way out has a price in this catalog and job."});
+        return;
+    }
+    to.add(table);
+    const auto name = [&ledger](int i) {
+        const CostOption& o = ledger.options[static_cast<std::size_t>(i)];
+        return text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id);
+    };
+    if (ledger.cheapest_today) {
+        std::string deciding = "Cheapest today: " + name(*ledger.cheapest_today) + ".";
+        if (ledger.cheapest_per_year) deciding += " Cheapest a year over its life: " + name(*ledger.cheapest_per_year) + ".";
+        to.add(Paragraph{deciding});
+    }
+    for (const CostOption& o : ledger.options) {
+        if (o.lacking.empty()) continue;
+        to.add(Paragraph{"No total for " + text(o.way) + " " + o.part_id + " yet: it needs " + joined(o.lacking, ", ") + "."});
+    }
+}
+
+void add_fallen(Document& to, const MatchReport& report) {
+    if (!report.near_misses.empty()) {
+        to.add(Heading{"Nearest misses: one finding ends each"});
+        Table table{{"part", "what ends it"}, {}, ""};
+        for (const Candidate& c : report.near_misses) {
+            for (const Finding& f : c.findings) {
+                if (f.verdict == Verdict::does_not_fit) table.rows.push_back({part_name(c.part), sentence(f)});
+            }
+        }
+        to.add(table);
+    }
+    if (report.tallies.empty()) return;
+    to.add(Heading{"Why the rest fall"});
+    Table table{{"parts", "only by this", "rule", "reason"}, {}, ""};
+    for (const Tally& t : report.tallies) {
+        table.rows.push_back({std::to_string(t.parts), std::to_string(t.parts_only), text(t.rule), text(t.reason)});
+    }
+    to.add(table);
+}
+
+}  // namespace endbell

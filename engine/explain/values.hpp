@@ -1,0 +1,18 @@
+// A typed value in the words of the trade.
+#pragma once
+#include <string>
+#include <string_view>
+
+#include "engine/model/finding.hpp"
+
+namespace endbell {
+
+/// "1/2 hp", "208-230 V", "CW from the shaft end (CWSE)", "0.5 in". An unknown value is "not known".
+std::string say(const Value& value);
+std::string say(const Fact& fact);
+std::string_view say(Origin origin);
+
+/// "12.5": at most `decimals` digits behind the point, trailing zeros dropped, never a locale's comma.
+std::string say_number(double number, int decimals);
+
+}  // namespace endbell
