@@ -92,6 +92,14 @@ struct MeasuredFacts {
     Reading<int> earlier_replacements;       // motors or modules already lost here
 };
 
+/// One cell of a published blower table, in standard air.
+struct BlowerRow {
+    Airflow airflow;
+    Pressure static_total;
+    Speed speed;
+    Power shaft;   // brake horsepower
+};
+
 /// [equipment] the plate of the unit the motor sits in, and the house around it.
 struct EquipmentFacts {
     Reading<Current> minimum_circuit_ampacity;
@@ -112,6 +120,7 @@ struct EquipmentFacts {
     Reading<Length> altitude;
     Reading<Temperature> return_air;
     Reading<double> remaining_years;
+    Reading<std::vector<BlowerRow>> blower_table;  // of this unit's own blower, where its sheet prints rpm and hp
     Reading<std::string> climate;            // "humid", "normal", "dry": sets cfm per ton
     Reading<Money> replacement_price;        // a quote for new equipment, where the user has one
 };
