@@ -27,17 +27,21 @@ struct Words<Fault> {
 
 /// One reading against one threshold.
 struct Evidence {
-    std::string_view test;    // "winding balance": a stable id
+    std::string_view test;    // "winding balance": a stable id, listed in tests.hpp
     std::string job_key;      // "measured.windings"
-    Verdict verdict = Verdict::not_shown;  // fits: passes the test; does_not_fit: fails it; not_shown: missing or open
-    std::string_view reason;
+    /// fits: passes; fits_with_changes: passes, but must be said; does_not_fit: fails; not_shown: missing or open.
+    Verdict verdict = Verdict::not_shown;
+    std::string_view reason;  // a stable word of that test
     Fact measured;
-    Fact limit;
-    std::string limit_id;
-    std::string source;
+    Fact limit;               // a band of volts is a PlateVolts from its low to its high edge
+    std::string limit_id;     // row of limits, where one decided
+    std::string source;       // id of a Source
+    std::string asks;         // open: the job key that would settle it
+    bool carries = false;     // the conclusion stands on it
 };
 
-/// A reading still to be taken. Ordered: the safest and most telling first.
+/// A reading still to be taken. Ordered as a person takes them: live readings first, then everything behind
+/// the lockout and the wait for the motor's own capacitors (5 minutes, an air-handler service manual).
 struct MissingReading {
     std::string job_key;
     std::string_view test;
@@ -47,11 +51,11 @@ struct MissingReading {
 
 /// What killed the part, where the readings show it.
 struct KillerCause {
-    std::string_view cause;   // "high static pressure"
+    std::string_view cause;   // "high static pressure": a stable word
     std::string job_key;
     std::string source;
     double yearly_hazard_uncured = 0;  // chance a year of losing the new part too; common practice
-    double yearly_hazard_cured = 0;
+    double yearly_hazard_cured = 0;    // two causes do not add up: take the largest
 };
 
 struct Diagnosis {
@@ -63,6 +67,10 @@ struct Diagnosis {
 
     /// The winding and shaft tests passed: a two-piece motor's module alone may be replaced.
     bool motor_half_proven_good = false;
+    /// No reading that tells a dead motor from a live one was given (volts at the motor and air readings alone
+    /// serve the match). A `not_shown` of this kind does not stop a match: that the motor failed is then the
+    /// customer's word, and the sheet says so.
+    bool nothing_measured = true;
     /// Nothing should be replaced until the fault elsewhere is cured.
     bool replace_nothing() const {
         return fault == Fault::capacitor || fault == Fault::supply || fault == Fault::control_signal ||

@@ -62,7 +62,7 @@ struct PlateFacts {
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
 struct MeasuredFacts {
-    Reading<Voltage> line_volts;             // at the motor, under load where it runs
+    Reading<Voltage> line_volts;             // at the motor, under load where it runs; three phase: the lowest pair
     Reading<Voltage> control_volts;          // tap to C with the call present
     Reading<std::vector<int>> live_taps;
     Reading<std::vector<Resistance>> windings;  // three, pin to pin, rotor held still

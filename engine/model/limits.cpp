@@ -18,6 +18,7 @@ const std::vector<Limit>& own_rows() {
         // supply
         {"voltage.band", 0.10, "of plate volts", lower, "mg1-12.44", "running voltage may differ this much from the plate", ""},
         {"voltage.guard", 0.0, "V", lower, "common-practice", "how far outside the band a reading still passes", ""},
+        {"voltage.absent", 10.0, "V", higher, "common-practice", "a conductor below this counts as dead", ""},
         {"voltage.range_a_208", 197.0, "V", higher, "c84.1", "below this a 208 V service is outside range A", ""},
         {"voltage.unbalance", 0.01, "of mean", lower, "mg1-12.45", "three-phase voltage unbalance without derating", ""},
         {"voltage.frequency", 0.05, "of plate hertz", lower, "mg1-12.44", "frequency may differ this much from the plate", ""},
