@@ -1,8 +1,9 @@
 // START HERE. One failed unit, one catalog, one answer, through every stage from left to right:
-// FailedUnit -> Diagnosis -> MatchReport -> KitChoice -> AirPlan -> WiringPlan -> Ledger -> (Sheet).
+// FailedUnit -> Diagnosis -> MatchReport -> AirPlan -> WiringPlan -> KitChoice -> Ledger -> (Document).
 #pragma once
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
@@ -27,24 +28,35 @@ struct Words<Outcome> {
 /// One candidate carried through every stage.
 struct Option {
     Candidate candidate;
-    KitChoice kit;
-    Verdict standing = Verdict::does_not_fit;  // after the kit: an uncured remedy does not fit
-    std::optional<Offer> offer;
     AirPlan air;
     WiringPlan wiring;
+    KitChoice kit;                             // with the wiring plan's relays
+    Verdict standing = Verdict::does_not_fit;  // the candidate's verdict after wiring and kit
+    std::optional<Offer> offer;                // the one a shop of this policy would take
 };
 
 struct Selection {
     Diagnosis diagnosis;
     MatchReport report;
     std::vector<Option> options;   // ranked: standing, installed total, lead time, added parts, id
-    std::optional<int> pick;       // index of the option to take: never one that is only not shown to fit
+    std::optional<int> pick;       // index of the option to take: one that fits, with or without changes
+    std::vector<Option> stopped;   // pass every rule, but no wiring or no kit of this catalog completes them
+    std::vector<std::string> barred;  // part ids that pass every rule and that the shop's policy excludes
     Ledger ledger;
     Outcome outcome = Outcome::undecided;
     std::vector<std::string> questions;  // job keys to answer first, most telling first
     std::string stamp;                   // program, rules, catalog generation, job digest
 };
 
+/// The rule set's version: bumped whenever a rule, a limit or a source changes what an answer comes to.
+inline constexpr std::string_view rule_set = "1";
+
+std::string stamp_of(const FailedUnit& job, const Catalog& catalog);
+
 Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy);
+
+/// One named part carried through every stage, whatever its verdict.
+Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part, const KitShelf& shelf,
+             const Catalog& catalog);
 
 }  // namespace endbell

@@ -1,0 +1,151 @@
+#include "engine/select/select.hpp"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+#include <utility>
+
+#ifndef ENDBELL_VERSION
+#error "the build names the program's version"
+#endif
+
+namespace endbell {
+
+namespace {
+
+/// The relays of a wiring plan as a finding, so that the kit provides them like any other remedy.
+std::optional<Finding> wiring_finding(const WiringPlan& plan) {
+    if (!plan.possible || plan.relays.empty()) return std::nullopt;
+    Finding finding;
+    finding.rule = "wiring";
+    finding.verdict = Verdict::fits_with_changes;
+    finding.reason = "isolation relays";
+    finding.source = "tap-rule";
+    std::vector<int> poles;
+    for (const Relay& relay : plan.relays) poles.push_back(relay.contacts);
+    std::sort(poles.begin(), poles.end());
+    for (std::size_t i = 0; i < poles.size(); ++i) {
+        if (i > 0 && poles[i] == poles[i - 1]) {
+            ++finding.remedies.back().count;
+            continue;
+        }
+        Remedy remedy{};
+        remedy.cure = Cure::isolation_relay;
+        remedy.poles = poles[i];
+        remedy.task = "relay fit";
+        finding.remedies.push_back(remedy);
+    }
+    return finding;
+}
+
+Verdict standing_of(const Option& option) {
+    Verdict worst = option.candidate.verdict;
+    if (!option.wiring.possible && !option.wiring.refusal.empty() && option.wiring.lacking.empty()) worst = Verdict::does_not_fit;
+    if (!option.kit.uncured.empty()) worst = Verdict::does_not_fit;
+    if (!option.kit.not_shown.empty()) worst = std::max(worst, Verdict::not_shown);
+    return worst;
+}
+
+bool barred_by_policy(const Option& option, const Policy& policy, const Catalog& catalog) {
+    if (is_excluded_maker(option.candidate.part.maker, policy)) return true;
+    return !option.offer && !catalog.offers(option.candidate.part.id).empty();
+}
+
+/// What makes one option better than another, smallest first.
+auto rank_of(const Option& option, const std::optional<Money>& today, const Policy& policy) {
+    const int lead = option.offer ? lead_of(*option.offer, policy).value_or(1'000'000) : 1'000'000;
+    return std::make_tuple(option.standing, !today.has_value(), today ? today->minor() : 0,
+                           std::max(lead, option.kit.longest_lead_days), option.kit.parts.size(), option.candidate.part.id);
+}
+
+Outcome outcome_of(const Selection& s) {
+    if (s.diagnosis.replace_nothing()) return Outcome::do_not_replace;
+    if (s.pick) return Outcome::something_fits;
+    const auto open = [](const Candidate& c) { return c.verdict == Verdict::not_shown; };
+    const bool any_open = std::any_of(s.report.candidates.begin(), s.report.candidates.end(), open) || !s.options.empty();
+    return any_open ? Outcome::undecided : Outcome::nothing_fits;
+}
+
+std::vector<PricedCandidate> priced(const std::vector<Option>& options) {
+    std::vector<PricedCandidate> out;
+    for (const Option& o : options) out.push_back(PricedCandidate{o.candidate, o.kit, o.offer, o.air});
+    return out;
+}
+
+/// Sorts the options by what they come to today, then keeps the ledger of the best of them.
+void rank(Selection& s, const FailedUnit& job, const Catalog& catalog, const Policy& policy) {
+    constexpr std::size_t options_priced = 12;  // a ledger that a person can read
+    const Ledger all = price_options(job, s.diagnosis, priced(s.options), catalog, policy);
+    std::map<std::string, std::optional<Money>> today;
+    for (const CostOption& o : all.options) {
+        if (!o.part_id.empty()) today.emplace(o.part_id, o.today);
+    }
+    const auto total = [&today](const Option& o) {
+        const auto found = today.find(o.candidate.part.id);
+        return found == today.end() ? std::optional<Money>() : found->second;
+    };
+    std::sort(s.options.begin(), s.options.end(), [&](const Option& a, const Option& b) {
+        return rank_of(a, total(a), policy) < rank_of(b, total(b), policy);
+    });
+    std::vector<Option> best(s.options.begin(), s.options.begin() + static_cast<std::ptrdiff_t>(std::min(options_priced, s.options.size())));
+    s.ledger = price_options(job, s.diagnosis, priced(best), catalog, policy);
+}
+
+/// Job fields that keep parts from being shown to fit, those that concern most parts first.
+std::vector<std::string> open_questions(const Selection& s) {
+    std::vector<std::pair<int, std::string>> counted;
+    for (const auto& field : s.report.open_fields) counted.emplace_back(-field.second, field.first);
+    std::sort(counted.begin(), counted.end());
+    std::vector<std::string> keys;
+    for (const auto& field : counted) keys.push_back(field.second);
+    return keys;
+}
+
+}  // namespace
+
+std::string stamp_of(const FailedUnit& job, const Catalog& catalog) {
+    return std::string("endbell ") + ENDBELL_VERSION + ", rules " + std::string(rule_set) + ", catalog " + catalog.stamp() + ", job " +
+           job.digest;
+}
+
+Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part, const KitShelf& shelf, const Catalog& catalog) {
+    Option option;
+    option.candidate = examine(Question{job, diagnosis, catalog.limits()}, part);
+    option.offer = best_offer(catalog.offers(part.id), shelf.policy());
+    option.air = plan_air(job, part, catalog.limits());
+    option.wiring = plan_wiring(job, part, option.air, catalog.limits());
+    if (auto relays = wiring_finding(option.wiring)) {
+        option.candidate.findings.push_back(*relays);
+        option.candidate.verdict = std::max(option.candidate.verdict, relays->verdict);
+    }
+    option.kit = choose_kit(option.candidate, shelf);
+    option.standing = standing_of(option);
+    return option;
+}
+
+Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy) {
+    Selection s;
+    s.stamp = stamp_of(job, catalog);
+    s.diagnosis = diagnose(job, catalog.limits());
+    s.report = match(Question{job, s.diagnosis, catalog.limits()}, catalog);
+    const KitShelf shelf(catalog, policy);
+    for (const Candidate& candidate : s.report.candidates) {
+        if (candidate.verdict > Verdict::fits_with_changes) continue;
+        Option option = carry(job, s.diagnosis, candidate.part, shelf, catalog);
+        option.candidate.claims = candidate.claims;
+        if (barred_by_policy(option, policy, catalog)) {
+            s.barred.push_back(candidate.part.id);
+        } else if (option.standing == Verdict::does_not_fit) {
+            s.stopped.push_back(std::move(option));
+        } else {
+            s.options.push_back(std::move(option));
+        }
+    }
+    rank(s, job, catalog, policy);
+    if (!s.options.empty() && s.options.front().standing <= Verdict::fits_with_changes) s.pick = 0;
+    s.outcome = outcome_of(s);
+    if (s.outcome == Outcome::undecided) s.questions = open_questions(s);
+    return s;
+}
+
+}  // namespace endbell
