@@ -50,6 +50,8 @@ struct Remedy {
     std::string task;  // the labour task it takes, from the shop's table of hours
     std::optional<Voltage> coil;         // what drives a relay's coil: a line relay must state it
     std::optional<ApparentPower> power;  // what a transformer must carry
+
+    friend bool operator==(const Remedy&, const Remedy&) = default;
 };
 
 /// One rule's answer. `reason` is a stable word of that rule ("too thick"), for tests and for explain/.
@@ -65,6 +67,7 @@ struct Finding {
     std::vector<Remedy> remedies;   // all of them are needed
     std::vector<std::string> asks;  // job keys ("measured.bore") or part columns ("motors.rotation") that would settle it
     bool caution = false;           // fits, but must be said: 230-only on 208 and the like
+    Fact computed;                  // a number worked out on the way: a cube-law overload, a recomputed ampacity
 };
 
 }  // namespace endbell

@@ -1,0 +1,108 @@
+// Does an accessory's row put a remedy right? One line a cure; a size nobody stated never passes.
+#include <cmath>
+
+#include "engine/base/text.hpp"
+#include "engine/kit/kit.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// The coil of an isolation relay is driven by a thermostat call; 24 V ac control, from the calls' own class.
+constexpr Voltage control_volts = volt(24.0);
+/// Two numbers written in the same unit with three decimals are the same number within this.
+constexpr double same_number = 0.0005;
+
+Verdict worst(Verdict a, Verdict b) {
+    return a > b ? a : b;
+}
+
+Verdict yes(bool holds) {
+    return holds ? Verdict::fits : Verdict::does_not_fit;
+}
+
+/// The row's size must agree with what the remedy states.
+Verdict agrees(const std::optional<Length>& offered, const std::optional<Length>& wanted,
+               double within_inches) {
+    if (!offered || !wanted) return Verdict::not_shown;
+    return yes(std::abs((*offered - *wanted).in(inch)) <= within_inches + 1e-9);
+}
+
+/// A size the remedy may leave open: then it does not decide.
+Verdict agrees_if_stated(const std::optional<Length>& offered, const std::optional<Length>& wanted,
+                         double within) {
+    return wanted ? agrees(offered, wanted, within) : Verdict::fits;
+}
+
+template <class T>
+Verdict same_if_stated(const std::optional<T>& offered, const std::optional<T>& wanted) {
+    if (!wanted) return Verdict::fits;
+    return offered ? yes(*offered == *wanted) : Verdict::not_shown;
+}
+
+template <class T>
+Verdict at_least(const std::optional<T>& offered, const std::optional<T>& wanted) {
+    if (!offered || !wanted) return Verdict::not_shown;
+    return yes(*offered >= *wanted);
+}
+
+Verdict same_plug(const std::optional<std::string>& offered, const std::optional<std::string>& wanted) {
+    if (!offered || !wanted) return Verdict::not_shown;
+    return yes(number_key(*offered) == number_key(*wanted));
+}
+
+Verdict same_volts(const std::optional<Voltage>& offered, const std::optional<Voltage>& wanted) {
+    if (!offered || !wanted) return Verdict::not_shown;
+    return yes(std::abs((*offered - *wanted).in(volt)) < same_number);
+}
+
+/// A run capacitor has the motor's own microfarads; its volts may be higher, never lower.
+Verdict capacitor_cures(const CureRow& row, const Remedy& remedy) {
+    if (!row.capacitor || !remedy.capacitor) return Verdict::not_shown;
+    const double off = std::abs((*row.capacitor - *remedy.capacitor).in(microfarad));
+    return worst(yes(off < same_number), at_least(row.capacitor_volts, remedy.capacitor_volts));
+}
+
+}  // namespace
+
+Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits) {
+    if (row.cure != remedy.cure) return Verdict::does_not_fit;
+    const double bore = limits.value("shaft.bore_clearance");
+    const double body = limits.value("body.band");
+    switch (remedy.cure) {
+        case Cure::shaft_bushing:
+            return worst(agrees(row.from, remedy.from, bore), agrees(row.to, remedy.to, bore));
+        case Cure::mount_band:
+            return worst(agrees(row.from, remedy.from, body), same_if_stated(row.mount, remedy.mount));
+        case Cure::body_ring:
+            return worst(agrees(row.from, remedy.from, body), agrees(row.to, remedy.to, body));
+        case Cure::mount_adapter: {
+            const Verdict sizes = worst(agrees_if_stated(row.from, remedy.from, body),
+                                        agrees_if_stated(row.to, remedy.to, body));
+            return worst(sizes, remedy.mount ? same_if_stated(row.mount, remedy.mount) : Verdict::not_shown);
+        }
+        case Cure::run_capacitor:
+            return capacitor_cures(row, remedy);
+        case Cure::isolation_relay:
+            return same_volts(row.coil, remedy.coil ? remedy.coil : control_volts);
+        case Cure::line_relay:
+            return same_volts(row.coil, remedy.coil);
+        case Cure::harness:
+            return worst(same_plug(row.connector_from, remedy.connector_from),
+                         same_plug(row.connector_to, remedy.connector_to));
+        case Cure::transformer:
+            return at_least(row.power, remedy.power);
+        case Cure::rain_shield:
+            return agrees_if_stated(row.from, remedy.from, bore);
+        case Cure::shaft_cut:
+        case Cure::capacitor_removal:
+        case Cure::voltage_selection:
+        case Cure::rotation_selection:
+        case Cure::lead_parking:
+        case Cure::airflow_setup:
+            return Verdict::does_not_fit;  // work only: no part is bought for it
+    }
+    return Verdict::does_not_fit;
+}
+
+}  // namespace endbell

@@ -1,0 +1,36 @@
+#include <algorithm>
+
+#include "engine/kit/kit.hpp"
+
+namespace endbell {
+
+KitShelf::KitShelf(const Catalog& catalog, Policy policy) : catalog_(catalog), policy_(std::move(policy)) {
+    const bool capped = policy_.in_stock_only || policy_.longest_lead_days;
+    catalog.each_accessory([&](const Part& part) {
+        if (part.accessory) items_.push_back({part, std::nullopt, false});
+    });
+    for (Item& item : items_) {
+        item.offer = best_offer(catalog.offers(item.part.id), policy_);
+        item.barred = is_excluded_maker(item.part.maker, policy_) || (capped && !item.offer);
+    }
+    // A part no longer made must be in somebody's stock.
+    const auto gone = [](const Item& item) {
+        return item.part.status != PartStatus::active && !(item.offer && item.offer->stock.value_or(0) > 0);
+    };
+    items_.erase(std::remove_if(items_.begin(), items_.end(), gone), items_.end());
+    for (std::size_t i = 0; i < items_.size(); ++i) {
+        const Item& item = items_[i];
+        for (const CureRow& row : item.part.accessory->cures) {
+            std::vector<int>& list = by_cure_[row.cure];
+            if (list.empty() || list.back() != static_cast<int>(i)) list.push_back(static_cast<int>(i));
+        }
+    }
+}
+
+const std::vector<int>& KitShelf::curing(Cure cure) const {
+    static const std::vector<int> none;
+    const auto found = by_cure_.find(cure);
+    return found != by_cure_.end() ? found->second : none;
+}
+
+}  // namespace endbell
