@@ -18,6 +18,7 @@ struct Arguments {
     int top = 5;
     // sheet
     std::string reader = "technician";
+    std::string html;
     // rules
     std::string rule;
     // catalog import, check, show, changes

@@ -52,6 +52,7 @@ void job_verbs(CLI::App& app, Arguments& typed, Command& chosen) {
     sheet->add_option("PART", typed.part, "a part id or number; without it, the first option");
     sheet->add_option("--for", typed.reader, "counter, technician or estimate")
         ->check(CLI::IsMember({"counter", "technician", "estimate"}));
+    sheet->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it");
 }
 
 void catalog_verbs(CLI::App& app, Arguments& typed, Command& chosen) {
