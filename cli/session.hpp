@@ -1,0 +1,38 @@
+// What every command about a job does first: read the job, open the catalog, settle the policy.
+#pragma once
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "cli/arguments.hpp"
+#include "engine/explain/compose.hpp"
+#include "engine/model/catalog.hpp"
+#include "engine/model/failed_unit.hpp"
+#include "engine/select/select.hpp"
+
+namespace endbell::cli {
+
+struct Session {
+    FailedUnit job;
+    std::vector<OpenField> open;
+    std::unique_ptr<Catalog> catalog;
+    Policy policy;
+};
+
+/// Throws BadUsage when there is no job or no catalog to read, BadData when one of them is broken.
+Session open_session(const Arguments& typed);
+
+std::unique_ptr<Catalog> open_catalog(const Arguments& typed);
+
+/// The part whose id or number was typed; several numbers alike or none: BadData with a near one named.
+Part part_named(const Catalog& catalog, const std::string& typed);
+
+/// Text on stdout in the width asked for.
+void print(const Document& document, const Arguments& typed);
+void print(const std::string& text);
+
+/// The option for the part typed, carried through every stage whatever its verdict; without one typed, the
+/// pick; null when there is none.
+const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection);
+
+}  // namespace endbell::cli
