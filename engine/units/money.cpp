@@ -57,6 +57,14 @@ std::optional<std::int64_t> read_fixed(std::string_view text, int decimals) {
     return negative ? -value : value;
 }
 
+__extension__ using Wide = __int128;
+
+/// Rounded half away from zero.
+std::int64_t divided(Wide number, std::int64_t by) {
+    const Wide half = by / 2;
+    return static_cast<std::int64_t>(number >= 0 ? (number + half) / by : -((-number + half) / by));
+}
+
 void same_currency(const Money& a, const Money& b) {
     check(a.currency() == b.currency(), "a sum has one currency");
 }
@@ -87,11 +95,13 @@ std::strong_ordering operator<=>(const Money& a, const Money& b) {
 
 Money Money::scaled(std::int64_t numerator, std::int64_t denominator) const {
     check(denominator > 0, "a share has a positive denominator");
-    __extension__ using Wide = __int128;
-    const Wide product = static_cast<Wide>(minor_) * numerator;
-    const Wide half = denominator / 2;
-    const Wide rounded = product >= 0 ? (product + half) / denominator : -((-product + half) / denominator);
-    return Money(static_cast<std::int64_t>(rounded), currency_);
+    return Money(divided(static_cast<Wide>(minor_) * numerator, denominator), currency_);
+}
+
+Money shares_of(const Money& a, Share of_a, const Money& b, Share of_b) {
+    same_currency(a, b);
+    const Wide sum = static_cast<Wide>(a.minor()) * of_a.millionths + static_cast<Wide>(b.minor()) * of_b.millionths;
+    return Money(divided(sum, 1'000'000), a.currency());
 }
 
 std::string Money::amount() const {

@@ -52,6 +52,9 @@ class Money {
     Currency currency_;
 };
 
+/// A share of one amount and a share of another, added exactly and rounded once: tax on parts and on labour.
+Money shares_of(const Money& a, Share of_a, const Money& b, Share of_b);
+
 /// "USD 1,234.50".
 std::string to_text(const Money& money);
 
