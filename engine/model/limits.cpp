@@ -18,20 +18,27 @@ const std::vector<Limit>& own_rows() {
         // supply
         {"voltage.band", 0.10, "of plate volts", lower, "mg1-12.44", "running voltage may differ this much from the plate", ""},
         {"voltage.guard", 0.0, "V", lower, "common-practice", "how far outside the band a reading still passes", ""},
+        {"voltage.caution", 0.05, "of plate volts", lower, "common-practice", "a nominal supply further off is said: 230-only on 208", ""},
+        {"voltage.live", 92.0, "V", higher, "common-practice", "a lower reading is no supply to judge a motor by: 20 % under 115", ""},
         {"voltage.absent", 10.0, "V", higher, "common-practice", "a conductor below this counts as dead", ""},
         {"voltage.range_a_208", 197.0, "V", higher, "c84.1", "below this a 208 V service is outside range A", ""},
         {"voltage.unbalance", 0.01, "of mean", lower, "mg1-12.45", "three-phase voltage unbalance without derating", ""},
         {"voltage.frequency", 0.05, "of plate hertz", lower, "mg1-12.44", "frequency may differ this much from the plate", ""},
+        {"voltage.combined", 0.10, "of plate", lower, "mg1-12.44", "voltage and frequency deviations together", ""},
         // size and speed
         {"power.low", 0.98, "of old power", higher, "common-practice", "less is a smaller motor; 2 % covers 745.7 against 746 W", ""},
         {"power.step_up", 1.0, "standard steps", lower, "common-practice", "how many standard sizes up a capacitor-run motor may go", ""},
         {"speed.match", 0.05, "of old rpm", lower, "common-practice", "rated speed may differ this much within one pole count", ""},
         {"shaft.bore_clearance", 0.002, "in", lower, "common-practice", "equal diameters are a slip fit within this", ""},
+        {"shaft.length_slack", 0.25, "in", lower, "common-practice", "a shaft this much longer needs no cutting", ""},
         {"body.band", 0.0625, "in", lower, "common-practice", "a band takes a body this much off its own diameter", ""},
+        {"bolt_circle.match", 0.0625, "in", lower, "common-practice", "two bolt circles are one within this", ""},
         {"ambient.short", 0.0, "C degrees", lower, "common-practice", "how far the new ambient rating may lie below the old", ""},
+        {"ambient.outdoor", 60.0, "C", higher, "common-practice", "usual rating of an outdoor fan motor, where the old plate says none", ""},
         // current
         {"current.over_plate", 1.0, "of fan amps on the equipment plate", lower, "nec-430.6", "new full-load amps over the equipment plate's", ""},
         {"current.circuit", 1.25, "of largest motor", higher, "nec-440.33", "minimum circuit ampacity takes the largest motor at this", ""},
+        {"current.plate_rounding", 0.05, "A", lower, "common-practice", "equipment plates print ampacity to a tenth", ""},
         // capacitor
         {"capacitor.part", 0.06, "of plate microfarad", lower, "capacitor-practice", "good: within the part's own tolerance", ""},
         {"capacitor.replace", 0.10, "of plate microfarad", lower, "capacitor-practice", "beyond this the capacitor is replaced", ""},
@@ -47,6 +54,7 @@ const std::vector<Limit>& own_rows() {
         {"pulse.low", 9.0, "V", higher, "pulse-window", "lowest start voltage of a pulse-commanded motor", ""},
         {"pulse.high", 23.0, "V", lower, "pulse-window", "highest start voltage of a pulse-commanded motor", ""},
         {"tap.current", 0.020, "A", lower, "tap-current", "what one tap draws at most", ""},
+        {"tap.volts", 24.0, "V", lower, "tap-window", "nominal tap voltage, for the load on a transformer", ""},
         // air
         {"static.repair_first", 0.80, "in. w.c.", lower, "static-0.8", "above this the duct is the fault to correct first", ""},
         {"static.plate_default", 0.50, "in. w.c.", lower, "static-plate", "where the equipment plate gives no maximum", ""},

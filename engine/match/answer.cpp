@@ -1,0 +1,108 @@
+#include "engine/match/answer.hpp"
+
+namespace endbell {
+
+namespace {
+
+std::string_view task_of(Cure cure) {
+    switch (cure) {
+        case Cure::shaft_bushing: return "bushing fit";
+        case Cure::shaft_cut: return "shaft cut";
+        case Cure::mount_band: return "band fit";
+        case Cure::mount_adapter: return "adapter fit";
+        case Cure::body_ring: return "band fit";
+        case Cure::run_capacitor: return "capacitor swap";
+        case Cure::capacitor_removal: return "capacitor removal";
+        case Cure::isolation_relay: return "relay fit";
+        case Cure::line_relay: return "relay fit";
+        case Cure::harness: return "harness fit";
+        case Cure::transformer: return "transformer fit";
+        case Cure::voltage_selection: return "voltage selection";
+        case Cure::rotation_selection: return "rotation selection";
+        case Cure::rain_shield: return "rain shield fit";
+        case Cure::lead_parking: return "lead parking";
+        case Cure::airflow_setup: return "airflow setup";
+    }
+    return "";
+}
+
+}  // namespace
+
+Remedy remedy(Cure cure) {
+    Remedy r;
+    r.cure = cure;
+    r.task = task_of(cure);
+    return r;
+}
+
+Answer::Answer(std::string_view rule, std::string_view source, Fact wanted, Fact offered) {
+    finding_.rule = rule;
+    finding_.source = source;
+    finding_.wanted = std::move(wanted);
+    finding_.offered = std::move(offered);
+}
+
+Answer& Answer::limit(const Limits& limits, std::string_view id, Value worked_out) {
+    const Limit& row = limits.row(id);
+    finding_.limit = {std::move(worked_out), row.set_by.empty() ? Origin::catalog : Origin::shop};
+    finding_.limit_id = row.id;
+    finding_.source = row.source;
+    return *this;
+}
+
+Answer& Answer::computed(Value value) {
+    finding_.computed = {std::move(value), Origin::catalog};
+    return *this;
+}
+
+Answer& Answer::from(std::string_view source) {
+    finding_.source = source;
+    return *this;
+}
+
+Finding Answer::fits(std::string_view reason) const {
+    Finding f = finding_;
+    f.verdict = Verdict::fits;
+    f.reason = reason;
+    return f;
+}
+
+Finding Answer::caution(std::string_view reason) const {
+    Finding f = fits(reason);
+    f.caution = true;
+    return f;
+}
+
+Finding Answer::changes(std::string_view reason, std::vector<Remedy> remedies, bool caution) const {
+    Finding f = finding_;
+    f.verdict = Verdict::fits_with_changes;
+    f.reason = reason;
+    f.remedies = std::move(remedies);
+    f.caution = caution;
+    return f;
+}
+
+Finding Answer::ask(std::string_view reason, std::vector<std::string> asks) const {
+    Finding f = finding_;
+    f.verdict = Verdict::not_shown;
+    f.reason = reason;
+    f.asks = std::move(asks);
+    return f;
+}
+
+Finding Answer::fails(std::string_view reason) const {
+    Finding f = finding_;
+    f.verdict = Verdict::does_not_fit;
+    f.reason = reason;
+    return f;
+}
+
+Finding Answer::not_stated(std::string job_key) const {
+    Finding f = caution("not stated");
+    f.asks.push_back(std::move(job_key));
+    return f;
+}
+
+Finding not_concerned(std::string_view rule) { return Answer(rule, "").fits("not concerned"); }
+
+}  // namespace endbell
