@@ -47,7 +47,7 @@ Remedy remedy(Cure cure);
 
 /// One finding being worded. The six endings at the bottom are all that a rule can say.
 class Answer {
- public:
+  public:
     Answer(std::string_view rule, std::string_view source, Fact wanted = {}, Fact offered = {});
 
     /// Names the row that decides; `worked_out` is the bound in the units of the two facts (207 V).
@@ -66,7 +66,7 @@ class Answer {
     /// The job says nothing of a field that may be left out: fits with a caution, and names the key.
     Finding not_stated(std::string job_key) const;
 
- private:
+  private:
     Finding finding_;
 };
 

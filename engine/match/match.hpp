@@ -13,7 +13,8 @@ struct Candidate {
     Part part;
     std::vector<Finding> findings;  // one a rule, in registry order
     Verdict verdict = Verdict::fits;
-    std::vector<CrossReference> claims;  // cross references that name it for the old number: claims, not proof
+    std::vector<CrossReference>
+        claims;  // cross references that name it for the old number: claims, not proof
 };
 
 /// One way of failing, merged over all parts that share it.
@@ -25,7 +26,7 @@ struct Tally {
 };
 
 struct MatchReport {
-    std::vector<Candidate> candidates;  // fits, fits with changes, not shown: worst verdict last, then id
+    std::vector<Candidate> candidates;   // fits, fits with changes, not shown: worst verdict last, then id
     std::vector<Candidate> near_misses;  // one finding ends each
     std::vector<Tally> tallies;          // most parts first, then rule
     int parts_asked = 0;

@@ -63,7 +63,8 @@ VoltageFit voltage_fit(const PlateVolts& plate, Voltage nominal, const Supply& s
     if (!in_band(plate, nominal, limits)) return VoltageFit::outside;
     if (supply.measured && !in_band(plate, *supply.measured, limits)) return VoltageFit::outside;
     const double far = limits.value("voltage.caution");
-    if (nominal < plate.low * (1 - far) || nominal > plate.high * (1 + far)) return VoltageFit::far_from_plate;
+    if (nominal < plate.low * (1 - far) || nominal > plate.high * (1 + far))
+        return VoltageFit::far_from_plate;
     const bool service_208 = nominal == volt(208);
     if (service_208 && supply.measured && supply.measured->in(volt) < limits.value("voltage.range_a_208")) {
         return VoltageFit::below_range_a;
@@ -95,9 +96,10 @@ std::optional<Rating> rating_in_use(const Question& q, const Part& part) {
     const double low = q.limits.value("power.low");
     // Less is better, field by field.
     const auto rank = [&](const Rating& r) {
-        const bool suits = r.volts && std::any_of(supply.nominal.begin(), supply.nominal.end(), [&](Voltage n) {
-                               return voltage_fit(*r.volts, n, supply, q.limits) != VoltageFit::outside;
-                           });
+        const bool suits =
+            r.volts && std::any_of(supply.nominal.begin(), supply.nominal.end(), [&](Voltage n) {
+                return voltage_fit(*r.volts, n, supply, q.limits) != VoltageFit::outside;
+            });
         int kind = 3;
         double off = 0;
         if (power && r.power) {

@@ -23,13 +23,14 @@ struct Question {
 enum class Weight { hard, curable, preference };
 template <>
 struct Words<Weight> {
-    static constexpr std::array table{Word<Weight>{Weight::hard, "hard"}, Word<Weight>{Weight::curable, "curable"},
+    static constexpr std::array table{Word<Weight>{Weight::hard, "hard"},
+                                      Word<Weight>{Weight::curable, "curable"},
                                       Word<Weight>{Weight::preference, "preference"}};
 };
 
 struct Rule {
-    std::string_view id;       // "shaft-diameter"; also the names of its file, test and page
-    std::string_view claim;    // one sentence that a fitting part makes true
+    std::string_view id;     // "shaft-diameter"; also the names of its file, test and page
+    std::string_view claim;  // one sentence that a fitting part makes true
     Weight weight;
     std::vector<std::string_view> sources;   // ids
     std::vector<std::string_view> limits;    // ids of limit rows it reads

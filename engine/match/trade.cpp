@@ -21,9 +21,12 @@ bool specified_assembly(const FailedUnit& job, const Part& part) {
 std::optional<int> phase_by_construction(Family family) {
     switch (family) {
         case Family::shaded_pole:
-        case Family::capacitor_run: return 1;
-        case Family::three_phase: return 3;
-        default: return std::nullopt;
+        case Family::capacitor_run:
+            return 1;
+        case Family::three_phase:
+            return 3;
+        default:
+            return std::nullopt;
     }
 }
 
@@ -32,7 +35,9 @@ std::optional<SignalClass> signal_by_construction(Family family) {
     return SignalClass::switched_line;
 }
 
-Speed synchronous(int poles, Frequency frequency) { return rpm(120.0 * frequency.in(hertz) / poles); }
+Speed synchronous(int poles, Frequency frequency) {
+    return rpm(120.0 * frequency.in(hertz) / poles);
+}
 
 std::optional<int> poles_from(Speed speed, Frequency frequency) {
     for (int poles = 12; poles >= 2; poles -= 2) {
@@ -74,9 +79,12 @@ std::optional<SignalClass> signal_given(const FailedUnit& job) {
     if (*family != Family::constant_torque || !from) return std::nullopt;
     switch (*from) {
         case ControlSource::thermostat:
-        case ControlSource::board_24v: return SignalClass::control_24v;
-        case ControlSource::board_line: return SignalClass::line_signal;
-        case ControlSource::pulse_or_serial: return std::nullopt;
+        case ControlSource::board_24v:
+            return SignalClass::control_24v;
+        case ControlSource::board_line:
+            return SignalClass::line_signal;
+        case ControlSource::pulse_or_serial:
+            return std::nullopt;
     }
     return std::nullopt;
 }

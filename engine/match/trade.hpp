@@ -17,7 +17,9 @@ bool specified_assembly(const FailedUnit& job, const Part& part);
 std::optional<int> phase_by_construction(Family family);
 std::optional<SignalClass> signal_by_construction(Family family);
 
-constexpr bool is_induction(Family family) { return !is_electronic(family); }
+constexpr bool is_induction(Family family) {
+    return !is_electronic(family);
+}
 
 /// Smallest even pole count whose synchronous speed 120 f / P lies above `speed` with 2 to 20 % slip.
 /// PSC fan motors slip 8 to 13 %, general motors 3 to 5 %; outside that range the speed proves nothing.

@@ -1,0 +1,42 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "ambient";
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto old = said(q.job.plate.ambient);
+    const auto now = part.motor->ambient;
+    Answer say(id, "common-practice", wanted(q.job.plate.ambient), offered(now));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (old) {
+        if (!now) return say.ask("part does not say", {"motors.ambient_c"});
+        const double least = old->in_celsius() - q.limits.value("ambient.short");
+        say.limit(q.limits, "ambient.short", Temperature::celsius(least));
+        if (now->in_celsius() < least - rounding) return say.fails("rated too cool");
+        return say.fits("rated as hot");
+    }
+    if (sits_outdoors(q.job) != true) return say.not_stated("plate.ambient");
+    // Condenser discharge air is hot: the usual outdoor rating stands in, and it is said.
+    const double usual = q.limits.value("ambient.outdoor");
+    say.limit(q.limits, "ambient.outdoor", Temperature::celsius(usual));
+    if (now && now->in_celsius() >= usual - rounding) return say.caution("usual outdoor rating");
+    return say.ask("ambient not stated", {"plate.ambient"});
+}
+
+}  // namespace
+
+Rule ambient() {
+    return {id,
+            "the motor is rated for air as hot as the old one was",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {"ambient.short", "ambient.outdoor"},
+            {"plate.ambient", "unit.outdoors", "unit.load"},
+            judge};
+}
+
+}  // namespace endbell::rule

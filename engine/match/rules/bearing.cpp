@@ -1,0 +1,38 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "bearing";
+
+// A preference: it may speak, but never ends a candidate.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto old = said(q.job.plate.bearing);
+    const auto now = part.motor->bearing;
+    const Answer say(id, "common-practice", wanted(q.job.plate.bearing), offered(now));
+    const auto points = said(q.job.unit.shaft_points);
+    const bool upright = points == ShaftPosition::up || points == ShaftPosition::down;
+    const bool hard_duty = upright || sits_outdoors(q.job) == true;
+    if (now == Bearing::ball) return say.fits("ball");
+    if (!old && !hard_duty) return say.fits("not stated");
+    if (!now) return say.caution("part does not say");
+    if (hard_duty) return say.caution("sleeve upright or outdoors");
+    if (old == Bearing::ball) return say.caution("sleeve for ball");
+    return say.fits("sleeve for sleeve");
+}
+
+}  // namespace
+
+Rule bearing() {
+    return {id,
+            "the bearing suits the duty, or it is said",
+            Weight::preference,
+            {"common-practice"},
+            {},
+            {"plate.bearing", "unit.shaft_points", "unit.outdoors", "unit.load"},
+            judge};
+}
+
+}  // namespace endbell::rule

@@ -1,0 +1,54 @@
+#include <cmath>
+
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "body-diameter";
+
+// Only a band or ring grips the body; studs, lugs, a base or a face hold it elsewhere. An unstated mount may
+// be a band.
+bool gripped(const FailedUnit& job) {
+    const auto mount = said(job.plate.mount);
+    return !mount || *mount == Mount::band || *mount == Mount::ring;
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const bool band_read = said(q.job.measured.band_diameter).has_value();
+    const Reading<Length>& reading = band_read ? q.job.measured.band_diameter : q.job.plate.body_diameter;
+    const auto needs = said(reading);
+    const auto has = part.motor->body_diameter;
+    Answer say(id, "common-practice", wanted(reading), offered(has));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    const bool grip = gripped(q.job);
+    if (!needs) {
+        return grip ? say.ask("body not stated", {"plate.body_diameter", "measured.band_diameter"})
+                    : say.not_stated("plate.body_diameter");
+    }
+    if (!has) return say.ask("part does not say", {"motors.body_diameter_in"});
+    const Length play = inch(q.limits.value("body.band") + rounding);
+    say.limit(q.limits, "body.band", *needs + inch(q.limits.value("body.band")));
+    if (*has > *needs + play) return grip ? say.fails("body too large") : say.caution("larger body");
+    if (*has + play >= *needs || !grip) return say.fits("body goes in");
+    Remedy ring = remedy(Cure::body_ring);
+    ring.from = *has;
+    ring.to = *needs;
+    return say.changes("body too small", {ring});
+}
+
+}  // namespace
+
+Rule body_diameter() {
+    return {id,
+            "the band or ring that stays takes the body",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {"body.band"},
+            {"measured.band_diameter", "plate.body_diameter", "plate.mount"},
+            judge};
+}
+
+}  // namespace endbell::rule

@@ -1,0 +1,49 @@
+#include <cmath>
+
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "bolt-circle";
+
+bool has_circle(Mount mount) {
+    return mount == Mount::studs || mount == Mount::lugs || mount == Mount::face;
+}
+
+// Only between equal mounts: where they differ, the mount rule has already named what joins them.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto mount = said(q.job.plate.mount);
+    if (!mount || !has_circle(*mount) || part.motor->mount != mount) return not_concerned(id);
+    const auto needs = said(q.job.plate.bolt_circle);
+    const auto has = part.motor->bolt_circle;
+    Answer say(id, "common-practice", wanted(q.job.plate.bolt_circle), offered(has));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (!needs) return say.not_stated("plate.bolt_circle");
+    if (!has) return say.ask("part does not say", {"motors.bolt_circle_in"});
+    const double play = q.limits.value("bolt_circle.match");
+    say.limit(q.limits, "bolt_circle.match", inch(play));
+    if (std::abs((*has - *needs).in(inch)) <= play + rounding) return say.fits("same circle");
+    if (*mount == Mount::face) return say.fails("other circle");
+    Remedy adapter = remedy(Cure::mount_adapter);
+    adapter.mount = *mount;
+    adapter.from = *has;
+    adapter.to = *needs;
+    return say.changes("other circle", {adapter});
+}
+
+}  // namespace
+
+Rule bolt_circle() {
+    return {id,
+            "studs, lugs or a face meet the holes that are there, or an adapter joins them",
+            Weight::curable,
+            {"common-practice", "inducer"},
+            {"bolt_circle.match"},
+            {"plate.bolt_circle", "plate.mount"},
+            judge};
+}
+
+}  // namespace endbell::rule

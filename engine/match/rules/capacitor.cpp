@@ -1,0 +1,43 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "capacitor";
+
+// The new motor's own value, never the old motor's; and always a new capacitor.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const Motor& motor = *part.motor;
+    const Answer say(id, "capacitor-practice", wanted(q.job.plate.capacitor), offered(motor.capacitor));
+    if (!motor.family) return say.ask("part does not say", {"motors.family"});
+    if (*motor.family == Family::capacitor_run) {
+        if (specified_assembly(q.job, part) && !motor.capacitor) return say.caution("with the assembly");
+        if (!motor.capacitor) return say.ask("part does not say", {"motors.capacitor_uf"});
+        if (!motor.capacitor_volts) return say.ask("part does not say", {"motors.capacitor_v"});
+        Remedy fresh = remedy(Cure::run_capacitor);
+        fresh.capacitor = motor.capacitor;
+        fresh.capacitor_volts = motor.capacitor_volts;
+        return say.changes("new capacitor", {fresh});
+    }
+    const auto was = said(q.job.plate.family);
+    const bool had_one = said(q.job.plate.capacitor) || was == Family::capacitor_run;
+    if (had_one) return say.changes("old capacitor out", {remedy(Cure::capacitor_removal)});
+    if (!was) return say.not_stated("plate.family");
+    return say.fits("no capacitor");
+}
+
+}  // namespace
+
+Rule capacitor() {
+    return {id,
+            "a capacitor-run motor gets a new capacitor of its own value; any other gets none",
+            Weight::curable,
+            {"capacitor-practice"},
+            {},
+            {"plate.capacitor", "plate.family"},
+            judge};
+}
+
+}  // namespace endbell::rule

@@ -1,0 +1,43 @@
+#include <algorithm>
+
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "circuit-ampacity";
+
+// Recomputes the equipment's minimum circuit ampacity with the new fan: 1.25 of the largest motor plus the
+// other. Only where the plate gives both it and the compressor; heaters are not known here.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto plate = said(q.job.equipment.minimum_circuit_ampacity);
+    const auto compressor = said(q.job.equipment.compressor_amps);
+    if (!plate || !compressor) return not_concerned(id);
+    const auto rating = rating_in_use(q, part);
+    const auto fan = rating ? rating->amps : std::nullopt;
+    Answer say(id, "nec-440.33", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
+    if (!fan) return say.ask("part does not say", {"motor_ratings.amps"});
+    const double factor = q.limits.value("current.circuit");
+    const Current needed = std::max(*fan, *compressor) * factor + std::min(*fan, *compressor);
+    say.computed(needed);
+    const Current most = *plate + ampere(q.limits.value("current.plate_rounding"));
+    say.limit(q.limits, "current.circuit", *plate);
+    if (needed.in(ampere) > most.in(ampere) + rounding) return say.fails("circuit too small");
+    return say.fits("within the circuit");
+}
+
+}  // namespace
+
+Rule circuit_ampacity() {
+    return {id,
+            "the circuit that the equipment plate asks for still carries the new fan",
+            Weight::hard,
+            {"nec-440.33"},
+            {"current.circuit", "current.plate_rounding"},
+            {"equipment.minimum_circuit_ampacity", "equipment.compressor_amps"},
+            judge};
+}
+
+}  // namespace endbell::rule

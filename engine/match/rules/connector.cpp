@@ -1,0 +1,40 @@
+#include "engine/base/text.hpp"
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "connector";
+
+// Between motors of one family; a retrofit is wired lead by lead.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto was = said(q.job.plate.family);
+    if (was && part.motor->family && *was != *part.motor->family) return not_concerned(id);
+    const auto needs = said(q.job.plate.connector);
+    const auto has = part.motor->connector;
+    const Answer say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
+    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits("specified assembly");
+    if (!needs) return say.not_stated("plate.connector");
+    if (!has) return say.ask("part does not say", {"motors.connector"});
+    if (lower(trimmed(*needs)) == lower(trimmed(*has))) return say.fits("same plug");
+    Remedy harness = remedy(Cure::harness);
+    harness.connector_from = *needs;  // the equipment's plug
+    harness.connector_to = *has;      // the motor's
+    return say.changes("other plug", {harness});
+}
+
+}  // namespace
+
+Rule connector() {
+    return {id,
+            "the equipment's plug goes on, or a harness joins them",
+            Weight::curable,
+            {"common-practice", "inducer"},
+            {},
+            {"plate.connector", "plate.family"},
+            judge};
+}
+
+}  // namespace endbell::rule

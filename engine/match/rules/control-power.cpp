@@ -1,0 +1,47 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "control-power";
+
+// A tap draws at most 20 mA, so a retrofit adds under half a volt-ampere: only a full transformer minds.
+Finding judge_transformer(const Question& q, Answer say) {
+    const auto rated = said(q.job.controls.transformer);
+    const auto load = said(q.job.controls.transformer_load);
+    if (!rated || !load) return say.fits("common present");
+    const ApparentPower added = volt_ampere(q.limits.value("tap.current") * q.limits.value("tap.volts"));
+    const ApparentPower total = *load + added;
+    const double share = total / *rated;
+    const double plan = q.limits.value("transformer.plan");
+    say.computed(total).limit(q.limits, "transformer.plan", *rated * plan);
+    if (share > 1 + rounding) return say.changes("transformer overloaded", {remedy(Cure::transformer)});
+    if (share > plan + rounding) return say.caution("transformer nearly full");
+    return say.fits("common present");
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
+    const Answer say(id, "va-budget", wanted(q.job.controls.common_present),
+                     {std::string(word(SignalClass::control_24v)), Origin::catalog});
+    if (signal_given(q.job) == SignalClass::control_24v) return say.fits("already 24 V");
+    const auto common = said(q.job.controls.common_present);
+    if (!common) return say.ask("common not stated", {"controls.common_present"});
+    if (!*common) return say.changes("no common", {remedy(Cure::transformer)});
+    return judge_transformer(q, say);
+}
+
+}  // namespace
+
+Rule control_power() {
+    return {id,
+            "24 V taps have a common and a transformer that carries them",
+            Weight::curable,
+            {"va-budget", "tap-current"},
+            {"tap.current", "tap.volts", "transformer.plan"},
+            {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal"},
+            judge};
+}
+
+}  // namespace endbell::rule

@@ -1,0 +1,32 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "double-shaft";
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto has = part.motor->double_shaft;
+    const auto needs = said(q.job.plate.double_shaft);
+    Answer say(id, "common-practice", wanted(q.job.plate.double_shaft), offered(has));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (!needs && has != true) return say.not_stated("plate.double_shaft");
+    if (!has) return say.ask("part does not say", {"motors.double_shaft"});
+    if (needs == true && !*has) return say.fails("single shaft");
+    if (needs == true || !*has) return say.fits("same shafts");
+    if (part.motor->shaft_cuttable == false) return say.caution("unused end to guard");
+    return say.changes("unused end to cut", {remedy(Cure::shaft_cut)}, !needs);
+}
+
+}  // namespace
+
+Rule double_shaft() {
+    return {id,           "the motor drives as many wheels as the old one; an unused end is cut or guarded",
+            Weight::hard, {"common-practice", "inducer"},
+            {},           {"plate.double_shaft"},
+            judge};
+}
+
+}  // namespace endbell::rule

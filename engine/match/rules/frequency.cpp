@@ -1,0 +1,56 @@
+#include <algorithm>
+#include <cmath>
+
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "frequency";
+
+// How far the live reading lies from the plate, as a fraction; a reading inside a span lies nowhere off.
+double voltage_deviation(const Question& q, const Part& part) {
+    const Supply supply = supply_of(q);
+    const auto rating = rating_in_use(q, part);
+    if (!supply.measured || !rating || !rating->volts) return 0;
+    const Voltage v = *supply.measured;
+    const Voltage nearest = std::clamp(v, rating->volts->low, rating->volts->high);
+    return std::abs((v - nearest) / nearest);
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    Answer say(id, "mg1-12.44", wanted(q.job.plate.frequency), offered(part.motor->frequency));
+    if (part.motor->family && is_electronic(*part.motor->family))
+        return say.from("physics").fits("rectified supply");
+    const auto needs = said(q.job.plate.frequency);
+    if (!needs) return say.not_stated("plate.frequency");
+    const auto has = part.motor->frequency;
+    if (!has) return say.ask("part does not say", {"motors.frequency_hz"});
+    const double off = std::abs((*needs - *has) / *has);
+    const double most = q.limits.value("voltage.frequency");
+    say.limit(q.limits, "voltage.frequency", *has * (*needs < *has ? 1 - most : 1 + most));
+    if (off > most + rounding) return say.fails("other frequency");
+    const double both = off + voltage_deviation(q, part);
+    if (off > 0 && both > q.limits.value("voltage.combined") + rounding) {
+        return say.limit(q.limits, "voltage.combined", q.limits.value("voltage.combined"))
+            .computed(both)
+            .fails("combined deviation");
+    }
+    return say.fits("within tolerance");
+}
+
+}  // namespace
+
+Rule frequency() {
+    return {id,
+            "an induction motor's frequency is the supply's, alone and together with the voltage",
+            Weight::hard,
+            {"mg1-12.44", "physics"},
+            {"voltage.frequency", "voltage.combined"},
+            {"plate.frequency", "measured.line_volts"},
+            judge};
+}
+
+}  // namespace endbell::rule

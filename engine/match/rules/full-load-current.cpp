@@ -1,0 +1,42 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "full-load-current";
+
+// The equipment plate's fan amps bind (NEC 430.6(A)(1) exception); the old motor's plate only warns.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto rating = rating_in_use(q, part);
+    const auto now = rating ? rating->amps : std::nullopt;
+    const auto allowed = said(q.job.equipment.fan_amps);
+    const auto was = said(q.job.plate.current);
+    Answer say(id, "nec-430.6", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
+               offered(now));
+    if (allowed) {
+        if (!now) return say.ask("part does not say", {"motor_ratings.amps"});
+        const Current most = *allowed * q.limits.value("current.over_plate");
+        say.limit(q.limits, "current.over_plate", most);
+        if (now->in(ampere) > most.in(ampere) + rounding) return say.fails("over the equipment plate");
+        return say.fits("within the equipment plate");
+    }
+    if (!was || !now) return say.not_stated("equipment.fan_amps");
+    if (now->in(ampere) > was->in(ampere) + rounding) return say.caution("more than the old motor");
+    return say.fits("no more than the old motor");
+}
+
+}  // namespace
+
+Rule full_load_current() {
+    return {id,
+            "full-load amps do not exceed the fan amps of the equipment plate",
+            Weight::hard,
+            {"nec-430.6"},
+            {"current.over_plate"},
+            {"equipment.fan_amps", "plate.current"},
+            judge};
+}
+
+}  // namespace endbell::rule

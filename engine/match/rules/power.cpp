@@ -1,0 +1,95 @@
+#include <algorithm>
+#include <array>
+
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "power";
+
+// NEMA MG 1 10.32 ratings of small motors with the extra fan-motor ratings 1/15, 1/10 and 1/5 (from memory),
+// then the usual integral ones. Odd plates (2/5, 1/7) lie between two of them.
+constexpr std::array ladder{1.0 / 40, 1.0 / 20, 1.0 / 15, 1.0 / 12, 1.0 / 10, 1.0 / 8,
+                            1.0 / 6,  1.0 / 5,  1.0 / 4,  1.0 / 3,  1.0 / 2,  3.0 / 4,
+                            1.0,      1.5,      2.0,      3.0,      5.0};
+
+// Standard sizes above the old power, up to and with the new one; at least one when it is larger at all.
+int steps_up(Power was, Power now, double low) {
+    const auto steps = std::count_if(ladder.begin(), ladder.end(), [&](double hp) {
+        return hp > was.in(horsepower) / low && hp * low <= now.in(horsepower);
+    });
+    return std::max(1, static_cast<int>(steps));
+}
+
+std::optional<Torque> strongest_tap(const Motor& motor) {
+    std::optional<Torque> most;
+    for (const Tap& tap : motor.taps) {
+        if (tap.torque && (!most || *tap.torque > *most)) most = tap.torque;
+    }
+    return most;
+}
+
+// Torque, not power, sets the airflow: a larger motor will do when a tap holds the old duty torque.
+Finding judge_torque(const Question& q, const Part& part, Answer say, bool larger) {
+    const auto was = said(q.job.plate.family);
+    const auto speed = said(q.job.plate.speed);
+    const auto most = strongest_tap(*part.motor);
+    const bool retrofit = was != Family::constant_torque;
+    if (!larger && !retrofit) return say.fits("same power");
+    if (!speed) return say.ask("duty torque not known", {"plate.speed"});
+    if (!most) return say.ask("part does not say", {"taps.torque_ozft"});
+    const Torque duty = torque_of(*old_power(q.job), *speed);
+    say.computed(duty);
+    if (*most < duty * q.limits.value("power.low")) return say.fails("no tap strong enough");
+    if (!larger) return say.fits("same power");
+    if (retrofit)
+        return say.fits("larger with a tap for it");  // the retrofit itself brings the airflow setup
+    return say.changes("larger with a tap for it", {remedy(Cure::airflow_setup)});
+}
+
+Finding judge_larger(const Question& q, const Part& part, Power was, Power now, const Answer& say) {
+    const int steps = steps_up(was, now, q.limits.value("power.low"));
+    if (part.module || steps > q.limits.value("power.step_up")) return say.fails("too large");
+    if (said(q.job.unit.load) == Load::outdoor_fan) return say.caution("one step up");
+    return say.changes("one step up", {remedy(Cure::airflow_setup)}, true);
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor && !part.module) return not_concerned(id);
+    const auto was = old_power(q.job);
+    const auto rating = rating_in_use(q, part);
+    const auto now = rating ? rating->power : std::nullopt;
+    const Fact want = was ? Fact{*was, q.job.plate.power.origin} : Fact{};
+    Answer say(id, "common-practice", want, offered(now));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    // A module's program fixes its power: a blank on either side is said, not asked.
+    if (part.module && (!was || !now)) return say.not_stated("plate.power");
+    if (!was) return say.ask("power not stated", {"plate.power"});
+    if (!now) return say.ask("part does not say", {"motor_ratings.power_hp"});
+    const double low = q.limits.value("power.low");
+    say.limit(q.limits, "power.low", *was * low);
+    if (*now / *was < low - rounding) return say.fails("too small");
+    const bool larger = *now / *was > 1 / low + rounding;
+    if (part.motor && part.motor->family == Family::constant_torque)
+        return judge_torque(q, part, say, larger);
+    if (!larger) return say.fits("same power");
+    say.limit(q.limits, "power.step_up", q.limits.value("power.step_up"));
+    if (said(q.job.unit.load) == Load::draft_inducer) return say.from("inducer").fails("too large");
+    return judge_larger(q, part, *was, *now, say);
+}
+
+}  // namespace
+
+Rule power() {
+    return {id,
+            "the motor is as strong as the old one, at most one standard size stronger, never weaker",
+            Weight::curable,
+            {"common-practice", "mg1-10.32", "inducer"},
+            {"power.low", "power.step_up"},
+            {"plate.power", "plate.speed", "plate.family", "unit.load"},
+            judge};
+}
+
+}  // namespace endbell::rule

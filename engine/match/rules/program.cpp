@@ -1,0 +1,52 @@
+#include <algorithm>
+
+#include "engine/base/text.hpp"
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "program";
+
+bool lists_old_motor(const Module& module, const FailedUnit& job) {
+    const auto old = said(job.unit.old_part_number);
+    return !old || module.fits.empty() ||
+           std::any_of(module.fits.begin(), module.fits.end(),
+                       [&](const std::string& m) { return number_key(m) == number_key(*old); });
+}
+
+// Constant-airflow and communicating motors obey a program made for one equipment. A constant-torque motor is
+// held to one only where both sides name it: universal ones carry none.
+bool concerned(const Question& q, const Part& part) {
+    const auto was = said(q.job.plate.family);
+    if (part.module) return !was || *was == Family::constant_airflow;
+    if (!part.motor || !part.motor->family) return false;
+    const Family now = *part.motor->family;
+    if (was && *was != now) return false;
+    if (now == Family::constant_airflow || now == Family::communicating) return true;
+    return now == Family::constant_torque && said(q.job.plate.program) && part.motor->program;
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!concerned(q, part)) return not_concerned(id);
+    const auto& has = part.module ? part.module->program : part.motor->program;
+    const Answer say(id, "program", wanted(q.job.plate.program), offered(has));
+    const auto needs = said(q.job.plate.program);
+    if (!needs) return say.ask("program not stated", {"plate.program"});
+    if (!has) return say.ask("part does not say", {part.module ? "modules.program" : "motors.program"});
+    if (number_key(*needs) != number_key(*has)) return say.fails("other program");
+    if (part.module && !lists_old_motor(*part.module, q.job)) return say.caution("old motor not listed");
+    return say.fits("same program");
+}
+
+}  // namespace
+
+Rule program() {
+    return {id,           "a programmed motor or module carries the program of this equipment",
+            Weight::hard, {"program"},
+            {},           {"plate.program", "plate.family", "unit.old_part_number"},
+            judge};
+}
+
+}  // namespace endbell::rule

@@ -1,0 +1,33 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "service-factor";
+
+// Air-over fan motors are 1.0 unless marked; the factor is a reserve that must not have been spent.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const Answer say(id, "common-practice", wanted(q.job.plate.service_factor),
+                     offered(part.motor->service_factor));
+    const auto was = said(q.job.plate.service_factor);
+    if (!was) return say.fits("not stated");
+    const double now = part.motor->service_factor.value_or(1.0);
+    if (now < *was - rounding) return say.caution("less reserve");
+    return say.fits("same reserve");
+}
+
+}  // namespace
+
+Rule service_factor() {
+    return {id,
+            "the motor has the old one's reserve, or the loss of it is said",
+            Weight::preference,
+            {"common-practice"},
+            {},
+            {"plate.service_factor"},
+            judge};
+}
+
+}  // namespace endbell::rule

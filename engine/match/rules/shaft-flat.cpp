@@ -1,0 +1,44 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "shaft-flat";
+
+// Where the flat begins, from the motor's face; the flat runs from there to the shaft's end.
+Length flat_start(Length shaft, Length flat) {
+    return shaft - flat;
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto old = said(q.job.plate.shaft_flat);
+    const auto now = part.motor->shaft_flat;
+    const Answer say(id, "common-practice", wanted(q.job.plate.shaft_flat), offered(now));
+    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits("specified assembly");
+    if (!old) return say.not_stated("plate.shaft_flat");
+    if (!now) return say.ask("part does not say", {"motors.shaft_flat_in"});
+    const Length grain = inch(rounding);
+    const auto hub = said(q.job.measured.shaft_needed);
+    const auto length = part.motor->shaft_length;
+    if (hub && length && flat_start(*length, *now) + grain >= *hub)
+        return say.fails("flat ends before the hub");
+    const auto old_length = said(q.job.plate.shaft_length);
+    const bool reaches = length && old_length
+                             ? flat_start(*length, *now) <= flat_start(*old_length, *old) + grain
+                             : *now + grain >= *old;
+    if (reaches) return say.fits("flat reaches as far");
+    return say.caution("check the set screw");
+}
+
+}  // namespace
+
+Rule shaft_flat() {
+    return {id,           "the set screw lands on a flat",
+            Weight::hard, {"common-practice", "inducer"},
+            {},           {"plate.shaft_flat", "plate.shaft_length", "measured.shaft_needed"},
+            judge};
+}
+
+}  // namespace endbell::rule

@@ -1,0 +1,94 @@
+#include <algorithm>
+
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "signal-class";
+
+bool has_run_signal(const Motor& motor) {
+    return std::any_of(motor.terminals.begin(), motor.terminals.end(),
+                       [](const PartTerminal& t) { return t.function == "run signal"; });
+}
+
+bool burns_fuel(HeatKind heat) {
+    return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
+}
+
+// Speed leads that carried line current give way to 24 V taps beside constant line power. In a furnace the
+// board must keep deciding when the blower runs: through a line run signal, or through its own 24 V outputs.
+Finding retrofit_to_taps(const Question& q, const Motor& motor, const Answer& say) {
+    const auto from = said(q.job.controls.source);
+    if (!from) return say.ask("control source not stated", {"controls.source"});
+    if (*from == ControlSource::pulse_or_serial) return say.fails("board speaks serial");
+    if (*from == ControlSource::board_24v)
+        return say.changes("24 V from the board", {remedy(Cure::lead_parking)});
+    const bool run_signal = has_run_signal(motor);
+    if (*from == ControlSource::board_line) {
+        if (run_signal) return say.changes("board keeps the run signal", {remedy(Cure::lead_parking)});
+        return say.changes("line to 24 V by relay", {remedy(Cure::line_relay), remedy(Cure::lead_parking)});
+    }
+    const auto heat = said(q.job.controls.heat);
+    if (!heat) return say.ask("heat not stated", {"controls.heat"});
+    if (!burns_fuel(*heat)) return say.changes("24 V from the thermostat", {remedy(Cure::lead_parking)});
+    const auto board = said(q.job.controls.run_signal_available);
+    if (!board) return say.ask("interlock not stated", {"controls.run_signal_available"});
+    if (!*board || !run_signal) return say.fails("furnace loses its interlock");
+    return say.changes("board keeps the run signal", {remedy(Cure::lead_parking)});
+}
+
+Finding judge_motor(const Question& q, const Part& part) {
+    auto needs = part.motor->signal;
+    if (!needs && part.motor->family) needs = signal_by_construction(*part.motor->family);
+    const auto given = signal_given(q.job);
+    const Fact want = given ? Fact{as_value(*given), Origin::job} : Fact{};
+    Answer say(id, "common-practice", want, offered(needs));
+    if (specified_assembly(q.job, part) && given && !needs)
+        return say.from("inducer").fits("specified assembly");
+    if (!given) return say.ask("signal not stated", {"plate.signal"});
+    if (!needs) return say.ask("part does not say", {"motors.signal"});
+    if (*given == *needs) return say.fits("same signal");
+    say.from("retrofit-wiring");
+    if (*given == SignalClass::switched_line && *needs == SignalClass::control_24v) {
+        return retrofit_to_taps(q, *part.motor, say);
+    }
+    if (*given == SignalClass::switched_line && *needs == SignalClass::line_signal) {
+        return say.changes("line signal from the speed leads", {remedy(Cure::lead_parking)});
+    }
+    const bool line_and_24v = (*given == SignalClass::line_signal && *needs == SignalClass::control_24v) ||
+                              (*given == SignalClass::control_24v && *needs == SignalClass::line_signal);
+    if (line_and_24v) return say.changes("relay between line and 24 V", {remedy(Cure::line_relay)});
+    return say.fails("other signal");
+}
+
+Finding judge_module(const Question& q, const Part& part) {
+    const auto given = signal_given(q.job);
+    const Answer say(id, "program", wanted(q.job.plate.signal), offered(part.module->signal));
+    if (!given) return say.ask("signal not stated", {"plate.signal"});
+    if (!part.module->signal) return say.ask("part does not say", {"modules.signal"});
+    if (*given != *part.module->signal) return say.fails("other signal");
+    return say.fits("same signal");
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (part.motor) return judge_motor(q, part);
+    if (part.module) return judge_module(q, part);
+    return not_concerned(id);
+}
+
+}  // namespace
+
+Rule signal_class() {
+    return {
+        id,
+        "the motor understands what the equipment sends, or a relay translates it",
+        Weight::hard,
+        {"common-practice", "retrofit-wiring", "program", "inducer"},
+        {},
+        {"plate.signal", "plate.family", "controls.source", "controls.heat", "controls.run_signal_available"},
+        judge};
+}
+
+}  // namespace endbell::rule

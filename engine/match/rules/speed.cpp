@@ -1,0 +1,52 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "speed";
+
+// An electronic motor's plate speed says nothing of the line; only a stated ceiling can end it.
+Finding judge_electronic(const Question& q, const Part& part) {
+    const auto top = part.motor->speed_limit;
+    const auto was = said(q.job.plate.speed);
+    if (!top || !was) return not_concerned(id);
+    const Answer say(id, "physics", wanted(q.job.plate.speed), offered(top));
+    if (*was > *top) return say.fails("above its speed limit");
+    return say.fits("within its speed limit");
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    if (part.motor->family && is_electronic(*part.motor->family)) return judge_electronic(q, part);
+    const auto family = said(q.job.plate.family);
+    if (family && is_electronic(*family)) return not_concerned(id);
+    const auto rating = rating_in_use(q, part);
+    const auto now = rating ? rating->speed : std::nullopt;
+    const auto was = said(q.job.plate.speed);
+    Answer say(id, "common-practice", wanted(q.job.plate.speed), offered(now));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    // Poles alone place the speed within the slip of small motors; the poles rule asks when there are none.
+    if (!was) return say.not_stated("plate.speed");
+    if (!now) return say.ask("part does not say", {"motor_ratings.speed_rpm"});
+    const double most = q.limits.value("speed.match");
+    const double off = (*now - *was) / *was;
+    say.limit(q.limits, "speed.match", *was * (off < 0 ? 1 - most : 1 + most)).computed(cube_law(*was, *now));
+    if (off > most + rounding) return say.fails("too fast");
+    if (off < -most - rounding) return say.fails("too slow");
+    return say.fits("same speed");
+}
+
+}  // namespace
+
+Rule speed() {
+    return {id,
+            "the rated speed is the old one's, within a tolerance that the cube law makes small",
+            Weight::hard,
+            {"common-practice", "inducer", "physics"},
+            {"speed.match"},
+            {"plate.speed", "plate.family"},
+            judge};
+}
+
+}  // namespace endbell::rule

@@ -1,0 +1,43 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "tap-count";
+
+std::optional<int> speeds_of(const Motor& motor) {
+    if (motor.speeds) return motor.speeds;
+    if (motor.taps.empty()) return std::nullopt;
+    return static_cast<int>(motor.taps.size());
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto family = part.motor->family;
+    if (family == Family::constant_airflow || family == Family::communicating) return not_concerned(id);
+    const auto has = speeds_of(*part.motor);
+    const Answer say(id, "common-practice", wanted(q.job.plate.speeds), offered(has));
+    const auto needs = said(q.job.plate.speeds);
+    if (!needs) return say.not_stated("plate.speeds");
+    if (!has) return say.ask("part does not say", {"motors.speeds"});
+    if (*has < *needs) return say.changes("calls share a speed", {remedy(Cure::airflow_setup)}, true);
+    // Unused leads of a capacitor-run motor are at line potential while it runs: each is capped.
+    const bool leads = family && is_induction(*family);
+    if (*has > *needs && leads) return say.changes("leads to park", {remedy(Cure::lead_parking)});
+    return say.fits("enough speeds");
+}
+
+}  // namespace
+
+Rule tap_count() {
+    return {id,
+            "the motor has the speeds that are really used; leads left over are parked",
+            Weight::curable,
+            {"common-practice"},
+            {},
+            {"plate.speeds"},
+            judge};
+}
+
+}  // namespace endbell::rule

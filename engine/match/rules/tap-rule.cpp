@@ -1,0 +1,49 @@
+#include "engine/match/rules/rules.hpp"
+
+namespace endbell::rule {
+
+namespace {
+
+constexpr std::string_view id = "tap-rule";
+
+// A thermostat sends G with Y, and a defrost board back-feeds W: two taps are live together. A furnace or air
+// handler board closes one blower output at a time (common practice). Empty: not known.
+std::optional<bool> two_taps_live(const FailedUnit& job) {
+    if (const auto seen = said(job.measured.live_taps); seen && seen->size() > 1) return true;
+    const auto from = said(job.controls.source);
+    if (!from) return std::nullopt;
+    if (*from != ControlSource::thermostat) return false;
+    const auto terminals = said(job.controls.terminals);
+    return !terminals || terminals->size() > 1;
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor || part.motor->family != Family::constant_torque) return not_concerned(id);
+    const auto rule = part.motor->tap_rule;
+    const auto old = said(q.job.plate.tap_rule);
+    const Answer say(id, "tap-rule", wanted(q.job.plate.tap_rule), offered(rule));
+    if (rule == TapRule::highest_tap_wins) return say.fits("highest tap wins");
+    const auto two = two_taps_live(q.job);
+    if (two == false) return say.caution("one output at a time");
+    if (!rule) return say.ask("part does not say", {"motors.tap_rule"});
+    if (said(q.job.plate.family) == Family::constant_torque && old == TapRule::one_tap_only) {
+        return say.fits("wired for one tap");
+    }
+    if (!two) return say.ask("live taps not known", {"controls.source", "measured.live_taps"});
+    return say.changes("one tap at a time by relay", {remedy(Cure::isolation_relay)});
+}
+
+}  // namespace
+
+Rule tap_rule() {
+    return {
+        id,
+        "where two taps can be live together, the motor's sheet says what it does, or a relay prevents it",
+        Weight::hard,
+        {"tap-rule"},
+        {},
+        {"plate.tap_rule", "plate.family", "controls.source", "controls.terminals", "measured.live_taps"},
+        judge};
+}
+
+}  // namespace endbell::rule
