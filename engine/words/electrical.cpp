@@ -1,0 +1,185 @@
+#include "engine/words/electrical.hpp"
+
+#include <algorithm>
+#include <limits>
+
+#include "engine/base/text.hpp"
+
+namespace endbell {
+
+namespace {
+
+const Scale<VoltageDimension>& volt_scale() {
+    static const Scale<VoltageDimension> scale{"volts, such as '118.4'",
+                                               volt,
+                                               {{"v", volt},
+                                                {"vac", volt},
+                                                {"volt", volt},
+                                                {"volts", volt},
+                                                {"vdc", volt},
+                                                {"kv", Unit<VoltageDimension>{1000}},
+                                                {"mv", Unit<VoltageDimension>{0.001}}},
+                                               {},
+                                               1000,
+                                               Nought::a_value};
+    return scale;
+}
+
+const Scale<CurrentDimension>& amp_scale() {
+    static const Scale<CurrentDimension> scale{
+        "amps, such as '3.6' or 'FLA 3.6'",
+        ampere,
+        {{"a", ampere}, {"amp", ampere}, {"amps", ampere}, {"ma", Unit<CurrentDimension>{0.001}}},
+        {"fla", "amps", "flc", "mca", "mop", "mocp"},
+        1000,
+        Nought::a_value};
+    return scale;
+}
+
+}  // namespace
+
+Read<Voltage> read_voltage(std::string_view raw) {
+    return read_quantity(raw, volt_scale());
+}
+
+Read<Voltage> read_capacitor_volts(std::string_view raw) {
+    auto scale = volt_scale();
+    scale.expected = "a capacitor's volts, such as '370' or '440'";
+    scale.nought = Nought::missing;
+    return read_quantity(raw, scale);
+}
+
+Read<Voltage> read_supply(std::string_view raw) {
+    const Read<std::vector<PlateVolts>> plate = read_plate_volts(raw);
+    if (spelling_key(raw) == "440" || spelling_key(raw) == "440v") return read_as<Voltage>(raw, volt(460));
+    if (!plate.reading) return no_value<Voltage>(plate);
+    const PlateVolts& only = plate.reading->front();
+    if (plate.reading->size() == 1 && only.low == only.high) return read_as<Voltage>(raw, only.low);
+    std::vector<std::string> readings;
+    for (const PlateVolts& v : *plate.reading) {
+        readings.push_back(shortest(v.low.in(volt)));
+        if (v.high != v.low) readings.push_back(shortest(v.high.in(volt)));
+    }
+    return ask<Voltage>(raw, "which of these does the building really have? Measure it under load", readings);
+}
+
+Read<Current> read_current(std::string_view raw) {
+    return read_quantity(raw, amp_scale());
+}
+
+Read<Current> read_plate_amps(std::string_view raw) {
+    if (is_missing(raw)) return not_written<Current>();
+    const std::string text = folded(raw);
+    const std::string key = spelling_key(raw);
+    if (key.starts_with("rla") || key.starts_with("lra") || key.ends_with("rla") || key.ends_with("lra")) {
+        return ask<Current>(raw, "RLA and LRA are a compressor's: what is the fan motor's FLA?", {});
+    }
+    auto scale = amp_scale();
+    scale.nought = Nought::missing;
+    const std::size_t first = text.find_first_of("0123456789.");
+    const std::string figures = first == std::string::npos ? text : text.substr(first);
+    for (char separator : {'/', '-'}) {
+        const std::vector<std::string> parts = split(figures, separator);
+        if (parts.size() != 2) continue;
+        const auto high = read_quantity(parts[0], scale);
+        const auto low = read_quantity(parts[1], scale);
+        if (!high.reading || !low.reading) continue;
+        if (*high.reading == *low.reading) return read_as<Current>(raw, *high.reading.value);
+        return ask<Current>(raw, "two currents: at which of the plate's two voltages does this motor run?",
+                            {shortest(high.reading->in(ampere)) + " A at the lower voltage",
+                             shortest(low.reading->in(ampere)) + " A at the higher voltage"});
+    }
+    return read_quantity(raw, scale);
+}
+
+Read<ApparentPower> read_apparent_power(std::string_view raw) {
+    return read_quantity(
+        raw, Scale<ApparentPowerDimension>{"volt-amperes, such as '40 VA'",
+                                           volt_ampere,
+                                           {{"va", volt_ampere}, {"kva", Unit<ApparentPowerDimension>{1000}}},
+                                           {},
+                                           10000,
+                                           Nought::a_value});
+}
+
+Read<Resistance> read_resistance(std::string_view raw) {
+    const std::string key = spelling_key(raw);
+    static const std::vector<std::string> open{"ol",       "open",     "inf",     "infinite",
+                                               "infinity", "overload", "openline"};
+    if (std::find(open.begin(), open.end(), key) != open.end()) {
+        return read_as<Resistance>(raw, ohm(std::numeric_limits<double>::infinity()));
+    }
+    const Unit<ResistanceDimension> kilo{1e3};
+    const Unit<ResistanceDimension> mega{1e6};
+    // A meter prints M for mega and m for milli; folding has lost the case, so a milliohm is not read.
+    const bool milli = raw.find("m\u03a9") != std::string_view::npos ||
+                       raw.find("mohm") != std::string_view::npos ||
+                       raw.find("m\u2126") != std::string_view::npos;
+    if (milli) return unreadable<Resistance>(raw, "ohm, such as '0.9', '120k' or 'OL'");
+    Scale<ResistanceDimension> scale{"ohm, such as '0.9', '120k' or 'OL'",
+                                     ohm,
+                                     {{"ohm", ohm},
+                                      {"ohms", ohm},
+                                      {"r", ohm},
+                                      {"k", kilo},
+                                      {"kohm", kilo},
+                                      {"kohms", kilo},
+                                      {"kilohm", kilo},
+                                      {"m", mega},
+                                      {"meg", mega},
+                                      {"mohm", mega},
+                                      {"megohm", mega},
+                                      {"megohms", mega}},
+                                     {},
+                                     1e12,
+                                     Nought::a_value};
+    scale.thousands = true;
+    return read_quantity(raw, scale);
+}
+
+Read<std::vector<Resistance>> read_windings(std::string_view raw) {
+    using List = std::vector<Resistance>;
+    constexpr std::string_view expected = "three readings in ohm, pin to pin, such as '0.9; 0.9; 1.0'";
+    if (is_missing(raw)) return not_written<List>();
+    std::string text = folded(raw);
+    for (std::size_t at = text.find(", "); at != std::string::npos; at = text.find(", "))
+        text.replace(at, 2, ";");
+    std::replace(text.begin(), text.end(), '/', ';');
+    List ohms;
+    for (const std::string& part : split(text, ';')) {
+        const auto one = read_resistance(trimmed(part));
+        if (!one.reading) return unreadable<List>(raw, expected);
+        ohms.push_back(*one.reading);
+    }
+    if (ohms.size() != 3) return unreadable<List>(raw, expected);
+    return read_as<List>(raw, ohms);
+}
+
+Read<Frequency> read_frequency(std::string_view raw) {
+    const std::string key = spelling_key(raw);
+    if (key == "50/60" || key == "5060" || key == "5060hz") {
+        return ask<Frequency>(raw, "rated for both: which does the building have?", {"50 Hz", "60 Hz"});
+    }
+    return read_quantity(
+        raw,
+        Scale<FrequencyDimension>{
+            "hertz: '60' or '50'",
+            hertz,
+            {{"hz", hertz}, {"hertz", hertz}, {"cy", hertz}, {"cps", hertz}, {"cycles", hertz}, {"~", hertz}},
+            {},
+            400});
+}
+
+Read<int> read_phase(std::string_view raw) {
+    if (is_missing(raw)) return not_written<int>();
+    const std::string key = spelling_key(raw);
+    static const std::vector<std::string> one{"1",      "1ph",         "ph1", "1phase",   "1~",
+                                              "single", "singlephase", "sph", "onephase", "phase1"};
+    static const std::vector<std::string> three{"3",     "3ph",        "ph3",    "3phase",    "3~",
+                                                "three", "threephase", "phase3", "polyphase", "tph"};
+    if (std::find(one.begin(), one.end(), key) != one.end()) return read_as<int>(raw, 1);
+    if (std::find(three.begin(), three.end(), key) != three.end()) return read_as<int>(raw, 3);
+    return unreadable<int>(raw, "the phases: '1' or '3'");
+}
+
+}  // namespace endbell

@@ -1,0 +1,56 @@
+// Plate and meter electricity: volts, amps, hertz, phases, ohms, microfarads, volt-amperes.
+#pragma once
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "engine/model/kinds.hpp"
+#include "engine/model/supply.hpp"
+#include "engine/units/units.hpp"
+#include "engine/words/scale.hpp"
+
+namespace endbell {
+
+/// The nominal that a written voltage stands for: 110, 115, 120 are 115; 220, 230, 240 are 230; 200, 208 are
+/// 208; 265, 270, 277; 440, 460, 480; 575, 600. Any other figure stands for itself.
+double nominal_volts(double written);
+
+/// Plate supply: "115", "208-230", "115/208-230" (two: reconnectable), "230/460". "230" is 230 and no proof
+/// of 208. "115/230" is a question unless the motor is electronic (a jumper selects). "460-3-60", "440" and
+/// "370" are questions. 24 V is control, not supply: unreadable here.
+Read<std::vector<PlateVolts>> read_plate_volts(std::string_view raw, std::optional<Family> family = {});
+/// One catalog rating: as above, but exactly one span.
+Read<PlateVolts> read_rating_volts(std::string_view raw);
+/// A measured voltage; 0 is a reading.
+Read<Voltage> read_voltage(std::string_view raw);
+/// The voltage printed on a capacitor: 370, 440.
+Read<Voltage> read_capacitor_volts(std::string_view raw);
+/// Nominal supply of the equipment: one of the classes. "208-230" is a question here.
+Read<Voltage> read_supply(std::string_view raw);
+
+/// Full-load amps of a plate: "3.6", "FLA 3.6", "1.4-1.4" (at 208 and at 230). "3.6/1.8" and RLA are
+/// questions.
+Read<Current> read_plate_amps(std::string_view raw);
+/// A measured current; 0 is a reading.
+Read<Current> read_current(std::string_view raw);
+Read<ApparentPower> read_apparent_power(std::string_view raw);
+/// Ohm; "OL" is an open circuit and reads as infinity; kilohm and megohm are known.
+Read<Resistance> read_resistance(std::string_view raw);
+/// Exactly three, pin to pin: "0.9;0.9;1.0" or with slashes or commas and blanks.
+Read<std::vector<Resistance>> read_windings(std::string_view raw);
+Read<Frequency> read_frequency(std::string_view raw);
+/// 1 or 3.
+Read<int> read_phase(std::string_view raw);
+
+/// A capacitor's text: "7.5/370", "45/5 MFD 440V" (compressor and fan). The fan's side is `farads`.
+struct CapacitorText {
+    Read<Capacitance> farads;
+    Read<Voltage> volts;
+};
+CapacitorText read_capacitor(std::string_view raw);
+/// Only the capacitance of such a text.
+Read<Capacitance> read_capacitance(std::string_view raw);
+/// A metered capacitance; 0 is a reading (a dead capacitor).
+Read<Capacitance> read_metered_capacitance(std::string_view raw);
+
+}  // namespace endbell

@@ -1,0 +1,116 @@
+#include "engine/words/fold.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "engine/base/text.hpp"
+
+namespace endbell {
+
+namespace {
+
+using Pair = std::pair<std::string_view, std::string_view>;
+
+// Unicode code charts. A fraction sign directly behind a digit becomes a mixed number: "1½" is "1 1/2".
+constexpr std::array fractions{Pair{"\u00bd", "1/2"}, Pair{"\u00bc", "1/4"}, Pair{"\u00be", "3/4"},
+                               Pair{"\u2153", "1/3"}, Pair{"\u2154", "2/3"}, Pair{"\u2155", "1/5"},
+                               Pair{"\u2156", "2/5"}, Pair{"\u2159", "1/6"}, Pair{"\u215b", "1/8"},
+                               Pair{"\u215c", "3/8"}, Pair{"\u215d", "5/8"}, Pair{"\u215e", "7/8"},
+                               Pair{"\u2150", "1/7"}, Pair{"\u2152", "1/10"}};
+
+constexpr std::array signs{
+    Pair{"\u2044", "/"},   Pair{"\u2215", "/"},   Pair{"\u2010", "-"},   Pair{"\u2011", "-"},
+    Pair{"\u2012", "-"},   Pair{"\u2013", "-"},   Pair{"\u2014", "-"},   Pair{"\u2212", "-"},
+    Pair{"\u201c", "\""},  Pair{"\u201d", "\""},  Pair{"\u2033", "\""},  Pair{"\u2018", "'"},
+    Pair{"\u2019", "'"},   Pair{"\u2032", "'"},   Pair{"\u00b5", "u"},   Pair{"\u03bc", "u"},
+    Pair{"\u00b0", "deg"}, Pair{"\u00ba", "deg"}, Pair{"\u00d8", "ph"},  Pair{"\u00f8", "ph"},
+    Pair{"\u03c6", "ph"},  Pair{"\u03a6", "ph"},  Pair{"\u2300", "dia"}, Pair{"\u00d7", "x"},
+    Pair{"\u03a9", "ohm"}, Pair{"\u2126", "ohm"}, Pair{"\u221e", "inf"}, Pair{"\u00a0", " "},
+    Pair{"\u2009", " "},   Pair{"\u202f", " "}};
+
+template <std::size_t N>
+const Pair* at_front(std::string_view text, const std::array<Pair, N>& table) {
+    for (const Pair& pair : table) {
+        if (text.substr(0, pair.first.size()) == pair.first) return &pair;
+    }
+    return nullptr;
+}
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+bool is_space(char c) {
+    return c == ' ' || (c >= '\t' && c <= '\r');
+}
+
+std::string ascii_signs(std::string_view raw) {
+    std::string out;
+    for (std::size_t i = 0; i < raw.size();) {
+        const std::string_view rest = raw.substr(i);
+        const Pair* fraction = at_front(rest, fractions);
+        const Pair* sign = fraction ? fraction : at_front(rest, signs);
+        if (fraction && !out.empty() && is_digit(out.back())) out += ' ';
+        if (sign)
+            out += sign->second;
+        else
+            out += raw[i];
+        i += sign ? sign->first.size() : 1;
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string folded(std::string_view raw) {
+    std::string out;
+    for (char c : lower(ascii_signs(raw))) {
+        if (!is_space(c))
+            out += c;
+        else if (!out.empty() && out.back() != ' ')
+            out += ' ';
+    }
+    if (!out.empty() && out.back() == ' ') out.pop_back();
+    return out;
+}
+
+std::string spelling_key(std::string_view raw) {
+    std::string key;
+    for (char c : folded(raw)) {
+        if (std::string_view(" .-/,_").find(c) == std::string_view::npos) key += c;
+    }
+    return key;
+}
+
+bool is_missing(std::string_view raw) {
+    static constexpr std::array<std::string_view, 16> markers{
+        "n/a",   "#n/a",   "na",       "n.a.",    "-", "--",   "---",
+        "tbd",   "tba",    "see note", "unknown", "?", "null", "not stated on plate",
+        "#ref!", "#value!"};
+    const std::string text = folded(raw);
+    return text.empty() || std::find(markers.begin(), markers.end(), text) != markers.end();
+}
+
+bool is_spreadsheet_damage(std::string_view raw) {
+    static constexpr std::array<std::string_view, 12> months{"jan", "feb", "mar", "apr", "may", "jun",
+                                                             "jul", "aug", "sep", "oct", "nov", "dec"};
+    const std::string text = folded(raw);
+    for (std::string_view month : months) {
+        const std::size_t at = text.find(month);
+        if (at == std::string::npos) continue;
+        // Digits and separators around the month, and nothing else: "2-jan", "jan-02", "2-jan-26".
+        const std::string others = text.substr(0, at) + text.substr(at + month.size());
+        const bool plain = others.find_first_not_of("0123456789-/ ") == std::string::npos;
+        if (plain && others.find_first_of("0123456789") != std::string::npos) return true;
+    }
+    const std::size_t e = text.find("e+");
+    return e != std::string::npos && e > 0 && is_digit(text[e - 1]) && e + 2 < text.size() &&
+           text.find_first_not_of("0123456789", e + 2) == std::string::npos &&
+           text.substr(0, e).find_first_not_of("0123456789.,") == std::string::npos;
+}
+
+bool is_spreadsheet_day(double number) {
+    return number >= 36526 && number <= 54788;
+}
+
+}  // namespace endbell

@@ -1,0 +1,215 @@
+#include "engine/words/plain.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "engine/base/text.hpp"
+#include "engine/words/fold.hpp"
+#include "engine/words/number.hpp"
+
+namespace endbell {
+
+namespace {
+
+template <std::size_t N>
+bool is_one_of(std::string_view word, const std::array<std::string_view, N>& words) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+std::string with_unit(double value, std::string_view unit) {
+    return shortest(value) + std::string(unit);
+}
+
+}  // namespace
+
+Read<bool> read_yes_no(std::string_view raw) {
+    if (is_missing(raw)) return not_written<bool>();
+    static constexpr std::array<std::string_view, 6> yes{"yes", "y", "true", "1", "on", "x"};
+    static constexpr std::array<std::string_view, 6> no{"no", "n", "false", "0", "off", "none"};
+    const std::string word = folded(raw);
+    if (is_one_of(word, yes)) return read_as<bool>(raw, true);
+    if (is_one_of(word, no)) return read_as<bool>(raw, false);
+    return unreadable<bool>(raw, "'yes' or 'no'");
+}
+
+Read<int> read_count(std::string_view raw) {
+    if (is_missing(raw)) return not_written<int>();
+    const auto number = whole_number(folded(raw));
+    if (!number || number->fraction || number->value != std::floor(number->value) || number->value > 1e6) {
+        return unreadable<int>(raw, "a whole number from 0");
+    }
+    return read_as<int>(raw, static_cast<int>(number->value));
+}
+
+Read<double> read_number(std::string_view raw) {
+    if (is_missing(raw)) return not_written<double>();
+    const auto number = whole_number(folded(raw));
+    if (!number || number->value > 1e9) return unreadable<double>(raw, "a number from 0");
+    return read_as<double>(raw, number->value);
+}
+
+Read<double> read_service_factor(std::string_view raw) {
+    constexpr std::string_view expected = "a service factor from 1 to 2, such as '1.0' or 'SF 1.15'";
+    if (is_missing(raw)) return not_written<double>();
+    const auto m = measure(folded(raw));
+    const bool labelled = m && (m->before.empty() || m->before == "sf" || m->before == "servicefactor");
+    if (!labelled || m->negative || !m->after.empty() || m->number.value < 1 || m->number.value > 2) {
+        return unreadable<double>(raw, expected);
+    }
+    return read_as<double>(raw, m->number.value);
+}
+
+Read<double> read_efficiency(std::string_view raw) {
+    constexpr std::string_view expected = "an efficiency, such as '0.8', '80 %' or 'AFUE 96'";
+    if (is_missing(raw) || trimmed(raw) == "0") return not_written<double>();
+    const auto m = measure(folded(raw));
+    const bool labelled = m && (m->before.empty() || m->before == "afue" || m->before == "eff");
+    if (!labelled || m->negative ||
+        (!m->after.empty() && m->after != "%" && m->after != "afue" && m->after != "%afue")) {
+        return unreadable<double>(raw, expected);
+    }
+    const bool percent = m->after.starts_with('%') || m->number.value > 1;
+    const double share = percent ? m->number.value / 100 : m->number.value;
+    if (share <= 0 || share > 1) return unreadable<double>(raw, expected);
+    return read_as<double>(raw, share);
+}
+
+Read<std::vector<int>> read_counts(std::string_view raw) {
+    using List = std::vector<int>;
+    if (is_missing(raw)) return not_written<List>();
+    std::string text = folded(raw);
+    for (char& c : text) {
+        if (c == ',' || c == ' ' || c == '+') c = ';';
+    }
+    List list;
+    for (const std::string& part : split(text, ';')) {
+        if (part.empty()) continue;
+        const Read<int> one = read_count(part);
+        if (!one.reading) return unreadable<List>(raw, "whole numbers, such as '2; 3'");
+        list.push_back(*one.reading);
+    }
+    return read_as<List>(raw, list);
+}
+
+Read<std::string> read_text(std::string_view raw) {
+    if (is_missing(raw)) return not_written<std::string>();
+    return read_as<std::string>(raw, std::string(trimmed(raw)));
+}
+
+Read<std::vector<std::string>> read_texts(std::string_view raw) {
+    if (is_missing(raw)) return not_written<std::vector<std::string>>();
+    std::string text(raw);
+    std::replace(text.begin(), text.end(), ',', ';');
+    std::vector<std::string> list;
+    for (const std::string& part : split(text, ';')) {
+        if (!trimmed(part).empty()) list.emplace_back(trimmed(part));
+    }
+    return read_as<std::vector<std::string>>(raw, list);
+}
+
+Read<std::string> read_part_number(std::string_view raw) {
+    if (is_missing(raw)) return not_written<std::string>();
+    const std::string text = folded(raw);
+    // A month in a part number is no damage; an exponent is.
+    if (is_spreadsheet_damage(raw) && text.find("e+") != std::string::npos) {
+        return ask<std::string>(
+            raw, "a spreadsheet made a number of this part number: what are all its digits?", {});
+    }
+    return read_as<std::string>(raw, std::string(trimmed(raw)));
+}
+
+Read<std::string> read_date(std::string_view raw) {
+    constexpr std::string_view expected = "a date as YYYY-MM-DD";
+    if (is_missing(raw)) return not_written<std::string>();
+    const std::string text(trimmed(raw));
+    const std::vector<std::string> parts = split(text, '-');
+    if (parts.size() != 3 || parts[0].size() != 4 || parts[1].size() != 2 || parts[2].size() != 2) {
+        return unreadable<std::string>(raw, expected);
+    }
+    const auto year = read_count(parts[0]);
+    const auto month = read_count(parts[1]);
+    const auto day = read_count(parts[2]);
+    if (!year.reading || !month.reading || !day.reading) return unreadable<std::string>(raw, expected);
+    const bool leap = (*year.reading % 4 == 0 && *year.reading % 100 != 0) || *year.reading % 400 == 0;
+    const std::array days{31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    if (*month.reading < 1 || *month.reading > 12 || *day.reading < 1 ||
+        *day.reading > days[static_cast<std::size_t>(*month.reading - 1)]) {
+        return unreadable<std::string>(raw, expected);
+    }
+    return read_as<std::string>(raw, text);
+}
+
+Read<std::string> read_currency(std::string_view raw) {
+    if (is_missing(raw)) return not_written<std::string>();
+    const std::string code(trimmed(raw));
+    if (!currency(code)) return unreadable<std::string>(raw, "a currency code of ISO 4217, such as 'USD'");
+    return read_as<std::string>(raw, code);
+}
+
+Read<std::string> read_climate(std::string_view raw) {
+    if (is_missing(raw)) return not_written<std::string>();
+    static constexpr std::array<std::string_view, 3> climates{"humid", "normal", "dry"};
+    const std::string word = folded(raw);
+    if (!is_one_of(word, climates)) return unreadable<std::string>(raw, "'humid', 'normal' or 'dry'");
+    return read_as<std::string>(raw, word);
+}
+
+Read<Money> read_money(std::string_view raw, const Currency& currency) {
+    if (is_missing(raw)) return not_written<Money>();
+    std::string text(trimmed(raw));
+    if (text.starts_with(currency.code)) text.erase(0, currency.code.size());
+    const auto amount = read_amount(text, currency);
+    if (!amount || amount->minor() < 0) {
+        return unreadable<Money>(raw, "an amount in " + currency.code + ", such as '" +
+                                          (currency.digits == 0 ? "135" : "135.50") + "'");
+    }
+    return read_as<Money>(raw, *amount);
+}
+
+Read<Money> read_price(std::string_view raw, const Currency& currency) {
+    Read<Money> read = read_money(raw, currency);
+    if (read.reading && read.reading->minor() == 0) return not_written<Money>();
+    return read;
+}
+
+Read<Share> read_share(std::string_view raw) {
+    if (is_missing(raw)) return not_written<Share>();
+    const auto share = read_percent(raw);
+    if (!share || share->millionths < 0) return unreadable<Share>(raw, "a percentage, such as '8.25 %'");
+    const bool sign = raw.find('%') != std::string_view::npos;
+    if (!sign && share->millionths > 0 && share->millionths < 10'000) {
+        const double number = static_cast<double>(share->millionths) / 10'000;
+        return ask<Share>(raw, "a part of one, or a percentage? Write it with a % sign",
+                          {with_unit(number * 100, " %"), with_unit(number, " %")});
+    }
+    return read_as<Share>(raw, *share);
+}
+
+Read<Share> read_factor(std::string_view raw) {
+    if (is_missing(raw)) return not_written<Share>();
+    const auto m = measure(folded(raw));
+    const bool times = m && m->before.empty() && !m->negative && (m->after == "x" || m->after == "times");
+    if (times && m->number.value < 100) {
+        return read_as<Share>(raw, Share{static_cast<std::int64_t>(std::llround(m->number.value * 1e6))});
+    }
+    if (m && m->after.empty() && m->number.value > 0 && m->number.value < 10) {
+        return ask<Share>(raw, "times, or percent? Write '1.5x' or '150 %'",
+                          {shortest(m->number.value) + "x", shortest(m->number.value) + " %"});
+    }
+    return read_share(raw);
+}
+
+Read<int> read_selling_unit(std::string_view raw) {
+    if (is_missing(raw)) return not_written<int>();
+    const std::string key = spelling_key(raw);
+    if (key == "each" || key == "ea" || key == "pc" || key == "1") return read_as<int>(raw, 1);
+    if (key.starts_with("pk") || key.starts_with("pack") || key.starts_with("box") || key == "kit" ||
+        key == "pr" || key == "pair") {
+        return ask<int>(raw, "is the price for one piece, or for the whole pack?",
+                        {"one piece", "the whole pack"});
+    }
+    return unreadable<int>(raw, "a selling unit, such as 'each'");
+}
+
+}  // namespace endbell

@@ -1,0 +1,48 @@
+// Yes and no, counts, bare ratios, lists, dates, texts, money and shares.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/units/money.hpp"
+#include "engine/words/read.hpp"
+
+namespace endbell {
+
+Read<bool> read_yes_no(std::string_view raw);
+/// A whole number from 0: "3", "1,200".
+Read<int> read_count(std::string_view raw);
+/// A bare number from 0: hours, years.
+Read<double> read_number(std::string_view raw);
+/// 1 to 2: "1.0", "SF 1.15".
+Read<double> read_service_factor(std::string_view raw);
+/// 0 to 1, not 0: "0.8", "80 %", "80", "AFUE 96".
+Read<double> read_efficiency(std::string_view raw);
+/// "2;3", "2, 3" or "2 3": the numbers of taps.
+Read<std::vector<int>> read_counts(std::string_view raw);
+
+/// Any text, trimmed.
+Read<std::string> read_text(std::string_view raw);
+/// Texts separated by ';' or ','.
+Read<std::vector<std::string>> read_texts(std::string_view raw);
+/// A part number stays text: zeros, dashes, blanks. "1.23E+11" is a question: a spreadsheet has eaten it.
+Read<std::string> read_part_number(std::string_view raw);
+/// YYYY-MM-DD, a day that exists.
+Read<std::string> read_date(std::string_view raw);
+/// ISO 4217, capital letters.
+Read<std::string> read_currency(std::string_view raw);
+/// "humid", "normal" or "dry".
+Read<std::string> read_climate(std::string_view raw);
+
+/// An amount that may be nought, such as a trip charge.
+Read<Money> read_money(std::string_view raw, const Currency& currency);
+/// A price: nought is missing.
+Read<Money> read_price(std::string_view raw, const Currency& currency);
+/// "7.25", "7.25 %". A bare number under 1 is a question: 0.07 is 7 % to some.
+Read<Share> read_share(std::string_view raw);
+/// A factor on labour: "150 %", "1.5x", "1.5 times".
+Read<Share> read_factor(std::string_view raw);
+/// How many pieces a price is for: "each" 1; "PK2" and "KIT" are questions.
+Read<int> read_selling_unit(std::string_view raw);
+
+}  // namespace endbell

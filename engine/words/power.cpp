@@ -1,0 +1,173 @@
+#include "engine/words/power.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+#include "engine/base/text.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr std::string_view expected = "horsepower, such as '1/2', '.5 HP' or '373 W'";
+constexpr Unit<PowerDimension> plate_watt{745.69987 / 746.0};  // nameplates count 746 W a horsepower
+constexpr Unit<PowerDimension> plate_kilowatt{745.69987 / 0.746};
+
+/// How near two figures are, as a share of the standard one.
+double off_by(double hp, double standard) {
+    return std::abs(hp - standard) / standard;
+}
+
+double nearest_standard(double hp) {
+    const auto& ladder = power_ladder();
+    return *std::min_element(ladder.begin(), ladder.end(),
+                             [&](double a, double b) { return off_by(hp, a) < off_by(hp, b); });
+}
+
+/// "half horse", "third", "three quarter hp": the spoken sizes.
+std::optional<double> spoken(const std::string& text) {
+    static constexpr std::array<std::pair<std::string_view, double>, 9> words{{{"half", 1.0 / 2},
+                                                                               {"third", 1.0 / 3},
+                                                                               {"quarter", 1.0 / 4},
+                                                                               {"fifth", 1.0 / 5},
+                                                                               {"sixth", 1.0 / 6},
+                                                                               {"eighth", 1.0 / 8},
+                                                                               {"tenth", 1.0 / 10},
+                                                                               {"threequarter", 3.0 / 4},
+                                                                               {"threequarters", 3.0 / 4}}};
+    std::string key = spelling_key(text);
+    for (std::string_view unit : {"horsepower", "horse", "hp"}) {
+        if (key.ends_with(unit)) key.resize(key.size() - unit.size());
+    }
+    for (std::string_view article : {"one", "a"}) {
+        if (key.starts_with(article)) key.erase(0, article.size());
+    }
+    for (const auto& [word, hp] : words) {
+        if (key == word) return hp;
+    }
+    return std::nullopt;
+}
+
+Read<Power> from_watts(std::string_view raw, Power shaft) {
+    // A standard rating is within 2 % of its own watts (1/3 hp: 248.7 W, printed 250); other figures are as
+    // likely input.
+    const double hp = shaft.in(horsepower);
+    const double standard = nearest_standard(hp);
+    if (off_by(hp, standard) < 0.02) return read_as<Power>(raw, horsepower(standard));
+    return ask<Power>(
+        raw, "output watts at the shaft, or input watts from the line?",
+        {"output: " + shortest(std::round(hp * 1000) / 1000) + " hp", "input: the horsepower is not known"});
+}
+
+}  // namespace
+
+const std::vector<double>& power_ladder() {
+    static const std::vector<double> hp{1.0 / 60, 1.0 / 40, 1.0 / 30, 1.0 / 25, 1.0 / 20, 1.0 / 15,
+                                        1.0 / 12, 1.0 / 10, 1.0 / 8,  1.0 / 7,  1.0 / 6,  1.0 / 5,
+                                        1.0 / 4,  1.0 / 3,  2.0 / 5,  1.0 / 2,  3.0 / 4,  1.0,
+                                        1.5,      2.0,      3.0,      5.0,      7.5,      10.0};
+    return hp;
+}
+
+Power snapped(Power power) {
+    const double hp = power.in(horsepower);
+    const double standard = nearest_standard(hp);
+    // Just inside 5 %: 0.15 lies exactly that far above 1/7 and stays 0.15.
+    return off_by(hp, standard) < 0.0499 ? horsepower(standard) : power;
+}
+
+Read<Power> read_power(std::string_view raw) {
+    if (is_missing(raw)) return not_written<Power>();
+    if (is_spreadsheet_damage(raw)) return ask_spreadsheet<Power>(raw);
+    std::string text = folded(raw);
+    if (const auto hp = spoken(text)) return read_as<Power>(raw, horsepower(*hp));
+    for (std::string_view word : {"output", "shaft"}) {
+        const std::size_t at = text.find(word);
+        if (at != std::string::npos) text.erase(at, word.size());
+    }
+    const auto m = measure(text);
+    if (m && m->after.empty() && is_spreadsheet_day(m->number.value)) return ask_spreadsheet<Power>(raw);
+    if (m && m->number.dashed_mixed) {
+        const double whole = std::floor(m->number.value);
+        return ask<Power>(raw, "one motor of this power, or a range of powers?",
+                          {shortest(m->number.value) + " hp", "from " + shortest(whole) + " hp to " +
+                                                                  shortest(m->number.value - whole) + " hp"});
+    }
+    static const Scale<PowerDimension> scale{expected,
+                                             horsepower,
+                                             {{"hp", horsepower},
+                                              {"horsepower", horsepower},
+                                              {"horse", horsepower},
+                                              {"w", plate_watt},
+                                              {"watt", plate_watt},
+                                              {"watts", plate_watt},
+                                              {"kw", plate_kilowatt}},
+                                             {},
+                                             20};
+    Read<Power> read = read_quantity(text, scale);
+    if (!read.reading.raw.empty()) read.reading.raw = std::string(raw);
+    if (!read.reading) return read;
+    if (m->after.find('w') != std::string::npos) return from_watts(raw, *read.reading);
+    read.reading.value = snapped(*read.reading);
+    return read;
+}
+
+Read<std::vector<Power>> read_powers(std::string_view raw) {
+    using List = std::vector<Power>;
+    if (is_missing(raw)) return not_written<List>();
+    std::string text = folded(raw);
+    for (std::string_view word : {" thru ", " through ", " to "}) {
+        const std::size_t at = text.find(word);
+        if (at != std::string::npos) text.replace(at, word.size(), ";");
+    }
+    const Read<Power> one = read_power(raw);
+    if (!one.failed()) {
+        if (!one.reading) return no_value<List>(one);
+        return read_as<List>(raw, List{*one.reading});
+    }
+    List list;
+    for (const std::string& part : cut(text, "-;/,")) {
+        const Read<Power> power = read_power(part);
+        if (!power.reading) return unreadable<List>(raw, expected);
+        list.push_back(*power.reading);
+    }
+    // A whole number before a fraction is nearer to "one and a half" than to a list.
+    std::sort(list.begin(), list.end(), [](Power a, Power b) { return b < a; });
+    list.erase(std::unique(list.begin(), list.end()), list.end());
+    if (list.size() > 6) return unreadable<List>(raw, expected);
+    return read_as<List>(raw, list);
+}
+
+Read<Power> read_watts(std::string_view raw) {
+    static const Scale<PowerDimension> scale = [] {
+        Scale<PowerDimension> s{"watts of electrical input, such as '420 W'",
+                                watt,
+                                {{"w", watt}, {"watt", watt}, {"watts", watt}, {"kw", kilowatt}},
+                                {},
+                                50000,
+                                Nought::a_value};
+        s.thousands = true;
+        return s;
+    }();
+    return read_quantity(raw, scale);
+}
+
+Read<Power> read_electric_heat(std::string_view raw) {
+    const std::string key = spelling_key(raw);
+    const auto m = measure(folded(raw));
+    if (m && (m->after == "banks" || m->after == "bank" || m->after == "strips" || m->after == "elements")) {
+        return ask<Power>(raw, "how many kW in all do the elements make?", {});
+    }
+    if (m && m->after.empty() && m->number.value > 100) {
+        return ask<Power>(raw, "watts or kilowatts?", {key + " W", key + " kW"});
+    }
+    return read_quantity(raw, Scale<PowerDimension>{"electric heat, such as '10 kW'",
+                                                    kilowatt,
+                                                    {{"kw", kilowatt}, {"w", watt}, {"watts", watt}},
+                                                    {"strip", "strips", "heat", "heater"},
+                                                    200});
+}
+
+}  // namespace endbell

@@ -1,0 +1,64 @@
+// What came of reading a text. Four outcomes, told apart by the caller without looking at the text again:
+//     not written      a blank cell, "N/A": an empty Reading
+//     a value          reading.value
+//     open             reading.question, with the meanings the text may have in reading.readings
+//     unreadable       failed(); `expected` says what would have been read
+#pragma once
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "engine/model/reading.hpp"
+
+namespace endbell {
+
+template <class T>
+struct Read {
+    Reading<T> reading;
+    std::string expected;  // empty unless the text is unreadable
+    bool failed() const { return !expected.empty(); }
+};
+
+template <class T>
+Read<T> not_written() {
+    return {};
+}
+
+template <class T>
+Read<T> read_as(std::string_view raw, T value) {
+    Read<T> read;
+    read.reading.raw = std::string(raw);
+    read.reading.value = std::move(value);
+    return read;
+}
+
+template <class T>
+Read<T> ask(std::string_view raw, std::string question, std::vector<std::string> readings) {
+    Read<T> read;
+    read.reading.raw = std::string(raw);
+    read.reading.question = std::move(question);
+    read.reading.readings = std::move(readings);
+    return read;
+}
+
+template <class T>
+Read<T> unreadable(std::string_view raw, std::string_view expected) {
+    Read<T> read;
+    read.reading.raw = std::string(raw);
+    read.expected = std::string(expected);
+    return read;
+}
+
+/// The same outcome for another type: everything but the value.
+template <class T, class U>
+Read<T> no_value(const Read<U>& other) {
+    Read<T> read;
+    read.reading.raw = other.reading.raw;
+    read.reading.question = other.reading.question;
+    read.reading.readings = other.reading.readings;
+    read.expected = other.expected;
+    return read;
+}
+
+}  // namespace endbell

@@ -1,0 +1,43 @@
+// Speeds, poles, speed counts, torque and the direction of rotation.
+#pragma once
+#include <string_view>
+#include <vector>
+
+#include "engine/model/rotation.hpp"
+#include "engine/units/units.hpp"
+#include "engine/words/scale.hpp"
+
+namespace endbell {
+
+/// A plate's speed, the highest where several are listed. "variable" and "300-1300" are questions.
+Read<Speed> read_speed(std::string_view raw);
+/// A measured speed: 0 is a reading.
+Read<Speed> read_measured_speed(std::string_view raw);
+/// 2 to 12, even: "6P", "6 pole", "6".
+Read<int> read_poles(std::string_view raw);
+/// How many speeds are used: "3SPD", "4T", "HI-MED-LO", "3". "5 tap" is a question: 24 V taps or five line
+/// leads.
+Read<int> read_speeds(std::string_view raw);
+
+/// "1075/3SPD", "1075/1000/900": the highest speed, and how many there are.
+struct SpeedText {
+    Read<Speed> speed;
+    Read<int> speeds;
+};
+SpeedText read_speed_text(std::string_view raw);
+
+Read<Torque> read_torque(std::string_view raw);  // bare numbers are ounce-feet
+
+/// A direction with its viewing end: "CWLE" is CCW from the shaft end. A bare "CW" is a question, and so is
+/// "OE".
+Read<Rotation> read_rotation(std::string_view raw);
+/// A direction and its viewing end in two cells. Without an end only "reversible" has a value.
+Read<Rotation> read_rotation(std::string_view raw, std::string_view viewed_from);
+/// "DS CCWLE": the direction, and whether the text says double shaft. A double shaft needs the lead end.
+struct RotationText {
+    Read<Rotation> rotation;
+    bool double_shaft = false;
+};
+RotationText read_rotation_text(std::string_view raw);
+
+}  // namespace endbell
