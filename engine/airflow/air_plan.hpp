@@ -16,42 +16,80 @@ struct Estimate {
     double value = 0;
     double plus_minus = 0;  // same unit, about 95 %
     bool assumed = false;
+    bool known = true;  // false: nothing can be said, and `value` means nothing
 };
+constexpr Estimate unknown_estimate() {
+    return {0, 0, false, false};
+}
 
 /// One tap's operating point on this duct.
 struct TapAir {
     int tap = 0;
-    Estimate airflow;       // cfm
-    Estimate static_total;  // in. w.c.
-    Estimate speed;         // rpm
-    Estimate shaft_power;   // hp
-    Estimate input_power;   // W
-    Estimate line_current;  // A
-    std::string_view bound;  // "", "speed", "power": the limit that binds
+    Estimate airflow;                    // cfm
+    Estimate static_total;               // in. w.c.
+    Estimate speed;                      // rpm
+    Estimate shaft_power;                // hp
+    Estimate input_power;                // W
+    Estimate line_current;               // A
+    std::string_view bound;              // "", "speed", "power": the limit that binds
+    Estimate load = unknown_estimate();  // shaft power over rated power times service factor
+    std::string_view caution;            // "", "near full load", "overload": an overloaded tap serves no call
+    Estimate torque = unknown_estimate();  // lb-ft at the shaft
 };
 
 /// The air one call needs, and the tap that gives it.
 struct CallAir {
-    Call call;
-    double low = 0, target = 0, high = 0;  // cfm window
-    std::string_view basis;                // "cfm per ton", "temperature rise", "electric elements", "circulation"
-    bool hard = false;                     // never traded away: electric heat, furnace rise
-    std::optional<int> tap;                // none: unmet or not known
+    Call call = Call::circulate;
+    double low = 0, target = 0, high = 0;  // cfm window; all 0 when it is not known
+    std::string_view basis;  // "cfm per ton", "temperature rise", "electric elements", "circulation"
+    bool hard = false;       // never traded away: electric heat, furnace rise
+    std::optional<int> tap;  // none: unmet, not known, or a programmed airflow without taps
     bool met = false;
-    std::string_view unmet_reason;         // "no tap in window", "not measured"
+    std::string_view unmet_reason;     // "no tap in window", "not measured", "window not known", "outranked",
+                                       // "overload", "limit binds", "by the board"
+    std::vector<std::string> lacking;  // job keys that the window needs
+    bool assured = false;  // the window holds over the whole uncertainty, not only at the estimate
+    std::optional<TapAir> programmed;  // constant-airflow modules: the operating point at this call (tap 0)
+    std::optional<HeatRate> heat;      // what a heating call puts into the air
+    std::optional<Estimate> expected_rise;  // F degrees at the chosen airflow: read it at start-up
+};
+
+/// What the old motor did on this duct: the point that every prediction starts from.
+struct DuctPoint {
+    Estimate airflow = unknown_estimate();       // cfm
+    Estimate static_total = unknown_estimate();  // in. w.c.
+    Estimate speed = unknown_estimate();         // rpm
+    Estimate torque = unknown_estimate();        // lb-ft at the shaft
+    std::string_view airflow_from;               // "", "reading", "temperature rise", "blower table"
+    std::string_view torque_from;  // "", "blower table", "watts", "slip line", "amps", "plate power"
 };
 
 struct AirPlan {
-    bool computed = false;           // false: `lacking` says which readings are missing
-    std::vector<std::string> lacking;  // job keys
-    std::string_view method;         // "torque ratio", "blower table", "fan laws"
-    std::vector<TapAir> taps;        // ascending tap
-    std::vector<CallAir> calls;
-    std::vector<std::string> assumed;  // what was assumed, as job keys or catalog columns
-    bool duct_first = false;         // static above the repair-first limit
+    /// True: the part's taps (or its programmed calls) have an airflow on this duct.
+    bool computed = false;
+    /// Job keys or part columns; may be non-empty when computed (a window, a static, one tap).
+    std::vector<std::string> lacking;
+    /// "torque ratio", "blower table", "slip line", "fan laws", "programmed airflow"; "no calls" for what is
+    /// no indoor blower, "by the board" for serial commands, "no motor" for accessories.
+    std::string_view method;
+    std::vector<TapAir> taps;    // ascending tap; empty unless computed
+    std::vector<CallAir> calls;  // in the order of Call
+    std::vector<std::string>
+        assumed;              // what was assumed, as job keys, catalog columns, "power factor", "duct curve"
+    bool duct_first = false;  // static above the repair-first limit
+    DuctPoint point;
+    /// "", or why the job's blower table was not used: BlowerFit::refusal or "belt drive".
+    std::string_view table_refused;
 };
 
-/// Calls come from the job's controls and equipment; windows from capacity, rise or elements.
+/// Calls come from the job's controls and equipment; windows from capacity, rise or elements. Windows are
+/// given even where nothing was measured. Never throws for missing facts; nothing is guessed without a name
+/// in `assumed`.
 AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits);
+
+/// The operating point that serves a call (its tap, or its programmed airflow); null when the call is unmet.
+const TapAir* air_of(const AirPlan& plan, Call call);
+/// Null when the job has no such call.
+const CallAir* find_call(const AirPlan& plan, Call call);
 
 }  // namespace endbell

@@ -1,0 +1,237 @@
+#include "engine/airflow/air_needs.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "engine/airflow/air.hpp"
+#include "engine/airflow/assumptions.hpp"
+
+namespace endbell {
+
+namespace {
+
+struct Window {
+    double low = 0, target = 0, high = 0;
+};
+
+/// The facts that windows are made of, and what was assumed on the way.
+struct Needs {
+    const FailedUnit& job;
+    const Limits& limits;
+    AirNeeds out;
+
+    void assume(const std::string& key) {
+        if (std::find(out.assumed.begin(), out.assumed.end(), key) == out.assumed.end())
+            out.assumed.push_back(key);
+    }
+};
+
+bool burns_fuel(HeatKind heat) {
+    return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
+}
+
+void set_place(Needs& needs) {
+    const EquipmentFacts& equipment = needs.job.equipment;
+    if (!equipment.altitude) needs.assume("equipment.altitude");
+    if (!equipment.return_air) needs.assume("equipment.return_air");
+    const Length altitude = equipment.altitude ? *equipment.altitude : foot(0);
+    const Temperature inlet = equipment.return_air ? *equipment.return_air
+                                                   : Temperature::fahrenheit(assumed::return_air_fahrenheit);
+    needs.out.density_ratio = density_ratio(altitude, inlet);
+    needs.out.heat_factor = heat_factor(needs.out.density_ratio * standard_density);
+}
+
+Window per_ton(Needs& needs) {
+    const Limits& limits = needs.limits;
+    const Reading<std::string>& climate = needs.job.equipment.climate;
+    if (!climate) needs.assume("equipment.climate");
+    if (climate && *climate == "humid") {
+        return {std::min(limits.value("cooling.low"), limits.value("cooling.humid_low")),
+                assumed::cooling_humid, limits.value("cooling.high")};
+    }
+    if (climate && *climate == "dry") {
+        return {limits.value("cooling.low"), assumed::cooling_dry,
+                std::max(limits.value("cooling.high"), limits.value("cooling.dry_high"))};
+    }
+    return {limits.value("cooling.low"), assumed::cooling_normal, limits.value("cooling.high")};
+}
+
+void set(CallAir& call, Window window, double times, std::string_view basis) {
+    call.low = window.low * times;
+    call.target = std::clamp(window.target, window.low, window.high) * times;
+    call.high = window.high * times;
+    call.basis = basis;
+}
+
+double tons(const Needs& needs) {
+    return needs.job.equipment.cooling->in(ton_cooling);
+}
+
+void need_cooling(Needs& needs, CallAir& call, double share) {
+    call.basis = "cfm per ton";
+    if (!needs.job.equipment.cooling) {
+        call.lacking.push_back("equipment.cooling");
+        return;
+    }
+    if (share < 1) needs.assume("equipment.cooling_stages");  // the low stage's own capacity is on no key
+    set(call, per_ton(needs), tons(needs) * share, "cfm per ton");
+}
+
+void need_dehumidify(Needs& needs, CallAir& call) {
+    need_cooling(needs, call, 1);
+    if (!call.lacking.empty()) return;
+    const double cooling = call.target, least = needs.limits.value("cooling.least") * tons(needs);
+    call.target = std::max(cooling * assumed::dehumidify_target, least);
+    call.low = std::max(cooling * assumed::dehumidify_low, least);
+    call.high = std::max(cooling * assumed::dehumidify_high, call.target);
+}
+
+/// cfm from the plate's rise window; the target is the airflow at the middle of the rises.
+void need_rise(Needs& needs, CallAir& call, double share) {
+    const EquipmentFacts& equipment = needs.job.equipment;
+    call.basis = "temperature rise";
+    call.hard = true;
+    std::optional<HeatRate> output = equipment.heat_output.value;
+    if (!output && equipment.heat_input && equipment.efficiency)
+        output = *equipment.heat_input * *equipment.efficiency;
+    if (!output) {
+        call.lacking.push_back(equipment.heat_input ? "equipment.efficiency" : "equipment.heat_output");
+    }
+    if (!equipment.rise_low) call.lacking.push_back("equipment.rise_low");
+    if (!equipment.rise_high) call.lacking.push_back("equipment.rise_high");
+    if (!call.lacking.empty() || equipment.rise_low->in(fahrenheit_degree) <= 0) return;
+    if (share < 1) needs.assume("equipment.heating_stages");
+    const HeatRate heat = *output * share;
+    call.heat = heat;
+    const double factor = needs.out.heat_factor;
+    call.low = airflow_for(heat, *equipment.rise_high, factor).in(cfm);
+    call.high = airflow_for(heat, *equipment.rise_low, factor).in(cfm);
+    call.target = airflow_for(heat, (*equipment.rise_low + *equipment.rise_high) / 2, factor).in(cfm);
+}
+
+/// Elements: never above the rise limit; and never less than a heat pump running with them needs. More air
+/// than the elements ask for does no harm, so cooling airflow is always allowed.
+void need_elements(Needs& needs, CallAir& call) {
+    const EquipmentFacts& equipment = needs.job.equipment;
+    call.basis = "electric elements";
+    call.hard = true;
+    if (!equipment.electric_heat) {
+        call.lacking.push_back("equipment.electric_heat");
+        return;
+    }
+    const HeatRate heat = kilowatt_heat(equipment.electric_heat->in(kilowatt));
+    call.heat = heat;
+    auto at = [&](double rise) {
+        return airflow_for(heat, fahrenheit_degree(rise), needs.out.heat_factor).in(cfm);
+    };
+    const double most_rise = needs.limits.value("element.rise");
+    call.low = at(most_rise);
+    call.target = at(std::min(assumed::electric_target_rise, most_rise));
+    call.high = at(std::min(assumed::electric_least_rise, most_rise));
+    if (!equipment.cooling) return;
+    const Window cooling = per_ton(needs);
+    call.high = std::max(call.high, cooling.high * tons(needs));
+    const Reading<HeatKind>& heat_kind = needs.job.controls.heat;
+    if (heat_kind && *heat_kind == HeatKind::heat_pump) {
+        call.low = std::max(call.low, cooling.low * tons(needs));
+        call.target = std::max(call.target, cooling.target * tons(needs));
+    }
+}
+
+void need_heating(Needs& needs, CallAir& call, double share) {
+    const Reading<HeatKind>& heat = needs.job.controls.heat;
+    if (heat && *heat == HeatKind::heat_pump)
+        return need_cooling(needs, call, share < 1 ? assumed::low_stage_cooling : 1);
+    if (heat && *heat == HeatKind::electric) return need_elements(needs, call);
+    const EquipmentFacts& equipment = needs.job.equipment;
+    const bool fuel_shown = equipment.heat_output || equipment.heat_input;
+    if ((heat && burns_fuel(*heat)) || (!heat && fuel_shown)) return need_rise(needs, call, share);
+    if (!heat && equipment.electric_heat) return need_elements(needs, call);
+    call.basis = "temperature rise";
+    call.hard = true;
+    call.lacking.push_back("controls.heat");
+}
+
+/// Low and steady: at least 0.40 of the cooling airflow, at best 0.50; more only costs watts.
+void need_circulation(Needs& needs, CallAir& call) {
+    call.basis = "circulation";
+    const EquipmentFacts& equipment = needs.job.equipment;
+    double reference = 0;
+    if (equipment.cooling) {
+        reference = per_ton(needs).target * tons(needs);
+    } else {
+        CallAir heating;
+        need_heating(needs, heating, 1);
+        reference = heating.target;
+    }
+    if (reference <= 0) {
+        call.lacking.push_back("equipment.cooling");
+        return;
+    }
+    set(call, {assumed::circulate_low, assumed::circulate_target, 1.0}, reference, "circulation");
+}
+
+std::set<Call> calls_of(const FailedUnit& job) {
+    std::set<Call> calls;
+    const EquipmentFacts& equipment = job.equipment;
+    const Reading<HeatKind>& heat = job.controls.heat;
+    if (job.controls.terminals && !job.controls.terminals->empty()) {
+        for (const Terminal& terminal : *job.controls.terminals) calls.insert(terminal.call);
+    } else {
+        calls.insert(Call::circulate);
+        if (equipment.cooling) calls.insert(Call::cool_high);
+        if (equipment.cooling && equipment.cooling_stages && *equipment.cooling_stages > 1)
+            calls.insert(Call::cool_low);
+        const bool heats = (heat && *heat != HeatKind::none && *heat != HeatKind::electric) ||
+                           equipment.heat_output || equipment.heat_input;
+        if (heats) calls.insert(Call::heat_high);
+        if (heats && equipment.heating_stages && *equipment.heating_stages > 1) calls.insert(Call::heat_low);
+    }
+    const bool heating_is_elements =
+        heat && *heat == HeatKind::electric && (calls.count(Call::heat_high) || calls.count(Call::heat_low));
+    if ((equipment.electric_heat || (heat && *heat == HeatKind::electric)) && !heating_is_elements) {
+        calls.insert(Call::electric_heat);
+    }
+    return calls;
+}
+
+CallAir need(Needs& needs, Call which) {
+    CallAir call;
+    call.call = which;
+    switch (which) {
+        case Call::circulate:
+            need_circulation(needs, call);
+            break;
+        case Call::cool_low:
+            need_cooling(needs, call, assumed::low_stage_cooling);
+            break;
+        case Call::cool_high:
+            need_cooling(needs, call, 1);
+            break;
+        case Call::heat_low:
+            need_heating(needs, call, assumed::low_stage_heating);
+            break;
+        case Call::heat_high:
+            need_heating(needs, call, 1);
+            break;
+        case Call::electric_heat:
+            need_elements(needs, call);
+            break;
+        case Call::dehumidify:
+            need_dehumidify(needs, call);
+            break;
+    }
+    if (!call.lacking.empty()) call.unmet_reason = "window not known";
+    return call;
+}
+
+}  // namespace
+
+AirNeeds air_needs(const FailedUnit& job, const Limits& limits) {
+    Needs needs{job, limits, {}};
+    set_place(needs);
+    for (Call call : calls_of(job)) needs.out.calls.push_back(need(needs, call));
+    return needs.out;
+}
+
+}  // namespace endbell

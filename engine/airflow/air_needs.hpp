@@ -1,0 +1,21 @@
+// Which calls the equipment has, and the airflow window of each.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "engine/airflow/air_plan.hpp"
+
+namespace endbell {
+
+struct AirNeeds {
+    std::vector<CallAir> calls;        // in the order of Call; no tap chosen yet
+    std::vector<std::string> assumed;  // job keys
+    double heat_factor = 0;            // Btu/h a cfm and F degree, at this altitude and return air
+    double density_ratio = 1;
+};
+
+/// Calls named at controls.terminals; where no terminal is named, those that the equipment's own facts show.
+/// Elements always have a call. An unknown window is 0 to 0 with its missing job keys in `lacking`.
+AirNeeds air_needs(const FailedUnit& job, const Limits& limits);
+
+}  // namespace endbell

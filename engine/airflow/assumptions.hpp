@@ -1,0 +1,50 @@
+// The numbers this folder assumes where nobody measured. Each is common practice unless its line says
+// otherwise, and each answer that rests on one names the job key or catalog column that would replace it
+// (AirPlan::assumed).
+#pragma once
+
+namespace endbell::assumed {
+
+// Spread of a reading, as a share of it unless a unit is given; about 95 %.
+inline constexpr double airflow_reading = 0.07;  // flow grid or traverse, from memory
+inline constexpr double static_reading = 0.02;   // in. w.c.: two taps, one manometer
+inline constexpr double speed_reading = 0.01;
+inline constexpr double watts_reading = 0.02;
+inline constexpr double rise_reading = 1.4;     // F degrees: two thermometers of 1 F each
+inline constexpr double heat_output = 0.03;     // plate efficiency stands for the steady-state one
+inline constexpr double standard_place = 0.03;  // sea level and 70 F assumed; 1,000 ft is 3.6 %
+inline constexpr double tap_torque = 0.05;      // what a motor holds against what its sheet prints
+inline constexpr double tap_speed = 0.03;
+
+// Spread of old shaft torque by the way it was found.
+inline constexpr double torque_by_table = 0.05;  // residual of the read blower table: at most 5.1 %
+inline constexpr double torque_by_watts = 0.12;  // the efficiency is the old family's usual one
+inline constexpr double torque_by_slip = 0.15;   // real motors bend off the line
+inline constexpr double torque_by_amps = 0.20;   // power factors of 0.65 to 0.98 seen
+inline constexpr double plate_share = 0.80;      // of full load: fans are seen at 0.6 to 1.0 of the plate
+inline constexpr double torque_by_plate = 0.25;  // so 0.80 +- 0.20
+inline constexpr double plate_speed = 0.05;      // plate rpm taken for running rpm, capacitor run
+inline constexpr double plate_speed_electronic = 0.20;
+
+// The square-root law where 0.10 of 0.50 in. is a fixed pressure: 0.8 %, 2.5 % and 7.9 % off at torque ratios
+// of 0.75, 0.50 and 0.25 (calculated on the reference blower). 0.08 ((1 - ratio) / 0.75)^2 covers all three.
+inline constexpr double fixed_part_at_quarter = 0.08;
+
+inline constexpr double efficiency = 0.10;        // share of the assumed efficiency
+inline constexpr double known_efficiency = 0.04;  // plate efficiency, used away from rated load
+inline constexpr double power_factor = 0.15;
+
+// Equipment.
+inline constexpr double return_air_fahrenheit = 70.0;
+inline constexpr double low_stage_cooling = 0.70;     // of full capacity
+inline constexpr double low_stage_heating = 0.65;     // of full output
+inline constexpr double electric_target_rise = 40.0;  // F degrees
+inline constexpr double electric_least_rise = 20.0;   // F degrees: cooler air at the register is a draught
+inline constexpr double circulate_low = 0.40, circulate_target = 0.50;  // of the cooling target
+inline constexpr double dehumidify_low = 0.75, dehumidify_target = 0.825,
+                        dehumidify_high = 0.90;  // of cooling
+
+// Cooling targets, cfm per ton: a trade article gives 400, 350 in humid and 450 in dry places.
+inline constexpr double cooling_humid = 350.0, cooling_normal = 400.0, cooling_dry = 450.0;
+
+}  // namespace endbell::assumed

@@ -1,0 +1,15 @@
+#include "engine/airflow/fan_laws.hpp"
+
+#include <cmath>
+
+#include "engine/base/check.hpp"
+
+namespace endbell {
+
+Airflow airflow_at(Torque torque, Torque known_torque, Airflow known_airflow) {
+    check(torque.in(pound_foot) > 0 && known_torque.in(pound_foot) > 0,
+          "a turning motor's torque is above zero");
+    return known_airflow * std::sqrt(torque / known_torque);
+}
+
+}  // namespace endbell

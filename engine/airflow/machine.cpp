@@ -1,0 +1,127 @@
+#include "engine/airflow/machine.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace endbell {
+
+namespace {
+
+std::optional<Voltage> supply_of(const FailedUnit& job) {
+    return job.measured.line_volts ? job.measured.line_volts.value : job.equipment.supply.value;
+}
+
+bool covers(const Rating& rating, std::optional<Voltage> supply) {
+    if (!supply || !rating.volts) return true;
+    return *supply >= rating.volts->low * 0.9 &&
+           *supply <= rating.volts->high * 1.1;  // NEMA MG 1 12.44: within 10 %
+}
+
+const Rating* rating_for(const FailedUnit& job, const Motor& motor) {
+    const std::optional<Voltage> supply = supply_of(job);
+    const bool nearest =
+        motor.family && !is_electronic(*motor.family) && job.plate.power && !job.plate.power->empty();
+    const Rating* best = nullptr;
+    auto distance = [&](const Rating& rating) {
+        if (!rating.power) return 1e300;
+        return nearest ? std::abs((*rating.power - job.plate.power->front()).in(watt))
+                       : -rating.power->in(watt);
+    };
+    for (const Rating& rating : motor.ratings) {
+        if (covers(rating, supply) && (!best || distance(rating) < distance(*best))) best = &rating;
+    }
+    return best;
+}
+
+/// Rated amps say what power factor the motor has at full load, where its efficiency is printed too.
+std::optional<double> power_factor_of(const Rating& rating, std::optional<double> efficiency, int phases) {
+    if (!rating.amps || !rating.power || !rating.volts || !efficiency || *efficiency <= 0)
+        return std::nullopt;
+    const double root = phases == 3 ? std::sqrt(3.0) : 1.0;
+    const double apparent = rating.amps->in(ampere)*rating.volts->low.in(volt)*root;
+    const double factor = apparent > 0 ? rating.power->in(watt) / *efficiency / apparent : 0;
+    if (factor < 0.3 || factor > 1.0) return std::nullopt;  // the three printed numbers contradict each other
+    return factor;
+}
+
+void take_rating(Machine& machine, const Rating& rating) {
+    machine.rated = rating.power;
+    machine.rated_speed = rating.speed;
+    machine.power_factor = power_factor_of(rating, machine.efficiency, machine.phases);
+    if (!rating.volts) return;
+    if (!machine.volts) machine.volts = rating.volts->low;
+    const double share = *machine.volts / rating.volts->low;
+    if (share < 1) machine.strength = share * share;
+}
+
+void take_taps(Machine& machine, const Motor& motor) {
+    for (const Tap& tap : motor.taps) machine.taps.push_back({tap.number, tap.torque, tap.speed});
+    std::sort(machine.taps.begin(), machine.taps.end(),
+              [](const TapSetting& a, const TapSetting& b) { return a.number < b.number; });
+    const bool induction = machine.family && !is_electronic(*machine.family);
+    if (!induction) return;
+    const bool one_speed = machine.taps.empty() && (!motor.speeds || *motor.speeds == 1);
+    if (one_speed && machine.rated_speed) machine.taps.push_back({1, std::nullopt, machine.rated_speed});
+}
+
+void take_poles(Machine& machine, const Motor& motor) {
+    if (!machine.family || is_electronic(*machine.family)) return;
+    if (!machine.rated_speed) {  // tapped motors print the high speed, so the highest tap stands for it
+        for (const TapSetting& tap : machine.taps) {
+            if (tap.speed && (!machine.rated_speed || *tap.speed > *machine.rated_speed))
+                machine.rated_speed = tap.speed;
+        }
+    }
+    if (!machine.rated_speed) return;
+    const Frequency line = motor.frequency.value_or(hertz(60));
+    const std::optional<int> poles = motor.poles ? motor.poles : poles_of(*machine.rated_speed, line);
+    if (poles && *poles > 0) machine.synchronous = synchronous_speed(line, *poles);
+}
+
+Machine machine_of_module(const FailedUnit& job, const Module& module) {
+    Machine machine;
+    machine.family = Family::constant_airflow;  // only this kind has a separable module
+    machine.rated = module.power;
+    if (!machine.rated && job.plate.power && !job.plate.power->empty())
+        machine.rated = job.plate.power->front();
+    machine.volts = supply_of(job);
+    if (!machine.volts && module.volts) machine.volts = module.volts->low;
+    return machine;
+}
+
+}  // namespace
+
+std::optional<Power> Machine::full_load() const {
+    if (!rated) return std::nullopt;
+    return *rated * service_factor;
+}
+
+MotorLimits Machine::limits() const {
+    return {speed_limit, full_load(), std::nullopt};
+}
+
+std::optional<SlipLine> Machine::slip_line() const {
+    if (!rated || !rated_speed || !synchronous || *synchronous <= *rated_speed || *rated_speed <= rpm(0)) {
+        return std::nullopt;
+    }
+    return SlipLine{*synchronous, *rated_speed, torque_of(*rated, *rated_speed), strength};
+}
+
+Machine machine_of(const FailedUnit& job, const Part& part) {
+    if (part.module) return machine_of_module(job, *part.module);
+    Machine machine;
+    if (!part.motor) return machine;
+    const Motor& motor = *part.motor;
+    machine.family = motor.family;
+    machine.speed_limit = motor.speed_limit;
+    machine.service_factor = motor.service_factor.value_or(1.0);
+    machine.efficiency = motor.efficiency;
+    machine.phases = motor.phase.value_or(1);
+    machine.volts = supply_of(job);
+    if (const Rating* rating = rating_for(job, motor)) take_rating(machine, *rating);
+    take_taps(machine, motor);
+    take_poles(machine, motor);
+    return machine;
+}
+
+}  // namespace endbell

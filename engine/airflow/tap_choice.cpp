@@ -1,0 +1,125 @@
+#include "engine/airflow/tap_choice.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace endbell {
+
+namespace {
+
+TapScore worth(const CallWindow& window, const TapFlow& flow) {
+    TapScore score;
+    score.hard_met = window.hard;
+    score.hard_assured = window.hard && assured_in(window, flow);
+    score.soft_met = !window.hard;
+    score.comfort = comfort_of(window, flow.airflow);
+    return score;
+}
+
+TapScore sum(const TapScore& a, const TapScore& b) {
+    return {a.hard_met + b.hard_met, a.hard_assured + b.hard_assured, a.soft_met + b.soft_met,
+            a.comfort + b.comfort};
+}
+
+/// Calls are decided in order, taps tried in ascending index with "unmet" last: the first best found is the
+/// first in order, so only a strictly better score replaces it. `hope[i]` is what calls i.. could add at
+/// most.
+class Search {
+  public:
+    Search(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows)
+        : windows_(windows), flows_(flows), hope_(windows.size() + 1), now_(windows.size()) {
+        for (std::size_t i = windows.size(); i-- > 0;) {
+            hope_[i] = sum(hope_[i + 1], most(windows[i]));
+        }
+        best_.tap.resize(windows.size());
+        best_.score.hard_met = -1;
+    }
+
+    TapChoice run() {
+        descend(0, {});
+        return best_;
+    }
+
+  private:
+    /// The greatest of each field over the taps of one window: an upper bound, perhaps of no single tap.
+    TapScore most(const CallWindow& window) const {
+        TapScore most;
+        for (const TapFlow& flow : flows_) {
+            if (!in_window(window, flow.airflow)) continue;
+            const TapScore one = worth(window, flow);
+            most = {std::max(most.hard_met, one.hard_met), std::max(most.hard_assured, one.hard_assured),
+                    std::max(most.soft_met, one.soft_met), std::max(most.comfort, one.comfort)};
+        }
+        return most;
+    }
+
+    bool monotone(std::size_t call, double airflow) const {
+        for (std::size_t j = 0; j < call; ++j) {
+            if (!now_[j]) continue;
+            const double other = flows_[static_cast<std::size_t>(*now_[j])].airflow;
+            if (must_not_exceed(windows_[j].call, windows_[call].call) && other > airflow) return false;
+            if (must_not_exceed(windows_[call].call, windows_[j].call) && airflow > other) return false;
+        }
+        return true;
+    }
+
+    void descend(std::size_t call, const TapScore& so_far) {
+        if (sum(so_far, hope_[call]) <= best_.score) return;
+        if (call == windows_.size()) {
+            best_ = {now_, so_far};
+            return;
+        }
+        for (std::size_t t = 0; t < flows_.size(); ++t) {
+            if (!in_window(windows_[call], flows_[t].airflow) || !monotone(call, flows_[t].airflow)) continue;
+            now_[call] = static_cast<int>(t);
+            descend(call + 1, sum(so_far, worth(windows_[call], flows_[t])));
+        }
+        now_[call].reset();
+        descend(call + 1, so_far);
+    }
+
+    const std::vector<CallWindow>& windows_;
+    const std::vector<TapFlow>& flows_;
+    std::vector<TapScore> hope_;
+    std::vector<std::optional<int>> now_;
+    TapChoice best_;
+};
+
+}  // namespace
+
+bool in_window(const CallWindow& window, double airflow) {
+    return airflow >= window.low && airflow <= window.high;
+}
+
+bool assured_in(const CallWindow& window, const TapFlow& flow) {
+    return in_window(window, flow.airflow - flow.plus_minus) &&
+           in_window(window, flow.airflow + flow.plus_minus);
+}
+
+int comfort_of(const CallWindow& window, double airflow) {
+    const double room = airflow < window.target ? window.target - window.low : window.high - window.target;
+    const double off = std::abs(airflow - window.target);
+    if (off >= room) return off == 0 ? 1000 : 0;
+    return static_cast<int>(std::floor(1000 * (1 - off / room)));
+}
+
+bool must_not_exceed(Call lesser, Call greater) {
+    switch (lesser) {
+        case Call::circulate:
+            return greater == Call::cool_low || greater == Call::cool_high;
+        case Call::cool_low:
+            return greater == Call::cool_high;
+        case Call::heat_low:
+            return greater == Call::heat_high;
+        case Call::dehumidify:
+            return greater == Call::cool_high;
+        default:
+            return false;
+    }
+}
+
+TapChoice choose_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows) {
+    return Search(windows, flows).run();
+}
+
+}  // namespace endbell

@@ -1,0 +1,50 @@
+// Which tap serves which call: a small assignment, solved exactly.
+#pragma once
+#include <compare>
+#include <optional>
+#include <vector>
+
+#include "engine/airflow/air_plan.hpp"
+
+namespace endbell {
+
+/// A call's window as whole cfm-like numbers of any unit. low <= target <= high.
+struct CallWindow {
+    Call call = Call::circulate;
+    double low = 0, target = 0, high = 0;
+    bool hard = false;
+};
+
+struct TapFlow {
+    double airflow = 0;
+    double plus_minus = 0;
+};
+
+/// What an assignment is worth, most important first. A later field never buys back an earlier one.
+struct TapScore {
+    int hard_met = 0;      // hard calls with a tap in their window
+    int hard_assured = 0;  // of those, how many hold over the whole uncertainty
+    int soft_met = 0;
+    int comfort = 0;  // sum over calls of `comfort_of`
+    friend auto operator<=>(const TapScore&, const TapScore&) = default;
+};
+
+struct TapChoice {
+    std::vector<std::optional<int>> tap;  // index into the flows, one for each window; none: unmet
+    TapScore score;
+};
+
+/// 1000 at the target, 0 at the edge of the window, straight between; never below 0.
+int comfort_of(const CallWindow& window, double airflow);
+bool in_window(const CallWindow& window, double airflow);
+bool assured_in(const CallWindow& window, const TapFlow& flow);
+
+/// Airflow never falls from the first call to the second: low stage before high stage, dehumidify before
+/// cooling, circulation before cooling. One tap may serve both.
+bool must_not_exceed(Call lesser, Call greater);
+
+/// Every call gets a tap in its window or none, stages are monotone, the score is the greatest possible; of
+/// equal scores the one whose tap indices come first in order (unmet last). Exact: a search with a bound.
+TapChoice choose_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows);
+
+}  // namespace endbell
