@@ -28,8 +28,6 @@ void check_rows(const std::vector<Row>& rows) {
     }
 }
 
-    return tons * cfm_per_ton;
-}
 double flow(double btu, double rise, double factor = 1.08) {
     return airflow_for(btu_per_hour(btu), fahrenheit_degree(rise), factor).in(cfm);
 }
