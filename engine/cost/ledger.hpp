@@ -17,10 +17,10 @@ namespace endbell {
 struct CostLine {
     std::string_view kind;  // "part", "kit part", "labour", "emergency", "trip", "diagnosis", "second visit",
                             // "tax", "core credit", "equipment"
-    std::string subject;         // part id or task
-    Money amount;                // what the customer pays
-    std::string source;          // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
-    bool stale = false;          // older than limit price.age, or of no known date
+    std::string subject;    // part id or task
+    Money amount;           // what the customer pays
+    std::string source;     // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
+    bool stale = false;     // older than limit price.age, or of no known date
     std::optional<Money> cost;   // of a part: what the shop pays
     std::string_view priced_by;  // of a part: "cost", "markup" (on cost) or "margin" (of price)
     Share share;                 // the markup or margin
@@ -57,7 +57,7 @@ struct Comparison {
 struct CostOption {
     std::string_view way;  // "keep and cure", "capacitor", "control repair", "module", "same motor",
                            // "universal", "retrofit", "equipment"
-    std::string part_id;  // empty where no part is bought
+    std::string part_id;   // empty where no part is bought
     std::vector<CostLine> lines;
     std::optional<Money> so_far;   // the sum of the lines that are known; absent when none is
     std::optional<Money> today;    // absent when `lacking` is not empty
@@ -78,12 +78,21 @@ struct CostOption {
     std::vector<std::string_view> not_counted;  // "energy", "permit", "lead time", ...
 };
 
+/// What curing the killer would cost, where no option has it among its lines.
+struct CureCost {
+    std::vector<CostLine> lines;
+    std::optional<Money> total;        // labour only, before tax; absent when `lacking` is not empty
+    std::vector<std::string> lacking;  // "labour TASK", "shop.labour_rate"
+    std::vector<std::string> causes;   // killers for which no task is known: not priced
+};
+
 struct Ledger {
     std::vector<CostOption>
         options;  // keep and repair first, then the candidates in their own order, then equipment
     std::optional<int> cheapest_today;  // index into options; absent when no total is known
     std::optional<int>
-        cheapest_per_year;       // absent too when energy is known for some options and not for others
+        cheapest_per_year;  // absent too when energy is known for some options and not for others
+    CureCost cure;
     std::string_view rate_kind;  // "real" or "nominal"
     double discount_rate = 0;
     std::string rate_source;           // a job key or the id of a Source

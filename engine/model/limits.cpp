@@ -72,6 +72,9 @@ const std::vector<Limit>& own_rows() {
         {"element.rise", 50.0, "F degrees", lower, "common-practice", "electric elements, where their plate gives no minimum airflow", ""},
         // control power
         {"transformer.plan", 0.80, "of rated VA", lower, "va-budget", "planned load of a control transformer", ""},
+        {"relay.coil", 6.0, "VA", higher, "common-practice", "what one isolation relay's coil draws, sealed: 4 to 6", ""},
+        {"relay.poles", 4.0, "poles", lower, "common-practice", "change-over contacts of one plug-in relay; more take a second", ""},
+        {"wire.control", 6.385, "ohm per 1000 ft", higher, "wire-18", "18 AWG copper, one conductor", ""},
         {"class2.power", 100.0, "VA", lower, "nec-725", "largest class 2 source", ""},
         {"class2.volts", 30.0, "V", lower, "nec-725", "largest class 2 voltage", ""},
         // recurrence
@@ -141,10 +144,14 @@ const std::vector<Source>& sources() {
         {"static-plate", "trade article on nameplate static ratings: 0.50 in. w.c. is the usual maximum", Basis::read},
         {"cfm-per-ton", "trade articles on airflow per ton: 400, 350 and down to 325 in humid, 450 to 500 in dry places", Basis::read},
         {"acca-5", "ANSI/ACCA 5 QI: airflow within 15 % of design", Basis::from_memory},
+        {"wire-18", "resistance of 18 AWG copper at 20 C from its cross section", Basis::calculated},
         {"va-budget", "a control-power budget page: plan at or below 80 % of rated VA", Basis::read},
         {"inducer", "a draft inducer is part of a certified combustion system: the specified assembly only", Basis::common_practice},
         {"retrofit-wiring", "a universal retrofit's wiring guide: line run signal from the board, 24 V speed leads", Basis::read},
         {"nist-135", "NIST Handbook 135: discounting conventions", Basis::from_memory},
+        {"10-cfr-436.14", "10 CFR 436.14(a)(2): real discount rate, never below 3 %", Basis::read},
+        {"life-table", "an equipment service-life table, reproduced by an engineering reference site", Basis::read},
+        {"life-capacitor", "consumer cost guides: a run capacitor lasts 5 to 10 years", Basis::read},
         {"appendix-aa", "10 CFR 430 Subpart B Appendix AA: fan energy rating and operating hours", Basis::from_memory},
     };
     return list;

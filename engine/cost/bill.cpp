@@ -1,0 +1,229 @@
+#include "engine/cost/bill.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <chrono>
+
+#include "engine/base/text.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr std::int64_t whole = 1'000'000;  // millionths
+
+std::optional<std::chrono::sys_days> read_date(std::string_view text) {
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
+    const auto number = [&](std::size_t from, std::size_t size) {
+        int value = -1;
+        const char* end = text.data() + from + size;
+        const auto read = std::from_chars(text.data() + from, end, value);
+        return read.ec == std::errc() && read.ptr == end ? value : -1;
+    };
+    const int month = number(5, 2);
+    const int day = number(8, 2);
+    if (month < 0 || day < 0) return std::nullopt;
+    const std::chrono::year_month_day date{std::chrono::year(number(0, 4)),
+                                           std::chrono::month(static_cast<unsigned>(month)),
+                                           std::chrono::day(static_cast<unsigned>(day))};
+    if (!date.ok()) return std::nullopt;
+    return std::chrono::sys_days(date);
+}
+
+bool is_part(const CostLine& line) {
+    return line.kind == "part" || line.kind == "kit part";
+}
+
+std::string named(const Offer& offer) {
+    std::vector<std::string> words{"offer"};
+    for (const std::string& word : {offer.branch, offer.seller, offer.as_of}) {
+        if (!word.empty()) words.push_back(word);
+    }
+    return joined(words, " ");
+}
+
+}  // namespace
+
+bool is_stale(const Offer& offer, const Policy& policy, const Limits& limits) {
+    const auto priced = read_date(offer.as_of);
+    const auto now = read_date(policy.as_of);
+    if (!priced || !now) return true;
+    return static_cast<double>((*now - *priced).count()) > limits.value("price.age");
+}
+
+Bill::Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy)
+    : job_(job), catalog_(catalog), policy_(policy) {}
+
+void Bill::lacks(std::string what) {
+    if (std::find(lacking_.begin(), lacking_.end(), what) == lacking_.end())
+        lacking_.push_back(std::move(what));
+}
+
+void Bill::leaves_out(std::string_view what) {
+    if (std::find(not_counted_.begin(), not_counted_.end(), what) == not_counted_.end())
+        not_counted_.push_back(what);
+}
+
+bool Bill::usable(const Reading<Money>& amount, const char* job_key) {
+    if (amount && amount->currency() == policy_.currency && amount->minor() >= 0) return true;
+    if (amount || amount.is_open()) lacks(job_key);
+    return false;
+}
+
+/// price = cost (1 + markup) or cost / (1 - margin): 100 % markup is a 50 % margin.
+void Bill::add_markup(CostLine& line) {
+    const ShopFacts& shop = job_.shop;
+    line.priced_by = "cost";
+    line.amount = *line.cost;
+    if (shop.markup && shop.margin) return lacks("shop.markup and shop.margin");
+    if (shop.markup) {
+        line.priced_by = "markup";
+        line.share = *shop.markup;
+        line.amount = line.cost->scaled(whole + line.share.millionths, whole);
+    } else if (shop.margin) {
+        if (shop.margin->millionths >= whole) return lacks("shop.margin");
+        line.priced_by = "margin";
+        line.share = *shop.margin;
+        line.amount = line.cost->scaled(whole, whole - line.share.millionths);
+    } else {
+        leaves_out("markup");
+    }
+}
+
+void Bill::add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer) {
+    const std::optional<Money> cost = price_of(offer, policy_);
+    if (!cost) return lacks("offers " + part_id);
+    CostLine line;
+    line.kind = kind;
+    line.subject = part_id;
+    line.source = named(*offer);
+    line.cost = cost;
+    line.stale = is_stale(*offer, policy_, catalog_.limits());
+    add_markup(line);
+    if (line.stale) lacks(policy_.as_of.empty() ? "shop.as_of" : "offers " + part_id);
+    if (offer->core_credit && offer->core_credit->minor() > 0) {
+        if (offer->core_credit->currency() != policy_.currency) return lacks("offers " + part_id);
+        CostLine credit;
+        credit.kind = "core credit";
+        credit.subject = part_id;
+        credit.amount = zero() - *offer->core_credit;
+        credit.source = line.source;
+        credits_.push_back(std::move(credit));
+    }
+    lines_.push_back(std::move(line));
+}
+
+void Bill::add_labour(const std::string& task) {
+    const std::optional<LabourTask> hours = catalog_.labour(task);
+    if (!hours) return lacks("labour " + task);
+    if (!policy_.labour_rate || policy_.labour_rate->currency() != policy_.currency)
+        return lacks("shop.labour_rate");
+    CostLine line;
+    line.kind = "labour";
+    line.subject = task;
+    line.thousandth_hours = hours->thousandth_hours;
+    line.amount = policy_.labour_rate->scaled(hours->thousandth_hours, 1000);
+    line.source = "shop.labour_rate";
+    lines_.push_back(std::move(line));
+}
+
+void Bill::add_kit(const KitChoice& kit) {
+    for (const KitPart& part : kit.parts) add_part("kit part", part.part_id, part.offer);
+    for (const KitWork& work : kit.work) add_labour(work.task);
+}
+
+void Bill::add_visit(std::optional<int> lead_days) {
+    const ShopFacts& shop = job_.shop;
+    if (shop.emergency) {
+        if (shop.emergency->millionths < whole) {
+            lacks("shop.emergency");
+        } else {
+            CostLine line;
+            line.kind = "emergency";
+            line.share = Share{shop.emergency->millionths - whole};
+            line.amount = sum(false).of(line.share);
+            line.source = "shop.emergency";
+            lines_.push_back(std::move(line));
+        }
+    }
+    const auto fee = [&](std::string_view kind, const Reading<Money>& amount, const char* job_key) {
+        if (!usable(amount, job_key)) return leaves_out(kind);
+        CostLine line;
+        line.kind = kind;
+        line.amount = *amount;
+        line.source = job_key;
+        lines_.push_back(std::move(line));
+    };
+    fee("trip", shop.trip, "shop.trip");
+    fee("diagnosis", shop.diagnosis_fee, "shop.diagnosis_fee");
+    if (!lead_days) leaves_out("lead time");
+    if (lead_days.value_or(0) > 0) add_second_visit();
+}
+
+/// Another trip, and the hours that the shop's table gives for coming again.
+void Bill::add_second_visit() {
+    const std::optional<LabourTask> hours = catalog_.labour("second visit");
+    const bool trip = usable(job_.shop.trip, "shop.trip");
+    const bool work = hours && policy_.labour_rate && policy_.labour_rate->currency() == policy_.currency;
+    if (!trip && !work) return lacks("labour second visit");
+    CostLine line;
+    line.kind = "second visit";
+    line.amount = zero();
+    if (trip) line.amount = line.amount + *job_.shop.trip;
+    if (work) {
+        line.thousandth_hours = hours->thousandth_hours;
+        line.amount = line.amount + policy_.labour_rate->scaled(hours->thousandth_hours, 1000);
+    }
+    line.source = trip ? "shop.trip" : "shop.labour_rate";
+    lines_.push_back(std::move(line));
+    leaves_out("waiting for the part");
+}
+
+void Bill::add_quote(const Money& price, const std::string& job_key) {
+    if (price.currency() != policy_.currency || price.minor() < 0) return lacks(job_key);
+    CostLine line;
+    line.kind = "equipment";
+    line.amount = price;
+    line.source = job_key;
+    lines_.push_back(std::move(line));
+}
+
+/// What the customer pays for parts, or for all the rest but a whole quote.
+Money Bill::sum(bool of_parts) const {
+    Money total = zero();
+    for (const CostLine& line : lines_) {
+        if (is_part(line) == of_parts && line.kind != "equipment") total = total + line.amount;
+    }
+    return total;
+}
+
+/// Work, visits and fees are one tax base; parts the other. A core credit lowers neither.
+void Bill::add_tax() {
+    const ShopFacts& shop = job_.shop;
+    if (!shop.parts_tax && !shop.labour_tax) return leaves_out("tax");
+    CostLine line;
+    line.kind = "tax";
+    line.amount = shares_of(sum(true), shop.parts_tax.value.value_or(Share{}), sum(false),
+                            shop.labour_tax.value.value_or(Share{}));
+    line.source = !shop.labour_tax  ? "shop.parts_tax"
+                  : !shop.parts_tax ? "shop.labour_tax"
+                                    : "shop.parts_tax and shop.labour_tax";
+    if (line.amount.minor() != 0) lines_.push_back(std::move(line));
+}
+
+void Bill::close(CostOption& option) {
+    const bool quoted =
+        std::any_of(lines_.begin(), lines_.end(), [](const CostLine& l) { return l.kind == "equipment"; });
+    if (!quoted && !lines_.empty()) add_tax();
+    lines_.insert(lines_.end(), credits_.begin(), credits_.end());
+    if (!lines_.empty()) {
+        option.so_far = zero();
+        for (const CostLine& line : lines_) option.so_far = *option.so_far + line.amount;
+    }
+    if (lacking_.empty()) option.today = option.so_far ? option.so_far : zero();
+    option.lines = lines_;
+    option.lacking = lacking_;
+    option.not_counted = not_counted_;
+}
+
+}  // namespace endbell

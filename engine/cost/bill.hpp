@@ -1,0 +1,57 @@
+// Today's invoice for one way out, line by line.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/cost/ledger.hpp"
+
+namespace endbell {
+
+/// Collects the lines of one option. What a line needs and nobody stated goes into `lacking`; an optional
+/// line that the shop does not state goes into `not_counted`.
+class Bill {
+  public:
+    Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy);
+
+    /// `kind` is "part" or "kit part". No offer, no price, an old price or one in another currency: lacking.
+    void add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer);
+    /// Hours from the shop's table.
+    void add_labour(const std::string& task);
+    /// Everything of a chosen kit, its work included.
+    void add_kit(const KitChoice& kit);
+    /// Emergency rate on the labour so far, trip, diagnosis; a second visit when the parts are not there
+    /// today.
+    void add_visit(std::optional<int> lead_days);
+    /// A price for the whole that the user gives: taxes and work are in it.
+    void add_quote(const Money& price, const std::string& job_key);
+    void lacks(std::string what);
+    void leaves_out(std::string_view what);
+
+    /// Tax and core credits, then the total. Ends the bill.
+    void close(CostOption& option);
+
+    const std::vector<CostLine>& lines() const { return lines_; }
+    const std::vector<std::string>& lacking() const { return lacking_; }
+
+  private:
+    Money zero() const { return Money(0, policy_.currency); }
+    Money sum(bool of_parts) const;
+    bool usable(const Reading<Money>& amount, const char* job_key);
+    void add_markup(CostLine& line);
+    void add_second_visit();
+    void add_tax();
+
+    const FailedUnit& job_;
+    const Catalog& catalog_;
+    const Policy& policy_;
+    std::vector<CostLine> lines_;
+    std::vector<CostLine> credits_;
+    std::vector<std::string> lacking_;
+    std::vector<std::string_view> not_counted_;
+};
+
+/// Older than limit price.age on the policy's date, or of no date that can be read.
+bool is_stale(const Offer& offer, const Policy& policy, const Limits& limits);
+
+}  // namespace endbell

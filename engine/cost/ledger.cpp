@@ -1,0 +1,296 @@
+#include "engine/cost/ledger.hpp"
+
+#include <algorithm>
+
+#include "engine/cost/bill.hpp"
+#include "engine/cost/energy.hpp"
+#include "engine/cost/lives.hpp"
+#include "engine/cost/ways.hpp"
+#include "engine/cost/yearly.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// The least real rate of 10 CFR 436.14(a)(2): what holds where the shop states none.
+constexpr double real_rate_floor = 0.03;
+
+double fraction(Share share) {
+    return static_cast<double>(share.millionths) / 1e6;
+}
+
+class Pricer {
+  public:
+    Pricer(const FailedUnit& job, const Diagnosis& diagnosis, const Catalog& catalog, const Policy& policy)
+        : job_(job), diagnosis_(diagnosis), catalog_(catalog), policy_(policy) {}
+
+    Ledger run(const std::vector<PricedCandidate>& candidates) {
+        add_keeping(candidates);
+        for (const PricedCandidate& candidate : candidates) add_candidate(candidate);
+        add_equipment();
+        price_cure();
+        for (CostOption& option : ledger_.options) finish(option);
+        find_cheapest_today();
+        add_years();
+        return std::move(ledger_);
+    }
+
+  private:
+    // -- the ways out
+
+    /// The motor is not at fault: capacitor, control, or the cause alone is put right.
+    void add_keeping(const std::vector<PricedCandidate>& candidates) {
+        if (!diagnosis_.replace_nothing()) return;
+        CostOption option;
+        Bill bill(job_, catalog_, policy_);
+        std::optional<int> lead = 0;
+        if (diagnosis_.fault == Fault::capacitor) {
+            option.way = "capacitor";
+            lead = add_capacitor(bill, option);
+        } else if (diagnosis_.fault == Fault::control_signal) {
+            option.way = "control repair";
+            bill.add_labour("control repair");
+            bill.leaves_out("control parts");
+        } else {
+            option.way = "keep and cure";
+            add_cures(bill);
+        }
+        bill.add_visit(lead);
+        bill.close(option);
+        option.lead_days = lead;
+        option.loses.push_back("warranty");  // the old motor goes on without one
+        set_life(option, option.way == "capacitor" ? capacitor_life().middle() : half_life(),
+                 "common-practice");
+        set_half_life_limit(option);
+        option.energy_lines = energy_lines_of_old(job_, calls_of(candidates));
+        ledger_.options.push_back(std::move(option));
+    }
+
+    /// Bought as a kit of one remedy, so that the same policy picks it. Gives the days until it is there.
+    std::optional<int> add_capacitor(Bill& bill, CostOption& option) {
+        Remedy remedy{};
+        remedy.cure = Cure::run_capacitor;
+        remedy.capacitor = job_.plate.capacitor.value;
+        remedy.capacitor_volts = job_.plate.capacitor_volts.value;
+        remedy.task = "capacitor swap";
+        if (!remedy.capacitor) bill.lacks("plate.capacitor");
+        if (!remedy.capacitor_volts) bill.lacks("plate.capacitor_volts");
+        if (!remedy.capacitor || !remedy.capacitor_volts) return std::nullopt;
+        Candidate old;
+        old.findings.emplace_back();
+        old.findings.back().remedies.push_back(remedy);
+        const KitChoice kit = choose_kit(old, catalog_, policy_);
+        if (!kit.complete()) {
+            bill.lacks("offers run capacitor");
+            return std::nullopt;
+        }
+        option.part_id = kit.parts.front().part_id;
+        bill.add_kit(kit);
+        return kit.lead_known ? std::optional<int>(kit.longest_lead_days) : std::nullopt;
+    }
+
+    void add_cures(Bill& bill) const {
+        if (diagnosis_.fault == Fault::supply) bill.add_labour("supply repair");
+        for (const KillerCause& killer : diagnosis_.causes) {
+            const std::string_view task = cure_task(killer.cause);
+            if (task.empty()) {
+                bill.leaves_out("a cause without a price");
+            } else {
+                bill.add_labour(std::string(task));
+            }
+        }
+        if (diagnosis_.fault == Fault::airflow && diagnosis_.causes.empty()) bill.lacks("labour duct repair");
+        bill.leaves_out("materials of the repair");
+    }
+
+    void add_candidate(const PricedCandidate& candidate) {
+        const Part& part = candidate.candidate.part;
+        CostOption option;
+        option.way = way_of(job_, candidate.candidate);
+        option.part_id = part.id;
+        Bill bill(job_, catalog_, policy_);
+        bill.add_part("part", part.id, candidate.offer);
+        bill.add_kit(candidate.kit);
+        if (!candidate.kit.complete()) bill.lacks("kit " + part.id);
+        bill.add_labour(swap_task(job_, option.way));
+        option.lead_days = lead_days(candidate);
+        bill.add_visit(option.lead_days);
+        bill.close(option);
+        option.loses = losses(job_, part);
+        const Life& life =
+            option.way == "module"
+                ? module_life()
+                : motor_life(job_.unit.load.value, part.motor ? part.motor->family : std::nullopt);
+        set_life(option, life.middle(), life.source);
+        option.energy_lines = energy_lines(job_, candidate.air);
+        ledger_.options.push_back(std::move(option));
+    }
+
+    std::optional<int> lead_days(const PricedCandidate& candidate) const {
+        const std::optional<int> own = candidate.offer ? lead_of(*candidate.offer, policy_) : std::nullopt;
+        if (!own || !candidate.kit.lead_known) return std::nullopt;
+        return std::max(*own, candidate.kit.longest_lead_days);
+    }
+
+    void add_equipment() {
+        if (!job_.equipment.replacement_price) return;
+        CostOption option;
+        option.way = "equipment";
+        Bill bill(job_, catalog_, policy_);
+        bill.add_quote(*job_.equipment.replacement_price, "equipment.replacement_price");
+        bill.close(option);
+        const Life& life = equipment_life(job_.controls.heat.value);
+        option.life_years = life.middle();
+        option.life_source = life.source;
+        ledger_.options.push_back(std::move(option));
+    }
+
+    // -- what holds for all of them
+
+    void set_life(CostOption& option, double years, std::string_view source) const {
+        option.life_years = years;
+        option.life_source = source;
+        const Reading<double>& left = job_.equipment.remaining_years;
+        if (left && *left > 0 && *left < years) {
+            option.life_years = *left;
+            option.life_source = "equipment.remaining_years";
+        }
+    }
+
+    /// A motor of unknown age is taken to be half through its life (common practice).
+    double half_life() const {
+        return motor_life(job_.unit.load.value, job_.plate.family.value).middle() / 2;
+    }
+
+    void set_half_life_limit(CostOption& option) const {
+        if (option.life_years > half_life()) set_life(option, half_life(), "common-practice");
+    }
+
+    static std::vector<Call> calls_of(const std::vector<PricedCandidate>& candidates) {
+        for (const PricedCandidate& candidate : candidates) {
+            std::vector<Call> calls;
+            for (const CallAir& call : candidate.air.calls) calls.push_back(call.call);
+            if (!calls.empty()) return calls;
+        }
+        return {Call::circulate, Call::cool_high, Call::heat_high};
+    }
+
+    void price_cure() {
+        Bill bill(job_, catalog_, policy_);
+        for (const KillerCause& killer : diagnosis_.causes) {
+            const std::string_view task = cure_task(killer.cause);
+            if (task.empty()) {
+                ledger_.cure.causes.emplace_back(killer.cause);
+            } else {
+                bill.add_labour(std::string(task));
+            }
+        }
+        ledger_.cure.lines = bill.lines();
+        ledger_.cure.lacking = bill.lacking();
+        if (!bill.lacking().empty()) return;
+        ledger_.cure.total = Money(0, policy_.currency);
+        for (const CostLine& line : bill.lines()) ledger_.cure.total = *ledger_.cure.total + line.amount;
+    }
+
+    void finish(CostOption& option) const {
+        const Reading<Money>& price = job_.shop.electricity;
+        if (!option.energy_lines.empty()) option.energy_per_year = energy_of(option.energy_lines);
+        const bool priced = price && price->currency() == policy_.currency;
+        if (option.energy_per_year && priced) {
+            option.energy_cost = energy_cost(*option.energy_per_year, *price);
+        } else {
+            option.not_counted.push_back("energy");
+        }
+        if (option.today && option.way != "equipment") add_recurrence(option);
+    }
+
+    /// Losing the part again costs today's total again, with the killer's own chance a year; several killers
+    /// are not independent, so the largest chance counts.
+    void add_recurrence(CostOption& option) const {
+        double uncured = 0;
+        double cured = 0;
+        for (const KillerCause& killer : diagnosis_.causes) {
+            uncured = std::max(uncured, killer.yearly_hazard_uncured);
+            cured = std::max(cured, killer.yearly_hazard_cured);
+        }
+        if (diagnosis_.causes.empty()) return;
+        const auto share = [](double hazard) { return Share{static_cast<std::int64_t>(hazard * 1e6 + 0.5)}; };
+        option.recurrence_uncured = option.today->of(share(uncured));
+        option.recurrence_cured = option.today->of(share(cured));
+    }
+
+    void find_cheapest_today() {
+        for (int i = 0; i < static_cast<int>(ledger_.options.size()); ++i) {
+            const std::optional<Money>& today = at(i).today;
+            if (today && (!ledger_.cheapest_today || *today < *at(*ledger_.cheapest_today).today))
+                ledger_.cheapest_today = i;
+        }
+    }
+
+    CostOption& at(int i) { return ledger_.options[static_cast<std::size_t>(i)]; }
+
+    // -- on a yearly footing
+
+    void add_years() {
+        const ShopFacts& shop = job_.shop;
+        if (shop.real_discount_rate && shop.nominal_discount_rate) {
+            ledger_.lacking.emplace_back("shop.real_discount_rate and shop.nominal_discount_rate");
+        } else if (shop.nominal_discount_rate && shop.energy_escalation) {
+            // The escalation is real: it cannot stand beside a nominal rate.
+            ledger_.lacking.emplace_back("shop.nominal_discount_rate and shop.energy_escalation");
+        } else if (shop.nominal_discount_rate) {
+            ledger_.rate_kind = "nominal";
+            ledger_.rate_source = "shop.nominal_discount_rate";
+            spread(NominalRate(fraction(*shop.nominal_discount_rate)), NominalRate(0));
+        } else {
+            ledger_.rate_kind = "real";
+            ledger_.rate_source = shop.real_discount_rate ? "shop.real_discount_rate" : "10-cfr-436.14";
+            const double stated =
+                shop.real_discount_rate ? fraction(*shop.real_discount_rate) : real_rate_floor;
+            const double escalation = shop.energy_escalation ? fraction(*shop.energy_escalation) : 0.0;
+            spread(RealRate(stated), RealRate(escalation));
+        }
+        if (!shop.electricity) ledger_.lacking.emplace_back("shop.electricity");
+    }
+
+    template <class K>
+    void spread(Rate<K> discount, Rate<K> escalation) {
+        ledger_.discount_rate = discount.value();
+        const YearTerms<K> terms{discount, escalation, job_.shop.electricity.value};
+        bool some_energy = false;
+        bool some_without = false;
+        for (CostOption& option : ledger_.options) {
+            option.per_year = cost_per_year(option, terms);
+            if (!option.per_year) continue;
+            (option.energy_cost ? some_energy : some_without) = true;
+        }
+        if (ledger_.cheapest_today) {
+            const CostOption base = at(*ledger_.cheapest_today);
+            for (int i = 0; i < static_cast<int>(ledger_.options.size()); ++i) {
+                if (i != *ledger_.cheapest_today) at(i).against_cheapest = compare(base, at(i), terms);
+            }
+        }
+        if (some_energy && some_without) return;
+        for (int i = 0; i < static_cast<int>(ledger_.options.size()); ++i) {
+            const std::optional<Money>& year = at(i).per_year;
+            if (year && (!ledger_.cheapest_per_year || *year < *at(*ledger_.cheapest_per_year).per_year))
+                ledger_.cheapest_per_year = i;
+        }
+    }
+
+    const FailedUnit& job_;
+    const Diagnosis& diagnosis_;
+    const Catalog& catalog_;
+    const Policy& policy_;
+    Ledger ledger_;
+};
+
+}  // namespace
+
+Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,
+                     const std::vector<PricedCandidate>& candidates, const Catalog& catalog,
+                     const Policy& policy) {
+    return Pricer(job, diagnosis, catalog, policy).run(candidates);
+}
+
+}  // namespace endbell
