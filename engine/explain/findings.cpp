@@ -24,7 +24,7 @@ std::string sentence(const Finding& finding) {
     std::string text = spaced(finding.rule) + ": " + std::string(finding.reason.empty() ? word(finding.verdict) : finding.reason);
     std::string facts;
     for (const std::string& piece :
-         {part_of("wanted", finding.wanted), part_of("offered", finding.offered), part_of("limit", finding.limit)}) {
+         {part_of("wanted", finding.wanted), part_of("offered", finding.offered), part_of("limit", finding.limit), part_of("comes to", finding.computed)}) {
         if (piece.empty()) continue;
         facts += (facts.empty() ? "" : ", ") + piece;
     }

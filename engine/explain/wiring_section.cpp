@@ -1,6 +1,7 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/parts_of_documents.hpp"
+#include "engine/explain/values.hpp"
 
 namespace endbell {
 
@@ -40,25 +41,91 @@ void add_truth(Document& to, const WiringPlan& plan) {
     to.add(table);
 }
 
+void add_taps(Document& to, const WiringPlan& plan) {
+    Table table{{"tap", "on the part", "from", "serves"}, {}, "By the terminals in the catalog, never by wire colour."};
+    for (const TapRow& tap : plan.taps) {
+        table.rows.push_back({std::to_string(tap.tap), tap.terminal.empty() ? "not in the catalog" : tap.terminal,
+                              tap.parked ? "cap and insulate on its own" : (tap.from.empty() ? "leave open" : joined(tap.from, ", ")),
+                              tap.states.empty() ? "-" : joined(tap.states, ", ")});
+    }
+    to.add(table);
+}
+
+void add_relays(Document& to, const WiringPlan& plan) {
+    if (plan.relays.empty() && !plan.truth.empty()) {
+        to.add(Paragraph{"No isolation relay is needed."});
+        return;
+    }
+    for (const Relay& relay : plan.relays) {
+        to.add(Paragraph{"Relay " + relay.name + ": coil from " + plan.signals[static_cast<std::size_t>(relay.coil_signal)] + " to " +
+                         (relay.line_coil ? "the return conductor (line-voltage coil)" : "C") + ", " + std::to_string(relay.contacts) +
+                         " change-over contact" + (relay.contacts == 1 ? "" : "s") + ", break before make" +
+                         (relay.bodies > 1 ? ", made of " + std::to_string(relay.bodies) + " relays with coils side by side" : "") + "."});
+    }
+    if (plan.fewest_relays) to.add(Paragraph{"No plan of this kind needs fewer coils: every smaller set was tried."});
+}
+
+std::string effect_text(const WiringPlan& plan, const FaultRow& fault) {
+    std::string out;
+    for (const FaultEffect& e : fault.effects) {
+        out += (out.empty() ? "" : "; ") + (e.state.empty() ? signal_names(plan, e.live) : e.state) + ": tap " + tap_list(e.live_taps) +
+               " instead of " + (e.wanted_tap == 0 ? "off" : std::to_string(e.wanted_tap));
+    }
+    return out.empty() ? "nothing is seen" : out;
+}
+
+void add_faults(Document& to, const WiringPlan& plan) {
+    if (plan.faults.empty()) return;
+    to.add(Heading{"If one thing breaks"});
+    Table table{{"fault", "where", "what happens", "two taps live"}, {}, ""};
+    for (const FaultRow& fault : plan.faults) {
+        table.rows.push_back({std::string(word(fault.kind)), fault.where,
+                              effect_text(plan, fault) + (fault.back_feed ? "; one call feeds another" : "") +
+                                  (fault.heat_without_air ? "; HEAT WITHOUT AIR" : ""),
+                              fault.two_taps ? "YES" : "no"});
+    }
+    to.add(table);
+}
+
+void add_power(Document& to, const ControlPower& power) {
+    if (power.judgement.empty()) return;
+    std::string text = "Control transformer: " + say_number(power.added.in(volt_ampere), 1) + " VA added";
+    if (power.share) text += ", " + say_number(*power.share * 100, 0) + " % of its rating in use";
+    to.add(Paragraph{text + " (" + std::string(power.judgement) + ")."});
+}
+
 }  // namespace
 
 void add_wiring(Document& to, const WiringPlan& plan) {
     to.add(Heading{"Wiring"});
     if (!plan.possible) {
         if (!plan.refusal.empty()) to.add(Paragraph{"No wiring is given: " + wiring_sentence(plan.refusal) + "."});
+        for (const std::string& rescue : plan.rescues) to.add(Paragraph{"It would become possible with: " + wiring_sentence(rescue) + "."});
         if (!plan.lacking.empty()) to.add(Paragraph{"It needs: " + joined(plan.lacking, ", ") + "."});
         return;
     }
-    Table wires{{"from", "to", "note"}, {}, "By the terminals in the catalog, never by wire colour."};
+    if (!plan.condition.empty()) to.add(Warning{"CAUTION", "This holds only while: " + std::string(plan.condition) + "."});
+    add_taps(to, plan);
+    Table wires{{"from", "to", "note"}, {}, ""};
     for (const Wire& wire : plan.wires) wires.rows.push_back({wire.from, wire.to, wire.note_id});
     to.add(wires);
-    if (plan.relays.empty() && !plan.truth.empty()) to.add(Paragraph{"No isolation relay is needed."});
-    for (const Relay& relay : plan.relays) {
-        to.add(Paragraph{"Relay " + relay.name + ": coil from " + plan.signals[static_cast<std::size_t>(relay.coil_signal)] + " to C, " +
-                         std::to_string(relay.contacts) + " change-over contact" + (relay.contacts == 1 ? "" : "s") + "."});
-    }
+    add_relays(to, plan);
+    for (const Setting& setting : plan.settings) to.add(Paragraph{"Set " + std::string(setting.what) + ": " + setting.value + "."});
+    add_power(to, plan.power);
     for (std::string_view caution : plan.cautions) to.add(Warning{"CAUTION", wiring_sentence(caution)});
     if (!plan.truth.empty()) add_truth(to, plan);
+    add_faults(to, plan);
+    for (const WiringPlan& other : plan.alternatives) {
+        to.add(Heading{"Another way to wire it: " + std::string(other.method)});
+        add_taps(to, other);
+        add_relays(to, other);
+        if (!other.truth.empty()) add_truth(to, other);
+    }
+    if (plan.checks.empty()) return;
+    to.add(Heading{"Before and after power-on"});
+    Bullets checks;
+    for (std::string_view check : plan.checks) checks.items.push_back(wiring_sentence(check));
+    to.add(checks);
 }
 
 }  // namespace endbell

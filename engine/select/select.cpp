@@ -21,8 +21,10 @@ std::optional<Finding> wiring_finding(const WiringPlan& plan) {
     finding.verdict = Verdict::fits_with_changes;
     finding.reason = "isolation relays";
     finding.source = "tap-rule";
-    std::vector<int> poles;
-    for (const Relay& relay : plan.relays) poles.push_back(relay.contacts);
+    std::vector<int> poles;  // of each relay body to be bought
+    for (const Relay& relay : plan.relays) {
+        poles.insert(poles.end(), static_cast<std::size_t>(relay.bodies), (relay.contacts + relay.bodies - 1) / relay.bodies);
+    }
     std::sort(poles.begin(), poles.end());
     for (std::size_t i = 0; i < poles.size(); ++i) {
         if (i > 0 && poles[i] == poles[i - 1]) {
