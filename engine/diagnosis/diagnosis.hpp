@@ -10,7 +10,18 @@
 
 namespace endbell {
 
-enum class Fault { motor, module, motor_and_module, capacitor, supply, control_signal, airflow, wheel_or_bearing, none, not_shown };
+enum class Fault {
+    motor,
+    module,
+    motor_and_module,
+    capacitor,
+    supply,
+    control_signal,
+    airflow,
+    wheel_or_bearing,
+    none,
+    not_shown
+};
 template <>
 struct Words<Fault> {
     static constexpr std::array table{Word<Fault>{Fault::motor, "motor"},
@@ -27,17 +38,18 @@ struct Words<Fault> {
 
 /// One reading against one threshold.
 struct Evidence {
-    std::string_view test;    // "winding balance": a stable id, listed in tests.hpp
-    std::string job_key;      // "measured.windings"
-    /// fits: passes; fits_with_changes: passes, but must be said; does_not_fit: fails; not_shown: missing or open.
+    std::string_view test;  // "winding balance": a stable id, listed in tests.hpp
+    std::string job_key;    // "measured.windings"
+    /// fits: passes; fits_with_changes: passes, but must be said; does_not_fit: fails; not_shown: missing or
+    /// open.
     Verdict verdict = Verdict::not_shown;
     std::string_view reason;  // a stable word of that test
     Fact measured;
-    Fact limit;               // a band of volts is a PlateVolts from its low to its high edge
-    std::string limit_id;     // row of limits, where one decided
-    std::string source;       // id of a Source
-    std::string asks;         // open: the job key that would settle it
-    bool carries = false;     // the conclusion stands on it
+    Fact limit;            // a band of volts is a PlateVolts from its low to its high edge
+    std::string limit_id;  // row of limits, where one decided
+    std::string source;    // id of a Source
+    std::string asks;      // open: the job key that would settle it
+    bool carries = false;  // the conclusion stands on it
 };
 
 /// A reading still to be taken. Ordered as a person takes them: live readings first, then everything behind
@@ -45,13 +57,13 @@ struct Evidence {
 struct MissingReading {
     std::string job_key;
     std::string_view test;
-    int seconds = 0;       // about how long it takes on site; common practice
+    int seconds = 0;        // about how long it takes on site; common practice
     bool power_off = true;  // true: only with power locked out and the wait over
 };
 
 /// What killed the part, where the readings show it.
 struct KillerCause {
-    std::string_view cause;   // "high static pressure": a stable word
+    std::string_view cause;  // "high static pressure": a stable word
     std::string job_key;
     std::string source;
     double yearly_hazard_uncured = 0;  // chance a year of losing the new part too; common practice
@@ -60,16 +72,16 @@ struct KillerCause {
 
 struct Diagnosis {
     Fault fault = Fault::not_shown;
-    std::vector<Evidence> evidence;      // every test, passed, failed or open
+    std::vector<Evidence> evidence;       // every test, passed, failed or open
     std::vector<MissingReading> missing;  // empty when the conclusion is shown
     std::vector<KillerCause> causes;
     std::vector<std::string> contradictions;  // job keys that cannot all be true, joined by " and "
 
     /// The winding and shaft tests passed: a two-piece motor's module alone may be replaced.
     bool motor_half_proven_good = false;
-    /// No reading that tells a dead motor from a live one was given (volts at the motor and air readings alone
-    /// serve the match). A `not_shown` of this kind does not stop a match: that the motor failed is then the
-    /// customer's word, and the sheet says so.
+    /// No reading that tells a dead motor from a live one was given (volts at the motor and air readings
+    /// alone serve the match). A `not_shown` of this kind does not stop a match: that the motor failed is
+    /// then the customer's word, and the sheet says so.
     bool nothing_measured = true;
     /// Nothing should be replaced until the fault elsewhere is cured.
     bool replace_nothing() const {

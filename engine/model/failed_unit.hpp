@@ -68,7 +68,7 @@ struct MeasuredFacts {
     Reading<std::vector<Resistance>> windings;  // three, pin to pin, rotor held still
     Reading<bool> rotor_held;
     Reading<Resistance> winding_to_shell;
-    Reading<bool> spins_free;
+    Reading<bool> spins_free;                // by hand, power and plugs off: a shorted module brakes the rotor
     Reading<bool> shaft_play;
     Reading<Capacitance> capacitor;          // by meter, out of circuit
     Reading<Voltage> capacitor_volts;        // across the capacitor, running

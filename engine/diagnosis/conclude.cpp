@@ -1,0 +1,190 @@
+#include "engine/diagnosis/conclude.hpp"
+
+#include <algorithm>
+
+namespace endbell {
+
+namespace {
+
+struct Case {
+    const FailedUnit& job;
+    const Rows& rows;
+    Behaviour behaviour;
+
+    bool fails(std::string_view test) const { return failed(rows, test); }
+    bool passes(std::string_view test) const { return passed(rows, test); }
+    bool is(Family family) const { return job.plate.family && *job.plate.family == family; }
+    bool two_piece() const { return job.plate.family && is_two_piece(*job.plate.family); }
+    bool induction() const { return job.plate.family && is_induction(*job.plate.family); }
+    bool runs_badly() const { return behaviour == Behaviour::runs_badly; }
+};
+
+using Step = std::optional<Conclusion> (*)(const Case&);
+
+constexpr std::string_view winding_tests[] = {test::winding_to_shell, test::winding_open, test::winding_most,
+                                              test::winding_balance, test::winding_spread};
+
+// A winding or its insulation has failed. The short may have taken a separate module with it: both go.
+std::optional<Conclusion> dead_winding(const Case& c) {
+    Conclusion found;
+    for (std::string_view test : winding_tests) {
+        if (c.fails(test)) found.stands_on.push_back(test);
+    }
+    if (found.stands_on.empty()) return std::nullopt;
+    found.fault = c.two_piece() ? Fault::motor_and_module : Fault::motor;
+    return found;
+}
+
+std::optional<Conclusion> stuck_shaft(const Case& c) {
+    Conclusion found{Fault::wheel_or_bearing, {}};
+    for (std::string_view test : {test::spins_free, test::shaft_play}) {
+        if (c.fails(test)) found.stands_on.push_back(test);
+    }
+    if (found.stands_on.empty()) return std::nullopt;
+    return found;
+}
+
+// An induction motor's line is switched by the call: with no call, no line. The call is then the root.
+std::optional<Conclusion> no_call(const Case& c) {
+    if (!c.induction() || !c.fails(test::line_volts) || !c.fails(test::control_volts)) return std::nullopt;
+    return Conclusion{Fault::control_signal, {test::control_volts, test::line_volts}};
+}
+
+std::optional<Conclusion> bad_supply(const Case& c) {
+    if (!c.fails(test::line_volts)) return std::nullopt;
+    return Conclusion{Fault::supply, {test::line_volts}};
+}
+
+std::optional<Conclusion> dead_signal(const Case& c) {
+    // With good volts at an induction motor its call has arrived, whatever the thermostat wire reads.
+    if (c.induction() && c.passes(test::line_volts)) return std::nullopt;
+    Conclusion found{Fault::control_signal, {}};
+    for (std::string_view test : {test::control_volts, test::live_taps}) {
+        if (c.fails(test)) found.stands_on.push_back(test);
+    }
+    if (found.stands_on.empty()) return std::nullopt;
+    return found;
+}
+
+std::optional<Conclusion> bad_capacitor(const Case& c) {
+    if (!c.fails(test::capacitor)) return std::nullopt;
+    return Conclusion{Fault::capacitor, {test::capacitor}};
+}
+
+// A duct fault explains a motor that runs badly, never one that does not start. It also stands where nobody
+// said what the motor does: the duct is wrong in any case and nothing shows the motor to be.
+std::optional<Conclusion> duct_first(const Case& c) {
+    if (c.behaviour == Behaviour::does_not_start) return std::nullopt;
+    Conclusion found{Fault::airflow, {}};
+    for (std::string_view test : {test::static_total, test::filter_drop}) {
+        if (c.fails(test)) found.stands_on.push_back(test);
+    }
+    if (found.stands_on.empty()) return std::nullopt;
+    return found;
+}
+
+std::optional<Conclusion> normal_behaviour(const Case& c) {
+    if (c.behaviour != Behaviour::normal) return std::nullopt;
+    return Conclusion{Fault::none, {test::symptom}};
+}
+
+// Any two lines exchanged turn a three-phase motor round: the supply's order of phases, not the motor.
+std::optional<Conclusion> phases_exchanged(const Case& c) {
+    if (!c.is(Family::three_phase) || !has_symptom(c.job, Symptom::runs_backwards)) return std::nullopt;
+    return Conclusion{Fault::supply, {test::symptom}};
+}
+
+/// REQUIRES: the family is known, for it decides what is needed. `apart` is one test that need not pass.
+bool all_needed_pass(const Case& c, std::string_view apart = "") {
+    const auto needed = needed_tests(c.job);
+    return c.job.plate.family &&
+           std::all_of(needed.begin(), needed.end(), [&](auto t) { return t == apart || c.passes(t); });
+}
+
+// Everything that could keep it from its work tests good, and it does not do its work: the rest is at fault.
+std::optional<Conclusion> nothing_else_left(const Case& c) {
+    const bool works_not = c.behaviour == Behaviour::does_not_start ||
+                           (c.runs_badly() && has_symptom(c.job, Symptom::runs_slow));
+    if (!works_not || !all_needed_pass(c)) return std::nullopt;
+    Conclusion found{c.two_piece() ? Fault::module : Fault::motor, needed_tests(c.job)};
+    found.stands_on.push_back(test::symptom);
+    return found;
+}
+
+// It trips on more than its plate's amps with nothing outside it to blame.
+std::optional<Conclusion> overloads_itself(const Case& c) {
+    if (!c.runs_badly() || !has_symptom(c.job, Symptom::trips_hot) || !c.fails(test::amps))
+        return std::nullopt;
+    if (!all_needed_pass(c, test::amps)) return std::nullopt;
+    return Conclusion{Fault::motor, {test::amps, test::symptom}};
+}
+
+// The motor's own tests pass and the air is still wrong: wheel, coil or speed setting.
+std::optional<Conclusion> air_still_wrong(const Case& c) {
+    if (!c.runs_badly() || !all_needed_pass(c)) return std::nullopt;
+    Conclusion found{Fault::airflow, {}};
+    for (std::string_view test : {test::rise, test::airflow}) {
+        if (c.fails(test)) found.stands_on.push_back(test);
+    }
+    if (found.stands_on.empty()) return std::nullopt;
+    return found;
+}
+
+// Nothing tested is at fault. A motor that only turns the wrong way is set wrong, by plug, leads or wheel.
+std::optional<Conclusion> nothing_wrong(const Case& c) {
+    if (!c.runs_badly() || !all_needed_pass(c)) return std::nullopt;
+    Conclusion found{Fault::none, needed_tests(c.job)};
+    found.stands_on.push_back(test::symptom);
+    return found;
+}
+
+// What is proven dead stands before what feeds it: a shorted winding also opens the breaker.
+constexpr Step steps[] = {dead_winding,     stuck_shaft,       no_call,          bad_supply,
+                          dead_signal,      bad_capacitor,     duct_first,       normal_behaviour,
+                          phases_exchanged, nothing_else_left, overloads_itself, air_still_wrong,
+                          nothing_wrong};
+
+}  // namespace
+
+Conclusion conclude(const FailedUnit& job, const Rows& rows) {
+    const Case c{job, rows, behaviour_of(job)};
+    for (Step step : steps) {
+        if (auto found = step(c)) return *found;
+    }
+    return {};
+}
+
+Behaviour behaviour_of(const FailedUnit& job) {
+    if (!job.measured.symptoms || job.measured.symptoms->empty()) return Behaviour::not_stated;
+    for (Symptom s : {Symptom::no_run, Symptom::hums, Symptom::rocks_never_starts}) {
+        if (has_symptom(job, s)) return Behaviour::does_not_start;
+    }
+    for (Symptom s : {Symptom::runs_slow, Symptom::trips_hot, Symptom::noisy, Symptom::runs_backwards,
+                      Symptom::weak_air}) {
+        if (has_symptom(job, s)) return Behaviour::runs_badly;
+    }
+    return Behaviour::normal;
+}
+
+bool failed(const Rows& rows, std::string_view test) {
+    return std::any_of(rows.begin(), rows.end(), [&](const Evidence& row) {
+        return row.test == test && row.verdict == Verdict::does_not_fit;
+    });
+}
+
+bool passed(const Rows& rows, std::string_view test) {
+    const bool any = std::any_of(rows.begin(), rows.end(), [&](const Evidence& row) {
+        return row.test == test && row.verdict <= Verdict::fits_with_changes;
+    });
+    return any && !failed(rows, test);
+}
+
+bool motor_half_good(const FailedUnit& job, const Rows& rows) {
+    if (!job.plate.family || !is_two_piece(*job.plate.family)) return false;
+    for (std::string_view test : winding_tests) {
+        if (!passed(rows, test)) return false;
+    }
+    return passed(rows, test::spins_free) && !failed(rows, test::shaft_play);
+}
+
+}  // namespace endbell

@@ -1,0 +1,48 @@
+// From tested rows to one conclusion: what failed, what it stands on, what is still to be measured.
+#pragma once
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/diagnosis/tests.hpp"
+
+namespace endbell {
+
+/// What the symptoms say of the motor as a whole. Only what was stated: air readings of another day say
+/// nothing.
+enum class Behaviour { not_stated, does_not_start, runs_badly, normal };
+Behaviour behaviour_of(const FailedUnit& job);
+
+/// All rows of one test together: failed when one fails, passed when one passes and none fails.
+bool failed(const Rows& rows, std::string_view test);
+bool passed(const Rows& rows, std::string_view test);
+
+struct Conclusion {
+    Fault fault = Fault::not_shown;
+    std::vector<std::string_view> stands_on;  // tests
+};
+
+/// The first step that holds decides; none: not shown. REQUIRES: rows of every test of this job.
+Conclusion conclude(const FailedUnit& job, const Rows& rows);
+
+/// The tests that must pass before what is left over (the motor, or its module) is at fault.
+std::vector<std::string_view> needed_tests(const FailedUnit& job);
+
+/// Every reading that the conclusion still lacks, in the order in which to take them.
+std::vector<MissingReading> missing_readings(const FailedUnit& job, const Rows& rows);
+
+/// Readings that cannot all be true: the job keys of each contradiction.
+using Contradiction = std::vector<std::string>;
+std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Limits& limits);
+
+/// The job as if what contradicts had not been read: nothing can rest on it.
+FailedUnit without_doubtful(FailedUnit job, const std::vector<Contradiction>& contradictions);
+
+/// What the readings show to have killed the part, or to be about to kill the next.
+std::vector<KillerCause> causes_in(const FailedUnit& job, const Rows& rows, const Limits& limits);
+
+/// Of a two-piece motor: three good windings, good insulation, a free shaft.
+bool motor_half_good(const FailedUnit& job, const Rows& rows);
+
+}  // namespace endbell

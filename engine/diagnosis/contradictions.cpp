@@ -1,0 +1,174 @@
+#include <cmath>
+
+#include "engine/diagnosis/conclude.hpp"
+
+namespace endbell {
+
+namespace {
+
+using Keys = Contradiction;
+using Found = std::vector<Contradiction>;
+
+/// Fields that only a motor with a run capacitor has.
+Keys capacitor_keys(const FailedUnit& job) {
+    Keys keys;
+    if (job.plate.capacitor) keys.push_back("plate.capacitor");
+    if (job.measured.capacitor) keys.push_back("measured.capacitor");
+    if (job.measured.capacitor_volts) keys.push_back("measured.capacitor_volts");
+    if (job.measured.capacitor_amps) keys.push_back("measured.capacitor_amps");
+    if (job.measured.capacitor_bulged && *job.measured.capacitor_bulged)
+        keys.push_back("measured.capacitor_bulged");
+    return keys;
+}
+
+/// Readings that a motor gives only while it runs.
+Keys running_keys(const FailedUnit& job) {
+    const MeasuredFacts& m = job.measured;
+    Keys keys;
+    if (m.amps && m.amps->in(ampere) > 0) keys.push_back("measured.amps");
+    if (m.speed && m.speed->in(rpm) > 0) keys.push_back("measured.speed");
+    if (m.watts && m.watts->in(watt) > 0) keys.push_back("measured.watts");
+    if (m.capacitor_volts && m.capacitor_volts->in(volt) > 0) keys.push_back("measured.capacitor_volts");
+    return keys;
+}
+
+bool is_running_symptom(Symptom s) {
+    return s == Symptom::runs_slow || s == Symptom::runs_on_after_call || s == Symptom::runs_backwards ||
+           s == Symptom::rocks_then_starts;
+}
+
+bool any_running_symptom(const FailedUnit& job) {
+    if (!job.measured.symptoms) return false;
+    for (Symptom s : *job.measured.symptoms) {
+        if (is_running_symptom(s)) return true;
+    }
+    return false;
+}
+
+void family_against_plate(const FailedUnit& job, Found& found) {
+    const auto& family = job.plate.family;
+    if (!family) return;
+    Keys keys = capacitor_keys(job);
+    if (*family != Family::capacitor_run && !keys.empty()) {
+        keys.insert(keys.begin(), "plate.family");
+        found.push_back(std::move(keys));
+    }
+    const auto& phase = job.plate.phase;
+    const bool needs_three = *family == Family::three_phase;
+    const bool needs_one = *family == Family::capacitor_run || *family == Family::shaded_pole;
+    if (phase && ((needs_three && *phase != 3) || (needs_one && *phase != 1)))
+        found.push_back({"plate.family", "plate.phase"});
+}
+
+void running_without_line(const FailedUnit& job, const Limits& limits, Found& found) {
+    const MeasuredFacts& m = job.measured;
+    if (!m.line_volts || m.line_volts->in(volt) >= limits.value("voltage.absent")) return;
+    Keys keys = running_keys(job);
+    if (any_running_symptom(job) || has_symptom(job, Symptom::hums)) keys.push_back("measured.symptoms");
+    if (keys.empty()) return;
+    keys.insert(keys.begin(), "measured.line_volts");
+    found.push_back(std::move(keys));
+}
+
+void standing_and_running(const FailedUnit& job, Found& found) {
+    const bool stands = has_symptom(job, Symptom::no_run);
+    const bool turns = job.measured.speed && job.measured.speed->in(rpm) > 0;
+    if (stands && turns) found.push_back({"measured.symptoms", "measured.speed"});
+    const bool both_rocks =
+        has_symptom(job, Symptom::rocks_then_starts) && has_symptom(job, Symptom::rocks_never_starts);
+    // Two lines of the same list: the key is named once.
+    if ((stands && any_running_symptom(job)) || both_rocks) found.push_back({"measured.symptoms"});
+}
+
+void statics_disagree(const FailedUnit& job, const Limits& limits, Found& found) {
+    const MeasuredFacts& m = job.measured;
+    if (!m.static_total || !m.static_supply || !m.static_return) return;
+    const double sum = (*m.static_supply - *m.static_return).in(inch_water);
+    if (!at_most(std::abs(sum - m.static_total->in(inch_water)), limits.value("static.agree"))) {
+        found.push_back({"measured.static_total", "measured.static_supply", "measured.static_return"});
+    }
+}
+
+/// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
+void more_watts_than_volt_amperes(const FailedUnit& job, Found& found) {
+    const MeasuredFacts& m = job.measured;
+    if (!m.watts || !m.amps || !m.line_volts) return;
+    const bool three = job.plate.phase ? *job.plate.phase == 3
+                                       : job.plate.family && *job.plate.family == Family::three_phase;
+    const double apparent = m.line_volts->in(volt)*m.amps->in(ampere) * (three ? std::sqrt(3.0) : 1.0);
+    constexpr double meters = 1.10;
+    if (m.watts->in(watt) > apparent * meters) {
+        found.push_back({"measured.watts", "measured.line_volts", "measured.amps"});
+    }
+}
+
+void heat_from_nowhere(const FailedUnit& job, Found& found) {
+    const EquipmentFacts& e = job.equipment;
+    if (e.heat_input && e.heat_output && *e.heat_output > *e.heat_input) {
+        found.push_back({"equipment.heat_output", "equipment.heat_input"});
+    }
+    if (e.rise_low && e.rise_high && *e.rise_low > *e.rise_high)
+        found.push_back({"equipment.rise_low", "equipment.rise_high"});
+}
+
+void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, Found& found) {
+    const MeasuredFacts& m = job.measured;
+    const bool none_live = m.live_taps && m.live_taps->empty();
+    if (none_live && m.control_volts && m.control_volts->in(volt) >= limits.value("tap.low")) {
+        found.push_back({"measured.live_taps", "measured.control_volts"});
+    }
+}
+
+}  // namespace
+
+std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Limits& limits) {
+    Found found;
+    family_against_plate(job, found);
+    running_without_line(job, limits, found);
+    standing_and_running(job, found);
+    dead_tap_with_volts(job, limits, found);
+    statics_disagree(job, limits, found);
+    more_watts_than_volt_amperes(job, found);
+    heat_from_nowhere(job, found);
+    return found;
+}
+
+namespace {
+
+/// The field of one job key, emptied.
+void forget(FailedUnit& job, const std::string& key) {
+    const auto drop = [&](std::string_view name, auto& reading) {
+        if (key == name) reading = {};
+    };
+    drop("plate.family", job.plate.family);
+    drop("plate.phase", job.plate.phase);
+    drop("plate.capacitor", job.plate.capacitor);
+    MeasuredFacts& m = job.measured;
+    drop("measured.symptoms", m.symptoms);
+    drop("measured.line_volts", m.line_volts);
+    drop("measured.control_volts", m.control_volts);
+    drop("measured.live_taps", m.live_taps);
+    drop("measured.capacitor", m.capacitor);
+    drop("measured.capacitor_volts", m.capacitor_volts);
+    drop("measured.capacitor_amps", m.capacitor_amps);
+    drop("measured.capacitor_bulged", m.capacitor_bulged);
+    drop("measured.amps", m.amps);
+    drop("measured.speed", m.speed);
+    drop("measured.watts", m.watts);
+    drop("measured.static_total", m.static_total);
+    drop("measured.static_supply", m.static_supply);
+    drop("measured.static_return", m.static_return);
+    drop("equipment.rise_low", job.equipment.rise_low);
+    drop("equipment.rise_high", job.equipment.rise_high);
+}
+
+}  // namespace
+
+FailedUnit without_doubtful(FailedUnit job, const std::vector<Contradiction>& contradictions) {
+    for (const Contradiction& keys : contradictions) {
+        for (const std::string& key : keys) forget(job, key);
+    }
+    return job;
+}
+
+}  // namespace endbell

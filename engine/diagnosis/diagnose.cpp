@@ -1,0 +1,84 @@
+#include <algorithm>
+
+#include "engine/base/text.hpp"
+#include "engine/diagnosis/conclude.hpp"
+
+namespace endbell {
+
+namespace {
+
+bool nothing_measured(const MeasuredFacts& m) {
+    return !(m.control_volts || m.live_taps || m.windings || m.winding_to_shell || m.spins_free ||
+             m.shaft_play || m.capacitor || m.capacitor_volts || m.capacitor_amps || m.capacitor_bulged);
+}
+
+Rows run_tests(const FailedUnit& job, const Limits& limits) {
+    Rows rows;
+    test_symptoms(job, rows);
+    test_line(job, limits, rows);
+    test_signal(job, limits, rows);
+    test_shaft(job, rows);
+    test_windings(job, limits, rows);
+    test_capacitor(job, limits, rows);
+    test_air(job, limits, rows);
+    test_current(job, limits, rows);
+    return rows;
+}
+
+bool takes_part(const std::vector<Contradiction>& contradictions, std::string_view key) {
+    return std::any_of(contradictions.begin(), contradictions.end(), [&](const Contradiction& keys) {
+        return std::find(keys.begin(), keys.end(), key) != keys.end();
+    });
+}
+
+/// A contradiction is settled by reading again whatever takes part in it; that comes first.
+std::vector<MissingReading> read_again(const std::vector<Contradiction>& contradictions,
+                                       std::vector<MissingReading> others) {
+    constexpr int look_again = 60;  // seconds; common practice
+    std::vector<MissingReading> missing;
+    const auto add = [&](MissingReading reading) {
+        for (const MissingReading& known : missing) {
+            if (known.job_key == reading.job_key) return;
+        }
+        missing.push_back(std::move(reading));
+    };
+    for (const Contradiction& keys : contradictions) {
+        for (const std::string& key : keys) add({key, "read again", look_again, true});
+    }
+    for (MissingReading& other : others) add(std::move(other));
+    return missing;
+}
+
+void mark_carrying(const Conclusion& conclusion, Rows& rows) {
+    const auto& tests = conclusion.stands_on;
+    for (Evidence& row : rows) {
+        const bool named = std::find(tests.begin(), tests.end(), row.test) != tests.end();
+        row.carries = named && row.verdict != Verdict::not_shown;
+    }
+}
+
+}  // namespace
+
+Diagnosis diagnose(const FailedUnit& stated, const Limits& limits) {
+    const auto contradictions = contradictions_in(stated, limits);
+    const FailedUnit job = without_doubtful(stated, contradictions);
+    Rows rows = run_tests(job, limits);
+    for (Evidence& row : rows) {
+        if (takes_part(contradictions, row.job_key)) row.reason = "contradicted";
+    }
+    const Conclusion conclusion = conclude(job, rows);
+    mark_carrying(conclusion, rows);
+
+    Diagnosis result;
+    result.fault = conclusion.fault;
+    result.nothing_measured = nothing_measured(stated.measured);
+    result.motor_half_proven_good = motor_half_good(job, rows);
+    result.causes = causes_in(job, rows, limits);
+    for (const Contradiction& keys : contradictions) result.contradictions.push_back(joined(keys, " and "));
+    if (result.fault == Fault::not_shown)
+        result.missing = read_again(contradictions, missing_readings(job, rows));
+    result.evidence = std::move(rows);
+    return result;
+}
+
+}  // namespace endbell

@@ -1,0 +1,110 @@
+#include <optional>
+
+#include "engine/diagnosis/tests.hpp"
+
+namespace endbell {
+
+namespace {
+
+Evidence static_row(const FailedUnit& job, const Limits& limits) {
+    Evidence row = open_row(test::static_total, "measured.static_total", "static-0.8");
+    const MeasuredFacts& m = job.measured;
+    std::optional<Pressure> total;
+    if (m.static_total) {
+        total = *m.static_total;
+    } else if (m.static_supply && m.static_return) {
+        // The sign carries the side: supply above the room, return below it. The total is their difference.
+        if (m.static_supply->in(inch_water) < 0 || m.static_return->in(inch_water) > 0) {
+            row.reason = "signs do not fit the sides";
+            return row;
+        }
+        row.job_key = "measured.static_supply and measured.static_return";
+        total = *m.static_supply - *m.static_return;
+    } else if (m.static_supply || m.static_return) {
+        row.reason = "one side is not the total";
+        row.asks = m.static_supply ? "measured.static_return" : "measured.static_supply";
+        return row;
+    }
+    if (!total) return row;
+    row.measured = {*total, Origin::measured};
+    if (total->in(inch_water) < 0) {
+        row.reason = "signs do not fit the sides";
+        return row;
+    }
+    const auto& stated = job.equipment.static_limit;
+    const double plate = stated ? stated->in(inch_water) : limits.value("static.plate_default");
+    const double repair_first = limits.value("static.repair_first");
+    const bool first = !at_most(total->in(inch_water), repair_first);
+    const bool over_plate = !at_most(total->in(inch_water), plate);
+    row.verdict = first ? Verdict::does_not_fit : over_plate ? Verdict::fits_with_changes : Verdict::fits;
+    row.reason = first ? "repair the duct first" : over_plate ? "above the plate" : "within the plate";
+    const bool plate_decides = !first;
+    row.limit = {inch_water(plate_decides ? plate : repair_first),
+                 plate_decides && stated ? Origin::equipment : Origin::assumed};
+    row.limit_id = first ? "static.repair_first" : stated ? "" : "static.plate_default";
+    if (!first) row.source = "static-plate";
+    return row;
+}
+
+Evidence filter_row(const FailedUnit& job, const Limits& limits) {
+    Evidence row = open_row(test::filter_drop, "measured.filter_drop", "common-practice");
+    const auto& reading = job.measured.filter_drop;
+    if (!reading) return row;
+    const double limit = limits.value("filter.drop");
+    row.measured = {*reading, Origin::measured};
+    row.limit = {inch_water(limit), Origin::assumed};
+    row.limit_id = "filter.drop";
+    row.verdict = at_most(reading->in(inch_water), limit) ? Verdict::fits : Verdict::does_not_fit;
+    row.reason = row.verdict == Verdict::fits ? "clean enough" : "loaded";
+    return row;
+}
+
+/// Only where it was measured: nobody takes it to find a dead motor.
+std::optional<Evidence> rise_row(const FailedUnit& job) {
+    const auto& reading = job.measured.rise;
+    if (!reading) return std::nullopt;
+    Evidence row = open_row(test::rise, "measured.rise", "common-practice");
+    const EquipmentFacts& plate = job.equipment;
+    const double rise = reading->in(fahrenheit_degree);
+    row.measured = {*reading, Origin::measured};
+    if (plate.rise_high && !at_most(rise, plate.rise_high->in(fahrenheit_degree))) {
+        row.verdict = Verdict::does_not_fit;
+        row.reason = "too little air";
+        row.limit = {*plate.rise_high, Origin::equipment};
+    } else if (plate.rise_low && !at_least(rise, plate.rise_low->in(fahrenheit_degree))) {
+        row.verdict = Verdict::does_not_fit;
+        row.reason = "too much air";
+        row.limit = {*plate.rise_low, Origin::equipment};
+    } else if (plate.rise_low && plate.rise_high) {
+        row.verdict = Verdict::fits;
+        row.reason = "in the plate's range";
+    } else {
+        row.reason = "plate rise not known";
+        row.asks = plate.rise_high ? "equipment.rise_low" : "equipment.rise_high";
+    }
+    return row;
+}
+
+std::optional<Evidence> airflow_row(const FailedUnit& job, const Limits& limits) {
+    if (!job.measured.airflow || !job.equipment.cooling) return std::nullopt;
+    Evidence row = open_row(test::airflow, "measured.airflow", "common-practice");
+    const double per_ton = job.measured.airflow->in(cfm) / job.equipment.cooling->in(ton_cooling);
+    row.measured = {per_ton, Origin::measured};
+    row.limit = {limits.value("cooling.least"), Origin::assumed};
+    row.limit_id = "cooling.least";
+    row.verdict = at_least(per_ton, limits.value("cooling.least")) ? Verdict::fits : Verdict::does_not_fit;
+    row.reason = row.verdict == Verdict::fits ? "enough air" : "too little air";
+    return row;
+}
+
+}  // namespace
+
+void test_air(const FailedUnit& job, const Limits& limits, Rows& rows) {
+    if (!moves_duct_air(job)) return;
+    rows.push_back(static_row(job, limits));
+    rows.push_back(filter_row(job, limits));
+    if (auto row = rise_row(job)) rows.push_back(std::move(*row));
+    if (auto row = airflow_row(job, limits)) rows.push_back(std::move(*row));
+}
+
+}  // namespace endbell

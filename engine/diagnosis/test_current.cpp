@@ -1,0 +1,77 @@
+#include <algorithm>
+#include <optional>
+
+#include "engine/diagnosis/tests.hpp"
+
+namespace endbell {
+
+namespace {
+
+std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
+    const auto& reading = job.measured.amps;
+    // A motor that stands draws nothing: only one that trips is asked for its current.
+    if (!reading && !has_symptom(job, Symptom::trips_hot)) return std::nullopt;
+    Evidence row = open_row(test::amps, "measured.amps", "nec-430.6");
+    if (!reading) return row;
+    row.measured = {*reading, Origin::measured};
+    if (!job.plate.current) {
+        row.reason = "plate amps not known";
+        row.asks = "plate.current";
+        return row;
+    }
+    row.limit = {*job.plate.current, Origin::plate};
+    row.limit_id = "current.over_plate";
+    const double most = job.plate.current->in(ampere)*limits.value("current.over_plate");
+    row.verdict = at_most(reading->in(ampere), most) ? Verdict::fits : Verdict::does_not_fit;
+    row.reason = row.verdict == Verdict::fits ? "within the plate" : "over the plate";
+    return row;
+}
+
+/// The motor's plate against the equipment's: a motor that was wrong before may have died of it.
+std::optional<Evidence> plate_row(const FailedUnit& job, const Limits& limits) {
+    const bool amps_known = job.plate.current && job.equipment.fan_amps;
+    const bool volts_known = job.plate.volts && !job.plate.volts->empty() && job.equipment.supply;
+    if (!amps_known && !volts_known) return std::nullopt;
+    Evidence row = open_row(test::plate_agrees, "plate.current", "nec-430.6");
+    row.verdict = Verdict::fits;
+    row.reason = "agrees";
+    const double band = limits.value("voltage.band");
+    if (volts_known) {
+        const double supply = job.equipment.supply->in(volt);
+        const auto& ratings = *job.plate.volts;
+        const bool served = std::any_of(ratings.begin(), ratings.end(), [&](const PlateVolts& v) {
+            return at_least(supply, v.low.in(volt) * (1 - band)) &&
+                   at_most(supply, v.high.in(volt) * (1 + band));
+        });
+        if (!served) {
+            row.job_key = row.asks = "plate.volts";
+            row.verdict = Verdict::does_not_fit;
+            row.reason = "volts are not the unit's";
+            row.measured = {ratings.front(), Origin::plate};
+            row.limit = {*job.equipment.supply, Origin::equipment};
+            row.limit_id = "voltage.band";
+            row.source = "mg1-12.44";
+            return row;
+        }
+    }
+    if (amps_known) {
+        row.measured = {*job.plate.current, Origin::plate};
+        row.limit = {*job.equipment.fan_amps, Origin::equipment};
+        row.limit_id = "current.over_plate";
+        const double most = job.equipment.fan_amps->in(ampere)*limits.value("current.over_plate");
+        if (!at_most(job.plate.current->in(ampere), most)) {
+            row.verdict = Verdict::does_not_fit;
+            row.reason = "amps over the unit's";
+        }
+    }
+    return row;
+}
+
+}  // namespace
+
+void test_current(const FailedUnit& job, const Limits& limits, Rows& rows) {
+    if (auto row = amps_row(job, limits)) rows.push_back(std::move(*row));
+    if (auto row = plate_row(job, limits)) rows.push_back(std::move(*row));
+}
+
+}  // namespace endbell

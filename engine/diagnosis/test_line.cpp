@@ -1,0 +1,77 @@
+#include <cmath>
+
+#include "engine/diagnosis/tests.hpp"
+
+namespace endbell {
+
+namespace {
+
+PlateVolts band_of(const PlateVolts& plate, const Limits& limits) {
+    const double band = limits.value("voltage.band");
+    const double guard = limits.value("voltage.guard");
+    return plate_volts(plate.low.in(volt) * (1 - band) - guard, plate.high.in(volt) * (1 + band) + guard);
+}
+
+bool holds(const PlateVolts& band, double volts) {
+    return at_least(volts, band.low.in(volt)) && at_most(volts, band.high.in(volt));
+}
+
+double distance(const PlateVolts& band, double volts) {
+    if (volts < band.low.in(volt)) return band.low.in(volt)-volts;
+    return volts > band.high.in(volt) ? volts - band.high.in(volt) : 0;
+}
+
+/// The rating of a reconnectable motor that the reading belongs to: the nearest band.
+PlateVolts nearest_rating(const std::vector<PlateVolts>& plate, double volts, const Limits& limits) {
+    PlateVolts best = plate.front();
+    for (const PlateVolts& rating : plate) {
+        if (distance(band_of(rating, limits), volts) < distance(band_of(best, limits), volts)) best = rating;
+    }
+    return best;
+}
+
+bool on_208(const FailedUnit& job) {
+    return job.equipment.supply && std::abs(job.equipment.supply->in(volt)-208.0) < 0.5;
+}
+
+}  // namespace
+
+void test_line(const FailedUnit& job, const Limits& limits, Rows& rows) {
+    Evidence row = open_row(test::line_volts, "measured.line_volts", "mg1-12.44");
+    const auto& reading = job.measured.line_volts;
+    if (reading) {
+        const double volts = reading->in(volt);
+        row.measured = {*reading, Origin::measured};
+        if (volts < limits.value("voltage.absent")) {
+            row.verdict = Verdict::does_not_fit;
+            row.reason = "no voltage";
+            row.limit = {volt(limits.value("voltage.absent")), Origin::assumed};
+            row.limit_id = "voltage.absent";
+            row.source = "line-always";
+        } else if (!job.plate.volts || job.plate.volts->empty()) {
+            row.reason = "plate volts not known";
+            row.asks = "plate.volts";
+        } else {
+            const PlateVolts rating = nearest_rating(*job.plate.volts, volts, limits);
+            const PlateVolts band = band_of(rating, limits);
+            row.limit = {band, Origin::plate};
+            row.limit_id = "voltage.band";
+            const bool low = volts < band.low.in(volt);
+            row.verdict = holds(band, volts) ? Verdict::fits : Verdict::does_not_fit;
+            row.reason = row.verdict == Verdict::fits ? "in band" : low ? "too low" : "too high";
+            if (row.verdict == Verdict::fits && on_208(job)) {
+                // 230 on a 208 V service has 1 V of headroom and 82 % of its torque at nominal (torque ~
+                // V^2).
+                const bool no_208 = rating.low.in(volt) > 208.5;
+                const bool sags = volts < limits.value("voltage.range_a_208");
+                if (no_208 || sags) row.verdict = Verdict::fits_with_changes;
+                if (no_208) row.reason = "230 on a 208 service";
+                if (!no_208 && sags) row.reason = "below service range A";
+                if (!no_208 && sags) row.source = "c84.1";
+            }
+        }
+    }
+    rows.push_back(std::move(row));
+}
+
+}  // namespace endbell

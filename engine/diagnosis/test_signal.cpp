@@ -1,0 +1,119 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+
+#include "engine/diagnosis/tests.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// The voltages that make a motor of this signal class run, and where they come from.
+struct Window {
+    PlateVolts volts;
+    std::string limit_id;
+    std::string source;
+};
+
+Window window(const Limits& limits, const std::string& name, std::string source) {
+    return {plate_volts(limits.value(name + ".low"), limits.value(name + ".high")), name + ".low",
+            std::move(source)};
+}
+
+std::optional<Window> window_of(const FailedUnit& job, const Limits& limits) {
+    if (!job.plate.signal) return std::nullopt;
+    switch (*job.plate.signal) {
+        case SignalClass::control_24v:
+            return window(limits, "tap", "tap-window");
+        case SignalClass::serial:
+            return window(limits, "serial", "serial-window");
+        case SignalClass::pulse:
+            return window(limits, "pulse", "pulse-window");
+        case SignalClass::line_signal: {
+            // The lead is switched from the motor's own line, so the plate's band holds for it too.
+            if (!job.plate.volts || job.plate.volts->empty()) return std::nullopt;
+            const double band = limits.value("voltage.band");
+            const PlateVolts plate = job.plate.volts->front();
+            return Window{plate_volts(plate.low.in(volt) * (1 - band), plate.high.in(volt) * (1 + band)),
+                          "voltage.band", "mg1-12.44"};
+        }
+        case SignalClass::switched_line:
+            return window(limits, "tap", "tap-window");  // the relay's 24 V call
+    }
+    return std::nullopt;
+}
+
+void settle(Evidence& row, const Window& window, double volts) {
+    const bool low = !at_least(volts, window.volts.low.in(volt));
+    const bool high = !at_most(volts, window.volts.high.in(volt));
+    row.verdict = low || high ? Verdict::does_not_fit : Verdict::fits;
+    row.reason = low ? "too low" : high ? "too high" : "in window";
+    row.limit = {window.volts, Origin::assumed};
+    row.limit_id = window.limit_id;
+    row.source = window.source;
+}
+
+/// Without a signal class only two readings speak: a dead one, and one that only a 24 V tap would show.
+void settle_unclassed(Evidence& row, const FailedUnit& job, const Limits& limits, double volts) {
+    const Window taps = window(limits, "tap", "tap-window");
+    const bool may_be_24v = !job.plate.family || *job.plate.family != Family::communicating;
+    if (volts < limits.value("serial.low")) {
+        settle(row, window(limits, "serial", "serial-window"), volts);
+    } else if (may_be_24v && at_most(volts, taps.volts.high.in(volt))) {
+        settle(row, taps, volts);
+    } else {
+        row.reason = "signal class not known";
+        row.asks = "plate.signal";
+    }
+}
+
+Evidence control_row(const FailedUnit& job, const Limits& limits) {
+    Evidence row = open_row(test::control_volts, "measured.control_volts", "tap-window");
+    const auto& reading = job.measured.control_volts;
+    if (!reading) return row;
+    row.measured = {*reading, Origin::measured};
+    if (const auto known_window = window_of(job, limits)) {
+        settle(row, *known_window, reading->in(volt));
+    } else {
+        settle_unclassed(row, job, limits, reading->in(volt));
+    }
+    return row;
+}
+
+Evidence taps_row(const FailedUnit& job) {
+    Evidence row = open_row(test::live_taps, "measured.live_taps", "tap-rule");
+    const std::vector<int>& taps = *job.measured.live_taps;
+    const TapRule rule = job.plate.tap_rule ? *job.plate.tap_rule : TapRule::not_stated;
+    row.measured = {fmt::format("{}", fmt::join(taps, ", ")), Origin::measured};
+    row.limit = {std::string(word(rule)), Origin::plate};
+    if (taps.empty()) {
+        row.verdict = Verdict::does_not_fit;
+        row.reason = "no tap live";
+    } else if (taps.size() == 1) {
+        row.verdict = Verdict::fits;
+        row.reason = "one tap live";
+    } else if (rule == TapRule::one_tap_only) {
+        row.verdict = Verdict::does_not_fit;
+        row.reason = "two taps live";
+    } else if (rule == TapRule::highest_tap_wins) {
+        row.verdict = Verdict::fits_with_changes;
+        row.reason = "highest tap runs";
+    } else {
+        row.reason = "priority not stated";
+        row.asks = "plate.tap_rule";
+    }
+    return row;
+}
+
+}  // namespace
+
+void test_signal(const FailedUnit& job, const Limits& limits, Rows& rows) {
+    // An induction motor takes no signal of its own: a reading says something of the call, its absence
+    // nothing.
+    const bool takes_signal = job.plate.family && is_electronic(*job.plate.family);
+    if (takes_signal || job.measured.control_volts) rows.push_back(control_row(job, limits));
+    if (job.measured.live_taps) rows.push_back(taps_row(job));
+}
+
+}  // namespace endbell
