@@ -13,35 +13,56 @@ namespace endbell {
 
 namespace {
 
-/// The relays of a wiring plan as a finding, so that the kit provides them like any other remedy.
+Remedy relay_remedy(Cure cure, int poles) {
+    Remedy remedy{};
+    remedy.cure = cure;
+    remedy.poles = poles;
+    remedy.task = "relay fit";
+    return remedy;
+}
+
+/// The relays of a wiring plan as a finding, so that the kit provides them like any other remedy. A relay of
+/// several bodies is bought as several.
 std::optional<Finding> wiring_finding(const WiringPlan& plan) {
     if (!plan.possible || plan.relays.empty()) return std::nullopt;
+    std::map<std::pair<Cure, int>, int> bodies;  // (kind, poles) -> how many
+    for (const Relay& relay : plan.relays) {
+        const bool line = relay.line_coil || relay.line_contacts;
+        const int poles = (relay.contacts + relay.bodies - 1) / relay.bodies;
+        bodies[{line ? Cure::line_relay : Cure::isolation_relay, poles}] += relay.bodies;
+    }
     Finding finding;
     finding.rule = "wiring";
     finding.verdict = Verdict::fits_with_changes;
-    finding.reason = "isolation relays";
+    finding.reason = "relays of the wiring plan";
     finding.source = "tap-rule";
-    std::vector<int> poles;  // of each relay body to be bought
-    for (const Relay& relay : plan.relays) {
-        poles.insert(poles.end(), static_cast<std::size_t>(relay.bodies), (relay.contacts + relay.bodies - 1) / relay.bodies);
-    }
-    std::sort(poles.begin(), poles.end());
-    for (std::size_t i = 0; i < poles.size(); ++i) {
-        if (i > 0 && poles[i] == poles[i - 1]) {
-            ++finding.remedies.back().count;
-            continue;
-        }
-        Remedy remedy{};
-        remedy.cure = Cure::isolation_relay;
-        remedy.poles = poles[i];
-        remedy.task = "relay fit";
-        finding.remedies.push_back(remedy);
+    for (const auto& entry : bodies) {
+        finding.remedies.push_back(relay_remedy(entry.first.first, entry.first.second));
+        finding.remedies.back().count = entry.second;
     }
     return finding;
 }
 
+/// The plan knows how many relays there are; a rule only knew that there must be some.
+void drop_relays_of_rules(std::vector<Finding>& findings) {
+    for (Finding& f : findings) {
+        f.remedies.erase(std::remove_if(f.remedies.begin(), f.remedies.end(),
+                                        [](const Remedy& r) { return r.cure == Cure::line_relay || r.cure == Cure::isolation_relay; }),
+                         f.remedies.end());
+    }
+}
+
+/// A rule left the cure to the wiring plan, and there is no plan: whether it can be cured is not shown.
+bool waits_for_wiring(const Option& option) {
+    return !option.wiring.possible &&
+           std::any_of(option.candidate.findings.begin(), option.candidate.findings.end(), [](const Finding& f) {
+               return f.verdict == Verdict::fits_with_changes && f.remedies.empty();
+           });
+}
+
 Verdict standing_of(const Option& option) {
     Verdict worst = option.candidate.verdict;
+    if (waits_for_wiring(option)) worst = std::max(worst, Verdict::not_shown);
     if (!option.wiring.possible && !option.wiring.refusal.empty() && option.wiring.lacking.empty()) worst = Verdict::does_not_fit;
     if (!option.kit.uncured.empty()) worst = Verdict::does_not_fit;
     if (!option.kit.not_shown.empty()) worst = std::max(worst, Verdict::not_shown);
@@ -117,6 +138,7 @@ Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part
     option.air = plan_air(job, part, catalog.limits());
     option.wiring = plan_wiring(job, part, option.air, catalog.limits());
     if (auto relays = wiring_finding(option.wiring)) {
+        drop_relays_of_rules(option.candidate.findings);
         option.candidate.findings.push_back(*relays);
         option.candidate.verdict = std::max(option.candidate.verdict, relays->verdict);
     }
