@@ -20,14 +20,19 @@ struct ControlState {
     int wanted_tap = 0;
 };
 
-/// An isolation relay: coil from one signal to C; its contacts stand in the netlist.
+/// An isolation relay: coil from one signal to C; its contacts stand in the netlist, each break before make.
 struct Relay {
     std::string name;  // "K1"
     int coil_signal = 0;
-    int contacts = 0;  // poles used
+    int contacts = 0;            // change-over poles used
+    int bodies = 1;              // relays with their coils side by side, when one has too few poles
+    bool line_coil = false;      // the coil sees line voltage
+    bool line_contacts = false;  // the contacts carry line voltage
 };
 
-/// One conductor from a place to a place: "Y1", "K1.NO", "tap 4", "L1".
+/// One conductor from a place to a place. Places: a signal's name, "R" (24 V hot), "C", "L1", "L2", "N",
+/// "earth", "K1.A1" and "K1.A2" (coil ends), "K1.COM1", "K1.NO1", "K1.NC1" (pole 1), "tap 4", "motor " + the
+/// label printed on the part, "cap and insulate".
 struct Wire {
     std::string from;
     std::string to;
@@ -39,23 +44,88 @@ struct TruthRow {
     SignalSet live = 0;
     std::vector<int> live_taps;
     std::optional<int> effective_tap;  // absent: two live and the tap rule does not say
-    int wanted_tap = 0;
+    int wanted_tap = 0;                // 0 where not reachable
     bool reachable = false;
-    std::string state;  // name where reachable
+    std::string state;  // names where reachable
     bool holds = false;
+};
+
+/// Where one tap of the part lands, and in which states it runs.
+struct TapRow {
+    int tap = 0;
+    std::string terminal;             // as printed on the part; empty: not in the catalog
+    std::vector<std::string> from;    // places wired to it; empty: left open or parked
+    std::vector<std::string> states;  // names of the states it serves
+    bool parked = false;              // a speed lead that must be capped and insulated on its own
+};
+
+/// One thing broken, and every signal state that it changes.
+enum class FaultKind { coil_open, welded_open_side, welded_closed_side, wire_off };
+template <>
+struct Words<FaultKind> {
+    static constexpr std::array table{Word<FaultKind>{FaultKind::coil_open, "coil open"},
+                                      Word<FaultKind>{FaultKind::welded_open_side, "contact welded to NO"},
+                                      Word<FaultKind>{FaultKind::welded_closed_side, "contact stuck on NC"},
+                                      Word<FaultKind>{FaultKind::wire_off, "wire off"}};
+};
+struct FaultEffect {
+    SignalSet live = 0;
+    std::string state;  // reachable states only
+    int wanted_tap = 0;
+    std::vector<int> live_taps;
+};
+struct FaultRow {
+    FaultKind kind = FaultKind::coil_open;
+    std::string where;                 // "K1", "K1 pole 2", "Y1 to K1.A1"
+    std::vector<FaultEffect> effects;  // reachable states whose live taps change; empty: nothing is seen
+    bool two_taps = false;             // in some state two taps are live
+    bool back_feed = false;            // in some state one thermostat wire feeds another
+    bool heat_without_air = false;     // in some state electric heat is called and no tap is live
+};
+
+/// What the relays and taps add to the control transformer.
+struct ControlPower {
+    std::optional<ApparentPower> rating;
+    std::optional<ApparentPower> before;
+    ApparentPower added;
+    std::optional<double> share;  // of rating, with everything added; 0.8 is 80 %
+    std::string_view judgement;   // "within plan", "over plan", "over rating", "not known"
+    std::optional<bool> class2;   // the transformer can be a class 2 source
+};
+
+/// Something to set, fit or remove on the line side: {"jumper", "removed"}, {"capacitor", "7.5 uF 370 V"}.
+struct Setting {
+    std::string_view what;  // "jumper", "plug", "leads", "capacitor"
+    std::string value;
 };
 
 struct WiringPlan {
     bool possible = false;
-    std::string_view refusal;            // "serial control", "line voltage on a 24 V tap": a stable word
-    std::vector<std::string> lacking;    // job keys or part columns
-    std::vector<std::string> signals;    // names, bit order
+    std::string_view refusal;          // "serial control", "heat call past the board": a stable word
+    std::vector<std::string> rescues;  // what would make a refused plan possible, as stable words
+    std::vector<std::string> lacking;  // job keys or part columns
+    std::vector<std::string> assumed;  // job keys that were assumed
+    std::string_view method;           // "direct", "one conductor", "priority of the part", "plug for plug"
+    std::string_view condition;  // "": none; "one board output at a time": holds only while that is true
+    TapRule tap_rule = TapRule::not_stated;
+    bool line_signals = false;         // the signals are line voltage
+    bool line_taps = false;            // the taps are line-voltage leads
+    std::vector<std::string> signals;  // names, bit order
+    SignalSet must_run = 0;            // signals that heat elements: never live without a live tap
     std::vector<ControlState> states;
+    std::vector<std::vector<int>> intended;  // taps the synthesis means to be live in each of the 2^n states
     std::vector<Relay> relays;
-    std::vector<Wire> wires;             // control wires, then line wires
-    std::vector<TruthRow> truth;         // all 2^n
-    bool proven = false;                 // the simulator agreed with the intended table on every row
+    std::vector<Wire> wires;   // control wires, then line wires
+    std::vector<TapRow> taps;  // ascending
+    std::vector<Setting> settings;
+    std::vector<TruthRow> truth;  // all 2^n
+    bool proven = false;          // the simulator agreed with the intended table on every row
+    bool fewest_relays = false;   // no plan of this method needs fewer coils: all smaller sets were tried
+    std::vector<FaultRow> faults;
+    ControlPower power;
     std::vector<std::string_view> cautions;  // stable words; explain/ has the sentences
+    std::vector<std::string_view> checks;    // start-up checks, in order; stable words
+    std::vector<WiringPlan> alternatives;    // at most one: the same job wired the other way
 };
 
 /// `air` names the wanted tap of each call.

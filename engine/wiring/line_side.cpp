@@ -1,0 +1,113 @@
+#include "engine/wiring/line_side.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "engine/wiring/setup.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr double control_volts = 24.0;
+
+void wire_terminal(const Part& part, std::string_view function, const std::string& from, const char* note,
+                   WiringPlan& plan) {
+    if (const PartTerminal* t = terminal(part, function)) {
+        plan.wires.push_back({from, "motor " + t->label, note});
+    } else {
+        plan.lacking.push_back(fmt::format("terminals.{}", function));
+    }
+}
+
+double distance(const PlateVolts& plate, double volts) {
+    const double low = plate.low.in(volt);
+    const double high = plate.high.in(volt);
+    return volts < low ? low - volts : volts > high ? volts - high : 0.0;
+}
+
+/// The rating nearest to the supply says how the motor must be set; a selector meant for another voltage must
+/// be out.
+void add_voltage_setting(const Motor& motor, double volts, WiringPlan& plan) {
+    const Rating* chosen = nullptr;
+    for (const Rating& r : motor.ratings) {
+        if (!r.volts) continue;
+        if (chosen == nullptr || distance(*r.volts, volts) < distance(*chosen->volts, volts)) chosen = &r;
+    }
+    if (chosen == nullptr) return;
+    if (chosen->selection != VoltageSelection::none) {
+        plan.settings.push_back({word(chosen->selection), fmt::format("set for {:g} V", volts)});
+        return;
+    }
+    for (const Rating& r : motor.ratings) {
+        if (r.selection == VoltageSelection::none) continue;
+        plan.settings.push_back({word(r.selection), "removed"});
+        return;
+    }
+}
+
+void add_capacitor(const FailedUnit& job, const Motor& motor, WiringPlan& plan) {
+    const bool electronic = motor.family && is_electronic(*motor.family);
+    const bool old_one =
+        job.plate.capacitor || (job.plate.family && *job.plate.family == Family::capacitor_run);
+    if (electronic && old_one) plan.settings.push_back({"capacitor", "removed"});
+    if (electronic || !motor.capacitor) return;
+    std::string value = fmt::format("{:g} uF", motor.capacitor->in(microfarad));
+    if (motor.capacitor_volts) value += fmt::format(" {:g} V", motor.capacitor_volts->in(volt));
+    plan.settings.push_back({"capacitor", value});
+    for (const PartTerminal& t : motor.terminals) {
+        if (t.function == "capacitor") plan.wires.push_back({"capacitor", "motor " + t.label, "capacitor"});
+    }
+}
+
+}  // namespace
+
+void add_line_side(const FailedUnit& job, const Part& part, WiringPlan& plan) {
+    const Motor& motor = *part.motor;
+    const std::optional<double> volts = supply_volts(job);
+    if (!volts) plan.lacking.push_back("equipment.supply");
+    const bool both_live = volts && has_second_line_conductor(*volts);
+    // Speed leads are the line side of a motor whose leads carry its current.
+    const bool leads_carry_current = motor.signal && *motor.signal == SignalClass::switched_line;
+    if (!leads_carry_current) wire_terminal(part, "line", "L1", "constant line power", plan);
+    if (volts) {
+        wire_terminal(part, "second line", both_live ? "L2" : "N",
+                      both_live ? "second line conductor" : "neutral", plan);
+    }
+    wire_terminal(part, "earth", "earth", "earth", plan);
+    if (!plan.line_taps) wire_terminal(part, "common", "C", "same transformer", plan);
+    if (volts) add_voltage_setting(motor, *volts, plan);
+    add_capacitor(job, motor, plan);
+}
+
+ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits) {
+    ControlPower power;
+    double added = 0;
+    for (const Relay& r : plan.relays) added += r.line_coil ? 0 : r.bodies * limits.value("relay.coil");
+    if (!plan.line_taps) added += limits.value("tap.current") * control_volts;
+    power.added = volt_ampere(added);
+    if (job.controls.transformer) power.rating = *job.controls.transformer;
+    if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
+    power.judgement = "not known";
+    if (!power.rating) return power;
+    power.class2 = power.rating->in(volt_ampere) <= limits.value("class2.power") &&
+                   control_volts <= limits.value("class2.volts");
+    if (!power.before) return power;
+    power.share = (*power.before + power.added) / *power.rating;
+    power.judgement = *power.share > 1.0                                ? "over rating"
+                      : *power.share > limits.value("transformer.plan") ? "over plan"
+                                                                        : "within plan";
+    return power;
+}
+
+double control_drop(double amperes, double one_way_feet, double ohm_per_1000_ft) {
+    return amperes * 2.0 * one_way_feet / 1000.0 * ohm_per_1000_ft;
+}
+
+double secondary_amps(ApparentPower rating, double secondary_volts) {
+    return rating.in(volt_ampere) / secondary_volts;
+}
+
+}  // namespace endbell

@@ -1,0 +1,10 @@
+// What must be said about a plan, and the checks before it is left: stable words, explain/ has the sentences.
+#pragma once
+#include "engine/wiring/wiring.hpp"
+
+namespace endbell {
+
+std::vector<std::string_view> cautions_of(const FailedUnit& job, const Part& part, const WiringPlan& plan);
+std::vector<std::string_view> checks_of(const FailedUnit& job, const Part& part, const WiringPlan& plan);
+
+}  // namespace endbell

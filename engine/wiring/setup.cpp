@@ -1,0 +1,139 @@
+#include "engine/wiring/setup.hpp"
+
+#include <algorithm>
+
+namespace endbell {
+
+namespace {
+
+bool burns_fuel(HeatKind heat) {
+    return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
+}
+
+std::optional<SignalClass> signal_class(const Motor& motor) {
+    if (motor.signal) return motor.signal;
+    if (!motor.taps.empty()) return motor.taps.front().signal;
+    return std::nullopt;
+}
+
+Setup refuse(Setup setup, std::string_view why, std::vector<std::string> rescues) {
+    setup.refusal = why;
+    setup.rescues = std::move(rescues);
+    return setup;
+}
+
+Setup lack(Setup setup, std::string_view why, std::string key) {
+    setup.refusal = why;
+    setup.lacking.push_back(std::move(key));
+    return setup;
+}
+
+/// A board keeps the blower's timing, proving and limits of a burner. A thermostat's W on a tap or relay
+/// loses them.
+bool heat_would_pass_the_board(const FailedUnit& job, const Setup& setup) {
+    if (setup.gated || !job.controls.heat || !burns_fuel(*job.controls.heat)) return false;
+    return std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(), [](const Signal& s) {
+        return s.role == Role::heat1 || s.role == Role::heat2 || s.role == Role::emergency;
+    });
+}
+
+std::string line_return(const FailedUnit& job) {
+    const auto volts = supply_volts(job);
+    return volts && has_second_line_conductor(*volts) ? "L2" : "N";
+}
+
+/// An outdoor fan hangs on the contactor's load side: one output, live while the compressor is called.
+Controls contactor_controls() {
+    Controls controls;
+    controls.exclusive = true;
+    controls.signals.push_back({"contactor T1", Role::output, Call::circulate});
+    controls.demands = {{"off", 0, {}}, {"run", 1, {Call::circulate}}};
+    return controls;
+}
+
+Setup contactor_setup(const FailedUnit& job, const Part& part) {
+    Setup setup;
+    const std::optional<SignalClass> wants = signal_class(*part.motor);
+    if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
+    if (*wants != SignalClass::switched_line) {
+        return refuse(std::move(setup), "contactor feeds line leads only", {"a motor with speed leads"});
+    }
+    setup.rule = TapRule::one_tap_only;
+    setup.line_signals = setup.line_taps = setup.board_first = true;
+    setup.controls = contactor_controls();
+    setup.names = {{"contactor T1"}, "L1", line_return(job)};
+    return setup;
+}
+
+void take_signals(const FailedUnit& job, const AirPlan& air, bool thermostat, Setup& setup) {
+    setup.controls = thermostat ? thermostat_controls(job, air, setup.gated) : board_controls(job);
+    for (const Signal& s : setup.controls.signals) setup.names.signals.push_back(s.name);
+}
+
+}  // namespace
+
+const PartTerminal* terminal(const Part& part, std::string_view function) {
+    const auto& list = part.module ? part.module->terminals : part.motor->terminals;
+    const auto found =
+        std::find_if(list.begin(), list.end(), [&](const PartTerminal& t) { return t.function == function; });
+    return found == list.end() ? nullptr : &*found;
+}
+
+std::optional<double> supply_volts(const FailedUnit& job) {
+    if (job.equipment.supply) return job.equipment.supply->in(volt);
+    if (job.measured.line_volts) return job.measured.line_volts->in(volt);
+    return std::nullopt;
+}
+
+bool has_second_line_conductor(double volts) {
+    return volts > 150.0;
+}
+
+bool has_run_signal(const FailedUnit& job, const Part& part) {
+    return terminal(part, "run signal") != nullptr && job.controls.run_signal_available &&
+           *job.controls.run_signal_available;
+}
+
+Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool use_run_signal) {
+    Setup setup;
+    if (job.unit.load && *job.unit.load == Load::draft_inducer) {
+        return refuse(std::move(setup), "inducer by its own diagram",
+                      {"the specified assembly and its diagram"});
+    }
+    if (job.unit.load && *job.unit.load == Load::outdoor_fan) return contactor_setup(job, part);
+    const Motor& motor = *part.motor;
+    const std::optional<SignalClass> wants = signal_class(motor);
+    if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
+    if (!job.controls.source) return lack(std::move(setup), "source not known", "controls.source");
+    const ControlSource source = *job.controls.source;
+    const bool serial = *wants == SignalClass::pulse || *wants == SignalClass::serial ||
+                        source == ControlSource::pulse_or_serial;
+    if (serial) return refuse(std::move(setup), "serial control", {"the equipment maker's own part"});
+
+    setup.line_taps = *wants != SignalClass::control_24v;
+    setup.gated = use_run_signal && !setup.line_taps && has_run_signal(job, part);
+    setup.line_signals = source == ControlSource::board_line && !setup.gated;
+    setup.rule = motor.tap_rule.value_or(TapRule::not_stated);
+    // Two live speed leads are two windings across the line at once: no sheet can allow it.
+    if (*wants == SignalClass::switched_line) setup.rule = TapRule::one_tap_only;
+    setup.names.supply = setup.line_taps ? "L1" : "R";
+    setup.names.coil_return = setup.line_signals ? line_return(job) : "C";
+    // A signal feeds a tap only at the tap's own voltage; else it works coils alone.
+    setup.sources = {true, setup.line_signals == setup.line_taps};
+    setup.board_first = *wants == SignalClass::switched_line;
+    take_signals(job, air, source == ControlSource::thermostat || setup.gated, setup);
+    setup.lacking = setup.controls.lacking;
+    if (!setup.lacking.empty()) return refuse(std::move(setup), "controls not known", {});
+    if (setup.controls.signals.size() > 8)
+        return refuse(std::move(setup), "too many signals", {"fewer terminals on the motor"});
+    if (heat_would_pass_the_board(job, setup)) {
+        return refuse(std::move(setup), "heat call past the board",
+                      {"blower outputs of the furnace board", "a part with a line-voltage run signal"});
+    }
+    if (!setup.line_taps && job.controls.common_present && !*job.controls.common_present) {
+        return refuse(std::move(setup), "no common wire", {"a common wire from the same transformer"});
+    }
+    return setup;
+}
+
+}  // namespace endbell

@@ -1,0 +1,35 @@
+// How this job can feed this part: which signals, at which voltage, from which supply; or why it cannot.
+#pragma once
+#include "engine/wiring/netlist.hpp"
+#include "engine/wiring/states.hpp"
+
+namespace endbell {
+
+struct Setup {
+    std::string_view refusal;
+    std::vector<std::string> rescues;
+    std::vector<std::string> lacking;
+    Controls controls;
+    Sources sources;
+    NetlistNames names;
+    TapRule rule = TapRule::not_stated;
+    bool line_signals = false;
+    bool line_taps = false;
+    bool gated = false;        // the board's line-voltage run signal decides when; the taps only how fast
+    bool board_first = false;  // wire straight from the board's outputs; relays are the alternative
+};
+
+/// `use_run_signal`: where part and job have a run signal, take it; else turn board outputs into 24 V by
+/// relays.
+Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool use_run_signal);
+bool has_run_signal(const FailedUnit& job, const Part& part);
+
+/// The part's terminal of that function, or null.
+const PartTerminal* terminal(const Part& part, std::string_view function);
+
+/// The nominal supply, in volts: as stated on the equipment, else as measured.
+std::optional<double> supply_volts(const FailedUnit& job);
+/// Above 150 V to be had between two line conductors: 208, 230, 240. Below, the return is the neutral.
+bool has_second_line_conductor(double volts);
+
+}  // namespace endbell

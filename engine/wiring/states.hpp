@@ -1,0 +1,49 @@
+// Which signals a set of controls can send together, and which call each set stands for.
+#pragma once
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/wiring/wiring.hpp"
+
+namespace endbell {
+
+/// What a terminal means, whatever it is labelled.
+enum class Role { fan, compressor1, compressor2, heat1, heat2, emergency, dehumidify, output };
+
+struct Signal {
+    std::string name;  // as the job labels it; never one of the netlist's own places
+    Role role = Role::output;
+    Call call = Call::circulate;  // of an output
+};
+
+/// A reachable state before a tap is chosen for it.
+struct Demand {
+    std::string name;
+    SignalSet live = 0;
+    std::vector<Call> calls;  // empty: motor off. Two: the one with more air decides
+};
+
+struct Controls {
+    std::vector<Signal> signals;
+    std::vector<Demand> demands;
+    SignalSet must_run = 0;            // electric elements
+    bool exclusive = false;            // a board lets one output live at a time
+    std::vector<std::string> lacking;  // job keys
+    std::vector<std::string> assumed;
+};
+
+/// The letter's role, in the usual spellings (Y is Y1, W is W1, DEHUM is dehumidify). None: not a terminal
+/// that can reach a blower (R, C, O, B, L, H). Terminal letters: the thermostat convention.
+std::optional<Role> role_of(std::string_view letter);
+
+/// The thermostat's states. Energised sets: heat-pump rows from a published thermostat matrix; the rest
+/// common practice. `air` says whether two cooling or heating stages are in play where the job does not.
+/// `letters_only`: the job's other terminals are a board's, not the thermostat's.
+Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool letters_only);
+
+/// A board's outputs: each alone, and none.
+Controls board_controls(const FailedUnit& job);
+
+}  // namespace endbell

@@ -1,0 +1,108 @@
+#include "engine/wiring/tap_choice.hpp"
+
+#include <algorithm>
+
+namespace endbell {
+
+namespace {
+
+const CallAir* entry(const AirPlan& air, Call call) {
+    const auto found =
+        std::find_if(air.calls.begin(), air.calls.end(), [&](const CallAir& c) { return c.call == call; });
+    return found == air.calls.end() ? nullptr : &*found;
+}
+
+/// A stage the air plan does not tell apart is served by the plan's one entry for that kind of call.
+const CallAir* entry_or_stand_in(const AirPlan& air, Call call) {
+    if (const CallAir* own = entry(air, call)) return own;
+    switch (call) {
+        case Call::cool_low:
+            return entry(air, Call::cool_high);
+        case Call::cool_high:
+            return entry(air, Call::cool_low);
+        case Call::heat_low:
+            return entry(air, Call::heat_high);
+        case Call::heat_high:
+            return entry(air, Call::heat_low);
+        case Call::electric_heat: {
+            const CallAir* heat = entry(air, Call::heat_high);
+            return heat != nullptr ? heat : entry(air, Call::heat_low);
+        }
+        default:
+            return nullptr;
+    }
+}
+
+std::optional<int> only_tap(const Part& part) {
+    const Motor& motor = *part.motor;
+    if (motor.taps.size() == 1) return motor.taps.front().number;
+    if (motor.taps.empty() && (!motor.speeds || *motor.speeds == 1) &&
+        motor.signal == SignalClass::switched_line)
+        return 1;
+    return std::nullopt;
+}
+
+/// Airflow of a tap; a tap without one counts by its number, below any airflow.
+double air_of_tap(const AirPlan& air, int tap) {
+    for (const TapAir& t : air.taps) {
+        if (t.tap == tap) return t.airflow.value;
+    }
+    return tap / 1000.0;
+}
+
+void add_missing(const std::vector<std::string>& keys, std::vector<std::string>& into) {
+    for (const std::string& key : keys) {
+        if (std::find(into.begin(), into.end(), key) == into.end()) into.push_back(key);
+    }
+}
+
+std::optional<int> tap_for(const Demand& demand, const Part& part, const AirPlan& air, TapChoice& choice) {
+    if (const auto one = only_tap(part)) return one;
+    std::optional<int> best;
+    for (const Call call : demand.calls) {
+        const CallAir* found = entry_or_stand_in(air, call);
+        if (found == nullptr || !found->tap) {
+            add_missing(found != nullptr ? found->lacking : std::vector<std::string>{}, choice.lacking);
+            add_missing({"air." + std::string(word(call))}, choice.lacking);
+            return std::nullopt;
+        }
+        if (!best || air_of_tap(air, *found->tap) > air_of_tap(air, *best)) best = found->tap;
+    }
+    return best;
+}
+
+bool told_apart(const std::vector<ControlState>& states) {
+    for (const ControlState& a : states) {
+        for (const ControlState& b : states) {
+            if (a.live == b.live && a.wanted_tap != b.wanted_tap) return false;
+        }
+    }
+    return true;
+}
+
+}  // namespace
+
+TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air) {
+    TapChoice choice;
+    for (const Demand& demand : controls.demands) {
+        ControlState state{demand.name, demand.live, 0};
+        if (!demand.calls.empty()) {
+            const auto tap = tap_for(demand, part, air, choice);
+            if (!tap) choice.refusal = "taps not chosen";
+            state.wanted_tap = tap.value_or(0);
+        }
+        choice.states.push_back(std::move(state));
+    }
+    if (!choice.refusal.empty()) add_missing(air.lacking, choice.lacking);
+    if (choice.refusal.empty() && !told_apart(choice.states)) choice.refusal = "states not told apart";
+    return choice;
+}
+
+int highest_tap(const Part& part, const std::vector<ControlState>& states) {
+    int highest = 1;
+    for (const Tap& tap : part.motor->taps) highest = std::max(highest, tap.number);
+    for (const ControlState& state : states) highest = std::max(highest, state.wanted_tap);
+    return highest;
+}
+
+}  // namespace endbell
