@@ -129,6 +129,7 @@ struct EquipmentFacts {
 struct Terminal {
     std::string name;   // G, Y1, W1, ... or a board's own label
     Call call;
+    friend bool operator==(const Terminal&, const Terminal&) = default;
 };
 
 /// [controls] what tells the blower to run.
