@@ -25,7 +25,11 @@ struct Arguments {
     std::vector<std::string> inputs;
     std::string database;
     std::string columns;
+    std::string mode = "whole";
+    std::string set_aside;
     bool dry_run = false;
+    bool strict = false;
+    int generation = 0;
     std::string as_of;
     // batch
     std::string results;

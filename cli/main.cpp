@@ -62,6 +62,10 @@ void catalog_verbs(CLI::App& app, Arguments& typed, Command& chosen) {
     import->add_option("TABLES", typed.inputs, "a folder of CSV tables, or CSV files")->required();
     import->add_option("--into", typed.database, "the catalog file to make or replace")->required();
     import->add_option("--columns", typed.columns, "a column map (TOML) for a supplier's own headers");
+    import->add_option("--mode", typed.mode, "whole: the files are the catalog; tables: each replaces its table; rows: added to it")
+        ->check(CLI::IsMember({"whole", "tables", "rows"}));
+    import->add_option("--set-aside", typed.set_aside, "a folder for the rows that were set aside, as they came");
+    import->add_flag("--strict", typed.strict, "one row set aside, and the old catalog stays");
     import->add_flag("--dry-run", typed.dry_run, "read and report, change nothing");
     CLI::App* check = verb(*catalog, "check", "what the catalog's gaps and contradictions cost", run_catalog_check, chosen);
     check->add_option("CATALOG", typed.database, "a catalog file")->required();
@@ -71,6 +75,11 @@ void catalog_verbs(CLI::App& app, Arguments& typed, Command& chosen) {
     show->add_option("PART", typed.part, "a part id or number")->required();
     CLI::App* changes = verb(*catalog, "changes", "what the last import changed", run_catalog_changes, chosen);
     changes->add_option("CATALOG", typed.database, "a catalog file")->required();
+    CLI::App* kept = verb(*catalog, "generations", "the generations that can be brought back", run_catalog_generations, chosen);
+    kept->add_option("CATALOG", typed.database, "a catalog file")->required();
+    CLI::App* back = verb(*catalog, "restore", "bring an earlier generation back", run_catalog_restore, chosen);
+    back->add_option("CATALOG", typed.database, "a catalog file")->required();
+    back->add_option("GENERATION", typed.generation, "its number, from catalog generations")->required();
 }
 
 int carry_out(int argc, char** argv) {

@@ -17,5 +17,7 @@ int run_catalog_import(const Arguments& typed);
 int run_catalog_check(const Arguments& typed);
 int run_catalog_show(const Arguments& typed);
 int run_catalog_changes(const Arguments& typed);
+int run_catalog_generations(const Arguments& typed);
+int run_catalog_restore(const Arguments& typed);
 
 }  // namespace endbell::cli

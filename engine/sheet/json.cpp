@@ -263,6 +263,35 @@ std::string json_option(std::string_view command, const Selection& s, const Opti
     return written(out);
 }
 
+namespace {
+
+struct BlockWriter {
+    Json operator()(const Heading& h) const { return {{"heading", h.text}}; }
+    Json operator()(const Paragraph& p) const { return {{"text", p.text}}; }
+    Json operator()(const Bullets& b) const { return {{"list", b.items}}; }
+    Json operator()(const Pairs& pairs) const {
+        Json out = Json::object();
+        for (const auto& row : pairs.rows) out[row.first] = row.second;
+        return {{"values", out}};
+    }
+    Json operator()(const Table& table) const {
+        return {{"columns", table.header}, {"rows", table.rows}, {"caption", table.caption}};
+    }
+    Json operator()(const Warning& w) const { return {{"signal_word", w.signal_word}, {"text", w.text}}; }
+    Json operator()(const Plain& plain) const { return {{"lines", plain.lines}}; }
+};
+
+}  // namespace
+
+std::string json_document(std::string_view command, const Document& document, int exit_code) {
+    Json out = envelope(command, document.stamp);
+    out["exit_code"] = exit_code;
+    out["title"] = document.title;
+    out["blocks"] = Json::array();
+    for (const Block& block : document.blocks) out["blocks"].push_back(std::visit(BlockWriter{}, block));
+    return written(out);
+}
+
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule) {
     Json out = envelope(command, "");
     out["rules"] = Json::array();

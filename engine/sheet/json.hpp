@@ -3,6 +3,7 @@
 #include <string>
 #include <string_view>
 
+#include "engine/explain/document.hpp"
 #include "engine/select/select.hpp"
 
 namespace endbell {
@@ -16,5 +17,8 @@ std::string json_candidate(std::string_view command, const Candidate& candidate,
 std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis, int exit_code, const std::string& stamp);
 std::string json_option(std::string_view command, const Selection& selection, const Option& option);
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule);
+
+/// Any other answer: the document's own blocks.
+std::string json_document(std::string_view command, const Document& document, int exit_code);
 
 }  // namespace endbell

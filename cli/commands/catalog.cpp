@@ -1,0 +1,147 @@
+// The verbs of whoever keeps the catalog.
+#include <unistd.h>
+
+#include <cstdio>
+
+#include "cli/commands/commands.hpp"
+#include "cli/exit_codes.hpp"
+#include "cli/session.hpp"
+#include "engine/base/problem.hpp"
+#include "engine/base/text.hpp"
+#include "engine/catalog/generations.hpp"
+#include "engine/catalog/import.hpp"
+#include "engine/catalog/stored_catalog.hpp"
+#include "engine/explain/values.hpp"
+#include "engine/sheet/json.hpp"
+
+namespace endbell::cli {
+
+namespace {
+
+/// Progress on the terminal's last line; silent in a pipe or a file.
+std::function<void(const ImportProgress&)> progress_line() {
+    if (isatty(STDERR_FILENO) == 0) return {};
+    return [](const ImportProgress& p) {
+        const int percent = p.bytes_in_all == 0 ? 100 : static_cast<int>(100 * p.bytes_read / p.bytes_in_all);
+        std::fprintf(stderr, "\r%-8s %3d %%  %lld rows  %s\x1b[K", std::string(p.stage).c_str(), percent, static_cast<long long>(p.rows),
+                     visible(p.file).c_str());
+    };
+}
+
+ImportMode mode_of(const std::string& word) {
+    if (word == "tables") return ImportMode::tables;
+    return word == "rows" ? ImportMode::rows : ImportMode::whole;
+}
+
+std::string outcome_text(const ImportReport& r) {
+    switch (r.outcome) {
+        case ImportOutcome::replaced:
+            return "The catalog is now generation " + std::to_string(r.generation) + ", digest " + r.digest + ".";
+        case ImportOutcome::unchanged:
+            return "Nothing changed: the catalog stays generation " + std::to_string(r.generation) + ", digest " + r.digest + ".";
+        case ImportOutcome::dry_run:
+            return "Dry run: nothing was written. It would have been generation " + std::to_string(r.generation) + ", digest " + r.digest + ".";
+        case ImportOutcome::refused:
+            return "Refused: with --strict a row set aside leaves the catalog as it was.";
+    }
+    return "";
+}
+
+Document import_document(const ImportReport& r) {
+    Document d{"Import", {}, ""};
+    Table files{{"file", "table", "encoding", "columns", "rows in", "accepted", "set aside"}, {}, ""};
+    for (const FileReport& f : r.files) {
+        files.rows.push_back({f.file, f.table, f.encoding, f.columns, std::to_string(f.rows_in), std::to_string(f.accepted), std::to_string(f.set_aside)});
+    }
+    d.add(files);
+    d.add(Paragraph{"Rows in " + std::to_string(r.rows_in) + " = accepted " + std::to_string(r.accepted) + " + set aside " + std::to_string(r.set_aside) + "."});
+    if (!r.problems.empty()) {
+        d.add(Heading{"Set aside, and why"});
+        Bullets list;
+        for (const Problem& p : r.problems) list.items.push_back(to_text(p));
+        d.add(list);
+        if (r.problem_count > static_cast<std::int64_t>(r.problems.size())) {
+            d.add(Paragraph{std::to_string(r.problem_count) + " in all; the first " + std::to_string(r.problems.size()) + " are shown."});
+        }
+    }
+    for (const FileReport& f : r.files) {
+        if (!f.set_aside_file.empty()) d.add(Paragraph{"The rows set aside are in " + f.set_aside_file + ": mend them there and import it with --mode rows."});
+    }
+    d.add(Paragraph{outcome_text(r)});
+    return d;
+}
+
+void answer(const char* command, const Document& document, const Arguments& typed) {
+    if (typed.json) {
+        print(json_document(command, document, done));
+    } else {
+        print(document, typed);
+    }
+}
+
+std::string cell_text(const Stored& cell) {
+    if (const auto* text = std::get_if<std::string>(&cell)) return *text;
+    if (const auto* whole = std::get_if<std::int64_t>(&cell)) return std::to_string(*whole);
+    if (const auto* number = std::get_if<double>(&cell)) return say_number(*number, 6);
+    return "not known";
+}
+
+}  // namespace
+
+int run_catalog_import(const Arguments& typed) {
+    ImportOptions options;
+    options.mode = mode_of(typed.mode);
+    options.dry_run = typed.dry_run;
+    options.strict = typed.strict;
+    options.columns = typed.columns;
+    options.set_aside = typed.set_aside;
+    options.progress = progress_line();
+    const ImportReport report = import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
+    if (options.progress) std::fputs("\r\x1b[K", stderr);
+    answer("catalog import", import_document(report), typed);
+    return report.outcome == ImportOutcome::refused ? bad_data : done;
+}
+
+int run_catalog_show(const Arguments& typed) {
+    const StoredCatalog catalog(typed.database);
+    const Part part = part_named(catalog, typed.part);
+    Document d{part.id + " " + part.number + " (" + part.maker + ")", {}, catalog.stamp()};
+    for (const TableRows& rows : catalog.rows_of(part.id)) {
+        d.add(Heading{rows.table});
+        if (rows.rows.size() == 1) {
+            Pairs pairs;
+            for (std::size_t c = 0; c < rows.columns.size(); ++c) pairs.rows.emplace_back(rows.columns[c], cell_text(rows.rows[0][c]));
+            d.add(pairs);
+            continue;
+        }
+        Table table{rows.columns, {}, ""};
+        for (const auto& row : rows.rows) {
+            table.rows.emplace_back();
+            for (const Stored& cell : row) table.rows.back().push_back(cell_text(cell));
+        }
+        d.add(table);
+    }
+    answer("catalog show", d, typed);
+    return done;
+}
+
+int run_catalog_generations(const Arguments& typed) {
+    Document d{"Generations of " + typed.database, {}, ""};
+    Table table{{"generation", "digest", "file", "state"}, {}, "Bring one back with: endbell catalog restore CATALOG GENERATION"};
+    for (const Generation& g : generations(typed.database)) {
+        table.rows.push_back({std::to_string(g.number), g.digest, g.file.filename().string(), g.damaged ? "damaged" : "whole"});
+    }
+    d.add(table);
+    answer("catalog generations", d, typed);
+    return done;
+}
+
+int run_catalog_restore(const Arguments& typed) {
+    const Generation now = restore(typed.database, typed.generation);
+    answer("catalog restore",
+           Document{"Restore", {Paragraph{"Generation " + std::to_string(typed.generation) + " is back, as generation " + std::to_string(now.number) + ", digest " + now.digest + "."}}, ""},
+           typed);
+    return done;
+}
+
+}  // namespace endbell::cli
