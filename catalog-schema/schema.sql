@@ -1,0 +1,195 @@
+-- The catalog, schema version 1. One table here for each CSV table, with the same columns under the same names;
+-- what a column means is in DICTIONARY.md. An empty cell is NULL: unknown, never a default.
+-- Words are those of engine/model/kinds.hpp. A constraint's name is what a person is told when a row breaks it.
+
+PRAGMA application_id = 1162757196; -- "ENDL"
+PRAGMA user_version = 1;            -- schema version: migrations/README.md
+
+CREATE TABLE parts (
+    part_id     TEXT NOT NULL PRIMARY KEY,
+    kind        TEXT NOT NULL CONSTRAINT "motor, module or accessory" CHECK (kind IN ('motor', 'module', 'accessory')),
+    maker       TEXT NOT NULL,
+    part_number TEXT NOT NULL,
+    status      TEXT NOT NULL CONSTRAINT "active, superseded or discontinued"
+                CHECK (status IN ('active', 'superseded', 'discontinued')),
+    description TEXT
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE motors (
+    part_id              TEXT NOT NULL PRIMARY KEY REFERENCES parts (part_id),
+    family               TEXT CHECK (family IN ('shaded pole', 'capacitor run', 'three phase', 'constant torque',
+                                                'constant airflow', 'communicating')),
+    loads                TEXT,
+    retrofit_for         TEXT,
+    phase                INTEGER CONSTRAINT "one or three phases" CHECK (phase IN (1, 3)),
+    frequency_hz         REAL CONSTRAINT "frequency above zero" CHECK (frequency_hz > 0),
+    poles                INTEGER CONSTRAINT "an even number of poles, 2 to 16" CHECK (poles BETWEEN 2 AND 16 AND poles % 2 = 0),
+    rotation             TEXT CHECK (rotation IN ('CW', 'CCW', 'reversible')),
+    rotation_viewed_from TEXT CHECK (rotation_viewed_from IN ('shaft end', 'lead end')),
+    double_shaft         TEXT CHECK (double_shaft IN ('yes', 'no')),
+    shaft_diameter_in    REAL CONSTRAINT "a shaft diameter above zero, at most 3 in" CHECK (shaft_diameter_in > 0 AND shaft_diameter_in <= 3),
+    shaft_length_in      REAL CONSTRAINT "a shaft length above zero, at most 60 in" CHECK (shaft_length_in > 0 AND shaft_length_in <= 60),
+    shaft_flat_in        REAL CONSTRAINT "a flat of zero to 60 in" CHECK (shaft_flat_in >= 0 AND shaft_flat_in <= 60),
+    shaft_cuttable       TEXT CHECK (shaft_cuttable IN ('yes', 'no')),
+    body_diameter_in     REAL CONSTRAINT "a body diameter above zero, at most 30 in" CHECK (body_diameter_in > 0 AND body_diameter_in <= 30),
+    body_length_in       REAL CONSTRAINT "a body length above zero, at most 60 in" CHECK (body_length_in > 0 AND body_length_in <= 60),
+    frame                TEXT,
+    mount                TEXT CHECK (mount IN ('band', 'studs', 'lugs', 'ring', 'base', 'face')),
+    bolt_circle_in       REAL CONSTRAINT "a bolt circle above zero, at most 30 in" CHECK (bolt_circle_in > 0 AND bolt_circle_in <= 30),
+    enclosure            TEXT CHECK (enclosure IN ('ODP', 'OPAO', 'TEAO', 'TENV', 'TEFC')),
+    bearing              TEXT CHECK (bearing IN ('ball', 'sleeve')),
+    positions            TEXT,
+    ambient_c            REAL CONSTRAINT "an ambient between -60 and 150 C" CHECK (ambient_c BETWEEN -60 AND 150),
+    service_factor       REAL CONSTRAINT "a service factor of 1 to 2" CHECK (service_factor BETWEEN 1 AND 2),
+    protection           TEXT CHECK (protection IN ('thermal automatic', 'thermal manual', 'impedance', 'none')),
+    capacitor_uf         REAL CONSTRAINT "microfarad above zero" CHECK (capacitor_uf > 0),
+    capacitor_v          REAL CONSTRAINT "capacitor volts above zero" CHECK (capacitor_v > 0),
+    speeds               INTEGER CONSTRAINT "1 to 20 speeds" CHECK (speeds BETWEEN 1 AND 20),
+    signal               TEXT CHECK (signal IN ('switched line', 'line signal', '24 V', 'pulse', 'serial')),
+    tap_rule             TEXT CHECK (tap_rule IN ('one tap only', 'highest tap wins', 'not stated')),
+    speed_limit_rpm      REAL CONSTRAINT "a speed limit above zero" CHECK (speed_limit_rpm > 0),
+    program              TEXT,
+    assembly             TEXT,
+    connector            TEXT,
+    efficiency           REAL CONSTRAINT "an efficiency above 0, at most 1" CHECK (efficiency > 0 AND efficiency <= 1),
+    warranty_months      INTEGER CONSTRAINT "0 to 600 months" CHECK (warranty_months BETWEEN 0 AND 600)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE motor_ratings (
+    part_id   TEXT NOT NULL REFERENCES motors (part_id),
+    rating    INTEGER NOT NULL CONSTRAINT "ratings count from 1" CHECK (rating BETWEEN 1 AND 100),
+    power_hp  REAL CONSTRAINT "power above zero" CHECK (power_hp > 0),
+    volts     TEXT CONSTRAINT "volts such as 115 or 208-230" CHECK (volts GLOB '[1-9]*'),
+    amps      REAL CONSTRAINT "amps above zero" CHECK (amps > 0),
+    speed_rpm REAL CONSTRAINT "rpm above zero" CHECK (speed_rpm > 0),
+    selection TEXT CHECK (selection IN ('none', 'jumper', 'plug', 'leads')),
+    PRIMARY KEY (part_id, rating)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE taps (
+    part_id     TEXT NOT NULL REFERENCES motors (part_id),
+    tap         INTEGER NOT NULL CONSTRAINT "taps count from 1" CHECK (tap BETWEEN 1 AND 20),
+    label       TEXT,
+    torque_ozft REAL CONSTRAINT "torque above zero" CHECK (torque_ozft > 0),
+    speed_rpm   REAL CONSTRAINT "rpm above zero" CHECK (speed_rpm > 0),
+    signal      TEXT CHECK (signal IN ('switched line', 'line signal', '24 V', 'pulse', 'serial')),
+    off_delay_s REAL CONSTRAINT "an off delay of zero or more" CHECK (off_delay_s >= 0),
+    PRIMARY KEY (part_id, tap)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE terminals (
+    part_id   TEXT NOT NULL REFERENCES parts (part_id),
+    connector TEXT NOT NULL DEFAULT '',
+    label     TEXT NOT NULL,
+    function  TEXT NOT NULL,
+    PRIMARY KEY (part_id, connector, label, function)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE modules (
+    part_id         TEXT NOT NULL PRIMARY KEY REFERENCES parts (part_id),
+    program         TEXT,
+    volts           TEXT CONSTRAINT "volts such as 115 or 208-230" CHECK (volts GLOB '[1-9]*'),
+    signal          TEXT CHECK (signal IN ('switched line', 'line signal', '24 V', 'pulse', 'serial')),
+    power_hp        REAL CONSTRAINT "power above zero" CHECK (power_hp > 0),
+    warranty_months INTEGER CONSTRAINT "0 to 600 months" CHECK (warranty_months BETWEEN 0 AND 600)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE module_fits (
+    part_id TEXT NOT NULL REFERENCES modules (part_id),
+    motor   TEXT NOT NULL,
+    PRIMARY KEY (part_id, motor)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE accessories (
+    part_id        TEXT NOT NULL REFERENCES parts (part_id),
+    cure_no        INTEGER NOT NULL CONSTRAINT "cures count from 1" CHECK (cure_no BETWEEN 1 AND 100),
+    cure           TEXT NOT NULL CHECK (cure IN ('shaft bushing', 'shaft cut', 'mount band', 'mount adapter', 'body ring',
+                                                 'run capacitor', 'capacitor removal', 'isolation relay', 'line relay',
+                                                 'harness', 'transformer', 'voltage selection', 'rotation selection',
+                                                 'rain shield', 'lead parking', 'airflow setup')),
+    from_in        REAL CONSTRAINT "a size to cure from above zero" CHECK (from_in > 0),
+    to_in          REAL CONSTRAINT "a size to cure to above zero" CHECK (to_in > 0),
+    capacitor_uf   REAL CONSTRAINT "microfarad above zero" CHECK (capacitor_uf > 0),
+    capacitor_v    REAL CONSTRAINT "capacitor volts above zero" CHECK (capacitor_v > 0),
+    mount          TEXT CHECK (mount IN ('band', 'studs', 'lugs', 'ring', 'base', 'face')),
+    coil_v         REAL CONSTRAINT "coil volts above zero" CHECK (coil_v > 0),
+    power_va       REAL CONSTRAINT "VA above zero" CHECK (power_va > 0),
+    poles          INTEGER CONSTRAINT "1 to 12 contact poles" CHECK (poles BETWEEN 1 AND 12),
+    connector_from TEXT,
+    connector_to   TEXT,
+    PRIMARY KEY (part_id, cure_no)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE accessory_excludes (
+    part_id       TEXT NOT NULL REFERENCES parts (part_id),
+    other_part_id TEXT NOT NULL,
+    PRIMARY KEY (part_id, other_part_id)
+) STRICT, WITHOUT ROWID;
+
+-- part_id may name a part that is not in the catalog: a chain of successors often passes through one.
+CREATE TABLE cross_references (
+    old_number TEXT NOT NULL,
+    part_id    TEXT NOT NULL,
+    relation   TEXT NOT NULL CHECK (relation IN ('replaces', 'supersedes', 'superseded by', 'equivalent')),
+    source     TEXT NOT NULL,
+    PRIMARY KEY (old_number, part_id, relation)
+) STRICT, WITHOUT ROWID;
+
+CREATE INDEX cross_references_of_part ON cross_references (part_id);
+
+-- Amounts are text in exact decimals: never floating point. A price of zero is kept, and read as unknown.
+CREATE TABLE offers (
+    part_id     TEXT NOT NULL REFERENCES parts (part_id),
+    branch      TEXT NOT NULL DEFAULT '',
+    seller      TEXT NOT NULL,
+    price       TEXT,
+    currency    TEXT NOT NULL CONSTRAINT "an ISO 4217 code" CHECK (length(currency) = 3),
+    core_credit TEXT,
+    stock       INTEGER CONSTRAINT "a stock of zero or more" CHECK (stock >= 0),
+    lead_days   INTEGER CONSTRAINT "lead days of zero or more" CHECK (lead_days >= 0),
+    as_of       TEXT NOT NULL CONSTRAINT "a date such as 2026-01-31" CHECK (as_of GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+    PRIMARY KEY (part_id, branch, seller)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE labour_tasks (
+    task   TEXT NOT NULL PRIMARY KEY,
+    hours  TEXT NOT NULL,
+    source TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE limits (
+    "limit" TEXT NOT NULL PRIMARY KEY,
+    value   REAL NOT NULL,
+    set_by  TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+-- Below: the store's own. None of it comes from a CSV column.
+
+-- One row: which generation this file is, and the fingerprint of all its rows.
+CREATE TABLE generation (
+    one    INTEGER NOT NULL PRIMARY KEY CHECK (one = 1),
+    number INTEGER NOT NULL CHECK (number > 0),
+    digest TEXT NOT NULL
+) STRICT;
+
+-- How many rows each table has and their fingerprint, so that a nightly price update need not read the rest again.
+CREATE TABLE table_digests (
+    table_name TEXT NOT NULL PRIMARY KEY,
+    row_count  INTEGER NOT NULL,
+    digest     TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+-- Every number a part is known by. sight_key: letters and digits only, characters that are misread for each other folded.
+CREATE TABLE numbers (
+    sight_key TEXT NOT NULL,
+    number    TEXT NOT NULL,
+    part_id   TEXT NOT NULL,
+    PRIMARY KEY (sight_key, number, part_id)
+) STRICT, WITHOUT ROWID;
+
+-- The column map that last read a file with this header.
+CREATE TABLE column_maps (
+    header     TEXT NOT NULL PRIMARY KEY,
+    table_name TEXT NOT NULL,
+    map        TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

@@ -1,0 +1,382 @@
+#include "engine/catalog/cell.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+#include "engine/base/text.hpp"
+#include "engine/catalog/columns.hpp"
+#include "engine/model/limits.hpp"
+#include "engine/units/money.hpp"
+#include "engine/words/electrical.hpp"
+#include "engine/words/fold.hpp"
+
+namespace endbell {
+
+namespace {
+
+Cell stored(Stored value) {
+    return {std::move(value), "", ""};
+}
+Cell refused(std::string expected, std::string todo) {
+    return {{}, std::move(expected), std::move(todo)};
+}
+
+/// What came of reading a cell's text, as a cell: a question sets the row aside, an unreadable text too.
+template <class T, class Convert>
+Cell from_read(const Read<T>& read, Convert convert) {
+    if (read.failed()) return refused(read.expected, "correct the cell");
+    if (read.reading.is_open()) {
+        std::string expected = "one meaning";
+        if (!read.reading.readings.empty()) expected += ": " + joined(read.reading.readings, " or ");
+        return refused(expected, read.reading.question);
+    }
+    if (!read.reading.value) return stored({});
+    return stored(convert(*read.reading.value));
+}
+
+template <class D>
+Cell quantity(const Read<Quantity<D>>& read, Unit<D> unit) {
+    return from_read(read, [unit](Quantity<D> value) { return Stored(value.in(unit)); });
+}
+
+template <class E>
+std::vector<std::string> words_of() {
+    std::vector<std::string> list;
+    for (const Word<E>& entry : Words<E>::table) list.emplace_back(entry.text);
+    return list;
+}
+
+Cell unknown_word(std::string_view text, const std::vector<std::string>& known) {
+    const std::string near = nearest(text, known);
+    return refused("one of: " + joined(known, ", "),
+                   near.empty() ? "use one of these words" : "did you mean '" + near + "'?");
+}
+
+template <class E>
+std::optional<E> spelled(std::string_view text) {
+    const std::string key = spelling_key(text);
+    for (const Word<E>& entry : Words<E>::table) {
+        if (spelling_key(entry.text) == key) return entry.value;
+    }
+    return std::nullopt;
+}
+
+template <class E>
+Cell one_word(std::string_view text) {
+    const std::optional<E> value = spelled<E>(text);
+    if (!value) return unknown_word(text, words_of<E>());
+    return stored(std::string(word(*value)));
+}
+
+/// Words separated by ';', each once, in the order of the enumeration: two spellings of one list are one
+/// list.
+template <class E>
+Cell word_list(std::string_view text) {
+    std::vector<E> found;
+    for (const std::string& item : split(text, ';')) {
+        if (trimmed(item).empty()) continue;
+        const std::optional<E> value = spelled<E>(item);
+        if (!value) return unknown_word(trimmed(item), words_of<E>());
+        found.push_back(*value);
+    }
+    std::vector<std::string> list;
+    for (const Word<E>& entry : Words<E>::table) {
+        if (std::find(found.begin(), found.end(), entry.value) != found.end()) list.emplace_back(entry.text);
+    }
+    if (list.empty()) return stored({});
+    return stored(joined(list, ";"));
+}
+
+Cell whole(const std::optional<Number>& number, std::string_view expected) {
+    const bool fits = number && number->value >= 0 && number->value <= 1e9 && !number->fraction &&
+                      !number->comma_unclear &&
+                      number->value == static_cast<double>(static_cast<std::int64_t>(number->value));
+    if (!fits) return refused(std::string(expected), "correct the cell");
+    return stored(static_cast<std::int64_t>(number->value));
+}
+
+bool has_control(std::string_view text) {
+    return std::any_of(text.begin(), text.end(), [](char c) {
+        const auto byte = static_cast<unsigned char>(c);
+        return byte == 0x7f || (byte < 0x20 && c != '\n' && c != '\r' && c != '\t');
+    });
+}
+
+bool all_digits(std::string_view text) {
+    return !text.empty() &&
+           std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+/// Line breaks and tabs inside a cell become single blanks.
+std::string one_line(std::string_view text) {
+    std::string line;
+    for (const char c : text) {
+        const bool blank = c == ' ' || c == '\n' || c == '\r' || c == '\t';
+        if (!blank) line += c;
+        if (blank && !line.empty() && line.back() != ' ') line += ' ';
+    }
+    return std::string(trimmed(line));
+}
+
+/// Zero of a thing that cannot be zero: nobody knew.
+Cell zero_is_unknown(Cell cell) {
+    if (const double* number = std::get_if<double>(&cell.value); number != nullptr && *number == 0)
+        return stored({});
+    return cell;
+}
+
+constexpr std::size_t longest_text = 4000;
+
+const Scale<PowerDimension> power_scale{
+    "a power such as 1/2 hp", horsepower, {{"hp", horsepower}, {"w", watt}, {"kw", kilowatt}}};
+const Scale<SpeedDimension> speed_scale{
+    "a speed such as 1075", rpm, {{"rpm", rpm}}, {}, 1e6, Nought::missing, false, true};
+const Scale<LengthDimension> length_scale{
+    "a length such as 5.6", inch, {{"in", inch}, {"\"", inch}, {"mm", millimetre}}};
+const Scale<TorqueDimension> torque_scale{"a torque such as 40", ounce_foot, {{"ozft", ounce_foot}}};
+const Scale<DurationDimension> delay_scale{"a delay such as 60", second, {{"s", second}}, {}, 1e6,
+                                           Nought::a_value};
+
+}  // namespace
+
+std::string cleaned(std::string_view text) {
+    std::string plain;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool no_break = text.substr(i, 2) == "\xc2\xa0";
+        const bool narrow = text.substr(i, 3) == "\xe2\x80\xaf" || text.substr(i, 3) == "\xe2\x80\x87";
+        plain += no_break || narrow ? ' ' : text[i];
+        i += no_break ? 1 : narrow ? 2 : 0;
+    }
+    std::string_view inner = trimmed(plain);
+    if (inner.size() >= 3 && inner.substr(0, 2) == "=\"" && inner.back() == '"') {
+        inner = trimmed(inner.substr(2, inner.size() - 3));
+    }
+    return std::string(inner);
+}
+
+bool says_nothing(std::string_view cleaned) {
+    return cleaned.empty() || is_missing(cleaned);
+}
+
+std::string number_damage(std::string_view part_number) {
+    if (!is_spreadsheet_damage(part_number)) return "";
+    const bool exponent = part_number.find_first_of("+") != std::string_view::npos;
+    return exponent ? "a part number, not a spreadsheet's exponent"
+                    : "a part number, not a spreadsheet's date";
+}
+
+namespace cells {
+
+Cell text(std::string_view text) {
+    if (has_control(text)) return refused("text without control characters", "retype the cell");
+    if (text.size() > longest_text) return refused("at most 4000 characters", "shorten the text");
+    return stored(one_line(text));
+}
+
+Cell number_text(std::string_view text) {
+    if (has_control(text) || text.find_first_of("\n\r\t") != std::string_view::npos)
+        return refused("text without control characters", "retype the cell");
+    if (text.size() > 100) return refused("at most 100 characters", "check the column");
+    const std::string damage = number_damage(text);
+    if (!damage.empty())
+        return refused(damage, "copy it again from the source, in a column formatted as text");
+    return stored(std::string(text));
+}
+
+Cell count(std::string_view text) {
+    return whole(whole_number(folded(text)), "a whole number");
+}
+
+Cell plain_number(std::string_view text) {
+    std::string_view digits = text;
+    const bool negative = !digits.empty() && digits.front() == '-';
+    if (negative) digits.remove_prefix(1);
+    const std::optional<Number> number = whole_number(folded(digits));
+    if (!number || number->comma_unclear) return refused("a number such as 1.15", "correct the cell");
+    return stored(negative ? -number->value : number->value);
+}
+
+Cell yes_no(std::string_view text) {
+    const std::string key = lower(text);
+    if (key == "yes" || key == "y" || key == "true" || key == "x") return stored(std::string("yes"));
+    if (key == "no" || key == "n" || key == "false") return stored(std::string("no"));
+    return refused("yes or no", "correct the cell");
+}
+
+Cell date(std::string_view text) {
+    const bool shaped = text.size() == 10 && text[4] == '-' && text[7] == '-' &&
+                        all_digits(text.substr(0, 4)) && all_digits(text.substr(5, 2)) &&
+                        all_digits(text.substr(8, 2));
+    if (!shaped) return refused("a date such as 2026-01-31", "write year, month and day in this order");
+    const int year = std::stoi(std::string(text.substr(0, 4)));
+    const int month = std::stoi(std::string(text.substr(5, 2)));
+    const int day = std::stoi(std::string(text.substr(8, 2)));
+    const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+    const std::array<int, 13> days{0, 31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    if (month < 1 || month > 12 || day < 1 || day > days[static_cast<std::size_t>(month)]) {
+        return refused("a day of the calendar", "correct the date");
+    }
+    return stored(std::string(text));
+}
+
+Cell currency_code(std::string_view text) {
+    const std::optional<Currency> known = currency(text);
+    if (!known) return refused("an ISO 4217 code such as USD", "write the three capital letters");
+    return stored(known->code);
+}
+
+Cell hours(std::string_view text) {
+    const std::size_t point = text.find('.');
+    std::string before(text.substr(0, point));
+    std::string after(point == std::string_view::npos ? "" : text.substr(point + 1));
+    while (!after.empty() && after.back() == '0') after.pop_back();
+    if (before.empty()) before = "0";
+    const bool read =
+        all_digits(before) && before.size() <= 3 && after.size() <= 3 && (after.empty() || all_digits(after));
+    if (!read) return refused("hours such as 1.25, at most three places", "correct the cell");
+    before.erase(0, std::min(before.find_first_not_of('0'), before.size() - 1));
+    return stored(after.empty() ? before : before + "." + after);
+}
+
+Cell terminal_function(std::string_view text) {
+    static const std::vector<std::string> known{"line",       "second line", "earth",  "common",
+                                                "run signal", "capacitor",   "jumper", "winding",
+                                                "thermistor", "park"};
+    const std::string name = folded(text);
+    if (std::find(known.begin(), known.end(), name) != known.end()) return stored(name);
+    if (name.substr(0, 4) == "tap " && all_digits(name.substr(4)) && name.size() <= 6 && name[4] != '0')
+        return stored(name);
+    std::vector<std::string> all = known;
+    all.emplace_back("tap 1");
+    return unknown_word(text, all);
+}
+
+Cell part_kind(std::string_view text) {
+    return one_word<PartKind>(text);
+}
+Cell part_status(std::string_view text) {
+    return one_word<PartStatus>(text);
+}
+Cell family(std::string_view text) {
+    return one_word<Family>(text);
+}
+Cell families(std::string_view text) {
+    return word_list<Family>(text);
+}
+Cell loads(std::string_view text) {
+    return word_list<Load>(text);
+}
+Cell positions(std::string_view text) {
+    return word_list<ShaftPosition>(text);
+}
+Cell mount(std::string_view text) {
+    return one_word<Mount>(text);
+}
+Cell enclosure(std::string_view text) {
+    return one_word<Enclosure>(text);
+}
+Cell bearing(std::string_view text) {
+    return one_word<Bearing>(text);
+}
+Cell protection(std::string_view text) {
+    return one_word<Protection>(text);
+}
+Cell signal(std::string_view text) {
+    return one_word<SignalClass>(text);
+}
+Cell tap_rule(std::string_view text) {
+    return one_word<TapRule>(text);
+}
+Cell selection(std::string_view text) {
+    return one_word<VoltageSelection>(text);
+}
+Cell cure(std::string_view text) {
+    return one_word<Cure>(text);
+}
+Cell relation(std::string_view text) {
+    return one_word<Relation>(text);
+}
+
+Cell rotation(std::string_view text) {
+    const std::string key = spelling_key(text);
+    if (key == "cw" || key == "ccw") return stored(std::string(key == "cw" ? "CW" : "CCW"));
+    if (const std::optional<Rotation> value = spelled<Rotation>(text))
+        return stored(std::string(word(*value)));
+    return unknown_word(text, {"CW", "CCW", "reversible", "CWSE", "CCWSE"});
+}
+
+Cell viewed_from(std::string_view text) {
+    const std::string key = spelling_key(text);
+    if (key == "shaftend" || key == "se") return stored(std::string("shaft end"));
+    if (key == "leadend" || key == "le") return stored(std::string("lead end"));
+    return unknown_word(text, {"shaft end", "lead end"});
+}
+
+Cell labour_task(std::string_view text) {
+    std::vector<std::string> known;
+    for (const std::string_view task : labour_task_words()) known.emplace_back(task);
+    const std::string name = folded(text);
+    if (std::find(known.begin(), known.end(), name) != known.end()) return stored(name);
+    return unknown_word(text, known);
+}
+
+Cell limit_id(std::string_view text) {
+    std::vector<std::string> known;
+    const Limits own;
+    for (const Limit& row : own.rows()) known.push_back(row.id);
+    if (own.has(text)) return stored(std::string(text));
+    const std::string near = nearest(text, known);
+    return refused("the name of a limit",
+                   near.empty() ? "list them with 'endbell rules'" : "did you mean '" + near + "'?");
+}
+
+Cell phase(std::string_view text) {
+    return from_read(read_phase(text), [](int value) { return Stored(std::int64_t{value}); });
+}
+Cell hertz(std::string_view text) {
+    return quantity(read_frequency(text), endbell::hertz);
+}
+Cell volts(std::string_view text) {
+    return from_read(read_rating_volts(text), [](const PlateVolts& span) {
+        const std::string low = shortest(span.low.in(volt));
+        return Stored(span.low == span.high ? low : low + "-" + shortest(span.high.in(volt)));
+    });
+}
+Cell single_volts(std::string_view text) {
+    return zero_is_unknown(quantity(read_voltage(text), volt));
+}
+Cell amps(std::string_view text) {
+    return quantity(read_plate_amps(text), ampere);
+}
+Cell microfarad(std::string_view text) {
+    return quantity(read_capacitance(text), endbell::microfarad);
+}
+Cell volt_amperes(std::string_view text) {
+    return quantity(read_apparent_power(text), volt_ampere);
+}
+Cell poles(std::string_view text) {
+    return count(text);
+}
+Cell horsepower(std::string_view text) {
+    return quantity(read_quantity(text, power_scale), endbell::horsepower);
+}
+Cell rpm(std::string_view text) {
+    return quantity(read_quantity(text, speed_scale), endbell::rpm);
+}
+Cell inches(std::string_view text) {
+    return quantity(read_quantity(text, length_scale), inch);
+}
+Cell ounce_feet(std::string_view text) {
+    return quantity(read_quantity(text, torque_scale), ounce_foot);
+}
+Cell seconds(std::string_view text) {
+    return quantity(read_quantity(text, delay_scale), second);
+}
+Cell celsius(std::string_view text) {
+    return plain_number(text);
+}
+
+}  // namespace cells
+
+}  // namespace endbell

@@ -1,0 +1,197 @@
+#include "engine/catalog/database.hpp"
+
+#include <fmt/format.h>
+#include <sqlite3.h>
+
+#include <fstream>
+
+namespace endbell {
+
+namespace {
+
+constexpr int application_id = 1162757196;  // as in schema.sql
+
+/// SQLite reads "file:" names as URIs: every byte that is not plain is written as %XX.
+std::string uri(const std::filesystem::path& file, std::string_view query) {
+    std::string name = "file:";
+    for (const char c : std::filesystem::absolute(file).string()) {
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+                           c == '/' || c == '.' || c == '-' || c == '_';
+        name += plain ? std::string(1, c)
+                      : fmt::format("%{:02x}", static_cast<unsigned>(static_cast<unsigned char>(c)));
+    }
+    return name + "?" + std::string(query);
+}
+
+/// Nothing in a file from somewhere else may run code or reach other files.
+void harden(SQLite::Database& db) {
+    sqlite3* handle = db.getHandle();
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_FKEY, 1, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DQS_DDL, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DQS_DML, 0, nullptr);
+    sqlite3_limit(handle, SQLITE_LIMIT_LENGTH, 16 * 1024 * 1024);
+    sqlite3_limit(handle, SQLITE_LIMIT_ATTACHED, 0);
+    db.exec("PRAGMA cell_size_check = ON");
+}
+
+Problem not_a_catalog(const std::filesystem::path& file, std::string value, std::string expected,
+                      std::string todo) {
+    return {{file.string(), 0, 0}, "catalog", std::move(value), std::move(expected), std::move(todo)};
+}
+
+std::string schema_text(SQLite::Database& db) {
+    SQLite::Statement rows(
+        db,
+        "SELECT type || '|' || name || '|' || tbl_name || '|' || coalesce(sql, '') FROM sqlite_schema "
+        "ORDER BY type, name");
+    std::string text;
+    while (rows.executeStep()) text += rows.getColumn(0).getString() + "\n";
+    return text;
+}
+
+const std::string& expected_schema_text() {
+    static const std::string text = [] {
+        SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        db.exec(std::string(schema_sql()));
+        return schema_text(db);
+    }();
+    return text;
+}
+
+void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
+    const int id = db.execAndGet("PRAGMA application_id").getInt();
+    if (id != application_id) {
+        throw BadData(
+            not_a_catalog(file, "", "a catalog of this program", "make one with 'endbell catalog import'"));
+    }
+    const int version = db.execAndGet("PRAGMA user_version").getInt();
+    if (version != schema_version) {
+        throw BadData(not_a_catalog(
+            file, fmt::format("schema version {}", version), fmt::format("schema version {}", schema_version),
+            version > schema_version ? "use a newer program" : "import the tables again"));
+    }
+    if (schema_text(db) != expected_schema_text()) {
+        throw BadData(not_a_catalog(file, "",
+                                    fmt::format("exactly the tables of schema version {}", schema_version),
+                                    "somebody changed this file: import the tables again"));
+    }
+}
+
+/// A writer whose file is thrown away unless it finishes: the disk is only asked to be safe once, at the end.
+/// The rollback journal is kept in memory: without one, a row that breaks a constraint could not be taken
+/// back.
+void set_for_filling(SQLite::Database& db) {
+    db.exec("PRAGMA journal_mode = MEMORY");
+    db.exec("PRAGMA synchronous = OFF");
+    db.exec("PRAGMA locking_mode = EXCLUSIVE");
+    db.exec("PRAGMA cache_size = -32768");
+}
+
+}  // namespace
+
+SQLite::Database open_finished(const std::filesystem::path& file) {
+    std::error_code failed;
+    if (!std::filesystem::is_regular_file(file, failed)) {
+        throw BadData(not_a_catalog(file, "", "a catalog file", "make one with 'endbell catalog import'"));
+    }
+    return guarded(file, [&] {
+        SQLite::Database db(uri(file, "mode=ro&immutable=1"), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
+        harden(db);
+        check_is_catalog(db, file);
+        return db;
+    });
+}
+
+SQLite::Database make_new(const std::filesystem::path& file) {
+    return guarded(file, [&] {
+        SQLite::Database db(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        harden(db);
+        set_for_filling(db);
+        db.exec(std::string(schema_sql()));
+        return db;
+    });
+}
+
+SQLite::Database open_private(const std::filesystem::path& file) {
+    return guarded(file, [&] {
+        SQLite::Database db(file.string(), SQLite::OPEN_READWRITE);
+        harden(db);
+        set_for_filling(db);
+        check_is_catalog(db, file);
+        return db;
+    });
+}
+
+BadData as_bad_data(const std::filesystem::path& file, const SQLite::Exception& failure) {
+    switch (failure.getErrorCode()) {
+        case SQLITE_NOTADB:
+            return BadData(not_a_catalog(file, "", "a catalog of this program", "check the path"));
+        case SQLITE_FULL:
+            return BadData(not_a_catalog(file, "", "room on the disk",
+                                         "free some space and import again; the old catalog is whole"));
+        case SQLITE_CANTOPEN:
+        case SQLITE_PERM:
+        case SQLITE_READONLY:
+            return BadData(
+                not_a_catalog(file, "", "a place that may be written", "check the folder's permissions"));
+        case SQLITE_IOERR:
+            return BadData(
+                not_a_catalog(file, failure.getErrorStr(), "a disk that reads and writes", "check the disk"));
+        default:
+            return BadData(not_a_catalog(file, failure.getErrorStr(), "an undamaged catalog",
+                                         "restore an earlier generation, or import again"));
+    }
+}
+
+std::string quoted(std::string_view name) {
+    return "\"" + std::string(name) + "\"";
+}
+
+std::string column_list(const Table& table) {
+    std::string list;
+    for (const Column& column : table.columns) list += (list.empty() ? "" : ", ") + quoted(column.name);
+    return list;
+}
+
+std::string select_all(const Table& table, std::string_view rest) {
+    return "SELECT " + column_list(table) + " FROM " + quoted(table.name) + " " + std::string(rest);
+}
+
+std::string in_order(const Table& table) {
+    std::string order;
+    for (std::size_t i = 0; i < table.key_columns; ++i)
+        order += (i == 0 ? "ORDER BY " : ", ") + quoted(table.columns[i].name);
+    return order;
+}
+
+Stored column_value(const SQLite::Column& column) {
+    if (column.isNull()) return {};
+    if (column.isInteger()) return std::int64_t{column.getInt64()};
+    if (column.isFloat()) return column.getDouble();
+    return column.getString();
+}
+
+void bind_value(SQLite::Statement& statement, int index, const Stored& value) {
+    if (const auto* number = std::get_if<std::int64_t>(&value)) {
+        statement.bind(index, *number);
+    } else if (const auto* real = std::get_if<double>(&value)) {
+        statement.bind(index, *real);
+    } else if (const auto* text = std::get_if<std::string>(&value)) {
+        statement.bindNoCopy(index, *text);
+    } else {
+        statement.bind(index);
+    }
+}
+
+std::string to_text(const Stored& value) {
+    if (const auto* number = std::get_if<std::int64_t>(&value)) return fmt::format("{}", *number);
+    if (const auto* real = std::get_if<double>(&value)) return fmt::format("{:.12g}", *real);
+    if (const auto* text = std::get_if<std::string>(&value)) return *text;
+    return "";
+}
+
+}  // namespace endbell

@@ -1,0 +1,142 @@
+#include "engine/catalog/encoding.hpp"
+
+#include <iconv.h>
+
+#include <array>
+#include <fstream>
+
+#include "engine/base/check.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// Counts whole and broken UTF-8 sequences across block borders. Overlong forms, surrogates and code points
+/// above U+10FFFF are broken (RFC 3629).
+class Utf8Scan {
+  public:
+    void add(std::string_view bytes) {
+        for (const char c : bytes) step(static_cast<unsigned char>(c));
+    }
+    void finish() {
+        if (wanted_ > 0) ++broken;
+        wanted_ = 0;
+    }
+    std::uint64_t accents = 0;
+    std::uint64_t broken = 0;
+
+  private:
+    void step(unsigned char byte) {
+        if (wanted_ > 0) {
+            if (byte >= low_ && byte <= high_) {
+                low_ = 0x80;
+                high_ = 0xbf;
+                if (--wanted_ == 0) ++accents;
+                return;
+            }
+            ++broken;
+            wanted_ = 0;
+        }
+        if (byte < 0x80) return;
+        start(byte);
+    }
+    void start(unsigned char byte) {
+        low_ = 0x80;
+        high_ = 0xbf;
+        if (byte >= 0xc2 && byte <= 0xdf) {
+            wanted_ = 1;
+        } else if (byte >= 0xe0 && byte <= 0xef) {
+            wanted_ = 2;
+            if (byte == 0xe0) low_ = 0xa0;
+            if (byte == 0xed) high_ = 0x9f;
+        } else if (byte >= 0xf0 && byte <= 0xf4) {
+            wanted_ = 3;
+            if (byte == 0xf0) low_ = 0x90;
+            if (byte == 0xf4) high_ = 0x8f;
+        } else {
+            ++broken;
+        }
+    }
+    int wanted_ = 0;
+    unsigned char low_ = 0x80;
+    unsigned char high_ = 0xbf;
+};
+
+std::optional<Encoding> marked(std::string_view start) {
+    if (start.substr(0, 3) == "\xef\xbb\xbf") return Encoding::utf8;
+    if (start.substr(0, 2) == "\xff\xfe") return Encoding::utf16_le;
+    if (start.substr(0, 2) == "\xfe\xff") return Encoding::utf16_be;
+    return std::nullopt;
+}
+
+/// UTF-16 without a mark: ASCII text has a zero byte in nearly every pair.
+std::optional<Encoding> by_zero_bytes(std::string_view start) {
+    std::array<std::size_t, 2> zeros{};
+    for (std::size_t i = 0; i < start.size(); ++i) {
+        if (start[i] == '\0') ++zeros[i % 2];
+    }
+    if (zeros[1] > start.size() / 4 && zeros[0] == 0) return Encoding::utf16_le;
+    if (zeros[0] > start.size() / 4 && zeros[1] == 0) return Encoding::utf16_be;
+    return std::nullopt;
+}
+
+}  // namespace
+
+bool is_utf8(std::string_view bytes) {
+    Utf8Scan scan;
+    scan.add(bytes);
+    scan.finish();
+    return scan.broken == 0;
+}
+
+Encoding encoding_of(const std::filesystem::path& path) {
+    std::ifstream in(path, std::ios::binary);
+    std::string block(64 * 1024, '\0');
+    Utf8Scan scan;
+    bool first = true;
+    while (in) {
+        in.read(block.data(), static_cast<std::streamsize>(block.size()));
+        const std::string_view got(block.data(), static_cast<std::size_t>(in.gcount()));
+        if (first) {
+            if (const auto mark = marked(got)) return *mark;
+            if (const auto wide = by_zero_bytes(got.substr(0, 4096))) return *wide;
+        }
+        first = false;
+        scan.add(got);
+    }
+    scan.finish();
+    return scan.broken == 0 || scan.accents > scan.broken ? Encoding::utf8 : Encoding::windows_1252;
+}
+
+Decoder::Decoder(Encoding encoding) : encoding_(encoding) {
+    if (encoding == Encoding::utf8) return;
+    iconv_t opened = iconv_open("UTF-8", std::string(word(encoding)).c_str());
+    check(opened != reinterpret_cast<iconv_t>(-1), "iconv knows UTF-16 and Windows-1252");
+    iconv_ = opened;
+}
+
+Decoder::~Decoder() {
+    if (iconv_ != nullptr) iconv_close(iconv_);
+}
+
+std::optional<std::string> Decoder::to_utf8(std::string_view bytes) {
+    if (encoding_ == Encoding::utf8) {
+        if (!is_utf8(bytes)) return std::nullopt;
+        return std::string(bytes);
+    }
+    iconv(iconv_, nullptr, nullptr, nullptr, nullptr);
+    std::string out(bytes.size() * 3 + 4,
+                    '\0');  // a Windows-1252 byte or a UTF-16 unit is at most 3 bytes of UTF-8
+    std::string in(bytes);
+    char* from = in.data();
+    std::size_t from_left = in.size();
+    char* to = out.data();
+    std::size_t to_left = out.size();
+    if (iconv(iconv_, &from, &from_left, &to, &to_left) == static_cast<std::size_t>(-1) || from_left > 0) {
+        return std::nullopt;
+    }
+    out.resize(out.size() - to_left);
+    return out;
+}
+
+}  // namespace endbell

@@ -1,0 +1,186 @@
+#include "engine/catalog/import.hpp"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+
+#include "engine/catalog/database.hpp"
+#include "engine/catalog/digest.hpp"
+#include "engine/catalog/loader.hpp"
+#include "engine/catalog/numbers.hpp"
+#include "engine/catalog/replacement.hpp"
+
+namespace endbell {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+class Import {
+  public:
+    Import(const std::vector<fs::path>& paths, fs::path catalog, const ImportOptions& options)
+        : paths_(paths),
+          catalog_(std::move(catalog)),
+          options_(options),
+          next_(catalog_, options.at_write_point) {}
+
+    ImportReport run() {
+        look_at_old();
+        open_files();
+        reached("begun");
+        build();
+        reached("rows written");
+        finish();
+        return std::move(report_);
+    }
+
+  private:
+    void reached(std::string_view point) const {
+        if (options_.at_write_point) options_.at_write_point(point);
+    }
+    void tell(std::string_view stage) const {
+        if (options_.progress) options_.progress({stage, "", 0, 0, report_.rows_in});
+    }
+
+    void look_at_old() {
+        if (fs::exists(catalog_)) {
+            old_.emplace(open_finished(catalog_));
+            const GenerationRow row = guarded(catalog_, [&] { return read_generation(*old_); });
+            report_.old_generation = row.number;
+            report_.old_digest = row.digest;
+        } else if (options_.mode != ImportMode::whole) {
+            throw BadData(Problem{
+                {catalog_.string(), 0, 0}, "catalog", "", "a catalog to add to", "import all tables first"});
+        }
+        const std::vector<int> kept = kept_numbers(catalog_);
+        report_.generation = std::max(report_.old_generation, kept.empty() ? 0 : kept.front()) + 1;
+    }
+
+    std::optional<RememberedMap> recalled(const std::string& header) {
+        if (!old_) return std::nullopt;
+        SQLite::Statement row(*old_, "SELECT table_name, map FROM column_maps WHERE header = ?");
+        row.bind(1, header);
+        if (!row.executeStep()) return std::nullopt;
+        return RememberedMap{row.getColumn(0).getString(), row.getColumn(1).getString()};
+    }
+
+    void open_files() {
+        if (!options_.columns.empty()) map_ = read_column_map(options_.columns);
+        files_ = guarded(catalog_, [&] {
+            return open_tables(paths_, map_, [this](const std::string& header) { return recalled(header); });
+        });
+        if (files_.empty()) {
+            throw BadData(Problem{
+                {"", 0, 0}, "files", "", "at least one CSV file", "give the folder that holds the tables"});
+        }
+        for (const TableFile& file : files_) changed_.emplace_back(file.table->name);
+    }
+
+    /// The whole generation, in a file that nobody else looks at.
+    void build() {
+        guarded(next_.file(), [&] {
+            if (options_.mode != ImportMode::whole) next_.copy_from(catalog_);
+            SQLite::Database db =
+                options_.mode == ImportMode::whole ? make_new(next_.file()) : open_private(next_.file());
+            if (options_.mode == ImportMode::tables) clear_tables(db);
+            SetAside set_aside(options_.dry_run ? fs::path() : options_.set_aside, paths_);
+            Loader(db, set_aside, options_, report_).load(files_);
+            if (options_.mode == ImportMode::tables) check_links(db);
+            keep_maps(db);
+            tell("numbers");
+            if (options_.mode == ImportMode::whole || numbers_changed()) rebuild_numbers(db);
+            tell("digest");
+            db.exec("BEGIN");
+            const bool all = options_.mode == ImportMode::whole;
+            report_.digest =
+                write_digest(db, report_.generation, all ? std::vector<std::string>{} : changed_).digest;
+            db.exec("COMMIT");
+        });
+    }
+
+    bool is_changed(std::string_view table) const {
+        return std::find(changed_.begin(), changed_.end(), table) != changed_.end();
+    }
+    bool numbers_changed() const { return is_changed("parts") || is_changed("cross_references"); }
+
+    /// Children that stay may point at parents that come back a moment later: links are checked at the end.
+    void clear_tables(SQLite::Database& db) {
+        db.exec("PRAGMA foreign_keys = OFF");
+        for (const Table& table : tables()) {
+            if (is_changed(table.name)) db.exec("DELETE FROM " + quoted(table.name));
+        }
+        db.exec("PRAGMA foreign_keys = ON");
+    }
+
+    void check_links(SQLite::Database& db) {
+        SQLite::Statement broken(
+            db, "SELECT \"table\", count(*) FROM pragma_foreign_key_check GROUP BY 1 ORDER BY 1");
+        std::vector<Problem> problems;
+        while (broken.executeStep()) {
+            const std::string table = broken.getColumn(0).getString();
+            problems.push_back({{catalog_.string(), 0, 0},
+                                table,
+                                std::to_string(broken.getColumn(1).getInt64()) + " rows",
+                                "parts that the new tables still hold",
+                                "import " + table + " together with them"});
+        }
+        if (!problems.empty()) throw BadData(std::move(problems));
+    }
+
+    /// Maps of earlier imports stay known, and those of this one are added.
+    void keep_maps(SQLite::Database& db) {
+        SQLite::Statement write(db, "INSERT OR REPLACE INTO column_maps VALUES (?, ?, ?)");
+        const auto keep = [&](const std::string& header, const std::string& table, const std::string& toml) {
+            write.bind(1, header);
+            write.bind(2, table);
+            write.bind(3, toml);
+            write.exec();
+            write.reset();
+        };
+        if (old_ && options_.mode == ImportMode::whole) {
+            SQLite::Statement rows(*old_, "SELECT header, table_name, map FROM column_maps ORDER BY header");
+            while (rows.executeStep()) {
+                keep(rows.getColumn(0).getString(), rows.getColumn(1).getString(),
+                     rows.getColumn(2).getString());
+            }
+        }
+        for (const TableFile& file : files_) {
+            if (file.columns == "mapped")
+                keep(file.header_fingerprint, std::string(file.table->name), map_->text);
+        }
+    }
+
+    void finish() {
+        if (options_.strict && report_.set_aside > 0) {
+            report_.outcome = ImportOutcome::refused;
+        } else if (options_.dry_run) {
+            report_.outcome = ImportOutcome::dry_run;
+        } else if (report_.digest == report_.old_digest) {
+            report_.outcome = ImportOutcome::unchanged;
+            report_.generation = report_.old_generation;
+        } else {
+            tell("swap");
+            next_.swap_in(report_.old_generation);
+            report_.outcome = ImportOutcome::replaced;
+        }
+    }
+
+    const std::vector<fs::path>& paths_;
+    fs::path catalog_;
+    const ImportOptions& options_;
+    Replacement next_;
+    ImportReport report_;
+    std::optional<SQLite::Database> old_;
+    std::optional<ColumnMap> map_;
+    std::vector<TableFile> files_;
+    std::vector<std::string> changed_;
+};
+
+}  // namespace
+
+ImportReport import_catalog(const std::vector<fs::path>& paths, const fs::path& catalog,
+                            const ImportOptions& options) {
+    return Import(paths, catalog, options).run();
+}
+
+}  // namespace endbell

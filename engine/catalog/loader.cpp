@@ -1,0 +1,215 @@
+#include "engine/catalog/loader.hpp"
+
+#include <fmt/format.h>
+#include <sqlite3.h>
+
+#include <algorithm>
+
+#include "engine/base/text.hpp"
+#include "engine/catalog/database.hpp"
+#include "engine/catalog/row_values.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// Between these the rollback journal in memory is given back, and somebody is told how far it has come.
+constexpr std::int64_t rows_a_batch = 10'000;
+constexpr std::size_t most_reasons = 100;
+
+std::string insert_into(const Table& table) {
+    std::string marks;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) marks += i == 0 ? "?" : ", ?";
+    return "INSERT INTO " + quoted(table.name) + " (" + column_list(table) + ") VALUES (" + marks + ")";
+}
+
+/// The column whose constraint has this name in schema.sql: the word that its line begins with.
+std::string constrained_column(std::string_view table, std::string_view constraint) {
+    const std::string_view sql = schema_sql();
+    const std::size_t begin = sql.find(fmt::format("CREATE TABLE {} (", table));
+    const std::size_t end = sql.find("STRICT", begin);
+    const std::size_t at = sql.find(fmt::format("CONSTRAINT \"{}\"", constraint), begin);
+    if (begin == std::string_view::npos || at == std::string_view::npos || at > end) return "";
+    const std::string_view line = trimmed(sql.substr(sql.rfind('\n', at) + 1, at - sql.rfind('\n', at) - 1));
+    return std::string(line.substr(0, line.find(' ')));
+}
+
+std::uint64_t aside_key(std::string_view table, std::string_view part_id) {
+    return std::stoull(fingerprint(std::string(table) + "|" + std::string(part_id)), nullptr, 16);
+}
+
+std::string text_of(const Stored& value) {
+    const auto* text = std::get_if<std::string>(&value);
+    return text != nullptr ? *text : "";
+}
+
+}  // namespace
+
+struct Loader::Target {
+    Target(SQLite::Database& db, const Table& table)
+        : insert(db, insert_into(table)), kind(db, "SELECT kind FROM parts WHERE part_id = ?") {}
+    SQLite::Statement insert;
+    SQLite::Statement kind;
+};
+
+Loader::Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& options, ImportReport& report)
+    : db_(db), set_aside_(set_aside), options_(options), report_(report) {}
+
+void Loader::load(std::vector<TableFile>& files) {
+    for (const TableFile& file : files) bytes_in_all_ += file.csv.size();
+    for (TableFile& file : files) {
+        Target target(db_, *file.table);
+        FileReport counts;
+        counts.file = file.path.string();
+        counts.table = std::string(file.table->name);
+        counts.encoding = std::string(word(file.csv.encoding()));
+        counts.delimiter = file.csv.delimiter();
+        counts.columns = file.columns;
+        load_file(file, target, counts);
+        report_.rows_in += counts.rows_in;
+        report_.accepted += counts.accepted;
+        report_.set_aside += counts.set_aside;
+        report_.files.push_back(std::move(counts));
+        bytes_before_ += file.csv.size();
+    }
+    for (const auto& [key, rows] : reasons_) {
+        report_.reasons.push_back({std::get<0>(key), std::get<1>(key), std::get<2>(key), rows});
+    }
+    std::stable_sort(report_.reasons.begin(), report_.reasons.end(),
+                     [](const ReasonCount& a, const ReasonCount& b) { return a.rows > b.rows; });
+}
+
+void Loader::load_file(TableFile& file, Target& target, FileReport& counts) {
+    set_aside_.begin_file(file.path, file.csv.head_bytes());
+    db_.exec("BEGIN");
+    CsvRow row;
+    while (file.csv.next(row)) {
+        ++counts.rows_in;
+        std::vector<Problem> problems;
+        load_row(file, row, target, problems);
+        if (problems.empty()) {
+            ++counts.accepted;
+        } else {
+            ++counts.set_aside;
+            put_aside(file, row, problems);
+        }
+        if (counts.rows_in % rows_a_batch != 0) continue;
+        db_.exec("COMMIT; BEGIN");
+        tell(file, counts.rows_in);
+    }
+    db_.exec("COMMIT");
+    tell(file, counts.rows_in);
+    counts.set_aside_file = set_aside_.file();
+}
+
+void Loader::load_row(const TableFile& file, const CsvRow& row, Target& target,
+                      std::vector<Problem>& problems) {
+    if (!row.damage.empty()) {
+        problems.push_back(
+            {{file.path.string(), row.line, 0}, "row", row.bytes.substr(0, 80), row.damage, "mend the line"});
+        return;
+    }
+    const std::vector<Stored> values = read_values(file, row, problems);
+    if (!problems.empty()) return;
+    check_kind(file, row, values, target, problems);
+    if (!problems.empty()) return;
+    for (std::size_t i = 0; i < values.size(); ++i)
+        bind_value(target.insert, static_cast<int>(i) + 1, values[i]);
+    const int result = target.insert.tryExecuteStep();
+    const int code = result == SQLITE_DONE ? SQLITE_OK : db_.getExtendedErrorCode();
+    if ((code & 0xff) == SQLITE_CONSTRAINT)
+        refused_by_store(file, row, code, problems);
+    else if (code != SQLITE_OK)
+        throw SQLite::Exception(db_.getHandle(), result);
+    target.insert.tryReset();
+}
+
+/// Rows of motors belong to parts of kind motor, and so on.
+void Loader::check_kind(const TableFile& file, const CsvRow& row, const std::vector<Stored>& values,
+                        Target& target, std::vector<Problem>& problems) {
+    if (file.table->parent != "parts" || !file.table->kind) return;
+    target.kind.bind(1, text_of(values.front()));
+    const bool found = target.kind.executeStep();
+    const std::string kind = found ? target.kind.getColumn(0).getString() : "";
+    target.kind.reset();
+    const std::string wanted(word(*file.table->kind));
+    if (!found)
+        missing_parent(file, row, "parts", problems);
+    else if (kind != wanted) {
+        problems.push_back(problem_at(file, row, "part_id", "a part of kind " + wanted + ", not " + kind,
+                                      "correct the part's kind, or move the row to its own table"));
+    }
+}
+
+void Loader::missing_parent(const TableFile& file, const CsvRow& row, std::string_view parent,
+                            std::vector<Problem>& problems) {
+    const std::string id = cleaned(cell_text(file, row, "part_id"));
+    if (was_set_aside(parent, id)) {
+        problems.push_back(
+            problem_at(file, row, "part_id", fmt::format("a part whose row in {} was accepted", parent),
+                       fmt::format("mend that row of {}; this one is right as it stands", parent)));
+        return;
+    }
+    problems.push_back(problem_at(file, row, "part_id", fmt::format("a part_id of {}", parent),
+                                  fmt::format("add the part to {}, or correct the id", parent)));
+}
+
+void Loader::refused_by_store(const TableFile& file, const CsvRow& row, int code,
+                              std::vector<Problem>& problems) {
+    const Table& table = *file.table;
+    if (code == SQLITE_CONSTRAINT_FOREIGNKEY) {
+        missing_parent(file, row, table.parent, problems);
+    } else if (code == SQLITE_CONSTRAINT_PRIMARYKEY || code == SQLITE_CONSTRAINT_UNIQUE) {
+        std::string key;
+        for (std::size_t i = 0; i < table.key_columns; ++i) {
+            key += (i == 0 ? "" : " + ") + std::string(table.columns[i].name);
+        }
+        problems.push_back(problem_at(file, row, table.columns.front().name, "each " + key + " once",
+                                      "an earlier row has the same: keep the right one"));
+    } else {
+        std::string_view message = db_.getErrorMsg();
+        const std::size_t colon = message.rfind(": ");
+        const std::string claim(colon == std::string_view::npos ? message : message.substr(colon + 2));
+        problems.push_back(
+            problem_at(file, row, constrained_column(table.name, claim), claim, "correct the cell"));
+    }
+}
+
+void Loader::put_aside(const TableFile& file, const CsvRow& row, const std::vector<Problem>& problems) {
+    set_aside_.add(row.bytes, problems);
+    remember_aside(file, row);
+    for (const Problem& problem : problems) {
+        ++report_.problem_count;
+        if (report_.problems.size() < options_.most_problems) report_.problems.push_back(problem);
+    }
+    const Problem& first = problems.front();
+    const auto key = std::make_tuple(std::string(file.table->name), first.subject, first.expected);
+    const auto known = reasons_.find(key);
+    if (known != reasons_.end())
+        ++known->second;
+    else if (reasons_.size() < most_reasons)
+        reasons_[key] = 1;
+}
+
+void Loader::remember_aside(const TableFile& file, const CsvRow& row) {
+    if (file.table->name != "parts" && file.table->name != "motors" && file.table->name != "modules") return;
+    aside_.push_back(aside_key(file.table->name, cleaned(cell_text(file, row, "part_id"))));
+    aside_sorted_ = false;
+}
+
+bool Loader::was_set_aside(std::string_view table, std::string_view part_id) {
+    if (!aside_sorted_) std::sort(aside_.begin(), aside_.end());
+    aside_sorted_ = true;
+    const auto known = [&](std::string_view name) {
+        return std::binary_search(aside_.begin(), aside_.end(), aside_key(name, part_id));
+    };
+    return known(table) || known("parts");
+}
+
+void Loader::tell(const TableFile& file, std::int64_t rows) {
+    if (!options_.progress) return;
+    options_.progress({"rows", file.path.string(), bytes_before_ + file.csv.bytes_read(), bytes_in_all_,
+                       report_.rows_in + rows});
+}
+
+}  // namespace endbell

@@ -1,0 +1,51 @@
+// Fills the tables of a private database from CSV files, row by row; what it cannot take it sets aside.
+#pragma once
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <map>
+#include <optional>
+#include <string>
+#include <tuple>
+#include <vector>
+
+#include "engine/catalog/import.hpp"
+#include "engine/catalog/set_aside.hpp"
+#include "engine/catalog/table_file.hpp"
+
+namespace endbell {
+
+class Loader {
+  public:
+    Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& options, ImportReport& report);
+
+    /// Files in the order of their tables: parents first.
+    void load(std::vector<TableFile>& files);
+
+  private:
+    struct Target;  // the prepared statements of one table
+
+    void load_file(TableFile& file, Target& target, FileReport& counts);
+    void load_row(const TableFile& file, const CsvRow& row, Target& target, std::vector<Problem>& problems);
+    void check_kind(const TableFile& file, const CsvRow& row, const std::vector<Stored>& values,
+                    Target& target, std::vector<Problem>& problems);
+    void refused_by_store(const TableFile& file, const CsvRow& row, int code, std::vector<Problem>& problems);
+    void missing_parent(const TableFile& file, const CsvRow& row, std::string_view parent,
+                        std::vector<Problem>& problems);
+    void put_aside(const TableFile& file, const CsvRow& row, const std::vector<Problem>& problems);
+    void remember_aside(const TableFile& file, const CsvRow& row);
+    bool was_set_aside(std::string_view table, std::string_view part_id);
+    void tell(const TableFile& file, std::int64_t rows);
+
+    SQLite::Database& db_;
+    SetAside& set_aside_;
+    const ImportOptions& options_;
+    ImportReport& report_;
+    std::uint64_t bytes_in_all_ = 0;
+    std::uint64_t bytes_before_ = 0;
+    std::map<std::tuple<std::string, std::string, std::string>, std::int64_t> reasons_;
+    /// Fingerprints of "table|part_id" set aside: only to say why a child has no parent.
+    std::vector<std::uint64_t> aside_;
+    bool aside_sorted_ = true;
+};
+
+}  // namespace endbell

@@ -1,0 +1,158 @@
+#include "engine/catalog/row_values.hpp"
+
+#include <fmt/format.h>
+
+#include "engine/base/text.hpp"
+#include "engine/model/limits.hpp"
+#include "engine/units/money.hpp"
+
+namespace endbell {
+
+namespace {
+
+std::size_t column_index(const Table& table, std::string_view name) {
+    std::size_t i = 0;
+    while (i < table.columns.size() && table.columns[i].name != name) ++i;
+    return i;
+}
+
+std::string text_of(const Stored& value) {
+    const auto* text = std::get_if<std::string>(&value);
+    return text != nullptr ? *text : "";
+}
+
+/// Columns of one row that only make sense together.
+class RowSettler {
+  public:
+    RowSettler(const TableFile& file, const CsvRow& row, std::vector<Stored>& values,
+               std::vector<Problem>& problems)
+        : file_(file), row_(row), values_(values), problems_(problems) {}
+
+    void settle() {
+        if (file_.table->name == "motors") settle_rotation();
+        if (file_.table->name == "offers") {
+            settle_amount("price");
+            settle_amount("core_credit");
+        }
+        if (file_.table->name == "limits") settle_limit();
+    }
+
+  private:
+    Stored& value(std::string_view column) { return values_[column_index(*file_.table, column)]; }
+    void complain(std::string_view column, std::string expected, std::string todo) {
+        problems_.push_back(problem_at(file_, row_, column, std::move(expected), std::move(todo)));
+    }
+
+    /// "CWSE" and "CCWSE" bring their viewing end; the other column may not say otherwise.
+    void settle_rotation() {
+        const std::string turned = text_of(value("rotation"));
+        if (turned != "CWSE" && turned != "CCWSE") return;
+        const std::string viewed = text_of(value("rotation_viewed_from"));
+        if (viewed == "lead end") {
+            complain("rotation", "the same viewing end as in rotation_viewed_from",
+                     "write the end once, in rotation_viewed_from");
+        }
+        value("rotation") = turned.substr(0, turned.size() - 2);
+        value("rotation_viewed_from") = std::string("shaft end");
+    }
+
+    void settle_amount(std::string_view column) {
+        const std::string text = text_of(value(column));
+        const std::optional<Currency> money = currency(text_of(value("currency")));
+        if (text.empty() || !money) return;
+        const std::optional<Money> amount = read_amount(text, *money);
+        if (!amount || amount->minor() < 0) {
+            complain(column, fmt::format("an amount such as 1234.50, at most {} places", money->digits),
+                     "correct the cell, or give the column a decimal comma in the column map");
+            return;
+        }
+        value(column) = amount->amount();
+    }
+
+    /// A shop may tighten a limit, never loosen it.
+    void settle_limit() {
+        const auto* number = std::get_if<double>(&value("value"));
+        const std::string id = text_of(value("limit"));
+        Limits limits;
+        if (number == nullptr || !limits.has(id)) return;
+        const Limit own = limits.row(id);
+        if (limits.tighten(id, *number, text_of(value("set_by"))) != Limits::Tightening::looser) return;
+        complain("value",
+                 fmt::format("{} {:.12g} {}", own.stricter == Stricter::lower ? "at most" : "at least",
+                             own.value, own.unit),
+                 "a shop may tighten a limit, never loosen it: remove the row");
+    }
+
+    const TableFile& file_;
+    const CsvRow& row_;
+    std::vector<Stored>& values_;
+    std::vector<Problem>& problems_;
+};
+
+bool has_more_cells(const TableFile& file, const CsvRow& row) {
+    for (std::size_t i = file.csv.header().cells.size(); i < row.cells.size(); ++i) {
+        if (!trimmed(row.cells[i]).empty()) return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+std::string_view cell_text(const TableFile& file, const CsvRow& row, std::string_view column) {
+    const std::size_t i = column_index(*file.table, column);
+    if (i >= file.feeds.size() || !file.feeds[i].present) return {};
+    if (file.feeds[i].source.from.empty()) return file.feeds[i].source.value;
+    return file.feeds[i].cell < row.cells.size() ? std::string_view(row.cells[file.feeds[i].cell])
+                                                 : std::string_view();
+}
+
+Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view column, std::string expected,
+                   std::string todo) {
+    Problem problem{
+        {file.path.string(), row.line, 0}, std::string(column), "", std::move(expected), std::move(todo)};
+    const std::size_t i = column_index(*file.table, column);
+    if (i >= file.feeds.size() || !file.feeds[i].present) return problem;
+    const Feed& feed = file.feeds[i];
+    if (!feed.source.from.empty()) problem.at.column = static_cast<int>(feed.cell) + 1;
+    if (lower(cleaned(feed.header)) != column) problem.subject += " (" + feed.header + ")";
+    problem.value = std::string(cell_text(file, row, column).substr(0, 200));
+    return problem;
+}
+
+std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, std::vector<Problem>& problems) {
+    const std::size_t wanted = file.csv.header().cells.size();
+    if (row.cells.size() < wanted || has_more_cells(file, row)) {
+        problems.push_back({{file.path.string(), row.line, 0},
+                            "row",
+                            joined(row.cells, "|").substr(0, 200),
+                            fmt::format("{} cells, as in the header, not {}", wanted, row.cells.size()),
+                            "look for a missing or an extra delimiter, or an unquoted one inside a cell"});
+        return {};
+    }
+    std::vector<Stored> values(file.table->columns.size());
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const Column& column = file.table->columns[i];
+        const Feed& feed = file.feeds[i];
+        std::string text;
+        if (feed.present)
+            text = cleaned(translated(feed.source, feed.source.from.empty() ? "" : row.cells[feed.cell]));
+        if (says_nothing(text)) {
+            if (column.when_empty.data() != nullptr)
+                values[i] = std::string(column.when_empty);
+            else if (column.need == Need::required) {
+                problems.push_back(
+                    problem_at(file, row, column.name, "a value: this column is required", "fill the cell"));
+            }
+            continue;
+        }
+        Cell cell = column.read(text);
+        if (!cell.is_read())
+            problems.push_back(problem_at(file, row, column.name, cell.expected, cell.todo));
+        else
+            values[i] = std::move(cell.value);
+    }
+    if (problems.empty()) RowSettler(file, row, values, problems).settle();
+    return values;
+}
+
+}  // namespace endbell

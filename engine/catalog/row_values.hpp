@@ -1,0 +1,22 @@
+// One CSV row to the values of one table row, or to everything that is wrong with it.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "engine/base/problem.hpp"
+#include "engine/catalog/table_file.hpp"
+
+namespace endbell {
+
+/// The values in the order of the table's columns. Problems are added for every cell that cannot be read; the
+/// values mean nothing then.
+std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, std::vector<Problem>& problems);
+
+/// The text that stands for a column in a row, before reading: "" when the file lacks it.
+std::string_view cell_text(const TableFile& file, const CsvRow& row, std::string_view column);
+
+/// A problem at one column of a row.
+Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view column, std::string expected,
+                   std::string todo);
+
+}  // namespace endbell

@@ -1,0 +1,315 @@
+#include "engine/catalog/stored_catalog.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <deque>
+#include <set>
+
+#include "engine/base/check.hpp"
+#include "engine/base/text.hpp"
+#include "engine/catalog/database.hpp"
+#include "engine/catalog/digest.hpp"
+#include "engine/catalog/numbers.hpp"
+#include "engine/catalog/row_reader.hpp"
+
+namespace endbell {
+
+namespace {
+
+const Table& table(std::string_view name) {
+    const Table* found = find_table(name);
+    check(found != nullptr, "every table that the store reads is in columns.cpp");
+    return *found;
+}
+
+/// The rows of one table, either of one part or of all parts in ascending order of part_id.
+class Rows {
+  public:
+    Rows(SQLite::Database& db, std::string_view name, bool of_one_part)
+        : statement_(db, of_one_part ? select_all(table(name), "WHERE part_id = ? " + in_order(table(name)))
+                                     : select_all(table(name), in_order(table(name)))),
+          of_one_part_(of_one_part) {}
+
+    /// Visits the rows of `part_id`. Of all parts: ids must ascend from call to call.
+    template <class Visit>
+    void of(const std::string& part_id, Visit visit) {
+        if (of_one_part_) {
+            statement_.reset();
+            statement_.bind(1, part_id);
+            more_ = statement_.executeStep();
+        } else if (!begun_) {
+            more_ = statement_.executeStep();
+        }
+        begun_ = true;
+        while (more_) {
+            const int order = of_one_part_ ? 0 : statement_.getColumn(0).getString().compare(part_id);
+            if (order > 0) return;
+            if (order == 0) visit(statement_);
+            more_ = statement_.executeStep();
+        }
+        if (of_one_part_) statement_.reset();
+    }
+
+  private:
+    SQLite::Statement statement_;
+    bool of_one_part_;
+    bool begun_ = false;
+    bool more_ = false;
+};
+
+/// Everything that hangs on a part.
+class PartRows {
+  public:
+    PartRows(SQLite::Database& db, bool of_one_part)
+        : motors_(db, "motors", of_one_part),
+          ratings_(db, "motor_ratings", of_one_part),
+          taps_(db, "taps", of_one_part),
+          terminals_(db, "terminals", of_one_part),
+          modules_(db, "modules", of_one_part),
+          fits_(db, "module_fits", of_one_part),
+          cures_(db, "accessories", of_one_part),
+          excludes_(db, "accessory_excludes", of_one_part) {}
+
+    void fill(Part& part) {
+        if (part.motor) fill_motor(part.id, *part.motor);
+        if (part.module) fill_module(part.id, *part.module);
+        if (part.accessory) fill_accessory(part.id, *part.accessory);
+    }
+
+  private:
+    void fill_motor(const std::string& id, Motor& motor) {
+        motors_.of(id, [&](SQLite::Statement& row) { read_motor(row, motor); });
+        ratings_.of(id, [&](SQLite::Statement& row) { motor.ratings.push_back(read_rating(row)); });
+        taps_.of(id, [&](SQLite::Statement& row) { motor.taps.push_back(read_tap(row)); });
+        terminals_.of(id, [&](SQLite::Statement& row) { motor.terminals.push_back(read_terminal(row)); });
+    }
+    void fill_module(const std::string& id, Module& module) {
+        modules_.of(id, [&](SQLite::Statement& row) { read_module(row, module); });
+        fits_.of(id, [&](SQLite::Statement& row) { module.fits.push_back(row.getColumn(1).getString()); });
+        terminals_.of(id, [&](SQLite::Statement& row) { module.terminals.push_back(read_terminal(row)); });
+    }
+    void fill_accessory(const std::string& id, Accessory& accessory) {
+        cures_.of(id, [&](SQLite::Statement& row) { accessory.cures.push_back(read_cure(row)); });
+        excludes_.of(
+            id, [&](SQLite::Statement& row) { accessory.excludes.push_back(row.getColumn(1).getString()); });
+    }
+
+    Rows motors_, ratings_, taps_, terminals_, modules_, fits_, cures_, excludes_;
+};
+
+}  // namespace
+
+struct StoredCatalog::State {
+    explicit State(const std::filesystem::path& path)
+        : file(path),
+          db(open_finished(path)),
+          parts(db, select_all(table("parts"), "WHERE part_id = ?")),
+          part_rows(db, true),
+          offers(db, select_all(table("offers"), "WHERE part_id = ? ORDER BY branch, seller")),
+          references(
+              db, select_all(table("cross_references"), "WHERE old_number = ? ORDER BY part_id, relation")),
+          by_part(db,
+                  select_all(table("cross_references"), "WHERE part_id = ? ORDER BY old_number, relation")),
+          labour(db, select_all(table("labour_tasks"), "WHERE task = ?")),
+          numbers(db, "SELECT number, part_id FROM numbers WHERE sight_key = ? ORDER BY number, part_id"),
+          stamp(read_generation(db)) {
+        SQLite::Statement rows(db, select_all(table("limits"), "ORDER BY \"limit\""));
+        while (rows.executeStep()) {
+            const std::string id = rows.getColumn(0).getString();
+            if (limits.tighten(id, rows.getColumn(1).getDouble(), rows.getColumn(2).getString()) !=
+                Limits::Tightening::accepted) {
+                RowReader::damaged(id);
+            }
+        }
+    }
+
+    /// (number, part_id) pairs whose number has the same letters and digits (`alike` false), or only looks
+    /// alike (true).
+    std::vector<NearMiss> numbered(std::string_view number, bool alike) {
+        std::vector<NearMiss> found;
+        const std::string key = number_key(number);
+        numbers.reset();
+        numbers.bind(1, sight_key(number));
+        while (numbers.executeStep()) {
+            NearMiss miss{numbers.getColumn(0).getString(), numbers.getColumn(1).getString()};
+            if ((number_key(miss.number) != key) == alike) found.push_back(std::move(miss));
+        }
+        return found;
+    }
+
+    std::filesystem::path file;
+    SQLite::Database db;
+    SQLite::Statement parts;
+    PartRows part_rows;
+    SQLite::Statement offers;
+    SQLite::Statement references;
+    SQLite::Statement by_part;
+    SQLite::Statement labour;
+    SQLite::Statement numbers;
+    GenerationRow stamp;
+    Limits limits;
+};
+
+StoredCatalog::StoredCatalog(const std::filesystem::path& file)
+    : state_(guarded(file, [&] { return std::make_unique<State>(file); })) {}
+StoredCatalog::~StoredCatalog() = default;
+
+void StoredCatalog::each_part(const std::function<void(const Part&)>& visit) const {
+    guarded(state_->file, [&] {
+        SQLite::Statement parts(state_->db, select_all(table("parts"), "ORDER BY part_id"));
+        PartRows rows(state_->db, false);
+        while (parts.executeStep()) {
+            Part part = read_part(parts);
+            rows.fill(part);
+            visit(part);
+        }
+    });
+}
+
+std::optional<Part> StoredCatalog::part(std::string_view id) const {
+    return guarded(state_->file, [&]() -> std::optional<Part> {
+        state_->parts.reset();
+        state_->parts.bind(1, std::string(id));
+        if (!state_->parts.executeStep()) return std::nullopt;
+        Part part = read_part(state_->parts);
+        state_->parts.reset();
+        state_->part_rows.fill(part);
+        return part;
+    });
+}
+
+std::vector<Offer> StoredCatalog::offers(std::string_view part_id) const {
+    return guarded(state_->file, [&] {
+        std::vector<Offer> found;
+        state_->offers.reset();
+        state_->offers.bind(1, std::string(part_id));
+        while (state_->offers.executeStep()) found.push_back(read_offer(state_->offers));
+        return found;
+    });
+}
+
+std::vector<CrossReference> StoredCatalog::references(std::string_view old_number) const {
+    return guarded(state_->file, [&] {
+        std::set<std::string> spellings;
+        for (const NearMiss& same : state_->numbered(old_number, false)) spellings.insert(same.number);
+        std::vector<CrossReference> found;
+        for (const std::string& spelling : spellings) {
+            state_->references.reset();
+            state_->references.bind(1, spelling);
+            while (state_->references.executeStep()) found.push_back(read_reference(state_->references));
+        }
+        return found;
+    });
+}
+
+std::optional<LabourTask> StoredCatalog::labour(std::string_view task) const {
+    return guarded(state_->file, [&]() -> std::optional<LabourTask> {
+        state_->labour.reset();
+        state_->labour.bind(1, std::string(task));
+        if (!state_->labour.executeStep()) return std::nullopt;
+        return read_labour(state_->labour);
+    });
+}
+
+const Limits& StoredCatalog::limits() const {
+    return state_->limits;
+}
+int StoredCatalog::generation() const {
+    return state_->stamp.number;
+}
+std::string StoredCatalog::digest() const {
+    return state_->stamp.digest;
+}
+std::string StoredCatalog::stamp() const {
+    return fmt::format("generation {}, digest {}", generation(), digest());
+}
+
+std::vector<std::string> StoredCatalog::parts_numbered(std::string_view number) const {
+    return guarded(state_->file, [&] {
+        std::set<std::string> ids;
+        for (const NearMiss& same : state_->numbered(number, false)) {
+            const std::optional<Part> found = part(same.part_id);
+            const bool own = found && (number_key(found->id) == number_key(number) ||
+                                       number_key(found->number) == number_key(number));
+            if (own) ids.insert(same.part_id);
+        }
+        return std::vector<std::string>(ids.begin(), ids.end());
+    });
+}
+
+std::vector<NearMiss> StoredCatalog::near_misses(std::string_view number) const {
+    return guarded(state_->file, [&] { return state_->numbered(number, true); });
+}
+
+Succession StoredCatalog::succession(std::string_view number) const {
+    Succession chain;
+    std::set<std::string> passed{number_key(number)};
+    std::deque<std::string> open{std::string(number)};
+    while (!open.empty()) {
+        const std::string from = open.front();
+        open.pop_front();
+        // A number may stand for a part under its id and under its number: both are the same thing.
+        std::set<std::string> names{from};
+        for (const std::string& id : parts_numbered(from)) {
+            names.insert(id);
+            names.insert(part(id)->number);
+        }
+        for (const std::string& name : names) passed.insert(number_key(name));
+        std::vector<SuccessionStep> steps;
+        for (const std::string& name : names) {
+            for (const CrossReference& r : references(name)) {
+                if (r.relation == Relation::supersedes) steps.push_back({from, r.part_id, r.source});
+            }
+            guarded(state_->file, [&] {
+                state_->by_part.reset();
+                state_->by_part.bind(1, name);
+                while (state_->by_part.executeStep()) {
+                    const CrossReference r = read_reference(state_->by_part);
+                    if (r.relation == Relation::superseded_by)
+                        steps.push_back({from, r.old_number, r.source});
+                }
+            });
+        }
+        std::set<std::string> targets;
+        for (SuccessionStep& step : steps) {
+            if (!targets.insert(number_key(step.to)).second) continue;
+            if (passed.insert(number_key(step.to)).second)
+                open.push_back(step.to);
+            else
+                chain.cycle = true;
+            chain.steps.push_back(std::move(step));
+        }
+        if (steps.empty() && !chain.steps.empty()) {
+            const std::vector<std::string> ids = parts_numbered(from);
+            chain.ends.push_back(ids.empty() ? from : ids.front());
+        }
+    }
+    std::sort(chain.ends.begin(), chain.ends.end());
+    chain.ends.erase(std::unique(chain.ends.begin(), chain.ends.end()), chain.ends.end());
+    return chain;
+}
+
+std::vector<TableRows> StoredCatalog::rows_of(std::string_view part_id) const {
+    return guarded(state_->file, [&] {
+        std::vector<TableRows> all;
+        for (const Table& each : tables()) {
+            if (find_column(each, "part_id") == nullptr) continue;
+            SQLite::Statement rows(state_->db, select_all(each, "WHERE part_id = ? " + in_order(each)));
+            rows.bind(1, std::string(part_id));
+            TableRows found;
+            found.table = std::string(each.name);
+            for (const Column& column : each.columns) found.columns.emplace_back(column.name);
+            while (rows.executeStep()) {
+                found.rows.emplace_back();
+                for (int i = 0; i < rows.getColumnCount(); ++i)
+                    found.rows.back().push_back(column_value(rows.getColumn(i)));
+            }
+            if (!found.rows.empty()) all.push_back(std::move(found));
+        }
+        if (all.empty() || all.front().table != "parts") all.clear();
+        return all;
+    });
+}
+
+}  // namespace endbell

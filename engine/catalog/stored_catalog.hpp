@@ -1,0 +1,76 @@
+// A catalog file behind the Catalog interface. Reads rows when they are asked for and holds none.
+#pragma once
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/catalog/cell.hpp"
+#include "engine/model/catalog.hpp"
+
+namespace endbell {
+
+/// A number that looks like the one asked for when characters are misread for each other (0/O, 1/I, 5/S,
+/// 8/B).
+struct NearMiss {
+    std::string number;  // as the catalog has it
+    std::string part_id;
+};
+
+/// One step from an old part to what took its place.
+struct SuccessionStep {
+    std::string from;
+    std::string to;
+    std::string source;
+};
+
+struct Succession {
+    std::vector<SuccessionStep> steps;  // in the order in which they are reached
+    std::vector<std::string> ends;  // the newest numbers, each once; parts of this catalog by their part_id
+    bool cycle = false;             // some step comes back to a number that was passed
+};
+
+/// All rows of one table that belong to a part, as they are stored.
+struct TableRows {
+    std::string table;
+    std::vector<std::string> columns;
+    std::vector<std::vector<Stored>> rows;
+};
+
+/// One user at a time. Every member throws BadData when the file turns out to be damaged.
+class StoredCatalog : public Catalog {
+  public:
+    /// Throws BadData when `file` is no catalog of this schema version.
+    explicit StoredCatalog(const std::filesystem::path& file);
+    ~StoredCatalog() override;
+
+    /// One pass over each table; part rows come from parallel readers, so a million parts are no million
+    /// look-ups.
+    void each_part(const std::function<void(const Part&)>& visit) const override;
+    std::optional<Part> part(std::string_view id) const override;
+    std::vector<Offer> offers(std::string_view part_id) const override;
+    std::vector<CrossReference> references(std::string_view old_number) const override;
+    std::optional<LabourTask> labour(std::string_view task) const override;
+    const Limits& limits() const override;
+    std::string stamp() const override;
+
+    /// Parts whose id or number has these letters and digits, ascending by id.
+    std::vector<std::string> parts_numbered(std::string_view number) const;
+    /// Near misses of a number that nothing in the catalog has; ascending by (number, part_id).
+    std::vector<NearMiss> near_misses(std::string_view number) const;
+    /// Follows "supersedes" and "superseded by" from an old number or part id to what is sold today.
+    Succession succession(std::string_view number) const;
+    /// Everything the catalog knows of a part: its rows in every table that has any. Empty when there is no
+    /// such part.
+    std::vector<TableRows> rows_of(std::string_view part_id) const;
+
+    int generation() const;
+    std::string digest() const;
+
+  private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+}  // namespace endbell
