@@ -1,0 +1,284 @@
+#include <boost/test/unit_test.hpp>
+
+#include "cost_world.hpp"
+
+using namespace endbell;
+using namespace endbell::cost_world;
+
+BOOST_AUTO_TEST_CASE(margin_labour_trip_and_tax_on_parts_add_up_to_902_38) {
+    // 185 at 60 % margin 462.50; 2.5 h at 125 = 312.50; trip 95; 7 % of 462.50 = 32.375, half away from
+    // zero 32.38.
+    const CostOption option = ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
+    BOOST_TEST(line(option, "part")->minor() == 46'250);
+    BOOST_TEST(line(option, "labour")->minor() == 31'250);
+    BOOST_TEST(line(option, "trip")->minor() == 9'500);
+    BOOST_TEST(line(option, "tax")->minor() == 3'238);
+    BOOST_REQUIRE(option.today);
+    BOOST_TEST(option.today->minor() == 90'238);
+    BOOST_TEST(option.way == "universal");
+    BOOST_TEST(option.lines.at(0).priced_by == "margin");
+    BOOST_TEST(option.lines.at(0).cost->minor() == 18'500);
+}
+
+BOOST_AUTO_TEST_CASE(tax_on_parts_and_labour_is_rounded_once) {
+    FailedUnit j = job();
+    j.shop.labour_tax = known(percent(7));
+    // 7 % of 462.50 + 312.50 + 95.00 = 60.90; two roundings would give 60.91.
+    BOOST_TEST(line(ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0), "tax")->minor() ==
+               6'090);
+}
+
+BOOST_AUTO_TEST_CASE(an_emergency_rate_adds_half_of_the_labour) {
+    FailedUnit j = job();
+    j.shop.emergency = known(percent(150));
+    BOOST_TEST(
+        line(ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0), "emergency")->minor() ==
+        15'625);
+}
+
+BOOST_AUTO_TEST_CASE(a_markup_is_on_cost_and_a_margin_is_of_price) {
+    FailedUnit j = job();
+    j.shop.margin = {};
+    j.shop.markup = known(percent(100));
+    const CostOption marked = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
+    BOOST_TEST(line(marked, "part")->minor() == 37'000);
+    BOOST_TEST(marked.lines.at(0).priced_by == "markup");
+    j.shop.margin = known(percent(60));
+    const CostOption both = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
+    BOOST_TEST(!both.today);
+    BOOST_TEST(has(both.lacking, "shop.markup and shop.margin"));
+}
+
+BOOST_AUTO_TEST_CASE(a_missing_price_a_stale_one_and_another_currency_each_leave_the_total_open) {
+    for (const auto& spoil : {+[](Offer& o) { o.price.reset(); }, +[](Offer& o) { o.as_of = "2025-12-01"; },
+                              +[](Offer& o) { o.as_of = "last week"; },
+                              +[](Offer& o) { o.price = Money(18'500, *currency("CAD")); }}) {
+        Offer o = offer("M-1", 18'500);
+        spoil(o);
+        const CostOption option = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
+        BOOST_TEST(!option.today);
+        BOOST_TEST(!option.per_year);
+        BOOST_TEST(has(option.lacking, "offers M-1"));
+        BOOST_TEST(option.so_far.has_value());
+    }
+    BOOST_TEST(has(ledger(job(), {priced(motor("M-1"), std::nullopt)}).options.at(0).lacking, "offers M-1"));
+}
+
+BOOST_AUTO_TEST_CASE(a_stale_price_is_shown_as_stale_and_thirty_days_are_not_yet_stale) {
+    Offer o = offer("M-1", 18'500);
+    o.as_of = "2025-12-16";  // 30 days before 2026-01-15: limit price.age
+    BOOST_TEST(ledger(job(), {priced(motor("M-1"), o)}).options.at(0).today.has_value());
+    o.as_of = "2025-12-15";
+    const CostOption option = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
+    BOOST_TEST(option.lines.at(0).stale);
+    BOOST_TEST(!option.today);
+}
+
+BOOST_AUTO_TEST_CASE(without_a_date_the_age_of_a_price_is_a_question) {
+    FailedUnit j = job();
+    j.shop.as_of = {};
+    const CostOption option = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
+    BOOST_TEST(!option.today);
+    BOOST_TEST(has(option.lacking, "shop.as_of"));
+}
+
+BOOST_AUTO_TEST_CASE(an_unknown_hour_figure_or_labour_rate_is_a_question) {
+    PlainCatalog c = shop();
+    c.labour_list.clear();
+    BOOST_TEST(has(ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500))}, c).options.at(0).lacking,
+                   "labour motor swap"));
+    FailedUnit j = job();
+    j.shop.labour_rate = {};
+    const CostOption option = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
+    BOOST_TEST(has(option.lacking, "shop.labour_rate"));
+    BOOST_TEST(!option.today);
+}
+
+BOOST_AUTO_TEST_CASE(a_part_that_comes_later_costs_a_second_visit) {
+    const CostOption option = ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500, 0, 4))}).options.at(0);
+    BOOST_TEST(line(option, "second visit")->minor() == 9'500);
+    BOOST_TEST(*option.lead_days == 4);
+    Offer o = offer("M-1", 18'500, 0);
+    o.lead_days.reset();
+    const CostOption unknown = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
+    BOOST_TEST(!unknown.lead_days);
+    BOOST_TEST(has(unknown.not_counted, "lead time"));
+    BOOST_TEST(!line(unknown, "second visit"));
+}
+
+BOOST_AUTO_TEST_CASE(a_core_credit_comes_off_after_tax) {
+    Offer o = offer("M-1", 18'500);
+    o.core_credit = cents(2'000);
+    const CostOption option = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
+    BOOST_TEST(line(option, "tax")->minor() == 3'238);
+    BOOST_TEST(line(option, "core credit")->minor() == -2'000);
+    BOOST_TEST(option.today->minor() == 88'238);
+}
+
+BOOST_AUTO_TEST_CASE(kit_parts_and_their_work_are_lines_of_their_own) {
+    PricedCandidate c = priced(motor("M-1", Family::constant_torque), offer("M-1", 18'500));
+    c.kit.parts.push_back({"B-1", offer("B-1", 400), {0}});
+    c.kit.work.push_back({"airflow setup", 1000, {1}, true, "shop table"});
+    const CostOption option = ledger(job(), {c}).options.at(0);
+    BOOST_TEST(line(option, "kit part")->minor() == 1'000);
+    BOOST_TEST(line(option, "labour")->minor() == 50'000);  // 3.0 h retrofit swap + 1.0 h setup
+    BOOST_TEST(option.way == "retrofit");
+}
+
+BOOST_AUTO_TEST_CASE(a_kit_that_does_not_cure_everything_leaves_the_total_open) {
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    c.kit.uncured.push_back(0);
+    BOOST_TEST(has(ledger(job(), {c}).options.at(0).lacking, "kit M-1"));
+}
+
+BOOST_AUTO_TEST_CASE(ways_are_told_apart) {
+    FailedUnit j = job();
+    j.unit.old_part_number = known(std::string("m 1"));
+    Part module;
+    module.id = "C-1";
+    module.kind = PartKind::module;
+    module.module = Module{};
+    j.equipment.replacement_price = known(cents(400'000));
+    const Ledger all = ledger(
+        j, {priced(motor("M-1"), offer("M-1", 1)), priced(motor("M-2"), offer("M-2", 1)),
+            priced(motor("M-3", Family::constant_torque), offer("M-3", 1)), priced(module, offer("C-1", 1))});
+    BOOST_REQUIRE(all.options.size() == 5);
+    BOOST_TEST(all.options[0].way == "same motor");
+    BOOST_TEST(all.options[1].way == "universal");
+    BOOST_TEST(all.options[2].way == "retrofit");
+    BOOST_TEST(all.options[3].way == "module");
+    BOOST_TEST(all.options[4].way == "equipment");
+    BOOST_TEST(all.options[4].today->minor() == 400'000);
+}
+
+BOOST_AUTO_TEST_CASE(energy_comes_from_each_call_s_tap_and_its_hours) {
+    FailedUnit j = job();
+    j.controls.cool_hours = known(1000.0);
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    c.air = air(500, 400);
+    const CostOption option = ledger(j, {c}).options.at(0);
+    BOOST_REQUIRE(option.energy_lines.size() == 2);
+    BOOST_TEST(!option.energy_lines[0].hours_assumed);
+    BOOST_TEST(option.energy_lines[1].hours == 830);  // 10 CFR 430 App. AA, from memory
+    BOOST_TEST(option.energy_lines[1].hours_assumed);
+    BOOST_TEST(option.energy_per_year->in(kilowatt_hour) == 832, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(option.energy_cost->minor() == 13'312);  // 832 kWh at 0.16
+}
+
+BOOST_AUTO_TEST_CASE(a_call_of_unknown_power_makes_the_whole_energy_unknown) {
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    c.air = air(500, 400);
+    c.air.calls[1].tap.reset();
+    c.air.calls[1].met = false;
+    const CostOption option = ledger(job(), {c}).options.at(0);
+    BOOST_TEST(!option.energy_per_year);
+    BOOST_TEST(has(option.not_counted, "energy"));
+}
+
+BOOST_AUTO_TEST_CASE(yearly_costs_are_not_ranked_when_energy_is_known_for_some_only) {
+    PricedCandidate a = priced(motor("M-1"), offer("M-1", 18'500));
+    PricedCandidate b = priced(motor("M-2"), offer("M-2", 19'500));
+    a.air = air(500, 400);
+    const Ledger some = ledger(job(), {a, b});
+    BOOST_TEST(*some.cheapest_today == 0);
+    BOOST_TEST(!some.cheapest_per_year);
+    b.air = air(200, 150);
+    BOOST_TEST(*ledger(job(), {a, b}).cheapest_per_year == 1);
+}
+
+BOOST_AUTO_TEST_CASE(a_rate_is_real_or_nominal_never_both) {
+    FailedUnit j = job();
+    const PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    BOOST_TEST(ledger(j, {c}).rate_kind == "real");
+    BOOST_TEST(ledger(j, {c}).discount_rate == .03);
+    BOOST_TEST(ledger(j, {c}).rate_source == "10-cfr-436.14");
+    j.shop.nominal_discount_rate = known(percent(5));
+    BOOST_TEST(ledger(j, {c}).rate_kind == "nominal");
+    j.shop.energy_escalation = known(percent(1));
+    const Ledger refused = ledger(j, {c});
+    BOOST_TEST(has(refused.lacking, "shop.nominal_discount_rate and shop.energy_escalation"));
+    BOOST_TEST(!refused.options.at(0).per_year);
+    j.shop.real_discount_rate = known(percent(3));
+    BOOST_TEST(has(ledger(j, {c}).lacking, "shop.real_discount_rate and shop.nominal_discount_rate"));
+}
+
+BOOST_AUTO_TEST_CASE(a_cost_a_year_is_over_the_option_s_own_life) {
+    FailedUnit j = job();
+    const PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    BOOST_TEST(ledger(j, {c}).options.at(0).life_years == 15);
+    BOOST_TEST(ledger(j, {c}).options.at(0).per_year->minor() == 7'559);  // 902.38 x CRF(3 %, 15) = .0837666
+    j.equipment.remaining_years = known(5.0);
+    const CostOption ends = ledger(j, {c}).options.at(0);
+    BOOST_TEST(ends.life_source == "equipment.remaining_years");
+    BOOST_TEST(ends.per_year->minor() == 19'704);  // 902.38 x .2183546
+}
+
+BOOST_AUTO_TEST_CASE(a_killer_left_alone_is_expected_to_cost_the_job_again) {
+    Diagnosis d;
+    d.fault = Fault::motor;
+    d.causes.push_back({"high static pressure", "measured.static_total", "static-0.8", .12, .05});
+    const Ledger l = ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500))}, shop(), d);
+    BOOST_TEST(l.options.at(0).recurrence_uncured->minor() == 10'829);  // 902.38 x .12 = 108.2856
+    BOOST_TEST(l.options.at(0).recurrence_cured->minor() == 4'512);     // x .05 = 45.119
+    BOOST_TEST(l.options.at(0).per_year->minor() == 7'559 + 10'829);
+    BOOST_TEST(l.cure.total->minor() == 50'000);  // 4 h of duct repair
+}
+
+BOOST_AUTO_TEST_CASE(a_failed_capacitor_is_priced_as_a_capacitor_and_the_motor_stays) {
+    FailedUnit j = job();
+    j.plate.capacitor = known(microfarad(7.5));
+    j.plate.capacitor_volts = known(volt(370));
+    PlainCatalog c = shop();
+    Part cap;
+    cap.id = "C-1";
+    cap.kind = PartKind::accessory;
+    CureRow row{};
+    row.cure = Cure::run_capacitor;
+    row.capacitor = microfarad(7.5);
+    row.capacitor_volts = volt(440);
+    cap.accessory = Accessory{{row}, {}};
+    c.parts_list.push_back(cap);
+    c.offer_list.push_back(offer("C-1", 1'000));
+    Diagnosis d;
+    d.fault = Fault::capacitor;
+    const Ledger l = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}, c, d);
+    BOOST_REQUIRE(l.options.size() == 2);
+    BOOST_TEST(l.options[0].way == "capacitor");
+    BOOST_TEST(l.options[0].part_id == "C-1");
+    // 10.00 at 60 % margin 25.00; 0.5 h 62.50; trip 95.00; tax 1.75
+    BOOST_TEST(l.options[0].today->minor() == 18'425);
+    BOOST_TEST(*l.cheapest_today == 0);
+    j.plate.capacitor_volts = {};
+    BOOST_TEST(has(ledger(j, {}, c, d).options.at(0).lacking, "plate.capacitor_volts"));
+}
+
+BOOST_AUTO_TEST_CASE(an_airflow_fault_is_cured_and_the_motor_kept) {
+    Diagnosis d;
+    d.fault = Fault::airflow;
+    d.causes.push_back({"loaded filter", "measured.filter_drop", "common-practice", .12, .05});
+    const Ledger l = ledger(job(), {}, shop(), d);
+    BOOST_TEST(l.options.at(0).way == "keep and cure");
+    BOOST_TEST(l.options.at(0).today->minor() == 12'000);  // 0.2 h 25.00, trip 95.00
+    BOOST_TEST(l.options.at(0).life_years == 7.5);         // half of 12 to 18: age unknown
+}
+
+BOOST_AUTO_TEST_CASE(what_each_option_gives_up_is_said) {
+    FailedUnit j = job();
+    j.plate.family = known(Family::constant_airflow);
+    j.controls.dehumidify = known(DehumidifyLogic::live_is_normal);
+    const CostOption option = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
+    BOOST_TEST(has(option.loses, "constant airflow"));
+    BOOST_TEST(has(option.loses, "humidity control"));
+    BOOST_TEST(has(option.loses, "efficiency"));
+    BOOST_TEST(ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0).loses.empty());
+}
+
+BOOST_AUTO_TEST_CASE(every_total_is_the_sum_of_its_lines) {
+    FailedUnit j = job();
+    j.shop.emergency = known(percent(150));
+    j.shop.labour_tax = known(percent(8.875));
+    const CostOption option = ledger(j, {priced(motor("M-1"), offer("M-1", 18'533, 0, 2))}).options.at(0);
+    Money sum = cents(0);
+    for (const CostLine& l : option.lines) sum = sum + l.amount;
+    BOOST_TEST(option.today->minor() == sum.minor());
+}
