@@ -94,11 +94,12 @@ SpeedText read_speed_text(std::string_view raw) {
     const std::string behind(trimmed(std::string_view(text).substr(joint + 1)));
     const Read<Speed> speed = one_speed(text.substr(0, joint));
     const Read<int> speeds = read_speeds(behind);
+    const bool bare = behind.find_first_not_of("0123456789") == std::string::npos;
+    if (bare && text[joint] == ' ') return out;
     if (!speed.reading || speeds.failed()) return out;
     out.speed = read_as<Speed>(raw, *speed.reading);
     out.speeds = speeds;
     if (!out.speeds.reading.raw.empty()) out.speeds.reading.raw = std::string(raw);
-    const bool bare = behind.find_first_not_of("0123456789") == std::string::npos;
     if (bare && (!speeds.reading || *speeds.reading > 3)) {
         out.speeds = ask<int>(raw, "speeds, or poles?", {behind + " speeds", behind + " poles"});
     }

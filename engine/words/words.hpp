@@ -5,6 +5,7 @@
 #include "engine/words/electrical.hpp"
 #include "engine/words/fold.hpp"
 #include "engine/words/kinds.hpp"
+#include "engine/words/number.hpp"
 #include "engine/words/plain.hpp"
 #include "engine/words/power.hpp"
 #include "engine/words/read.hpp"

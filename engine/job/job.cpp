@@ -1,0 +1,205 @@
+#include "engine/job/job.hpp"
+
+#include <algorithm>
+#include <fstream>
+#include <sstream>
+
+#include "engine/base/text.hpp"
+#include "engine/job/key_row.hpp"
+#include "engine/job/toml_text.hpp"
+#include "engine/job/truth.hpp"
+#include "engine/words/plate_text.hpp"
+
+namespace endbell {
+
+namespace {
+
+const std::vector<std::string>& group_names() {
+    static const std::vector<std::string> names{"unit", "plate", "measured", "equipment", "controls", "shop"};
+    return names;
+}
+
+std::string did_you_mean(std::string_view wanted, const std::vector<std::string>& known,
+                         std::string otherwise) {
+    const std::string near = nearest(wanted, known);
+    return near.empty() ? std::move(otherwise) : "did you mean '" + near + "'?";
+}
+
+/// Names of a group's keys, or ids of all of them.
+std::vector<std::string> key_names(std::string_view group) {
+    std::vector<std::string> names;
+    for (const JobKey& key : job_keys()) {
+        if (group.empty())
+            names.push_back(key.id());
+        else if (key.group == group)
+            names.emplace_back(key.name);
+    }
+    return names;
+}
+
+/// The group in which a key of this name stands, for a key written under another.
+std::string home_of(std::string_view name) {
+    for (const JobKey& key : job_keys()) {
+        if (key.name == name) return std::string(key.group);
+    }
+    return "";
+}
+
+Problem unknown_entry(const job::Entry& entry) {
+    const bool known_group =
+        std::find(group_names().begin(), group_names().end(), entry.group) != group_names().end();
+    if (entry.group.empty()) {
+        return {entry.key_at, entry.name, entry.value, "a group before it, such as [plate]",
+                home_of(entry.name).empty() ? "put it into a group"
+                                            : "put it under [" + home_of(entry.name) + "]"};
+    }
+    if (!known_group) {
+        return {entry.key_at, "[" + entry.group + "]", "", "one of the groups " + joined(group_names(), ", "),
+                did_you_mean(entry.group, group_names(), "rename or remove it")};
+    }
+    const std::string home = home_of(entry.name);
+    return {entry.key_at, entry.group + "." + entry.name, entry.value, "a key of [" + entry.group + "]",
+            home.empty()
+                ? did_you_mean(entry.name, key_names(entry.group), "remove it, or see the list of keys")
+                : "it belongs under [" + home + "]"};
+}
+
+constexpr const char* correct_it = "correct it, or leave the key out: what is missing will be asked for";
+
+void read_entry(FailedUnit& job, const JobKey& key, const job::Entry& entry, std::vector<Problem>& problems) {
+    if (key.quoted && entry.number) {
+        problems.push_back({entry.value_at, key.id(), entry.value, "a text in quotes",
+                            "a bare number loses its zeros: write \"...\""});
+        return;
+    }
+    const std::string expected = key.read(job, entry.value, entry.value_at);
+    if (!expected.empty()) problems.push_back({entry.value_at, key.id(), entry.value, expected, correct_it});
+}
+
+void sort_by_line(std::vector<Problem>& problems) {
+    std::stable_sort(problems.begin(), problems.end(), [](const Problem& a, const Problem& b) {
+        return a.at.line != b.at.line ? a.at.line < b.at.line : a.at.column < b.at.column;
+    });
+}
+
+}  // namespace
+
+const std::vector<JobKey>& job_keys() {
+    static const std::vector<JobKey> keys = [] {
+        std::vector<JobKey> all;
+        for (auto rows : {job::unit_keys, job::plate_keys, job::measured_keys, job::equipment_keys,
+                          job::controls_keys, job::shop_keys}) {
+            for (JobKey& key : rows()) all.push_back(std::move(key));
+        }
+        return all;
+    }();
+    return keys;
+}
+
+const JobKey* job_key(std::string_view id) {
+    for (const JobKey& key : job_keys()) {
+        if (key.id() == id) return &key;
+    }
+    return nullptr;
+}
+
+FailedUnit read_job(std::string_view text, const std::string& filename) {
+    const job::Document document = job::parse_toml(text, filename);
+    std::vector<Problem> problems = document.problems;
+    for (const job::Entry& entry : document.entries) {
+        const bool empty_group =
+            entry.name.empty() && std::count(group_names().begin(), group_names().end(), entry.group) > 0;
+        if (!empty_group && !job_key(entry.group + "." + entry.name))
+            problems.push_back(unknown_entry(entry));
+    }
+    FailedUnit job;
+    job.digest = fingerprint(text);
+    // Keys in table order, those that follow another last: the order of lines in the file means nothing.
+    for (const bool following : {false, true}) {
+        for (const JobKey& key : job_keys()) {
+            if (key.follows.empty() == following) continue;
+            for (const job::Entry& entry : document.entries) {
+                if (entry.group == key.group && entry.name == key.name) read_entry(job, key, entry, problems);
+            }
+        }
+    }
+    for (Problem& problem : job::impossible(job)) problems.push_back(std::move(problem));
+    if (!problems.empty()) {
+        sort_by_line(problems);
+        throw BadData(std::move(problems));
+    }
+    job::doubt(job);
+    return job;
+}
+
+FailedUnit read_job_file(const std::filesystem::path& path) {
+    std::ifstream file(path, std::ios::binary);
+    std::ostringstream text;
+    if (std::filesystem::is_directory(path) || !file || !(text << file.rdbuf())) {
+        throw BadData(
+            Problem{{path.string(), 0, 0}, "the job file", "", "a readable text file", "check the path"});
+    }
+    return read_job(text.str(), path.string());
+}
+
+std::optional<Problem> set_key(FailedUnit& job, std::string_view id, std::string_view value,
+                               const Place& at) {
+    const JobKey* key = job_key(id);
+    if (!key)
+        return Problem{at, std::string(id), std::string(value), "a job key",
+                       did_you_mean(id, key_names(""), "keys look like plate.rotation")};
+    FailedUnit changed = job;
+    const std::string expected = key->read(changed, value, at);
+    if (!expected.empty()) return Problem{at, key->id(), std::string(value), expected, "correct it"};
+    for (const JobKey& follower : job_keys()) {
+        if (follower.follows != id || follower.text(changed).empty()) continue;
+        follower.reread(changed);
+    }
+    const std::vector<Problem> problems = job::impossible(changed);
+    if (!problems.empty()) return problems.front();
+    job::doubt(changed);
+    changed.digest = fingerprint(job.digest + "\n" + std::string(id) + "=" + std::string(value));
+    job = std::move(changed);
+    return std::nullopt;
+}
+
+void set_field(FailedUnit& job, std::string_view key_and_value) {
+    const std::size_t equals = key_and_value.find('=');
+    const std::string id(trimmed(key_and_value.substr(0, equals)));
+    if (equals == std::string_view::npos) {
+        throw BadUsage(Problem{{},
+                               "--set",
+                               std::string(key_and_value),
+                               "KEY=VALUE, such as plate.rotation=CCWLE",
+                               "write an equals sign"});
+    }
+    if (!job_key(id)) {
+        throw BadUsage(Problem{
+            {}, "--set", id, "a job key", did_you_mean(id, key_names(""), "keys look like plate.rotation")});
+    }
+    if (auto problem = set_key(job, id, trimmed(key_and_value.substr(equals + 1)))) throw BadData(*problem);
+}
+
+std::vector<std::string> add_plate(FailedUnit& job, std::string_view plate_text) {
+    PlateText read = read_plate(plate_text);
+    FailedUnit from;
+    from.unit = std::move(read.unit);
+    from.plate = std::move(read.plate);
+    for (const JobKey& key : job_keys()) key.merge(job, from);
+    for (const JobKey& key : job_keys()) {
+        if (key.follows == "plate.family") key.reread(job);
+    }
+    job::doubt(job);
+    job.digest = fingerprint(job.digest + "\n" + std::string(plate_text));
+    return read.not_understood;
+}
+
+std::vector<OpenQuestion> open_questions(const FailedUnit& job) {
+    std::vector<OpenQuestion> questions;
+    for (const JobKey& key : job_keys()) {
+        if (auto question = key.question(job)) questions.push_back(std::move(*question));
+    }
+    return questions;
+}
+
+}  // namespace endbell

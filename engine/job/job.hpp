@@ -1,0 +1,82 @@
+// START HERE. The job file: TOML with the groups [unit] [plate] [measured] [equipment] [controls] [shop].
+// Keys have the names of the fields of engine/model/failed_unit.hpp; every value may be written as the trade
+// writes it.
+//     [plate]
+//     power = "1/2 hp"
+//     rotation = "CCWLE"
+// A value that the text alone does not decide is kept open, with its question; only what cannot be read, or
+// cannot be true, is refused.
+#pragma once
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/base/problem.hpp"
+#include "engine/model/failed_unit.hpp"
+
+namespace endbell {
+
+/// Throws BadData with every problem of the text, ascending by line. `filename` is only named in them.
+FailedUnit read_job(std::string_view text, const std::string& filename);
+
+/// Throws BadData also when the file cannot be read.
+FailedUnit read_job_file(const std::filesystem::path& path);
+
+/// "plate.rotation=CCWLE". Overrides the job. Throws BadUsage for a text without '=' or an unknown key,
+/// BadData for a value that cannot be read or cannot be true.
+void set_field(FailedUnit& job, std::string_view key_and_value);
+
+/// As set_field, for callers who go on: the problem, or nothing. The job is unchanged when there is one.
+std::optional<Problem> set_key(FailedUnit& job, std::string_view key, std::string_view value,
+                               const Place& at = {});
+
+/// Adds what a plate's free text says: fills fields that are unwritten or open; a different value leaves the
+/// field open. Returns the words that were not understood.
+std::vector<std::string> add_plate(FailedUnit& job, std::string_view plate_text);
+
+/// What a job leaves undecided.
+struct OpenQuestion {
+    std::string key;  // "plate.rotation"
+    std::string raw;
+    std::string question;
+    std::vector<std::string> readings;
+    Place at;
+};
+/// In the order of job_keys().
+std::vector<OpenQuestion> open_questions(const FailedUnit& job);
+
+/// One key of a job file: how it is read, and what is told about it.
+struct JobKey {
+    std::string_view group;    // "plate"
+    std::string_view name;     // "rotation"
+    std::string_view meaning;  // one line
+    std::string_view unit;     // what a bare number means; empty: numbers have none here
+    std::string_view example;  // reads to a value
+    bool quoted = false;       // a bare TOML number would lose zeros: text in quotes only
+    std::string_view
+        follows;  // the key on which its reading depends: read after it, and again when it is set
+
+    /// Reads `raw` into the job. What was expected, when it cannot be read; else empty.
+    std::function<std::string(FailedUnit&, std::string_view raw, const Place&)> read;
+    /// Reads the field's own raw text again, after the key that it follows was set.
+    std::function<void(FailedUnit&)> reread;
+    /// Takes over what `from` has and `into` has not; a different value leaves the field open.
+    std::function<void(FailedUnit& into, const FailedUnit& from)> merge;
+    std::function<std::optional<OpenQuestion>(const FailedUnit&)> question;
+    /// The value as text, the raw text where it is open, or empty.
+    std::function<std::string(const FailedUnit&)> text;
+    std::function<Place(const FailedUnit&)> place;
+
+    std::string id() const { return std::string(group) + "." + std::string(name); }
+};
+
+/// Every key, in the order of the fields.
+const std::vector<JobKey>& job_keys();
+
+/// The key of an id, or null.
+const JobKey* job_key(std::string_view id);
+
+}  // namespace endbell

@@ -1,0 +1,133 @@
+// Makes a JobKey of a field and its reader. Rows of one group stand together in keys_<group>.cpp.
+#pragma once
+#include <string>
+#include <utility>
+
+#include "engine/job/job.hpp"
+#include "engine/words/words.hpp"
+
+namespace endbell::job {
+
+/// What is told about a key.
+struct Told {
+    std::string_view name;
+    std::string_view meaning;
+    std::string_view unit;
+    std::string_view example;
+};
+
+template <class Group>
+struct GroupOf {
+    std::string_view name;
+    Origin origin;
+    Group FailedUnit::*member;
+};
+
+template <class T>
+using Reader = std::function<Read<T>(const FailedUnit&, std::string_view)>;
+
+inline std::string write_terminals(const std::vector<Terminal>& terminals) {
+    std::string text;
+    for (const Terminal& t : terminals) text += (text.empty() ? "" : "; ") + t.name + " = " + write(t.call);
+    return text;
+}
+
+template <class T>
+std::string value_text(const T& value) {
+    if constexpr (std::is_same_v<T, std::vector<Terminal>>)
+        return write_terminals(value);
+    else
+        return write(value);
+}
+
+/// Writes a reading into its field: an inferred value stays marked as inferred.
+template <class T>
+void store(Reading<T>& field, Read<T> read, Origin origin, const Place& at) {
+    field = std::move(read.reading);
+    if (field.origin != Origin::inferred) field.origin = origin;
+    field.at = at;
+}
+
+template <class T>
+void merge_field(Reading<T>& into, const Reading<T>& from) {
+    if (from.raw.empty() && !from.value) return;
+    if (!into) {
+        if (from || into.raw.empty()) into = from;
+        return;
+    }
+    if (!from || *into == *from) return;
+    const std::string first = into.raw;
+    into.value.reset();
+    into.question = "said twice, and differently: which is right?";
+    into.readings = {first, from.raw};
+    into.raw = first + " | " + from.raw;
+}
+
+template <class Group, class T>
+JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& told, Reader<T> reader) {
+    JobKey key;
+    key.group = group.name;
+    key.name = told.name;
+    key.meaning = told.meaning;
+    key.unit = told.unit;
+    key.example = told.example;
+    const auto member = group.member;
+    const Origin origin = group.origin;
+    key.read = [=](FailedUnit& job, std::string_view raw, const Place& at) -> std::string {
+        Read<T> read = reader(job, raw);
+        if (read.failed()) return read.expected;
+        store(job.*member.*field, std::move(read), origin, at);
+        return "";
+    };
+    key.reread = [=](FailedUnit& job) {
+        const Reading<T>& field_now = job.*member.*field;
+        if (field_now.raw.empty()) return;
+        Read<T> read = reader(job, field_now.raw);
+        if (!read.failed()) store(job.*member.*field, std::move(read), field_now.origin, Place(field_now.at));
+    };
+    key.merge = [=](FailedUnit& into, const FailedUnit& from) {
+        merge_field(into.*member.*field, from.*member.*field);
+    };
+    const std::string id = std::string(group.name) + "." + std::string(told.name);
+    key.question = [=](const FailedUnit& job) -> std::optional<OpenQuestion> {
+        const Reading<T>& reading = job.*member.*field;
+        if (!reading.is_open()) return std::nullopt;
+        return OpenQuestion{id, reading.raw, reading.question, reading.readings, reading.at};
+    };
+    key.text = [=](const FailedUnit& job) {
+        const Reading<T>& reading = job.*member.*field;
+        return reading ? value_text<T>(*reading) : reading.raw;
+    };
+    key.place = [=](const FailedUnit& job) { return (job.*member.*field).at; };
+    return key;
+}
+
+template <class Group, class T>
+JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& told,
+           Read<T> (*reader)(std::string_view)) {
+    return row<Group, T>(group, field, told, Reader<T>([reader](const FailedUnit&, std::string_view raw) {
+                             return reader(raw);
+                         }));
+}
+
+/// A text that must stand in quotes.
+inline JobKey quoted(JobKey key) {
+    key.quoted = true;
+    return key;
+}
+
+/// A key read again when `id` is set.
+inline JobKey following(std::string_view id, JobKey key) {
+    key.follows = id;
+    return key;
+}
+
+using Rows = std::vector<JobKey>;
+Rows unit_keys();
+Rows plate_keys();
+Rows measured_keys();
+Rows equipment_keys();
+Rows controls_keys();
+Rows shop_keys();
+
+}  // namespace endbell::job

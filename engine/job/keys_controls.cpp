@@ -1,0 +1,64 @@
+#include "engine/base/text.hpp"
+#include "engine/job/key_row.hpp"
+
+namespace endbell::job {
+
+namespace {
+
+/// "G = circulate; Y1 = cool": a label and the call it stands for.
+Read<std::vector<Terminal>> read_terminals(std::string_view raw) {
+    using List = std::vector<Terminal>;
+    if (is_missing(raw)) return not_written<List>();
+    List list;
+    for (const std::string& part : split(raw, ';')) {
+        if (trimmed(part).empty()) continue;
+        const std::vector<std::string> sides = split(part, '=');
+        if (sides.size() != 2 || trimmed(sides[0]).empty()) {
+            return unreadable<List>(raw,
+                                    "labels with their calls, such as {G = \"circulate\", Y1 = \"cool\"}");
+        }
+        const Read<Call> call = read_kind<Call>(trimmed(sides[1]));
+        if (call.failed())
+            return unreadable<List>(raw,
+                                    "for " + std::string(trimmed(sides[0])) + " one of " + call.expected);
+        if (call.reading) list.push_back({std::string(trimmed(sides[0])), *call.reading});
+    }
+    return read_as<List>(raw, list);
+}
+
+}  // namespace
+
+Rows controls_keys() {
+    const GroupOf<ControlFacts> controls{"controls", Origin::job, &FailedUnit::controls};
+    using F = ControlFacts;
+    return {
+        row(controls, &F::source, {"source", "what gives the blower its calls today", "", "thermostat"},
+            read_kind<ControlSource>),
+        row(controls, &F::heat, {"heat", "kind of heat", "", "gas furnace"}, read_kind<HeatKind>),
+        row(controls, &F::reversing_valve,
+            {"reversing_valve", "O: live in cooling, B: live in heating", "", "O"},
+            read_kind<ReversingValve>),
+        row(controls, &F::dehumidify, {"dehumidify", "what a live dehumidify terminal means", "", "not used"},
+            read_kind<DehumidifyLogic>),
+        row(controls, &F::fan_with_heat, {"fan_with_heat", "the thermostat sends G with W", "", "no"},
+            read_yes_no),
+        row(controls, &F::terminals,
+            {"terminals", "terminals that give a call, and the call", "",
+             "G = circulate; Y1 = cool; W1 = heat"},
+            read_terminals),
+        row(controls, &F::transformer, {"transformer", "rating of the control transformer", "VA", "40 VA"},
+            read_apparent_power),
+        row(controls, &F::transformer_load, {"transformer_load", "what hangs on it already", "VA", "21.6"},
+            read_apparent_power),
+        row(controls, &F::common_present, {"common_present", "a C wire reaches the motor", "", "yes"},
+            read_yes_no),
+        row(controls, &F::run_signal_available,
+            {"run_signal_available", "the board has a line-voltage blower output", "", "yes"}, read_yes_no),
+        row(controls, &F::cool_hours, {"cool_hours", "cooling hours a year", "h", "800"}, read_number),
+        row(controls, &F::heat_hours, {"heat_hours", "heating hours a year", "h", "900"}, read_number),
+        row(controls, &F::circulate_hours, {"circulate_hours", "fan-only hours a year", "h", "400"},
+            read_number),
+    };
+}
+
+}  // namespace endbell::job

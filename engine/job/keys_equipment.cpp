@@ -1,0 +1,87 @@
+#include "engine/job/key_row.hpp"
+
+namespace endbell::job {
+
+namespace {
+
+Read<HeatRate> read_input(std::string_view raw) {
+    return read_heat(raw, HeatSide::input);
+}
+Read<HeatRate> read_output(std::string_view raw) {
+    return read_heat(raw, HeatSide::output);
+}
+Read<Temperature> read_air(std::string_view raw) {
+    return read_temperature(raw, Degrees::fahrenheit);
+}
+Read<int> read_stages(std::string_view raw) {
+    const Read<int> read = read_count(raw);
+    if (read.reading && *read.reading > 4) return unreadable<int>(raw, "stages from 0 to 4");
+    return read;
+}
+
+Read<Money> read_quote(const FailedUnit& job, std::string_view raw) {
+    return read_price(raw, *currency(job.shop.currency ? *job.shop.currency : "USD"));
+}
+
+/// One end of a range that may be written whole: "40-70" in either key gives both.
+JobKey rise_key(JobKey key, bool low) {
+    const auto read = key.read;
+    key.read = [read, low](FailedUnit& job, std::string_view raw, const Place& at) -> std::string {
+        RiseRange range = read_rise_range(raw);
+        if (!range.low.reading) return read(job, raw, at);
+        Reading<TemperatureRise>& mine = low ? job.equipment.rise_low : job.equipment.rise_high;
+        Reading<TemperatureRise>& other = low ? job.equipment.rise_high : job.equipment.rise_low;
+        store(mine, low ? range.low : range.high, Origin::equipment, at);
+        if (!other) store(other, low ? range.high : range.low, Origin::equipment, at);
+        return "";
+    };
+    return key;
+}
+
+}  // namespace
+
+Rows equipment_keys() {
+    const GroupOf<EquipmentFacts> plate{"equipment", Origin::equipment, &FailedUnit::equipment};
+    using F = EquipmentFacts;
+    return {
+        row(plate, &F::minimum_circuit_ampacity,
+            {"minimum_circuit_ampacity", "MCA on the equipment plate", "A", "23.8"}, read_current),
+        row(plate, &F::maximum_overcurrent, {"maximum_overcurrent", "MOP on the equipment plate", "A", "40"},
+            read_current),
+        row(plate, &F::fan_amps, {"fan_amps", "the fan's full-load amps on the equipment plate", "A", "1.4"},
+            read_plate_amps),
+        row(plate, &F::compressor_amps, {"compressor_amps", "the compressor's rated-load amps", "A", "17.9"},
+            read_current),
+        row(plate, &F::supply, {"supply", "nominal supply: 115, 208, 230, 277, 460 or 575", "V", "230"},
+            read_supply),
+        row(plate, &F::cooling,
+            {"cooling", "total cooling capacity", "tons up to 25, Btu/h from 6000", "3 ton"}, read_cooling),
+        row(plate, &F::cooling_stages, {"cooling_stages", "0 to 4", "stages", "1"}, read_stages),
+        row(plate, &F::heating_stages, {"heating_stages", "0 to 4", "stages", "1"}, read_stages),
+        row(plate, &F::heat_input, {"heat_input", "of a fuel furnace", "Btu/h", "80 MBH"}, read_input),
+        row(plate, &F::heat_output, {"heat_output", "of a fuel furnace", "Btu/h", "64000"}, read_output),
+        row(plate, &F::efficiency,
+            {"efficiency", "heat output over input", "of one; percent above 1", "80 %"}, read_efficiency),
+        rise_key(row(plate, &F::rise_low,
+                     {"rise_low", "lowest permitted rise; '40-70' gives both", "F", "40"}, read_rise),
+                 true),
+        rise_key(row(plate, &F::rise_high, {"rise_high", "highest permitted rise", "F", "70"}, read_rise),
+                 false),
+        row(plate, &F::electric_heat, {"electric_heat", "all elements together", "kW", "10 kW"},
+            read_electric_heat),
+        row(plate, &F::static_limit, {"static_limit", "maximum external static on the plate", "in wc", "0.5"},
+            read_pressure),
+        row(plate, &F::altitude, {"altitude", "above sea level", "ft", "5000 ft"}, read_altitude),
+        row(plate, &F::return_air, {"return_air", "temperature of the return air", "F", "70"}, read_air),
+        row(plate, &F::remaining_years, {"remaining_years", "how long the equipment will stay", "years", "8"},
+            read_number),
+        row(plate, &F::climate, {"climate", "humid, normal or dry: sets cfm a ton", "", "normal"},
+            read_climate),
+        following("shop.currency",
+                  row(plate, &F::replacement_price,
+                      {"replacement_price", "a quote for new equipment", "shop.currency", "6400"},
+                      Reader<Money>(read_quote))),
+    };
+}
+
+}  // namespace endbell::job

@@ -1,0 +1,338 @@
+#include "engine/words/plate_words.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/base/text.hpp"
+#include "engine/words/words.hpp"
+
+namespace endbell {
+
+namespace {
+
+bool has(std::string_view text, std::string_view part) {
+    return text.find(part) != std::string_view::npos;
+}
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+/// No letters but those of `allowed` words: "1075", "208/230".
+bool figures_only(std::string_view text) {
+    return text.find_first_not_of("0123456789.,-/~ ") == std::string_view::npos;
+}
+
+/// Two figures with only a blank between them are two words, whatever a reader would make of them.
+bool splits_figures(std::string_view text) {
+    for (std::size_t i = 1; i + 1 < text.size(); ++i) {
+        if (text[i] == ' ' && is_digit(text[i - 1]) && is_digit(text[i + 1])) return true;
+    }
+    return false;
+}
+
+/// Puts what was read into its field. A second, different value leaves the field open; a value settles a
+/// question.
+template <class T>
+bool put(Reading<T>& field, const Read<T>& read) {
+    if (read.failed() || read.reading.raw.empty()) return false;
+    if (field && read.reading && *field != *read.reading) {
+        const std::string first = field.raw;
+        field.value.reset();
+        field.question = "the plate text says two things: which is right?";
+        field.readings = {first, read.reading.raw};
+        field.raw = first + " " + read.reading.raw;
+        return true;
+    }
+    if (field) return true;
+    field = read.reading;
+    field.origin = Origin::plate;
+    return true;
+}
+
+bool take_capacitor(const std::string& words, PlateText& out) {
+    const std::string text = folded(words);
+    const CapacitorText read = read_capacitor(words);
+    const bool unit = has(text, "mfd") || has(text, "uf") || has(text, "mf") || has(text, "mike") ||
+                      has(text, "microfarad");
+    const bool with_volts = read.volts.reading && text.find_first_of("/xv") != std::string::npos;
+    if (read.farads.failed() || read.farads.reading.raw.empty() || (!unit && !with_volts)) return false;
+    put(out.plate.capacitor, read.farads);
+    put(out.plate.capacitor_volts, read.volts);
+    return true;
+}
+
+bool take_power(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    const bool unit = has(key, "hp") || has(key, "horse") || key.ends_with("w") || key.ends_with("watts") ||
+                      key.ends_with("watt");
+    if (!unit || key.find_first_not_of("abcdefghijklmnopqrstuvwxyz") == std::string::npos) {
+        if (!has(key, "horse") && !key.ends_with("hp")) return false;
+    }
+    return put(out.plate.power, read_powers(words));
+}
+
+bool take_rotation(const std::string& words, PlateText& out) {
+    const RotationText read = read_rotation_text(words);
+    const std::string key = spelling_key(words);
+    // Words that say other things elsewhere on a plate are no direction by themselves.
+    for (std::string_view word : {"right", "left", "both", "either", "bi", "counter"}) {
+        if (key == word) return false;
+    }
+    if (!put(out.plate.rotation, read.rotation)) return false;
+    if (read.double_shaft) put(out.plate.double_shaft, read_as<bool>(words, true));
+    return true;
+}
+
+bool take_double_shaft(const std::string& words, PlateText& out) {
+    static constexpr std::array<std::string_view, 8> spellings{
+        "ds", "dblshaft", "doubleshaft", "dualshaft", "thrushaft", "2shaft", "2shafts", "doubleshafted"};
+    if (std::find(spellings.begin(), spellings.end(), spelling_key(words)) == spellings.end()) return false;
+    return put(out.plate.double_shaft, read_as<bool>(words, true));
+}
+
+bool take_shaft(const std::string& words, PlateText& out) {
+    const ShaftText read = read_shaft(words);
+    if (!put(out.plate.shaft_diameter, read.diameter)) return false;
+    put(out.plate.shaft_length, read.length);
+    put(out.plate.shaft_flat, read.flat);
+    return true;
+}
+
+bool take_flat(const std::string& words, PlateText& out) {
+    const std::string text = folded(words);
+    if (!text.ends_with("flat") && text != "d-shaft") return false;
+    if (figures_only(text.substr(0, text.size() - 4)) && text.size() > 4) {
+        const std::string figure(trimmed(std::string_view(text).substr(0, text.size() - 4)));
+        if (!whole_number(figure)) return false;
+        return put(out.plate.shaft_flat, ask<Length>(words, "the length of the shaft, or of its flat?",
+                                                     {"shaft " + figure + " in", "flat " + figure + " in"}));
+    }
+    return put(out.plate.shaft_flat, read_shaft_flat(words));
+}
+
+/// "1/2 dia", "shaft 1/2", `1/2"`; "5.6 body", `5.6" dia`: the size tells shaft from body.
+bool take_diameter(const std::string& words, PlateText& out) {
+    const std::string text = folded(words);
+    const bool shaft = has(text, "shaft") || has(text, "dia") || has(text, "\"");
+    const bool body = has(text, "body") || has(text, "dia") || has(text, " od");
+    if (!shaft && !body) return false;
+    const Read<Length> read = read_length(words);
+    if (!read.reading) return false;
+    if (shaft && *read.reading <= inch(1.25)) return put(out.plate.shaft_diameter, read);
+    if (body && *read.reading >= inch(3) && *read.reading <= inch(11))
+        return put(out.plate.body_diameter, read);
+    return false;
+}
+
+bool is_class(const PlateVolts& v) {
+    static constexpr std::array classes{115.0, 208.0, 230.0, 277.0, 460.0, 575.0};
+    const auto known_class = [](Voltage one) {
+        return std::find(classes.begin(), classes.end(), one.in(volt)) != classes.end();
+    };
+    return known_class(v.low) && known_class(v.high);
+}
+
+bool take_volts(const std::string& words, PlateText& out) {
+    const std::string text = folded(words);
+    if (splits_figures(text) || has(text, " or ") || has(text, " to ")) return false;
+    if (text.starts_with("370") || text.starts_with("440")) return false;  // waits for a capacitor
+    const Read<std::vector<PlateVolts>> read = read_plate_volts(words);
+    if (read.failed() || read.reading.raw.empty()) return false;
+    const bool unit = has(text, "v");
+    if (read.reading && !unit && !std::all_of(read.reading->begin(), read.reading->end(), is_class))
+        return false;
+    return put(out.plate.volts, read);
+}
+
+bool take_signal(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    if (key != "24v" && key != "24vac" && key != "lowvolt" && key != "lowvoltage" && key != "24vtaps")
+        return false;
+    return put(out.plate.signal, read_as<SignalClass>(words, SignalClass::control_24v));
+}
+
+bool take_phase(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    if (key.size() < 2 || key == "single" || key == "three") return false;
+    return put(out.plate.phase, read_phase(words));
+}
+
+bool take_frequency(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    if (!has(key, "hz") && !has(key, "hertz") && !has(key, "cy") && !has(key, "cps")) return false;
+    return put(out.plate.frequency, read_frequency(words));
+}
+
+bool take_speed(const std::string& words, PlateText& out) {
+    const std::string text = folded(words);
+    const SpeedText read = read_speed_text(words);
+    if (read.speed.failed() || read.speed.reading.raw.empty()) return false;
+    const bool unit = has(text, "rpm") || has(text, "r/min") || has(text, "spd") || has(text, "speed") ||
+                      has(text, "sp") || text.starts_with("var");
+    const bool plausible =
+        read.speed.reading && *read.speed.reading >= rpm(700) && *read.speed.reading <= rpm(3600);
+    if (!unit && !plausible && !(read.speed.reading.is_open() && figures_only(text))) return false;
+    if (!put(out.plate.speed, read.speed)) return false;
+    put(out.plate.speeds, read.speeds);
+    return true;
+}
+
+bool take_speeds(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    if (key.find_first_not_of("0123456789") == std::string::npos) return false;
+    for (std::string_view word : {"single", "one", "two", "three", "four", "five"}) {
+        if (key == word) return false;
+    }
+    return put(out.plate.speeds, read_speeds(words));
+}
+
+bool take_poles(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    if (!key.ends_with("p") && !key.ends_with("pole") && !key.ends_with("poles")) return false;
+    return put(out.plate.poles, read_poles(words));
+}
+
+bool take_amps(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    const bool label = key.starts_with("fla") || key.starts_with("amps") || key.starts_with("flc") ||
+                       key.starts_with("rla") || key.starts_with("lra");
+    const bool unit = key.ends_with("a") || key.ends_with("amp") || key.ends_with("amps");
+    if ((!label && !unit) || key.find_first_of("0123456789") == std::string::npos) return false;
+    return put(out.plate.current, read_plate_amps(words));
+}
+
+bool take_frame(const std::string& words, PlateText& out) {
+    static constexpr std::array<std::string_view, 18> frames{"42",  "42y",  "42yz", "42z",  "42fr",  "48",
+                                                             "48y", "48yz", "48z",  "48fr", "48yfr", "48yzfr",
+                                                             "56y", "56yz", "56z",  "56fr", "56yfr", "56zfr"};
+    std::string key = spelling_key(words);
+    for (std::string_view label : {"nema", "frame", "fr"}) {
+        if (key.starts_with(label)) key.erase(0, label.size());
+    }
+    if (key.ends_with("frame")) key.resize(key.size() - 3);
+    if (key == "56") {
+        return put(out.plate.frame,
+                   ask<std::string>(words, "a 56 frame, or a body of 5.6 inches?", {"56", "body 5.6 in"}));
+    }
+    if (std::find(frames.begin(), frames.end(), key) == frames.end()) return false;
+    if (key.ends_with("fr")) key.resize(key.size() - 2);
+    std::transform(key.begin(), key.end(), key.begin(),
+                   [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; });
+    return put(out.plate.frame, read_as<std::string>(words, key));
+}
+
+bool take_ambient(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    const auto m = measure(folded(words));
+    if (!m || (!has(key, "amb") && !key.ends_with("c"))) return false;
+    const Read<Temperature> read = read_temperature(words, Degrees::celsius);
+    if (!read.reading || *read.reading < Temperature::celsius(30) || *read.reading > Temperature::celsius(90))
+        return false;
+    return put(out.plate.ambient, read);
+}
+
+bool take_service_factor(const std::string& words, PlateText& out) {
+    const std::string text = folded(words);
+    if (!text.starts_with("sf") && !text.starts_with("s.f") && !text.starts_with("service")) return false;
+    return put(out.plate.service_factor, read_service_factor(words));
+}
+
+/// Understood, but no choice depends on it.
+bool take_noted(const std::string& words, PlateText&) {
+    static constexpr std::array<std::string_view, 17> noted{
+        "insa", "insb",     "insf",     "insh",           "cla",           "clb",
+        "clf",  "clh",      "classa",   "classb",         "classf",        "classh",
+        "cont", "dutycont", "contduty", "continuousduty", "dutycontinuous"};
+    const std::string key = spelling_key(words);
+    if (key.starts_with("sfa") && key.size() > 3 && is_digit(key[3])) return true;
+    for (std::string_view front : {"insclass", "insulclass", "insulationclass"}) {
+        if (key.starts_with(front) && key.size() == front.size() + 1) return true;
+    }
+    return std::find(noted.begin(), noted.end(), key) != noted.end();
+}
+
+bool take_old_number(const std::string& words, PlateText& out) {
+    const std::string text(trimmed(words));
+    const std::size_t blank = text.find(' ');
+    if (blank == std::string::npos || text.find(' ', blank + 1) != std::string::npos) return false;
+    const std::string label = spelling_key(text.substr(0, blank));
+    if (label != "pn" && label != "p/n" && label != "part" && label != "part#" && label != "mn" &&
+        label != "model" && label != "cat#")
+        return false;
+    return put(out.unit.old_part_number, read_part_number(text.substr(blank + 1)));
+}
+
+/// "BB" is a belly band to one and ball bearings to another, "SP" shaded pole or speed.
+bool take_two_sided(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    if (key == "bb") {
+        put(out.plate.mount, ask<Mount>(words, "belly band, or ball bearings?", {"band", "ball bearings"}));
+        return put(out.plate.bearing,
+                   ask<Bearing>(words, "belly band, or ball bearings?", {"ball", "belly band"}));
+    }
+    if (key == "sp")
+        return put(out.plate.family, ask<Family>(words, "shaded pole, or speed?", {"shaded pole"}));
+    return false;
+}
+
+template <class E, Reading<E> PlateFacts::*Field>
+bool take_kind(const std::string& words, PlateText& out) {
+    static constexpr std::array<std::string_view, 10> said_elsewhere{
+        "none", "all", "any", "auto", "manual", "3ph", "3phase", "threephase", "fan", "man"};
+    const std::string key = spelling_key(words);
+    if (std::find(said_elsewhere.begin(), said_elsewhere.end(), key) != said_elsewhere.end()) return false;
+    return put(out.plate.*Field, read_kind<E>(words));
+}
+
+bool take_load(const std::string& words, PlateText& out) {
+    return put(out.unit.load, read_kind<Load>(words));
+}
+
+bool take_position(const std::string& words, PlateText& out) {
+    const std::string key = spelling_key(words);
+    if (key == "any" || key == "all") return false;
+    return put(out.unit.shaft_points, read_kind<ShaftPosition>(words));
+}
+
+bool take_protection(const std::string& words, PlateText& out) {
+    if (spelling_key(words) == "none" || spelling_key(words) == "man") return false;
+    return put(out.plate.protection, read_kind<Protection>(words));
+}
+
+}  // namespace
+
+const std::vector<Recogniser>& recognisers() {
+    static const std::vector<Recogniser> list{
+        {"plate.capacitor", take_capacitor},
+        {"plate.power", take_power},
+        {"plate.double_shaft", take_double_shaft},
+        {"plate.rotation", take_rotation},
+        {"plate.shaft_diameter", take_shaft},
+        {"plate.shaft_flat", take_flat},
+        {"plate.shaft_diameter", take_diameter},
+        {"plate.signal", take_signal},
+        {"plate.phase", take_phase},
+        {"plate.volts", take_volts},
+        {"plate.frequency", take_frequency},
+        {"plate.speed", take_speed},
+        {"plate.speeds", take_speeds},
+        {"plate.poles", take_poles},
+        {"plate.frame", take_frame},
+        {"plate.ambient", take_ambient},
+        {"plate.service_factor", take_service_factor},
+        {"noted", take_noted},
+        {"plate.current", take_amps},
+        {"plate.family", take_two_sided},
+        {"plate.family", take_kind<Family, &PlateFacts::family>},
+        {"plate.enclosure", take_kind<Enclosure, &PlateFacts::enclosure>},
+        {"plate.bearing", take_kind<Bearing, &PlateFacts::bearing>},
+        {"plate.mount", take_kind<Mount, &PlateFacts::mount>},
+        {"unit.load", take_load},
+        {"unit.shaft_points", take_position},
+        {"plate.protection", take_protection},
+        {"unit.old_part_number", take_old_number}};
+    return list;
+}
+
+}  // namespace endbell
