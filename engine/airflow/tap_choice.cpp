@@ -100,7 +100,7 @@ int comfort_of(const CallWindow& window, double airflow) {
     const double room = airflow < window.target ? window.target - window.low : window.high - window.target;
     const double off = std::abs(airflow - window.target);
     if (off >= room) return off == 0 ? 1000 : 0;
-    return static_cast<int>(std::floor(1000 * (1 - off / room)));
+    return static_cast<int>(std::floor(1000 * (room - off) / room));
 }
 
 bool must_not_exceed(Call lesser, Call greater) {

@@ -1,0 +1,142 @@
+// Prices invoices for tests/outside/invoices.py and estimate_sheet.py. A line on stdin is words KEY=VALUE:
+// amounts in minor units, shares in millionths, hours in thousandths, lists joined by commas. Answers one
+// line an invoice:
+//     today=N per_year=N energy=N life=X KIND:AMOUNT ...
+#include <fmt/format.h>
+
+#include <iostream>
+#include <map>
+#include <sstream>
+
+#include "engine/base/text.hpp"
+#include "engine/cost/ledger.hpp"
+
+using namespace endbell;
+
+namespace {
+
+struct Words {
+    std::map<std::string, std::string> values;
+    Currency currency;
+
+    explicit Words(const std::string& line) {
+        std::istringstream in(line);
+        std::string word;
+        while (in >> word) {
+            const std::size_t equals = word.find('=');
+            values[word.substr(0, equals)] = word.substr(equals + 1);
+        }
+        currency = *endbell::currency(values.at("currency"));
+    }
+    bool has(const char* key) const { return values.count(key) != 0; }
+    std::int64_t number(const char* key) const { return std::stoll(values.at(key)); }
+    std::vector<std::int64_t> list(const char* key) const {
+        std::vector<std::int64_t> found;
+        if (!has(key)) return found;
+        for (const std::string& one : split(values.at(key), ',')) found.push_back(std::stoll(one));
+        return found;
+    }
+    Reading<Money> money(const char* key) const {
+        return has(key) ? known(Money(number(key), currency)) : Reading<Money>{};
+    }
+    Reading<Share> share(const char* key) const {
+        return has(key) ? known(Share{number(key)}) : Reading<Share>{};
+    }
+};
+
+Offer offer(const Words& words, const std::string& part, std::int64_t price) {
+    Offer made;
+    made.part_id = part;
+    made.branch = "north";
+    made.price = Money(price, words.currency);
+    made.lead_days = static_cast<int>(words.number("lead"));
+    made.as_of = "2026-01-15";
+    return made;
+}
+
+FailedUnit job_of(const Words& words) {
+    FailedUnit job;
+    job.unit.load = known(Load::indoor_blower);
+    job.plate.family = known(Family::capacitor_run);
+    job.shop.as_of = known(std::string("2026-01-15"));
+    job.shop.currency = known(words.currency.code);
+    job.shop.labour_rate = words.money("rate");
+    job.shop.trip = words.money("trip");
+    job.shop.diagnosis_fee = words.money("diagnosis");
+    job.shop.markup = words.share("markup");
+    job.shop.margin = words.share("margin");
+    job.shop.parts_tax = words.share("parts_tax");
+    job.shop.labour_tax = words.share("labour_tax");
+    job.shop.emergency = words.share("emergency");
+    job.shop.real_discount_rate = words.share("real");
+    job.shop.electricity = words.money("electricity");
+    if (words.has("cool_hours"))
+        job.controls.cool_hours = known(static_cast<double>(words.number("cool_hours")));
+    return job;
+}
+
+/// One call, cooling, on one tap.
+AirPlan air_of_watts(const Words& words) {
+    AirPlan plan;
+    if (!words.has("watts")) return plan;
+    plan.computed = true;
+    plan.taps.resize(1);
+    plan.taps[0].tap = 1;
+    plan.taps[0].input_power.value = static_cast<double>(words.number("watts"));
+    plan.calls.resize(1);
+    plan.calls[0].call = Call::cool_high;
+    plan.calls[0].tap = 1;
+    plan.calls[0].met = true;
+    return plan;
+}
+
+CostOption price(const Words& words) {
+    PlainCatalog catalog;
+    PricedCandidate candidate;
+    candidate.candidate.part.id = "M-1";
+    candidate.candidate.part.motor = Motor{};
+    candidate.candidate.part.motor->family = Family::capacitor_run;
+    candidate.offer = offer(words, "M-1", words.number("part"));
+    if (words.has("core")) candidate.offer->core_credit = Money(words.number("core"), words.currency);
+    int count = 0;
+    for (std::int64_t cost : words.list("kit")) {
+        const std::string id = fmt::format("X-{}", ++count);
+        candidate.kit.parts.push_back({id, offer(words, id, cost), {}});
+    }
+    catalog.labour_list.push_back({"motor swap", static_cast<int>(words.number("hours")), "shop table"});
+    count = 0;
+    for (std::int64_t hours : words.list("work")) {
+        const std::string task = fmt::format("task {}", ++count);
+        catalog.labour_list.push_back({task, static_cast<int>(hours), "shop table"});
+        KitWork work;
+        work.task = task;
+        candidate.kit.work.push_back(work);
+    }
+    if (words.has("again"))
+        catalog.labour_list.push_back(
+            {"second visit", static_cast<int>(words.number("again")), "shop table"});
+    candidate.air = air_of_watts(words);
+    const FailedUnit job = job_of(words);
+    return price_options(job, Diagnosis{}, {candidate}, catalog, policy_of(job)).options.at(0);
+}
+
+std::string minor(const std::optional<Money>& amount) {
+    return amount ? std::to_string(amount->minor()) : "none";
+}
+
+}  // namespace
+
+int main() {
+    std::string line;
+    while (std::getline(std::cin, line)) {
+        const CostOption option = price(Words(line));
+        fmt::print("today={} per_year={} energy={} life={}", minor(option.today), minor(option.per_year),
+                   minor(option.energy_cost), option.life_years);
+        for (const CostLine& one : option.lines) {
+            std::string kind(one.kind);
+            for (char& c : kind) c = c == ' ' ? '_' : c;
+            fmt::print(" {}:{}", kind, one.amount.minor());
+        }
+        fmt::print("\n");
+    }
+}

@@ -1,0 +1,27 @@
+// Tap assignments for tests/outside/tap_assignment.py. Reads instances of whole numbers from standard input:
+//   CALLS TAPS, then CALLS lines "CALL LOW TARGET HIGH HARD" (CALL as its index in model/kinds.hpp), then
+//   TAPS lines "AIRFLOW PLUS_MINUS". Writes a line an instance: the tap of each call (0 first, -1 unmet),
+//   then the score's fields.
+#include <iostream>
+
+#include "engine/airflow/tap_choice.hpp"
+
+int main() {
+    using namespace endbell;
+    std::size_t calls = 0, taps = 0;
+    while (std::cin >> calls >> taps) {
+        std::vector<CallWindow> windows(calls);
+        for (CallWindow& window : windows) {
+            int call = 0;
+            std::cin >> call >> window.low >> window.target >> window.high >> window.hard;
+            window.call = static_cast<Call>(call);
+        }
+        std::vector<TapFlow> flows(taps);
+        for (TapFlow& flow : flows) std::cin >> flow.airflow >> flow.plus_minus;
+        const TapChoice choice = choose_taps(windows, flows);
+        for (const auto& tap : choice.tap) std::cout << (tap ? *tap : -1) << ' ';
+        const TapScore& score = choice.score;
+        std::cout << score.hard_met << ' ' << score.hard_assured << ' ' << score.soft_met << ' '
+                  << score.comfort << '\n';
+    }
+}
