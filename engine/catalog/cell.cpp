@@ -8,8 +8,15 @@
 #include "engine/catalog/columns.hpp"
 #include "engine/model/limits.hpp"
 #include "engine/units/money.hpp"
+#include "engine/words/air.hpp"
 #include "engine/words/electrical.hpp"
 #include "engine/words/fold.hpp"
+#include "engine/words/kinds.hpp"
+#include "engine/words/number.hpp"
+#include "engine/words/plain.hpp"
+#include "engine/words/power.hpp"
+#include "engine/words/size.hpp"
+#include "engine/words/turning.hpp"
 
 namespace endbell {
 
@@ -54,19 +61,10 @@ Cell unknown_word(std::string_view text, const std::vector<std::string>& known) 
 }
 
 template <class E>
-std::optional<E> spelled(std::string_view text) {
-    const std::string key = spelling_key(text);
-    for (const Word<E>& entry : Words<E>::table) {
-        if (spelling_key(entry.text) == key) return entry.value;
-    }
-    return std::nullopt;
-}
-
-template <class E>
 Cell one_word(std::string_view text) {
-    const std::optional<E> value = spelled<E>(text);
-    if (!value) return unknown_word(text, words_of<E>());
-    return stored(std::string(word(*value)));
+    const Read<E> read = read_kind<E>(text);
+    if (read.failed()) return unknown_word(text, words_of<E>());
+    return from_read(read, [](E value) { return Stored(std::string(word(value))); });
 }
 
 /// Words separated by ';', each once, in the order of the enumeration: two spellings of one list are one
@@ -75,10 +73,10 @@ template <class E>
 Cell word_list(std::string_view text) {
     std::vector<E> found;
     for (const std::string& item : split(text, ';')) {
-        if (trimmed(item).empty()) continue;
-        const std::optional<E> value = spelled<E>(item);
-        if (!value) return unknown_word(trimmed(item), words_of<E>());
-        found.push_back(*value);
+        if (says_nothing(trimmed(item))) continue;
+        Cell cell = one_word<E>(item);
+        if (!cell.is_read()) return cell;
+        found.push_back(*from_word<E>(std::get<std::string>(cell.value)));
     }
     std::vector<std::string> list;
     for (const Word<E>& entry : Words<E>::table) {
@@ -127,16 +125,6 @@ Cell zero_is_unknown(Cell cell) {
 }
 
 constexpr std::size_t longest_text = 4000;
-
-const Scale<PowerDimension> power_scale{
-    "a power such as 1/2 hp", horsepower, {{"hp", horsepower}, {"w", watt}, {"kw", kilowatt}}};
-const Scale<SpeedDimension> speed_scale{
-    "a speed such as 1075", rpm, {{"rpm", rpm}}, {}, 1e6, Nought::missing, false, true};
-const Scale<LengthDimension> length_scale{
-    "a length such as 5.6", inch, {{"in", inch}, {"\"", inch}, {"mm", millimetre}}};
-const Scale<TorqueDimension> torque_scale{"a torque such as 40", ounce_foot, {{"ozft", ounce_foot}}};
-const Scale<DurationDimension> delay_scale{"a delay such as 60", second, {{"s", second}}, {}, 1e6,
-                                           Nought::a_value};
 
 }  // namespace
 
@@ -198,26 +186,11 @@ Cell plain_number(std::string_view text) {
 }
 
 Cell yes_no(std::string_view text) {
-    const std::string key = lower(text);
-    if (key == "yes" || key == "y" || key == "true" || key == "x") return stored(std::string("yes"));
-    if (key == "no" || key == "n" || key == "false") return stored(std::string("no"));
-    return refused("yes or no", "correct the cell");
+    return from_read(read_yes_no(text), [](bool value) { return Stored(std::string(value ? "yes" : "no")); });
 }
 
 Cell date(std::string_view text) {
-    const bool shaped = text.size() == 10 && text[4] == '-' && text[7] == '-' &&
-                        all_digits(text.substr(0, 4)) && all_digits(text.substr(5, 2)) &&
-                        all_digits(text.substr(8, 2));
-    if (!shaped) return refused("a date such as 2026-01-31", "write year, month and day in this order");
-    const int year = std::stoi(std::string(text.substr(0, 4)));
-    const int month = std::stoi(std::string(text.substr(5, 2)));
-    const int day = std::stoi(std::string(text.substr(8, 2)));
-    const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
-    const std::array<int, 13> days{0, 31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-    if (month < 1 || month > 12 || day < 1 || day > days[static_cast<std::size_t>(month)]) {
-        return refused("a day of the calendar", "correct the date");
-    }
-    return stored(std::string(text));
+    return from_read(read_date(text), [](const std::string& value) { return Stored(value); });
 }
 
 Cell currency_code(std::string_view text) {
@@ -300,16 +273,23 @@ Cell relation(std::string_view text) {
 
 Cell rotation(std::string_view text) {
     const std::string key = spelling_key(text);
-    if (key == "cw" || key == "ccw") return stored(std::string(key == "cw" ? "CW" : "CCW"));
-    if (const std::optional<Rotation> value = spelled<Rotation>(text))
-        return stored(std::string(word(*value)));
-    return unknown_word(text, {"CW", "CCW", "reversible", "CWSE", "CCWSE"});
+    if (key == "cw" || key == "clockwise") return stored(std::string("CW"));
+    if (key == "ccw" || key == "counterclockwise" || key == "anticlockwise" || key == "acw")
+        return stored(std::string("CCW"));
+    const Read<Rotation> read = read_rotation(text);
+    if (read.failed()) return unknown_word(text, {"CW", "CCW", "reversible", "CWSE", "CCWSE"});
+    return from_read(read, [](Rotation value) { return Stored(std::string(word(value))); });
 }
 
 Cell viewed_from(std::string_view text) {
     const std::string key = spelling_key(text);
-    if (key == "shaftend" || key == "se") return stored(std::string("shaft end"));
-    if (key == "leadend" || key == "le") return stored(std::string("lead end"));
+    const auto is_one_of = [&](std::initializer_list<std::string_view> spellings) {
+        return std::find(spellings.begin(), spellings.end(), key) != spellings.end();
+    };
+    if (is_one_of({"shaftend", "se", "de", "driveend", "pe", "pulleyend", "ole"}))
+        return stored(std::string("shaft end"));
+    if (is_one_of({"leadend", "le", "ose", "nde", "nondriveend", "oppositeshaftend"}))
+        return stored(std::string("lead end"));
     return unknown_word(text, {"shaft end", "lead end"});
 }
 
@@ -356,25 +336,35 @@ Cell volt_amperes(std::string_view text) {
     return quantity(read_apparent_power(text), volt_ampere);
 }
 Cell poles(std::string_view text) {
-    return count(text);
+    return from_read(read_poles(text), [](int value) { return Stored(std::int64_t{value}); });
+}
+Cell speeds(std::string_view text) {
+    return from_read(read_speeds(text), [](int value) { return Stored(std::int64_t{value}); });
 }
 Cell horsepower(std::string_view text) {
-    return quantity(read_quantity(text, power_scale), endbell::horsepower);
+    return quantity(read_power(text), endbell::horsepower);
 }
 Cell rpm(std::string_view text) {
-    return quantity(read_quantity(text, speed_scale), endbell::rpm);
+    return quantity(read_speed(text), endbell::rpm);
 }
 Cell inches(std::string_view text) {
-    return quantity(read_quantity(text, length_scale), inch);
+    return quantity(read_length(text), inch);
 }
 Cell ounce_feet(std::string_view text) {
-    return quantity(read_quantity(text, torque_scale), ounce_foot);
+    return quantity(read_torque(text), ounce_foot);
 }
 Cell seconds(std::string_view text) {
-    return quantity(read_quantity(text, delay_scale), second);
+    return quantity(read_duration(text), second);
 }
 Cell celsius(std::string_view text) {
-    return plain_number(text);
+    return from_read(read_temperature(text, Degrees::celsius),
+                     [](Temperature value) { return Stored(value.in_celsius()); });
+}
+Cell service_factor(std::string_view text) {
+    return from_read(read_service_factor(text), [](double value) { return Stored(value); });
+}
+Cell efficiency(std::string_view text) {
+    return from_read(read_efficiency(text), [](double value) { return Stored(value); });
 }
 
 }  // namespace cells

@@ -64,6 +64,9 @@ Cell limit_id(std::string_view text);
 Cell phase(std::string_view text);
 Cell hertz(std::string_view text);
 Cell poles(std::string_view text);
+Cell speeds(std::string_view text);
+Cell service_factor(std::string_view text);
+Cell efficiency(std::string_view text);
 Cell horsepower(std::string_view text);
 Cell volts(std::string_view text);  // "115" or "208-230"
 Cell single_volts(std::string_view text);
