@@ -10,7 +10,7 @@
 #include "engine/airflow/machine.hpp"
 #include "engine/airflow/prediction.hpp"
 #include "engine/airflow/spread.hpp"
-#include "engine/airflow/tap_choice.hpp"
+#include "engine/airflow/tap_assignment.hpp"
 
 namespace endbell {
 
@@ -186,7 +186,7 @@ void Planner::choose() {
         taps.push_back(i);
         flows.push_back({plan.taps[i].airflow.value, plan.taps[i].airflow.plus_minus});
     }
-    const TapChoice choice = choose_taps(windows, flows);
+    const TapAssignment choice = assign_taps(windows, flows);
     for (std::size_t i = 0; i < which.size(); ++i) {
         CallAir& call = plan.calls[which[i]];
         if (!choice.tap[i]) {

@@ -4,7 +4,7 @@
 //   then the score's fields.
 #include <iostream>
 
-#include "engine/airflow/tap_choice.hpp"
+#include "engine/airflow/tap_assignment.hpp"
 
 int main() {
     using namespace endbell;
@@ -18,7 +18,7 @@ int main() {
         }
         std::vector<TapFlow> flows(taps);
         for (TapFlow& flow : flows) std::cin >> flow.airflow >> flow.plus_minus;
-        const TapChoice choice = choose_taps(windows, flows);
+        const TapAssignment choice = assign_taps(windows, flows);
         for (const auto& tap : choice.tap) std::cout << (tap ? *tap : -1) << ' ';
         const TapScore& score = choice.score;
         std::cout << score.hard_met << ' ' << score.hard_assured << ' ' << score.soft_met << ' '

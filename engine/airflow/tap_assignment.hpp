@@ -29,7 +29,7 @@ struct TapScore {
     friend auto operator<=>(const TapScore&, const TapScore&) = default;
 };
 
-struct TapChoice {
+struct TapAssignment {
     std::vector<std::optional<int>> tap;  // index into the flows, one for each window; none: unmet
     TapScore score;
 };
@@ -45,6 +45,6 @@ bool must_not_exceed(Call lesser, Call greater);
 
 /// Every call gets a tap in its window or none, stages are monotone, the score is the greatest possible; of
 /// equal scores the one whose tap indices come first in order (unmet last). Exact: a search with a bound.
-TapChoice choose_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows);
+TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows);
 
 }  // namespace endbell

@@ -1,5 +1,5 @@
 // The tap assignment: its rules one by one, then against every possible assignment.
-#include "engine/airflow/tap_choice.hpp"
+#include "engine/airflow/tap_assignment.hpp"
 
 #include <boost/test/unit_test.hpp>
 #include <random>
@@ -23,8 +23,8 @@ const CallWindow fan{Call::circulate, 480, 600, 1200, false};
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(several_calls_may_share_the_tap_nearest_their_targets) {
-    const TapChoice choice =
-        choose_taps({fan, cool, heat}, flows({701.5, 905.7, 992.2, 1071.6, 1145.6, 1215.1}));
+    const TapAssignment choice =
+        assign_taps({fan, cool, heat}, flows({701.5, 905.7, 992.2, 1071.6, 1145.6, 1215.1}));
     BOOST_TEST((choice.tap == Taps{0, 5, 5}));
     BOOST_TEST(choice.score.hard_met == 1);
     BOOST_TEST(choice.score.soft_met == 2);
@@ -40,22 +40,22 @@ BOOST_AUTO_TEST_CASE(comfort_is_whole_at_the_target_and_nothing_at_the_edge) {
 }
 
 BOOST_AUTO_TEST_CASE(a_call_without_a_tap_in_its_window_is_unmet) {
-    const TapChoice choice = choose_taps({cool, heat}, flows({500, 1000}));
+    const TapAssignment choice = assign_taps({cool, heat}, flows({500, 1000}));
     BOOST_TEST((choice.tap == Taps{std::nullopt, 1}));
 }
 
 BOOST_AUTO_TEST_CASE(a_hard_call_prefers_the_tap_that_holds_over_its_whole_uncertainty) {
     // 955 lies nearer the target of 960 but may be 895, below 912; 1,100 may be 1,040.
     const CallWindow tight{Call::heat_high, 912, 960, 1693, true};
-    BOOST_TEST((choose_taps({tight}, flows({955, 1100}, 60)).tap == Taps{1}));
-    BOOST_TEST((choose_taps({tight}, flows({955, 1100}, 10)).tap == Taps{0}));
+    BOOST_TEST((assign_taps({tight}, flows({955, 1100}, 60)).tap == Taps{1}));
+    BOOST_TEST((assign_taps({tight}, flows({955, 1100}, 10)).tap == Taps{0}));
 }
 
 BOOST_AUTO_TEST_CASE(the_low_stage_never_moves_more_than_the_high_stage) {
     // The low stage alone would take 1,040 and the high stage 1,000.
     const CallWindow low{Call::cool_low, 700, 1040, 1100, false},
         high{Call::cool_high, 950, 1000, 1300, false};
-    const TapChoice choice = choose_taps({low, high}, flows({1000, 1040}));
+    const TapAssignment choice = assign_taps({low, high}, flows({1000, 1040}));
     BOOST_TEST((choice.tap == Taps{0, 0}));
     BOOST_TEST(must_not_exceed(Call::cool_low, Call::cool_high));
     BOOST_TEST(!must_not_exceed(Call::cool_high, Call::cool_low));
@@ -65,24 +65,24 @@ BOOST_AUTO_TEST_CASE(the_low_stage_never_moves_more_than_the_high_stage) {
 BOOST_AUTO_TEST_CASE(a_soft_call_gives_way_before_a_hard_one) {
     // A hard low heat that only 1,000 serves, and a soft high heat that only 900 would: one must go.
     const CallWindow low{Call::heat_low, 950, 1000, 1050, true}, high{Call::heat_high, 850, 900, 940, false};
-    const TapChoice choice = choose_taps({low, high}, flows({900, 1000}));
+    const TapAssignment choice = assign_taps({low, high}, flows({900, 1000}));
     BOOST_TEST((choice.tap == Taps{1, std::nullopt}));
 }
 
 BOOST_AUTO_TEST_CASE(equal_taps_are_told_apart_by_their_order) {
-    BOOST_TEST((choose_taps({cool}, flows({1190, 1190, 1210})).tap == Taps{0}));
+    BOOST_TEST((assign_taps({cool}, flows({1190, 1190, 1210})).tap == Taps{0}));
 }
 
 BOOST_AUTO_TEST_CASE(nothing_to_choose_is_an_empty_choice) {
-    BOOST_TEST(choose_taps({}, flows({900})).tap.empty());
-    BOOST_TEST((choose_taps({cool}, {}).tap == Taps{std::nullopt}));
+    BOOST_TEST(assign_taps({}, flows({900})).tap.empty());
+    BOOST_TEST((assign_taps({cool}, {}).tap == Taps{std::nullopt}));
 }
 
 namespace {
 
 /// Every assignment in order, judged from the header's words alone.
-TapChoice brute_force(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& taps) {
-    TapChoice best;
+TapAssignment brute_force(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& taps) {
+    TapAssignment best;
     best.score.hard_met = -1;
     const std::size_t choices = taps.size() + 1;
     std::size_t all = 1;
@@ -135,7 +135,7 @@ BOOST_AUTO_TEST_CASE(the_search_agrees_with_every_assignment_tried) {
         std::vector<TapFlow> taps;
         for (int t = between(1, 5); t > 0; --t)
             taps.push_back({double(between(300, 1700)), double(between(0, 150))});
-        const TapChoice fast = choose_taps(windows, taps), slow = brute_force(windows, taps);
+        const TapAssignment fast = assign_taps(windows, taps), slow = brute_force(windows, taps);
         BOOST_TEST_CONTEXT("instance " << i) {
             BOOST_TEST((fast.tap == slow.tap));
             BOOST_TEST((fast.score == slow.score));

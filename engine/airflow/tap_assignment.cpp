@@ -1,4 +1,4 @@
-#include "engine/airflow/tap_choice.hpp"
+#include "engine/airflow/tap_assignment.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -35,7 +35,7 @@ class Search {
         best_.score.hard_met = -1;
     }
 
-    TapChoice run() {
+    TapAssignment run() {
         descend(0, {});
         return best_;
     }
@@ -82,7 +82,7 @@ class Search {
     const std::vector<TapFlow>& flows_;
     std::vector<TapScore> hope_;
     std::vector<std::optional<int>> now_;
-    TapChoice best_;
+    TapAssignment best_;
 };
 
 }  // namespace
@@ -118,7 +118,7 @@ bool must_not_exceed(Call lesser, Call greater) {
     }
 }
 
-TapChoice choose_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows) {
+TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows) {
     return Search(windows, flows).run();
 }
 
