@@ -187,25 +187,68 @@ std::vector<Ways> all_ways(const TapTable& table, Sources sources, SignalSet coi
     return found;
 }
 
-int differences(const Ways& a, const Ways& b) {
-    int count = 0;
-    for (std::size_t i = 0; i < a.size(); ++i) count += a[i] != b[i] ? 1 : 0;
-    return count;
+/// The ways at this position that differ least from those of its neighbours: branch and bound.
+Ways nearest_ways(const TapTable& table, Sources sources, SignalSet coils, SignalSet live,
+                  const std::vector<Ways>& neighbours) {
+    const std::vector<SignalSet> states = states_at(table, coils, live);
+    const std::size_t count = static_cast<std::size_t>(table.signals) + 1;
+    Ways best, ways(count, 0);
+    std::size_t bound = count * neighbours.size() + 1;
+    const std::function<void(std::size_t, Leaves, std::size_t)> extend = [&](std::size_t source, Leaves taken,
+                                                                             std::size_t cost) {
+        if (cost >= bound) return;
+        if (source == count) {
+            if (!ways_serve(table, ways, states)) return;
+            best = ways;
+            bound = cost;
+            return;
+        }
+        const bool open = static_cast<int>(source) == table.signals ? sources.supply : sources.signals;
+        const auto lead_to = [&](int tap) {
+            if (tap != 0 && (!open || (taken >> tap & 1u))) return;
+            std::size_t changed = 0;
+            for (const Ways& n : neighbours) changed += n[source] != tap ? 1 : 0;
+            ways[source] = tap;
+            extend(source + 1, tap != 0 ? taken | Leaves{1} << tap : taken, cost + changed);
+        };
+        const int usual = neighbours.front()[source];
+        lead_to(usual);
+        for (int tap = 0; tap <= table.highest_tap; ++tap) {
+            if (tap != usual) lead_to(tap);
+        }
+        ways[source] = 0;
+    };
+    extend(0, 0, 0);
+    check(!best.empty(), "a position that was found to have ways has a nearest one");
+    return best;
 }
 
-/// Picks, position by position, the ways most like those of neighbouring positions: fewer contacts.
-std::vector<Ways> alike(const std::vector<std::vector<Ways>>& choices, const Ways& first) {
-    std::vector<Ways> picked{first};
-    for (std::size_t p = 1; p < choices.size(); ++p) {
-        const auto cost = [&](const Ways& ways) {
-            int sum = 0;
-            for (std::size_t q = 0; q < p; ++q) {
-                if (std::popcount(p ^ q) == 1) sum += differences(ways, picked[q]);
-            }
-            return sum;
-        };
-        picked.push_back(*std::min_element(choices[p].begin(), choices[p].end(),
-                                           [&](const Ways& a, const Ways& b) { return cost(a) < cost(b); }));
+/// The position with most states that occur: it leaves least choice, so the others are grown from it.
+unsigned busiest_position(const TapTable& table, const std::vector<int>& signals) {
+    std::vector<int> occurring(std::size_t{1} << signals.size(), 0);
+    for (SignalSet state = 0; state < 1u << table.signals; ++state) {
+        if (!table.wanted[state]) continue;
+        unsigned position = 0;
+        for (std::size_t i = 0; i < signals.size(); ++i) position |= (state >> signals[i] & 1u) << i;
+        ++occurring[position];
+    }
+    return static_cast<unsigned>(std::max_element(occurring.begin(), occurring.end()) - occurring.begin());
+}
+
+/// From the ways at one position, coil by coil the least change: few contacts.
+std::vector<Ways> grown_from(const TapTable& table, Sources sources, const std::vector<int>& signals,
+                             unsigned start, const Ways& first) {
+    const SignalSet coils = spread((1u << signals.size()) - 1, signals);
+    std::vector<Ways> picked(std::size_t{1} << signals.size());
+    picked[start] = first;
+    for (unsigned step = 1; step < picked.size(); ++step) {
+        const unsigned position = start ^ step;
+        std::vector<Ways> neighbours;
+        for (std::size_t i = 0; i < signals.size(); ++i) {
+            const Ways& neighbour = picked[position ^ 1u << i];
+            if (!neighbour.empty()) neighbours.push_back(neighbour);
+        }
+        picked[position] = nearest_ways(table, sources, coils, spread(position, signals), neighbours);
     }
     return picked;
 }
@@ -229,21 +272,18 @@ Circuit circuit_of(const TapTable& table, SignalSet coils, const std::vector<Way
 }
 
 std::optional<Circuit> highest_wins_with(const TapTable& table, Sources sources, SignalSet coils) {
-    constexpr std::size_t enough = 400;  // bounds the search for few contacts, never the search for few coils
     const std::vector<int> signals = members(coils);
-    std::vector<std::vector<Ways>> choices;
-    for (unsigned p = 0; p < 1u << signals.size(); ++p) {
-        const SignalSet live = spread(p, signals);
-        if (all_ways(table, sources, coils, live, 1).empty()) return std::nullopt;
+    const std::size_t positions = std::size_t{1} << signals.size();
+    for (unsigned p = 0; p < positions; ++p) {
+        if (all_ways(table, sources, coils, spread(p, signals), 1).empty()) return std::nullopt;
     }
-    for (unsigned p = 0; p < 1u << signals.size(); ++p) {
-        choices.push_back(all_ways(table, sources, coils, spread(p, signals), enough));
-    }
+    // Bounds the search for few contacts, never the search for few coils.
+    const std::size_t most = std::max<std::size_t>(1, 1024 / positions);
+    const unsigned start = busiest_position(table, signals);
     std::optional<Circuit> best;
-    for (const Ways& first : choices.front()) {
-        Circuit circuit = circuit_of(table, coils, alike(choices, first));
+    for (const Ways& first : all_ways(table, sources, coils, spread(start, signals), most)) {
+        Circuit circuit = circuit_of(table, coils, grown_from(table, sources, signals, start, first));
         if (!best || circuit.contacts() < best->contacts()) best = std::move(circuit);
-        if (signals.empty() || choices.size() > 8) break;
     }
     return best;
 }
