@@ -1,0 +1,170 @@
+#include <algorithm>
+#include <functional>
+
+#include "engine/base/check.hpp"
+#include "engine/wiring/table.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// Where each source leads at one position: tap, or 0. Source table.signals is the supply.
+using Ways = std::vector<int>;
+
+bool ways_serve(const TapTable& table, const Ways& ways, const std::vector<SignalSet>& states) {
+    return std::all_of(states.begin(), states.end(), [&](SignalSet state) {
+        int highest = 0;
+        for (int source = 0; source <= table.signals; ++source) {
+            if (source_live(table, source, state))
+                highest = std::max(highest, ways[static_cast<std::size_t>(source)]);
+        }
+        return serves(table, state, highest);
+    });
+}
+
+/// Every way of leading sources to taps, no tap twice, that serves this position. Stops at `most`.
+std::vector<Ways> all_ways(const TapTable& table, Sources sources, SignalSet coils, SignalSet live,
+                           std::size_t most) {
+    const std::vector<SignalSet> states = states_at(table, coils, live);
+    std::vector<Ways> found;
+    Ways ways(static_cast<std::size_t>(table.signals) + 1, 0);
+    const std::function<void(int, Leaves)> extend = [&](int source, Leaves taken) {
+        if (found.size() >= most) return;
+        if (source > table.signals) {
+            if (ways_serve(table, ways, states)) found.push_back(ways);
+            return;
+        }
+        extend(source + 1, taken);
+        if (source == table.signals ? !sources.supply : !sources.signals) return;
+        for (int tap = 1; tap <= table.highest_tap; ++tap) {
+            if (taken >> tap & 1u) continue;
+            ways[static_cast<std::size_t>(source)] = tap;
+            extend(source + 1, taken | Leaves{1} << tap);
+            ways[static_cast<std::size_t>(source)] = 0;
+        }
+    };
+    extend(0, 0);
+    return found;
+}
+
+/// The ways at this position that differ least from those of its neighbours: branch and bound.
+Ways nearest_ways(const TapTable& table, Sources sources, SignalSet coils, SignalSet live,
+                  const std::vector<Ways>& neighbours) {
+    const std::vector<SignalSet> states = states_at(table, coils, live);
+    const std::size_t count = static_cast<std::size_t>(table.signals) + 1;
+    Ways best, ways(count, 0);
+    std::size_t bound = count * neighbours.size() + 1;
+    const std::function<void(std::size_t, Leaves, std::size_t)> extend = [&](std::size_t source, Leaves taken,
+                                                                             std::size_t cost) {
+        if (cost >= bound) return;
+        if (source == count) {
+            if (!ways_serve(table, ways, states)) return;
+            best = ways;
+            bound = cost;
+            return;
+        }
+        const bool open = static_cast<int>(source) == table.signals ? sources.supply : sources.signals;
+        const auto lead_to = [&](int tap) {
+            if (tap != 0 && (!open || (taken >> tap & 1u))) return;
+            std::size_t changed = 0;
+            for (const Ways& n : neighbours) changed += n[source] != tap ? 1 : 0;
+            ways[source] = tap;
+            extend(source + 1, tap != 0 ? taken | Leaves{1} << tap : taken, cost + changed);
+        };
+        const int usual = neighbours.front()[source];
+        lead_to(usual);
+        for (int tap = 0; tap <= table.highest_tap; ++tap) {
+            if (tap != usual) lead_to(tap);
+        }
+        ways[source] = 0;
+    };
+    extend(0, 0, 0);
+    check(!best.empty(), "a position that was found to have ways has a nearest one");
+    return best;
+}
+
+/// The position with most states that occur: it leaves least choice, so the others are grown from it.
+unsigned busiest_position(const TapTable& table, const std::vector<int>& signals) {
+    std::vector<int> occurring(std::size_t{1} << signals.size(), 0);
+    for (SignalSet state = 0; state < 1u << table.signals; ++state) {
+        if (!table.wanted[state]) continue;
+        ++occurring[position_in(state, signals)];
+    }
+    return static_cast<unsigned>(std::max_element(occurring.begin(), occurring.end()) - occurring.begin());
+}
+
+/// From the ways at one position, coil by coil the least change: few contacts.
+std::vector<Ways> grown_from(const TapTable& table, Sources sources, const std::vector<int>& signals,
+                             unsigned start, const Ways& first) {
+    const SignalSet coils = spread((1u << signals.size()) - 1, signals);
+    std::vector<Ways> picked(std::size_t{1} << signals.size());
+    picked[start] = first;
+    for (unsigned step = 1; step < picked.size(); ++step) {
+        const unsigned position = start ^ step;
+        std::vector<Ways> neighbours;
+        for (std::size_t i = 0; i < signals.size(); ++i) {
+            const Ways& neighbour = picked[position ^ 1u << i];
+            if (!neighbour.empty()) neighbours.push_back(neighbour);
+        }
+        picked[position] = nearest_ways(table, sources, coils, spread(position, signals), neighbours);
+    }
+    return picked;
+}
+
+Circuit circuit_of(const TapTable& table, SignalSet coils, const std::vector<Ways>& ways) {
+    Circuit circuit;
+    circuit.coils = members(coils);
+    for (int source = 0; source <= table.signals; ++source) {
+        std::vector<Leaves> leaves;
+        bool used = false;
+        for (const Ways& w : ways) {
+            const int tap = w[static_cast<std::size_t>(source)];
+            leaves.push_back(Leaves{1} << tap);
+            used = used || tap != 0;
+        }
+        if (used)
+            circuit.tap_trees.emplace_back(source,
+                                           smallest_tree(static_cast<int>(circuit.coils.size()), leaves));
+    }
+    return circuit;
+}
+
+std::optional<Circuit> highest_wins_with(const TapTable& table, Sources sources, SignalSet coils) {
+    const std::vector<int> signals = members(coils);
+    const std::size_t positions = std::size_t{1} << signals.size();
+    for (unsigned p = 0; p < positions; ++p) {
+        if (all_ways(table, sources, coils, spread(p, signals), 1).empty()) return std::nullopt;
+    }
+    // Bounds the search for few contacts, never the search for few coils.
+    const std::size_t most = std::max<std::size_t>(1, 1024 / positions);
+    const unsigned start = busiest_position(table, signals);
+    std::optional<Circuit> best;
+    for (const Ways& first : all_ways(table, sources, coils, spread(start, signals), most)) {
+        Circuit circuit = circuit_of(table, coils, grown_from(table, sources, signals, start, first));
+        if (!best || circuit.contacts() < best->contacts()) best = std::move(circuit);
+    }
+    return best;
+}
+
+}  // namespace
+
+std::optional<Circuit> highest_wins(const TapTable& table, Sources sources) {
+    check(table.wanted.size() == std::size_t{1} << table.signals, "a wanted tap for every state");
+    return fewest(
+        table, [&](SignalSet coils) { return highest_wins_with(table, sources, coils); },
+        [](const Circuit&) { return 0; });
+}
+
+std::optional<Circuit> one_output_one_tap(const TapTable& table) {
+    Ways ways(static_cast<std::size_t>(table.signals) + 1, 0);
+    Leaves taken = 0;
+    for (int s = 0; s < table.signals; ++s) {
+        const int tap = table.wanted[SignalSet{1} << s].value_or(0);
+        if (tap != 0 && (taken >> tap & 1u)) return std::nullopt;
+        taken |= Leaves{1} << tap;
+        ways[static_cast<std::size_t>(s)] = tap;
+    }
+    return circuit_of(table, 0, {ways});
+}
+
+}  // namespace endbell
