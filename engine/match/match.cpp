@@ -55,8 +55,9 @@ class Report {
                   [](const Candidate& a, const Candidate& b) {
                       return std::tie(a.verdict, a.part.id) < std::tie(b.verdict, b.part.id);
                   });
-        for (const auto& [way, counted] : tallies_) {
-            report_.tallies.push_back({way.first, way.second, counted.first, counted.second});
+        for (auto& [way, counted] : tallies_) {
+            std::tie(counted.rule, counted.reason) = way;
+            report_.tallies.push_back(counted);
         }
         std::stable_sort(report_.tallies.begin(), report_.tallies.end(),
                          [](const Tally& a, const Tally& b) { return a.parts > b.parts; });
@@ -79,11 +80,13 @@ class Report {
 
     void tally(const Candidate& candidate) {
         const bool only = count(candidate, Verdict::does_not_fit) == 1;
+        const bool would_fit = only && count(candidate, Verdict::not_shown) == 0;
         for (const Finding& f : candidate.findings) {
             if (f.verdict != Verdict::does_not_fit) continue;
-            auto& counted = tallies_[{f.rule, f.reason}];
-            ++counted.first;
-            if (only) ++counted.second;
+            Tally& counted = tallies_[{f.rule, f.reason}];
+            ++counted.parts;
+            if (only) ++counted.parts_only;
+            if (would_fit) ++counted.would_fit;
         }
     }
 
@@ -94,7 +97,7 @@ class Report {
     }
 
     MatchReport report_;
-    std::map<std::pair<std::string_view, std::string_view>, std::pair<int, int>> tallies_;
+    std::map<std::pair<std::string_view, std::string_view>, Tally> tallies_;
 };
 
 /// What the catalog's cross references claim for the old motor's and the old module's number, by part.

@@ -23,12 +23,13 @@ struct Tally {
     std::string_view reason;
     int parts = 0;       // failed by it
     int parts_only = 0;  // failed by it and by nothing else
+    int would_fit = 0;   // of those, shown to fit, with or without changes, but for it
 };
 
 struct MatchReport {
     std::vector<Candidate> candidates;   // fits, fits with changes, not shown: worst verdict last, then id
     std::vector<Candidate> near_misses;  // one finding ends each
-    std::vector<Tally> tallies;          // most parts first, then rule
+    std::vector<Tally> tallies;          // most parts first, then rule and reason
     int parts_asked = 0;
     /// Job fields that keep at least one part from being shown to fit, with how many it concerns.
     std::map<std::string, int> open_fields;

@@ -7,16 +7,26 @@ namespace {
 constexpr std::string_view id = "control-power";
 
 // A tap draws at most 20 mA, so a retrofit adds under half a volt-ampere: only a full transformer minds.
+ApparentPower tap_load(const Limits& limits) {
+    return volt_ampere(limits.value("tap.current") * limits.value("tap.volts"));
+}
+
+// A transformer that carries `total` at the planned share of its rating.
+Remedy transformer_for(ApparentPower total, const Limits& limits) {
+    Remedy r = remedy(Cure::transformer);
+    r.power = total / limits.value("transformer.plan");
+    return r;
+}
+
 Finding judge_transformer(const Question& q, Answer say) {
     const auto rated = said(q.job.controls.transformer);
     const auto load = said(q.job.controls.transformer_load);
     if (!rated || !load) return say.fits("common present");
-    const ApparentPower added = volt_ampere(q.limits.value("tap.current") * q.limits.value("tap.volts"));
-    const ApparentPower total = *load + added;
+    const ApparentPower total = *load + tap_load(q.limits);
     const double share = total / *rated;
     const double plan = q.limits.value("transformer.plan");
     say.computed(total).limit(q.limits, "transformer.plan", *rated * plan);
-    if (share > 1 + rounding) return say.changes("transformer overloaded", {remedy(Cure::transformer)});
+    if (share > 1 + rounding) return say.changes("transformer overloaded", {transformer_for(total, q.limits)});
     if (share > plan + rounding) return say.caution("transformer nearly full");
     return say.fits("common present");
 }
@@ -28,7 +38,7 @@ Finding judge(const Question& q, const Part& part) {
     if (signal_given(q.job) == SignalClass::control_24v) return say.fits("already 24 V");
     const auto common = said(q.job.controls.common_present);
     if (!common) return say.ask("common not stated", {"controls.common_present"});
-    if (!*common) return say.changes("no common", {remedy(Cure::transformer)});
+    if (!*common) return say.changes("no common", {transformer_for(tap_load(q.limits), q.limits)});
     return judge_transformer(q, say);
 }
 

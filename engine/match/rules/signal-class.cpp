@@ -17,6 +17,20 @@ bool burns_fuel(HeatKind heat) {
     return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
 }
 
+// What drives the relay: the equipment's side of it. A coil is named by its plate class, 115 or 230.
+Remedy line_relay(const Question& q, SignalClass given) {
+    Remedy relay = remedy(Cure::line_relay);
+    if (given == SignalClass::control_24v) {
+        relay.coil = volt(24);
+        return relay;
+    }
+    const Supply supply = supply_of(q);
+    if (supply.nominal.empty()) return relay;
+    const Voltage nominal = supply.nominal.back();
+    relay.coil = nominal < volt(150) ? volt(115) : nominal < volt(250) ? volt(230) : nominal;
+    return relay;
+}
+
 // Speed leads that carried line current give way to 24 V taps beside constant line power. In a furnace the
 // board must keep deciding when the blower runs: through a line run signal, or through its own 24 V outputs.
 Finding retrofit_to_taps(const Question& q, const Motor& motor, const Answer& say) {
@@ -28,7 +42,7 @@ Finding retrofit_to_taps(const Question& q, const Motor& motor, const Answer& sa
     const bool run_signal = has_run_signal(motor);
     if (*from == ControlSource::board_line) {
         if (run_signal) return say.changes("board keeps the run signal", {remedy(Cure::lead_parking)});
-        return say.changes("line to 24 V by relay", {remedy(Cure::line_relay), remedy(Cure::lead_parking)});
+        return say.changes("line to 24 V by relay", {line_relay(q, SignalClass::switched_line), remedy(Cure::lead_parking)});
     }
     const auto heat = said(q.job.controls.heat);
     if (!heat) return say.ask("heat not stated", {"controls.heat"});
@@ -59,7 +73,7 @@ Finding judge_motor(const Question& q, const Part& part) {
     }
     const bool line_and_24v = (*given == SignalClass::line_signal && *needs == SignalClass::control_24v) ||
                               (*given == SignalClass::control_24v && *needs == SignalClass::line_signal);
-    if (line_and_24v) return say.changes("relay between line and 24 V", {remedy(Cure::line_relay)});
+    if (line_and_24v) return say.changes("relay between line and 24 V", {line_relay(q, *given)});
     return say.fails("other signal");
 }
 

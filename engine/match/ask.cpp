@@ -1,0 +1,182 @@
+#include "engine/match/ask.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "engine/match/answer.hpp"
+#include "engine/match/askable.hpp"
+
+namespace endbell {
+
+namespace {
+
+// Enough living candidates to rank questions by; more are thinned evenly.
+constexpr std::size_t sample_size = 300;
+// A finding closed without settling its part is progress of this weight: a part with five open questions is
+// not settled by any single answer, yet the answers are needed.
+constexpr double progress = 0.2;
+
+using Keys = std::set<std::string>;
+
+bool is_open(const Finding& f) {
+    return f.verdict == Verdict::not_shown;
+}
+
+/// The worst of what is not open: how the candidate would end if every open question went its way.
+Verdict at_best(const Candidate& c) {
+    Verdict worst = Verdict::fits;
+    for (const Finding& f : c.findings) {
+        if (!is_open(f)) worst = std::max(worst, f.verdict);
+    }
+    return worst;
+}
+
+Verdict best_shown(const MatchReport& report) {
+    Verdict best = Verdict::does_not_fit;
+    for (const Candidate& c : report.candidates) {
+        if (c.verdict != Verdict::not_shown) best = std::min(best, c.verdict);
+    }
+    return best;
+}
+
+/// Open candidates that could end better than the best one shown, or as the first one shown at all.
+std::vector<const Candidate*> worth_asking(const MatchReport& report) {
+    const Verdict shown = best_shown(report);
+    std::vector<const Candidate*> open;
+    for (const Candidate& c : report.candidates) {
+        if (c.verdict == Verdict::not_shown && at_best(c) < shown) open.push_back(&c);
+    }
+    return open;
+}
+
+std::vector<const Candidate*> thinned(const std::vector<const Candidate*>& all) {
+    if (all.size() <= sample_size) return all;
+    std::vector<const Candidate*> some;
+    for (std::size_t i = 0; i < sample_size; ++i) some.push_back(all[i * all.size() / sample_size]);
+    return some;
+}
+
+Keys open_keys(const std::vector<const Candidate*>& candidates) {
+    Keys keys;
+    for (const Candidate* c : candidates) {
+        for (const Finding& f : c->findings) {
+            if (!is_open(f)) continue;
+            for (const std::string& key : f.asks) {
+                if (askable(key)) keys.insert(key);
+            }
+        }
+    }
+    return keys;
+}
+
+int open_findings(const Candidate& c) {
+    return static_cast<int>(std::count_if(c.findings.begin(), c.findings.end(), is_open));
+}
+
+bool asks_for(const Candidate& c, const std::string& key) {
+    return std::any_of(c.findings.begin(), c.findings.end(), [&](const Finding& f) {
+        return is_open(f) && std::find(f.asks.begin(), f.asks.end(), key) != f.asks.end();
+    });
+}
+
+/// One answer tried on every candidate: what it leaves, and how much it settles.
+double settle(const Question& q, const PossibleAnswer& answer,
+              const std::vector<const Candidate*>& candidates, AnswerLeaves& leaves) {
+    Trial trial{q.job, q.diagnosis};
+    answer.give(trial);
+    const Question then{trial.job, trial.diagnosis, q.limits};
+    double settled = 0;
+    for (const Candidate* c : candidates) {
+        const Candidate after = examine(then, c->part);
+        if (after.verdict != Verdict::does_not_fit) ++leaves.living;
+        if (after.verdict < Verdict::not_shown) ++leaves.shown;
+        if (after.verdict != Verdict::not_shown) {
+            settled += 1;
+        } else {
+            const int before = open_findings(*c);
+            settled += progress * std::max(0, before - open_findings(after)) / before;
+        }
+    }
+    return settled;
+}
+
+AskedReading weigh(const Question& q, const std::string& key,
+                   const std::vector<const Candidate*>& candidates) {
+    const Askable& how = *askable(key);
+    AskedReading reading;
+    reading.job_key = key;
+    reading.chance = how.chance;
+    reading.seconds = how.seconds;
+    std::vector<const Part*> parts;
+    for (const Candidate* c : candidates) {
+        parts.push_back(&c->part);
+        if (asks_for(*c, key)) ++reading.concerns;
+    }
+    const std::vector<PossibleAnswer> answers = how.answers(parts);
+    double votes = 0;
+    for (const PossibleAnswer& a : answers) votes += a.votes;
+    for (const PossibleAnswer& a : answers) {
+        AnswerLeaves leaves;
+        leaves.answer = a.label;
+        leaves.share = a.votes / votes;
+        reading.settled += leaves.share * settle(q, a, candidates, leaves);
+        reading.answers.push_back(std::move(leaves));
+    }
+    reading.score = reading.settled * reading.chance / reading.seconds;
+    return reading;
+}
+
+/// The readings of a proof are all needed; of any other finding's keys one is enough.
+bool all_needed(const Finding& f) {
+    return f.rule == "wanted-part";
+}
+
+/// True when every open finding that asks for `key` also asks for one that is already on the list.
+bool covered(const std::string& key, const Keys& listed, const std::vector<const Candidate*>& candidates) {
+    for (const Candidate* c : candidates) {
+        for (const Finding& f : c->findings) {
+            if (!is_open(f) || std::find(f.asks.begin(), f.asks.end(), key) == f.asks.end()) continue;
+            if (all_needed(f)) return false;
+            const bool other = std::any_of(f.asks.begin(), f.asks.end(),
+                                           [&](const std::string& k) { return listed.count(k) > 0; });
+            if (!other) return false;
+        }
+    }
+    return true;
+}
+
+}  // namespace
+
+AskState ask_state(const MatchReport& report) {
+    if (report.candidates.empty()) return AskState::none_left;
+    const auto open = std::count_if(report.candidates.begin(), report.candidates.end(),
+                                    [](const Candidate& c) { return c.verdict == Verdict::not_shown; });
+    if (open == 0) return report.candidates.size() == 1 ? AskState::one_left : AskState::only_price;
+    const auto worth = worth_asking(report);
+    if (worth.empty()) return AskState::cannot_change;
+    return open_keys(worth).empty() ? AskState::no_answer : AskState::ask;
+}
+
+std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& report) {
+    const auto candidates = thinned(worth_asking(report));
+    std::vector<AskedReading> weighed;
+    for (const std::string& key : open_keys(candidates)) weighed.push_back(weigh(q, key, candidates));
+    std::sort(weighed.begin(), weighed.end(), [](const AskedReading& a, const AskedReading& b) {
+        return a.score != b.score ? a.score > b.score : a.job_key < b.job_key;
+    });
+    std::vector<AskedReading> list;
+    Keys listed;
+    for (AskedReading& reading : weighed) {
+        if (covered(reading.job_key, listed, candidates)) continue;
+        listed.insert(reading.job_key);
+        list.push_back(std::move(reading));
+    }
+    return list;
+}
+
+std::vector<AskedReading> what_to_ask(const Question& q, const Catalog& catalog) {
+    return what_to_ask(q, match(q, catalog));
+}
+
+}  // namespace endbell

@@ -1,0 +1,49 @@
+// What to ask next: the reading that settles most for its effort, by the counts of the loaded catalog.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/match/match.hpp"
+
+namespace endbell {
+
+/// What one answer would leave.
+struct AnswerLeaves {
+    std::string answer;  // "band", "0000.5000 in": sorts by size
+    double share = 0;    // how likely, by the parts it suits
+    int living = 0;      // candidates that would not be ended
+    int shown = 0;       // of them, those shown to fit
+};
+
+struct AskedReading {
+    std::string job_key;
+    double score = 0;    // expected candidates settled, times `chance`, per second
+    double settled = 0;  // expected candidates that the answer ends or shows to fit
+    double chance = 0;   // that the person can answer now
+    int seconds = 0;
+    int concerns = 0;  // candidates that it keeps open
+    std::vector<AnswerLeaves> answers;
+};
+
+/// Why there is nothing to ask, or that there is.
+enum class AskState {
+    ask,            // a reading would change the decision
+    one_left,       // one candidate, and it is shown to fit
+    only_price,     // several, all shown: they differ in price, stock or finish
+    cannot_change,  // what is open could not end better than what is shown
+    none_left,      // every candidate is ended: the near misses say by what
+    no_answer       // something is open that only the catalog or nobody can tell
+};
+
+/// Most telling first. A key that another one of the list would answer as well is left out. Empty when the
+/// state is not `ask`. Living candidates beyond a few hundred are sampled evenly, by id.
+std::vector<AskedReading> what_to_ask(const Question& question, const MatchReport& report);
+std::vector<AskedReading> what_to_ask(const Question& question, const Catalog& catalog);
+
+AskState ask_state(const MatchReport& report);
+
+/// After this many questions a counter promises a call-back and sends the photo list (common practice).
+inline constexpr int questions_at_most = 5;
+
+}  // namespace endbell

@@ -1,0 +1,42 @@
+// The job fields that a rule may ask for: how long each takes, who can tell it now, and which answers the
+// loaded catalog makes possible.
+#pragma once
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/match/rule.hpp"
+
+namespace endbell {
+
+/// A job with one more answer in it, to be judged again.
+struct Trial {
+    FailedUnit job;
+    Diagnosis diagnosis;
+};
+
+/// One answer that a person may give. `votes`: how many of the parts it would suit; several answers may share
+/// one.
+struct PossibleAnswer {
+    std::string label;
+    double votes = 0;
+    std::function<void(Trial&)> give;
+};
+
+struct Askable {
+    std::string_view key;  // "plate.mount"
+    int seconds = 0;       // to answer at the counter or on site; common practice
+    double chance = 0;     // that the person who is asked can answer now, 0 to 1; common practice
+    std::function<bool(const FailedUnit&)> blank;
+    /// Ascending by label; empty when these parts leave nothing to choose from.
+    std::function<std::vector<PossibleAnswer>(const std::vector<const Part*>&)> answers;
+};
+
+/// All of them, in the order in which an expert without a catalog would ask: what it turns, kind, supply,
+/// poles, size, fit, position, rotation, control, proof.
+const std::vector<Askable>& askables();
+/// Null when no one has told how `key` is asked.
+const Askable* askable(std::string_view key);
+
+}  // namespace endbell

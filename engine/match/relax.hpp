@@ -1,0 +1,24 @@
+// Ways out when little or nothing fits: one job value that would have to be otherwise, each tried on every
+// rule.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/match/match.hpp"
+
+namespace endbell {
+
+struct Relaxation {
+    std::string_view rule;                 // the one finding that ends these parts
+    std::string job_key;                   // what would have to be otherwise
+    std::string answer;                    // how, as an answer's label ("0000.6250 in")
+    bool unread = false;                   // the job does not state the key: a reading may show it to be so
+    Verdict verdict = Verdict::not_shown;  // the best that any of the parts then comes to
+    std::vector<std::string> parts;        // ascending id
+};
+
+/// From the near misses. Readings not yet taken come first, then the best verdict, then most parts.
+std::vector<Relaxation> relaxations(const Question& question, const MatchReport& report);
+
+}  // namespace endbell
