@@ -110,6 +110,17 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
                          }));
 }
 
+/// A field that is shown in another unit than its type's usual one.
+template <class Group, class T>
+JobKey shown(const GroupOf<Group>& group, Reading<T> Group::*field, std::string (*writer)(T), JobKey key) {
+    const auto member = group.member;
+    key.text = [=](const FailedUnit& job) {
+        const Reading<T>& reading = job.*member.*field;
+        return reading ? writer(*reading) : reading.raw;
+    };
+    return key;
+}
+
 /// A text that must stand in quotes.
 inline JobKey quoted(JobKey key) {
     key.quoted = true;

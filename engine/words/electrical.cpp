@@ -157,7 +157,7 @@ Read<std::vector<Resistance>> read_windings(std::string_view raw) {
 
 Read<Frequency> read_frequency(std::string_view raw) {
     const std::string key = spelling_key(raw);
-    if (key == "50/60" || key == "5060" || key == "5060hz") {
+    if (key == "50/60" || key == "50/60hz" || key == "50-60" || key == "60/50" || key == "60/50hz") {
         return ask<Frequency>(raw, "rated for both: which does the building have?", {"50 Hz", "60 Hz"});
     }
     return read_quantity(

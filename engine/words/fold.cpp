@@ -75,9 +75,13 @@ std::string folded(std::string_view raw) {
 }
 
 std::string spelling_key(std::string_view raw) {
+    const std::string text = folded(raw);
     std::string key;
-    for (char c : folded(raw)) {
-        if (std::string_view(" .-/,_").find(c) == std::string_view::npos) key += c;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool joint = std::string_view(" .-/,_").find(text[i]) != std::string_view::npos;
+        const bool in_figures =
+            i > 0 && i + 1 < text.size() && is_digit(text[i - 1]) && is_digit(text[i + 1]);
+        if (!joint || in_figures) key += text[i];
     }
     return key;
 }

@@ -10,7 +10,8 @@ namespace endbell {
 std::string folded(std::string_view raw);
 
 /// The letters, digits and signs of `folded` text that tell two spellings apart: no blanks, dots, dashes,
-/// slashes, commas, underscores. "O.P.A.O." and "opao" are one key.
+/// slashes, commas, underscores, unless between two digits. "O.P.A.O." and "opao" are one key, "5.6" and "56"
+/// two.
 std::string spelling_key(std::string_view raw);
 
 /// What people put where they know nothing: blank, "N/A", "-", "TBD", "see note", "#N/A". Not "0": whether

@@ -1,6 +1,7 @@
 #include "engine/words/plate_text.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "engine/base/text.hpp"
 #include "engine/words/plate_words.hpp"
@@ -31,11 +32,22 @@ struct Run {
     std::string_view key;
 };
 
+/// "hp" and its like belong to the figure in front of them: in "1/2 x 5 1/2 hp" the shaft ends at the 5.
+bool is_unit(const std::string& word) {
+    static constexpr std::array<std::string_view, 21> units{
+        "hp", "horse", "horsepower", "w",  "watts", "kw", "v",  "vac",  "volts", "volt", "rpm",
+        "a",  "amps",  "amp",        "hz", "mfd",   "uf", "mf", "mike", "pole",  "poles"};
+    return std::find(units.begin(), units.end(), spelling_key(word)) != units.end();
+}
+
 /// The longest run at `start` that some recogniser takes; length 0 when none does.
 Run take_run(const std::vector<std::string>& words, std::size_t start, PlateText& out) {
     for (std::size_t length = std::min(longest_run, words.size() - start); length > 0; --length) {
         const std::vector<std::string> run(words.begin() + static_cast<std::ptrdiff_t>(start),
                                            words.begin() + static_cast<std::ptrdiff_t>(start + length));
+        const bool cuts_unit_off =
+            start + length < words.size() && is_unit(words[start + length]) && length > 1;
+        if (cuts_unit_off) continue;
         const std::string text = joined(run, " ");
         for (const Recogniser& recogniser : recognisers()) {
             if (recogniser.take(text, out)) return {length, recogniser.key};

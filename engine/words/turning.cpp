@@ -133,7 +133,7 @@ Read<int> read_speeds(std::string_view raw) {
     if (key == "himedlo" || key == "hml" || key == "highmediumlow" || key == "himedlow" || key == "lomedhi")
         return read_as<int>(raw, 3);
     if (key == "hilo" || key == "highlow") return read_as<int>(raw, 2);
-    if (key == "tap15" || key == "taps15") return ask_five(raw);
+    if (key == "tap1-5" || key == "taps1-5") return ask_five(raw);
     static const std::map<std::string, int, std::less<>> counts{
         {"single", 1}, {"one", 1}, {"two", 2}, {"three", 3}, {"four", 4}, {"five", 5},
         {"1", 1},      {"2", 2},   {"3", 3},   {"4", 4},     {"5", 5},    {"6", 6}};

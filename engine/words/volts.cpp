@@ -26,6 +26,10 @@ const std::vector<Class>& classes() {
     return list;
 }
 
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 /// "115 vac", "208v" without their unit; "one-ten", "1-15", "2-30" as figures.
 std::string without_units(std::string text) {
     static constexpr std::array<std::pair<std::string_view, std::string_view>, 7> spoken{
@@ -42,11 +46,16 @@ std::string without_units(std::string text) {
     }
     for (std::string_view unit : {"volts", "volt", "vac", "ac", "v"}) {
         for (std::size_t at = text.find(unit); at != std::string::npos; at = text.find(unit))
-            text.erase(at, unit.size());
+            text.replace(at, unit.size(), " ");
     }
     std::string plain;
-    for (char c : text) {
-        if (c != ' ' && c != '.') plain += c;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        // A blank or a dot between two figures stays, so that "1 15" and "1.15" do not become 115.
+        const bool gap = text[i] == ' ' || text[i] == '.';
+        const std::size_t next = text.find_first_not_of(' ', i);
+        const bool inside = !plain.empty() && is_digit(plain.back()) && next != std::string::npos &&
+                            (is_digit(text[next]) || text[next] == '.');
+        if (!gap || inside) plain += text[i];
     }
     if (plain == "1-10") return "110";
     if (plain == "1-15") return "115";

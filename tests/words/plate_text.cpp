@@ -1,0 +1,98 @@
+#include <boost/test/unit_test.hpp>
+
+#include "engine/words/plate_text.hpp"
+#include "engine/words/words.hpp"
+#include "tests/words/outcome.hpp"
+
+using namespace endbell;
+
+BOOST_AUTO_TEST_SUITE(plate_text)
+
+BOOST_AUTO_TEST_CASE(the_counter_line_gives_every_field_it_names) {
+    const PlateText read = read_plate("1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc");
+    const PlateFacts& p = read.plate;
+    BOOST_REQUIRE(p.power && p.volts && p.speed && p.speeds && p.rotation && p.shaft_diameter &&
+                  p.shaft_length && p.family);
+    BOOST_CHECK(*p.power == std::vector<Power>{horsepower(0.5)});
+    BOOST_CHECK(*p.volts == std::vector<PlateVolts>{plate_volts(208, 230)});
+    BOOST_CHECK(*p.speed == rpm(1075));
+    BOOST_CHECK_EQUAL(*p.speeds, 3);
+    BOOST_CHECK(*p.rotation == Rotation::cw_shaft_end);  // the lead end sees the mirror image
+    BOOST_CHECK(*p.shaft_diameter == inch(0.5));
+    BOOST_CHECK(*p.shaft_length == inch(5));
+    BOOST_CHECK(*p.family == Family::capacitor_run);
+    BOOST_CHECK(p.power.origin == Origin::plate);
+    BOOST_CHECK(read.not_understood.empty());
+}
+
+BOOST_AUTO_TEST_CASE(the_order_of_the_words_does_not_matter) {
+    const PlateText read = read_plate(
+        "psc, CCW LE; 3 speed 1075 RPM 208/230V 1/2 x 5 1/2 HP condenser fan 5 MFD 370V 48Y TEAO ball SF "
+        "1.0");
+    const PlateFacts& p = read.plate;
+    BOOST_REQUIRE(p.power && p.rotation && p.capacitor && p.capacitor_volts && p.enclosure &&
+                  p.service_factor);
+    BOOST_CHECK(*p.rotation == Rotation::cw_shaft_end);
+    BOOST_CHECK(*p.capacitor == microfarad(5));
+    BOOST_CHECK(*p.capacitor_volts == volt(370));
+    BOOST_CHECK(*p.enclosure == Enclosure::enclosed_air_over);
+    BOOST_CHECK_EQUAL(*p.frame, "48Y");
+    BOOST_CHECK(*p.bearing == Bearing::ball);
+    BOOST_REQUIRE(read.unit.load);
+    BOOST_CHECK(*read.unit.load == Load::outdoor_fan);
+    BOOST_CHECK_MESSAGE(read.not_understood.empty(), joined(read.not_understood, " "));
+}
+
+BOOST_AUTO_TEST_CASE(a_bare_fraction_asks_about_power_and_shaft) {
+    const PlateText read = read_plate("1/2 208-230 1075");
+    BOOST_CHECK(read.plate.power.is_open());
+    BOOST_CHECK(read.plate.shaft_diameter.is_open());
+}
+
+BOOST_AUTO_TEST_CASE(a_bare_fraction_beside_a_known_shaft_asks_about_power_only) {
+    const PlateText read = read_plate("1/2 1/2x5");
+    BOOST_CHECK(read.plate.power.is_open());
+    BOOST_CHECK(read.plate.shaft_diameter.value == inch(0.5));
+}
+
+BOOST_AUTO_TEST_CASE(a_bare_direction_stays_open) {
+    BOOST_CHECK(read_plate("1/2 hp CW").plate.rotation.is_open());
+    BOOST_CHECK(read_plate("1/2 hp dbl shaft CCW").plate.rotation.is_open());
+    BOOST_CHECK(read_plate("1/2 hp dbl shaft CCW").plate.double_shaft.value == true);
+}
+
+BOOST_AUTO_TEST_CASE(a_word_said_twice_differently_leaves_the_field_open) {
+    const PlateText read = read_plate("1/2 hp 1/3 hp");
+    BOOST_CHECK(read.plate.power.is_open());
+    BOOST_CHECK_EQUAL(read.plate.power.readings.size(), 2U);
+}
+
+BOOST_AUTO_TEST_CASE(a_supply_triple_gives_no_voltage_and_no_phase) {
+    const PlateText read = read_plate("208/230-1-60 1/4 hp");
+    BOOST_CHECK(read.plate.volts.is_open());
+    BOOST_CHECK(!read.plate.phase);
+}
+
+BOOST_AUTO_TEST_CASE(three_phase_beside_a_capacitor_is_doubted) {
+    BOOST_CHECK(read_plate("3PH 460V 1 hp").plate.phase.value == 3);
+    BOOST_CHECK(read_plate("3PH 460V 1 hp 10 MFD").plate.phase.is_open());
+}
+
+BOOST_AUTO_TEST_CASE(figures_side_by_side_are_not_glued_together) {
+    const PlateText read = read_plate("1 15 2 30");
+    BOOST_CHECK(read.plate.volts.raw.empty());
+    BOOST_CHECK_EQUAL(read.not_understood.size(), 4U);
+}
+
+BOOST_AUTO_TEST_CASE(unknown_words_are_handed_back) {
+    const PlateText read = read_plate("1/2 hp frobnicated 1075 keyed");
+    const std::vector<std::string> expected{"frobnicated", "keyed"};
+    BOOST_CHECK_EQUAL_COLLECTIONS(read.not_understood.begin(), read.not_understood.end(), expected.begin(),
+                                  expected.end());
+}
+
+BOOST_AUTO_TEST_CASE(an_old_number_stands_behind_its_label) {
+    BOOST_CHECK_EQUAL(*read_plate("p/n 00-17A 1/2 hp").unit.old_part_number, "00-17A");
+}
+
+BOOST_AUTO_TEST_SUITE_END()
