@@ -38,13 +38,24 @@ std::string sight_key(std::string_view number) {
     return key;
 }
 
+namespace {
+
+template <std::string (*key_of)(std::string_view)>
+void sql_key(sqlite3_context* context, int, sqlite3_value** values) {
+    const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(values[0]));
+    const std::string key = key_of(text != nullptr ? text : "");
+    sqlite3_result_text(context, key.c_str(), static_cast<int>(key.size()), SQLITE_TRANSIENT);
+}
+
+}  // namespace
+
+void register_number_keys(SQLite::Database& db) {
+    db.createFunction("number_key", 1, true, nullptr, sql_key<number_key>);
+    db.createFunction("sight_key", 1, true, nullptr, sql_key<sight_key>);
+}
+
 void rebuild_numbers(SQLite::Database& db) {
-    db.createFunction(
-        "sight_key", 1, true, nullptr, [](sqlite3_context* context, int, sqlite3_value** values) {
-            const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(values[0]));
-            const std::string key = sight_key(text != nullptr ? text : "");
-            sqlite3_result_text(context, key.c_str(), static_cast<int>(key.size()), SQLITE_TRANSIENT);
-        });
+    register_number_keys(db);
     db.exec("BEGIN");
     db.exec("DELETE FROM numbers");
     db.exec(

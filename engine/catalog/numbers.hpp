@@ -12,6 +12,9 @@ namespace endbell {
 /// Z 2, G 6.
 std::string sight_key(std::string_view number);
 
+/// Makes number_key(text) and sight_key(text) known to SQL on this connection.
+void register_number_keys(SQLite::Database& db);
+
 /// Fills the table `numbers` from parts (id and number) and cross_references (old number).
 void rebuild_numbers(SQLite::Database& db);
 
