@@ -51,9 +51,23 @@ Verdict same_plug(const std::optional<std::string>& offered, const std::optional
     return yes(number_key(*offered) == number_key(*wanted));
 }
 
-Verdict same_volts(const std::optional<Voltage>& offered, const std::optional<Voltage>& wanted) {
+/// A coil is named by its plate class: 110 to 120 V is one, 208 to 240 V another, any other voltage its own
+/// (common practice).
+Voltage coil_class(Voltage coil) {
+    if (coil >= volt(110) && coil <= volt(120)) return volt(115);
+    if (coil >= volt(208) && coil <= volt(240)) return volt(230);
+    return coil;
+}
+
+Verdict same_coil(const std::optional<Voltage>& offered, const std::optional<Voltage>& wanted) {
     if (!offered || !wanted) return Verdict::not_shown;
-    return yes(std::abs((*offered - *wanted).in(volt)) < same_number);
+    return yes(std::abs((coil_class(*offered) - coil_class(*wanted)).in(volt)) < same_number);
+}
+
+/// A bolt circle that only one side states decides nothing; one that neither states is no part of it.
+Verdict same_circle(const std::optional<Length>& offered, const std::optional<Length>& wanted,
+                    double within) {
+    return !offered && !wanted ? Verdict::fits : agrees(offered, wanted, within);
 }
 
 /// A run capacitor has the motor's own microfarads; its volts may be higher, never lower.
@@ -77,16 +91,18 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits) {
         case Cure::body_ring:
             return worst(agrees(row.from, remedy.from, body), agrees(row.to, remedy.to, body));
         case Cure::mount_adapter: {
-            const Verdict sizes = worst(agrees_if_stated(row.from, remedy.from, body),
-                                        agrees_if_stated(row.to, remedy.to, body));
-            return worst(sizes, remedy.mount ? same_if_stated(row.mount, remedy.mount) : Verdict::not_shown);
+            const double play = limits.value("bolt_circle.match");
+            const Verdict circles =
+                worst(same_circle(row.from, remedy.from, play), same_circle(row.to, remedy.to, play));
+            return worst(circles,
+                         remedy.mount ? same_if_stated(row.mount, remedy.mount) : Verdict::not_shown);
         }
         case Cure::run_capacitor:
             return capacitor_cures(row, remedy);
         case Cure::isolation_relay:
-            return same_volts(row.coil, remedy.coil ? remedy.coil : control_volts);
+            return same_coil(row.coil, remedy.coil ? remedy.coil : control_volts);
         case Cure::line_relay:
-            return same_volts(row.coil, remedy.coil);
+            return same_coil(row.coil, remedy.coil);
         case Cure::harness:
             return worst(same_plug(row.connector_from, remedy.connector_from),
                          same_plug(row.connector_to, remedy.connector_to));

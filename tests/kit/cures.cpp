@@ -66,7 +66,26 @@ BOOST_AUTO_TEST_CASE(a_line_relay_without_a_stated_coil_is_never_guessed) {
     BOOST_CHECK(judged(row, r) == Verdict::not_shown);
     r.coil = volt(120);
     BOOST_CHECK(judged(row, r) == Verdict::fits);
+    r.coil = volt(115);  // one plate class
+    BOOST_CHECK(judged(row, r) == Verdict::fits);
     r.coil = volt(24);
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
+    r.coil = volt(230);
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
+}
+
+BOOST_AUTO_TEST_CASE(an_adapter_between_bolt_circles_is_not_one_between_mounts) {
+    CureRow row = offers_cure(Cure::mount_adapter);
+    row.mount = Mount::studs;
+    row.from = inch(4.25);
+    row.to = inch(4.75);
+    Remedy r = wants(Cure::mount_adapter);
+    r.mount = Mount::studs;
+    BOOST_CHECK(judged(row, r) == Verdict::not_shown);
+    r.from = inch(4.25);
+    r.to = inch(4.75);
+    BOOST_CHECK(judged(row, r) == Verdict::fits);
+    r.to = inch(5.25);
     BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
 }
 

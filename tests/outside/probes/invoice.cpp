@@ -15,11 +15,11 @@ using namespace endbell;
 
 namespace {
 
-struct Words {
+struct Request {
     std::map<std::string, std::string> values;
     Currency currency;
 
-    explicit Words(const std::string& line) {
+    explicit Request(const std::string& line) {
         std::istringstream in(line);
         std::string word;
         while (in >> word) {
@@ -44,45 +44,45 @@ struct Words {
     }
 };
 
-Offer offer(const Words& words, const std::string& part, std::int64_t price) {
+Offer offer(const Request& request, const std::string& part, std::int64_t price) {
     Offer made;
     made.part_id = part;
     made.branch = "north";
-    made.price = Money(price, words.currency);
-    made.lead_days = static_cast<int>(words.number("lead"));
+    made.price = Money(price, request.currency);
+    made.lead_days = static_cast<int>(request.number("lead"));
     made.as_of = "2026-01-15";
     return made;
 }
 
-FailedUnit job_of(const Words& words) {
+FailedUnit job_of(const Request& request) {
     FailedUnit job;
     job.unit.load = known(Load::indoor_blower);
     job.plate.family = known(Family::capacitor_run);
     job.shop.as_of = known(std::string("2026-01-15"));
-    job.shop.currency = known(words.currency.code);
-    job.shop.labour_rate = words.money("rate");
-    job.shop.trip = words.money("trip");
-    job.shop.diagnosis_fee = words.money("diagnosis");
-    job.shop.markup = words.share("markup");
-    job.shop.margin = words.share("margin");
-    job.shop.parts_tax = words.share("parts_tax");
-    job.shop.labour_tax = words.share("labour_tax");
-    job.shop.emergency = words.share("emergency");
-    job.shop.real_discount_rate = words.share("real");
-    job.shop.electricity = words.money("electricity");
-    if (words.has("cool_hours"))
-        job.controls.cool_hours = known(static_cast<double>(words.number("cool_hours")));
+    job.shop.currency = known(request.currency.code);
+    job.shop.labour_rate = request.money("rate");
+    job.shop.trip = request.money("trip");
+    job.shop.diagnosis_fee = request.money("diagnosis");
+    job.shop.markup = request.share("markup");
+    job.shop.margin = request.share("margin");
+    job.shop.parts_tax = request.share("parts_tax");
+    job.shop.labour_tax = request.share("labour_tax");
+    job.shop.emergency = request.share("emergency");
+    job.shop.real_discount_rate = request.share("real");
+    job.shop.electricity = request.money("electricity");
+    if (request.has("cool_hours"))
+        job.controls.cool_hours = known(static_cast<double>(request.number("cool_hours")));
     return job;
 }
 
 /// One call, cooling, on one tap.
-AirPlan air_of_watts(const Words& words) {
+AirPlan air_of_watts(const Request& request) {
     AirPlan plan;
-    if (!words.has("watts")) return plan;
+    if (!request.has("watts")) return plan;
     plan.computed = true;
     plan.taps.resize(1);
     plan.taps[0].tap = 1;
-    plan.taps[0].input_power.value = static_cast<double>(words.number("watts"));
+    plan.taps[0].input_power.value = static_cast<double>(request.number("watts"));
     plan.calls.resize(1);
     plan.calls[0].call = Call::cool_high;
     plan.calls[0].tap = 1;
@@ -90,33 +90,33 @@ AirPlan air_of_watts(const Words& words) {
     return plan;
 }
 
-CostOption price(const Words& words) {
+CostOption price(const Request& request) {
     PlainCatalog catalog;
     PricedCandidate candidate;
     candidate.candidate.part.id = "M-1";
     candidate.candidate.part.motor = Motor{};
     candidate.candidate.part.motor->family = Family::capacitor_run;
-    candidate.offer = offer(words, "M-1", words.number("part"));
-    if (words.has("core")) candidate.offer->core_credit = Money(words.number("core"), words.currency);
+    candidate.offer = offer(request, "M-1", request.number("part"));
+    if (request.has("core")) candidate.offer->core_credit = Money(request.number("core"), request.currency);
     int count = 0;
-    for (std::int64_t cost : words.list("kit")) {
+    for (std::int64_t cost : request.list("kit")) {
         const std::string id = fmt::format("X-{}", ++count);
-        candidate.kit.parts.push_back({id, offer(words, id, cost), {}});
+        candidate.kit.parts.push_back({id, offer(request, id, cost), {}});
     }
-    catalog.labour_list.push_back({"motor swap", static_cast<int>(words.number("hours")), "shop table"});
+    catalog.labour_list.push_back({"motor swap", static_cast<int>(request.number("hours")), "shop table"});
     count = 0;
-    for (std::int64_t hours : words.list("work")) {
+    for (std::int64_t hours : request.list("work")) {
         const std::string task = fmt::format("task {}", ++count);
         catalog.labour_list.push_back({task, static_cast<int>(hours), "shop table"});
         KitWork work;
         work.task = task;
         candidate.kit.work.push_back(work);
     }
-    if (words.has("again"))
+    if (request.has("again"))
         catalog.labour_list.push_back(
-            {"second visit", static_cast<int>(words.number("again")), "shop table"});
-    candidate.air = air_of_watts(words);
-    const FailedUnit job = job_of(words);
+            {"second visit", static_cast<int>(request.number("again")), "shop table"});
+    candidate.air = air_of_watts(request);
+    const FailedUnit job = job_of(request);
     return price_options(job, Diagnosis{}, {candidate}, catalog, policy_of(job)).options.at(0);
 }
 
@@ -129,7 +129,7 @@ std::string minor(const std::optional<Money>& amount) {
 int main() {
     std::string line;
     while (std::getline(std::cin, line)) {
-        const CostOption option = price(Words(line));
+        const CostOption option = price(Request(line));
         fmt::print("today={} per_year={} energy={} life={}", minor(option.today), minor(option.per_year),
                    minor(option.energy_cost), option.life_years);
         for (const CostLine& one : option.lines) {
