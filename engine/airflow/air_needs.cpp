@@ -138,11 +138,24 @@ void need_elements(Needs& needs, CallAir& call) {
     }
 }
 
+/// The heating calls themselves are the elements: in an electric furnace; and beside a heat pump whose job
+/// names a heating terminal but none for the elements, since that terminal is the one they hang on.
+bool heats_by_elements(const FailedUnit& job) {
+    const Reading<HeatKind>& heat = job.controls.heat;
+    if (!heat) return false;
+    if (*heat == HeatKind::electric) return true;
+    if (*heat != HeatKind::heat_pump || !job.equipment.electric_heat || !job.controls.terminals) return false;
+    const std::vector<Terminal>& terminals = *job.controls.terminals;
+    return !terminals.empty() && std::none_of(terminals.begin(), terminals.end(), [](const Terminal& t) {
+        return t.call == Call::electric_heat;
+    });
+}
+
 void need_heating(Needs& needs, CallAir& call, double share) {
     const Reading<HeatKind>& heat = needs.job.controls.heat;
+    if (heats_by_elements(needs.job)) return need_elements(needs, call);
     if (heat && *heat == HeatKind::heat_pump)
         return need_cooling(needs, call, share < 1 ? assumed::low_stage_cooling : 1);
-    if (heat && *heat == HeatKind::electric) return need_elements(needs, call);
     const EquipmentFacts& equipment = needs.job.equipment;
     const bool fuel_shown = equipment.heat_output || equipment.heat_input;
     if ((heat && burns_fuel(*heat)) || (!heat && fuel_shown)) return need_rise(needs, call, share);
@@ -187,11 +200,9 @@ std::set<Call> calls_of(const FailedUnit& job) {
         if (heats) calls.insert(Call::heat_high);
         if (heats && equipment.heating_stages && *equipment.heating_stages > 1) calls.insert(Call::heat_low);
     }
-    const bool heating_is_elements =
-        heat && *heat == HeatKind::electric && (calls.count(Call::heat_high) || calls.count(Call::heat_low));
-    if ((equipment.electric_heat || (heat && *heat == HeatKind::electric)) && !heating_is_elements) {
-        calls.insert(Call::electric_heat);
-    }
+    const bool heating_named = calls.count(Call::heat_high) || calls.count(Call::heat_low);
+    const bool elements = equipment.electric_heat || (heat && *heat == HeatKind::electric);
+    if (elements && !(heating_named && heats_by_elements(job))) calls.insert(Call::electric_heat);
     return calls;
 }
 

@@ -1,6 +1,7 @@
 #include "engine/airflow/air_plan.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/airflow/air.hpp"
 #include "engine/airflow/air_needs.hpp"
@@ -52,6 +53,7 @@ struct Planner {
     void predict_programmed();
     std::optional<TapAir> settle(const TapSetting& tap);
     void choose();
+    void caution(CallAir& call, const TapAir& air) const;
     void explain_unmet(CallAir& call, const std::vector<TapFlow>& flows);
     /// The table serves only where the static is known: without it the duct has no place on the curve.
     const BlowerCurve* curve() const { return table && measured_static(job).known ? &*table : nullptr; }
@@ -73,7 +75,11 @@ void Planner::find_old_point() {
     const FoundPoint found = find_point(job, needs, curve());
     plan.point = found.point;
     add(plan.lacking, found.lacking);
+    plan.contradictions = found.contradictions;
     if (plan.point.airflow.known) add(plan.assumed, found.assumed);
+    const bool limited = machine.speed_limit || machine.rated;
+    if (limited && !plan.point.speed.known && !curve())
+        add(plan.lacking, "measured.speed");  // limits go unwatched
 }
 
 /// One tap's point, none where the catalog or the readings do not decide it; `lacking` says which.
@@ -131,6 +137,7 @@ void Planner::predict_programmed() {
         call.assured = call.met && assured_in(window_of(call), {airflow.value, airflow.plus_minus});
         if (!call.met) call.unmet_reason = "limit binds";
         expect_rise(call, airflow, needs.heat_factor);
+        if (call.met) caution(call, *call.programmed);
     }
     plan.computed = true;
 }
@@ -172,6 +179,21 @@ void Planner::explain_unmet(CallAir& call, const std::vector<TapFlow>& flows) {
     call.unmet_reason = usable ? "outranked" : any ? "overload" : "no tap in window";
 }
 
+/// A met call may still be worth a word.
+void Planner::caution(CallAir& call, const TapAir& air) const {
+    const EquipmentFacts& equipment = job.equipment;
+    const double off = std::abs(air.airflow.value / call.target - 1);
+    if (call.basis == "cfm per ton" && off > limits.value("airflow.match"))
+        call.cautions.push_back("off target");
+    const double most = equipment.static_limit ? equipment.static_limit->in(inch_water)
+                                               : limits.value("static.plate_default");
+    if (air.static_total.known && air.static_total.value > most) call.cautions.push_back("static over plate");
+    if (call.basis == "temperature rise" && call.expected_rise && equipment.rise_high) {
+        const double margin = equipment.rise_high->in(fahrenheit_degree)-call.expected_rise->value;
+        if (margin < limits.value("rise.margin")) call.cautions.push_back("rise near limit");
+    }
+}
+
 void Planner::choose() {
     std::vector<std::size_t> which, taps;
     std::vector<CallWindow> windows;
@@ -199,6 +221,7 @@ void Planner::choose() {
         call.met = true;
         call.assured = assured_in(windows[i], flows[flow]);
         expect_rise(call, tap.airflow, needs.heat_factor);
+        caution(call, tap);
     }
 }
 

@@ -50,7 +50,9 @@ struct CallAir {
     std::vector<std::string> lacking;  // job keys that the window needs
     bool assured = false;  // the window holds over the whole uncertainty, not only at the estimate
     std::optional<TapAir> programmed;  // constant-airflow modules: the operating point at this call (tap 0)
-    std::optional<HeatRate> heat;      // what a heating call puts into the air
+    /// Said of a met call: "off target" (airflow.match), "static over plate", "rise near limit".
+    std::vector<std::string_view> cautions;
+    std::optional<HeatRate> heat;           // what a heating call puts into the air
     std::optional<Estimate> expected_rise;  // F degrees at the chosen airflow: read it at start-up
 };
 
@@ -77,6 +79,8 @@ struct AirPlan {
     std::vector<std::string>
         assumed;              // what was assumed, as job keys, catalog columns, "power factor", "duct curve"
     bool duct_first = false;  // static above the repair-first limit
+    /// Job keys whose readings cannot both be true, joined by " and ".
+    std::vector<std::string> contradictions;
     DuctPoint point;
     /// "", or why the job's blower table was not used: BlowerFit::refusal or "belt drive".
     std::string_view table_refused;

@@ -20,6 +20,7 @@ inline constexpr double tap_speed = 0.03;
 inline constexpr double torque_by_table = 0.05;  // residual of the read blower table: at most 5.1 %
 inline constexpr double torque_by_watts = 0.12;  // the efficiency is the old family's usual one
 inline constexpr double torque_by_slip = 0.15;   // real motors bend off the line
+inline constexpr double slip_line_end = 1.25;    // of full load: beyond it the curve bends away from the line
 inline constexpr double torque_by_amps = 0.20;   // power factors of 0.65 to 0.98 seen
 inline constexpr double plate_share = 0.80;      // of full load: fans are seen at 0.6 to 1.0 of the plate
 inline constexpr double torque_by_plate = 0.25;  // so 0.80 +- 0.20

@@ -7,8 +7,13 @@ namespace endbell {
 
 namespace {
 
+/// The reading where it is believable beside the nominal supply; a dead line says nothing of the rating to
+/// use.
 std::optional<Voltage> supply_of(const FailedUnit& job) {
-    return job.measured.line_volts ? job.measured.line_volts.value : job.equipment.supply.value;
+    const Reading<Voltage>&read = job.measured.line_volts, &nominal = job.equipment.supply;
+    if (!read || *read <= volt(0)) return nominal.value;
+    if (nominal && (*read < *nominal * 0.8 || *read > *nominal * 1.2)) return nominal.value;
+    return *read;
 }
 
 bool covers(const Rating& rating, std::optional<Voltage> supply) {

@@ -69,6 +69,7 @@ const std::vector<Limit>& own_rows() {
         {"cooling.high", 450.0, "cfm per ton", lower, "common-practice", "upper edge of the cooling window", ""},
         {"cooling.humid_low", 325.0, "cfm per ton", higher, "cfm-per-ton", "lower edge of the cooling window in a humid climate", ""},
         {"cooling.dry_high", 500.0, "cfm per ton", lower, "cfm-per-ton", "upper edge of the cooling window in a dry climate", ""},
+        {"rise.margin", 3.0, "F degrees", higher, "common-practice", "a rise nearer to the plate's greatest than this is said", ""},
         {"element.rise", 50.0, "F degrees", lower, "common-practice", "electric elements, where their plate gives no minimum airflow", ""},
         // control power
         {"transformer.plan", 0.80, "of rated VA", lower, "va-budget", "planned load of a control transformer", ""},

@@ -127,3 +127,20 @@ BOOST_AUTO_TEST_CASE(heating_of_an_unknown_kind_is_asked_for) {
     const AirNeeds needs = air_needs(job, limits);
     BOOST_TEST(has(get(needs, Call::heat_high)->lacking, "controls.heat"));
 }
+
+BOOST_AUTO_TEST_CASE(a_heat_pumps_heating_terminal_carries_its_elements) {
+    FailedUnit job = air_handler(HeatKind::heat_pump);
+    job.equipment.electric_heat = known(kilowatt(20));
+    job.controls.terminals = known(
+        std::vector<Terminal>{{"Y1", Call::cool_high}, {"W1", Call::heat_high}, {"G", Call::circulate}});
+    const AirNeeds needs = air_needs(job, limits);
+    BOOST_TEST(needs.calls.size() == 3u);
+    // 20 kW at 50 F needs 1,263.8 cfm, more than the heat pump's 1,050; at 40 F 1,579.8. By hand.
+    BOOST_TEST(get(needs, Call::heat_high)->hard);
+    BOOST_CHECK_CLOSE(get(needs, Call::heat_high)->low, 1263.8, 0.1);
+    BOOST_CHECK_CLOSE(get(needs, Call::heat_high)->target, 1579.8, 0.1);
+    // With a terminal of their own the heat pump's heating keeps its own window.
+    job.controls.terminals = known(
+        std::vector<Terminal>{{"Y1", Call::heat_high}, {"W1", Call::electric_heat}, {"G", Call::circulate}});
+    BOOST_TEST(!get(air_needs(job, limits), Call::heat_high)->hard);
+}

@@ -269,3 +269,79 @@ BOOST_AUTO_TEST_CASE(both_sides_of_the_static_make_the_total_and_a_high_one_is_a
     BOOST_TEST(plan.duct_first);
     BOOST_TEST(!plan_air(furnace(), constant_torque(0.75, six_taps), limits).duct_first);
 }
+
+BOOST_AUTO_TEST_CASE(a_met_call_off_its_target_or_over_the_plate_static_says_so) {
+    FailedUnit job = furnace();
+    job.equipment.rise_high = known(fahrenheit_degree(55));
+    // 28 oz-ft: 1,071.6 cfm (10.7 % under 1,200), 0.569 in. (over 0.50), 55.3 F; 32: 51.73 F (3.27 F below
+    // 55).
+    AirPlan plan = plan_air(job, constant_torque(0.75, {28}), limits);
+    const CallAir& cool = call_of(plan, Call::cool_high);
+    BOOST_TEST(cool.met);
+    BOOST_REQUIRE(cool.cautions.size() == 2u);
+    BOOST_TEST(cool.cautions[0] == "off target");
+    BOOST_TEST(cool.cautions[1] == "static over plate");
+    BOOST_TEST(!call_of(plan, Call::heat_high).met);
+    job.equipment.static_limit = known(inch_water(0.8));
+    plan = plan_air(job, constant_torque(0.75, {32}), limits);
+    BOOST_TEST(call_of(plan, Call::cool_high).cautions.empty());
+    BOOST_TEST(call_of(plan, Call::heat_high).cautions.empty());
+    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).expected_rise->value, 51.73, 0.1);
+    job.equipment.rise_high = known(fahrenheit_degree(54));
+    plan = plan_air(job, constant_torque(0.75, {32}), limits);
+    BOOST_REQUIRE(call_of(plan, Call::heat_high).cautions.size() == 1u);
+    BOOST_TEST(call_of(plan, Call::heat_high).cautions[0] == "rise near limit");
+}
+
+BOOST_AUTO_TEST_CASE(readings_that_no_fan_can_show_are_named_together) {
+    const Part part = constant_torque(0.75, six_taps);
+    BOOST_TEST(plan_air(furnace(), part, limits).contradictions.empty());
+    FailedUnit job = furnace();
+    job.measured.watts = known(watt(80));  // 1,145.6 cfm against 0.6507 in. is 87.6 W of air, by hand
+    BOOST_TEST(has(plan_air(job, part, limits).contradictions,
+                   "measured.airflow and measured.static_total and measured.watts"));
+    job.measured.watts = known(watt(200));
+    BOOST_TEST(plan_air(job, part, limits).contradictions.empty());
+    job.measured.speed = known(rpm(1250));  // a six-pole motor at 60 Hz stays below 1,200
+    BOOST_TEST(has(plan_air(job, part, limits).contradictions, "measured.speed and plate.speed"));
+}
+
+BOOST_AUTO_TEST_CASE(a_speed_far_below_the_plates_is_not_read_off_the_high_taps_line) {
+    FailedUnit job = furnace();
+    job.measured.speed = known(rpm(800));
+    BOOST_TEST(plan_air(job, constant_torque(0.75, six_taps), limits).point.torque_from == "plate power");
+}
+
+BOOST_AUTO_TEST_CASE(limits_that_nobody_can_watch_ask_for_the_speed) {
+    FailedUnit job = furnace();
+    job.plate = {};
+    job.plate.family = known(Family::constant_torque);
+    job.measured.speed = {};
+    job.measured.watts = known(watt(350));
+    AirPlan plan = plan_air(job, constant_torque(0.75, six_taps), limits);
+    BOOST_TEST(!plan.computed);  // watts without any speed give no torque
+    BOOST_TEST(has(plan.lacking, "measured.speed"));
+    job.plate.speed = known(rpm(1050));
+    plan = plan_air(job, constant_torque(0.75, six_taps), limits);
+    BOOST_TEST(plan.computed);
+    BOOST_TEST(plan.point.speed.assumed);
+    BOOST_TEST(has(plan.assumed, "measured.speed"));
+}
+
+BOOST_AUTO_TEST_CASE(a_dead_line_does_not_choose_the_rating) {
+    FailedUnit job = furnace();
+    job.measured.line_volts = known(volt(0));
+    const AirPlan plan = plan_air(job, capacitor_run(0.5, {825, 950, 1075}), limits);
+    BOOST_CHECK_CLOSE(tap_of(plan, 3).speed.value, 1097.67, 0.1);
+    BOOST_TEST(tap_of(plan, 3).line_current.known);
+}
+
+BOOST_AUTO_TEST_CASE(a_low_line_slows_an_induction_motor) {
+    // 104 V on 115: 0.8178 of the torque (just inside the motor's 10 %). Slip line by hand:
+    // 39.09 x 0.8178 (1200-n)/125 = 32 (n/1097.67)^2 at n = 1,079.1.
+    FailedUnit job = furnace();
+    job.equipment.supply = known(volt(115));
+    job.measured.line_volts = known(volt(104));
+    const AirPlan plan = plan_air(job, capacitor_run(0.5, {825, 950, 1075}), limits);
+    BOOST_CHECK_SMALL(tap_of(plan, 3).speed.value - 1079.1, 0.1);
+}

@@ -1,0 +1,135 @@
+#include "engine/airflow/old_torque.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/airflow/assumptions.hpp"
+#include "engine/airflow/electric.hpp"
+#include "engine/airflow/spread.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// What every way reads.
+struct Sight {
+    const FailedUnit& job;
+    const DuctPoint& point;
+    const BlowerCurve* blower;
+    double density_ratio;
+    std::optional<SlipLine> line;
+};
+
+Estimate torque_estimate(Torque torque, double share, bool guess) {
+    return estimate(torque.in(pound_foot), share, guess);
+}
+
+/// Measured rpm, else the plate's: close for induction motors, loose for electronic ones.
+Estimate running_speed(const Sight& sight) {
+    if (sight.point.speed.known) return sight.point.speed;
+    const PlateFacts& plate = sight.job.plate;
+    if (!plate.speed || *plate.speed <= rpm(0)) return unknown_estimate();
+    const bool loose = !plate.family || is_electronic(*plate.family);
+    return estimate(plate.speed->in(rpm), loose ? assumed::plate_speed_electronic : assumed::plate_speed,
+                    true);
+}
+
+TorqueWay way(const Estimate& torque, const Estimate& speed, std::string_view from,
+              std::vector<std::string> assumed) {
+    if (speed.assumed) assumed.push_back("measured.speed");
+    return {torque, speed, from, std::move(assumed)};
+}
+
+std::optional<TorqueWay> by_table(const Sight& sight) {
+    const DuctPoint& point = sight.point;
+    if (!sight.blower || !point.airflow.known || !point.speed.known) return std::nullopt;
+    const Torque torque =
+        torque_of(*sight.blower, rpm(point.speed.value), cfm(point.airflow.value), sight.density_ratio);
+    if (torque <= pound_foot(0)) return std::nullopt;
+    const double share = root_sum({assumed::torque_by_table, relative(point.airflow)});
+    return way(torque_estimate(torque, share, false), point.speed, "blower table", {});
+}
+
+/// Shaft torque of an electrical input, by the old family's usual efficiency.
+std::optional<TorqueWay> by_input(const Sight& sight, Power input, double share, bool guess,
+                                  std::string_view from, std::string assumed_key) {
+    const PlateFacts& plate = sight.job.plate;
+    const Estimate running = running_speed(sight);
+    if (!plate.family || input <= watt(0) || !running.known) return std::nullopt;
+    const Speed speed = rpm(running.value);
+    double efficiency =
+        electronic_efficiency(0.5);  // a blower's tap seldom asks for more than half the rating
+    if (!is_electronic(*plate.family)) {
+        const Speed synchronous = sight.line ? sight.line->synchronous : speed * 1.1;
+        efficiency = induction_efficiency(*plate.family, std::min(speed, synchronous), synchronous);
+    }
+    const Torque torque = torque_of(input * efficiency, speed);
+    return way(torque_estimate(torque, root_sum({share, relative(running)}), guess), running, from,
+               {std::move(assumed_key)});
+}
+
+std::optional<TorqueWay> by_watts(const Sight& sight) {
+    const Reading<Power>& watts = sight.job.measured.watts;
+    if (!watts) return std::nullopt;
+    return by_input(sight, *watts, root_sum({assumed::torque_by_watts, assumed::watts_reading}), false,
+                    "watts", "plate.efficiency");
+}
+
+std::optional<TorqueWay> by_slip(const Sight& sight) {
+    const Estimate& speed = sight.point.speed;
+    if (!sight.line || !speed.known) return std::nullopt;
+    const Torque torque = sight.line->at(rpm(speed.value));
+    // Far below rated speed it was a low tap, or a sick motor: the high tap's line says nothing then.
+    if (torque <= pound_foot(0) || torque > sight.line->full_load * assumed::slip_line_end)
+        return std::nullopt;
+    const double slip = sight.line->synchronous.in(rpm)-speed.value;
+    const double share = root_sum({assumed::torque_by_slip, speed.plus_minus / slip});
+    // Assumed: that the speed was read on the high tap.
+    return way(torque_estimate(torque, share, false), speed, "slip line", {"measured.live_taps"});
+}
+
+std::optional<TorqueWay> by_amps(const Sight& sight) {
+    const FailedUnit& job = sight.job;
+    const std::optional<Voltage> volts =
+        job.measured.line_volts ? job.measured.line_volts.value : job.equipment.supply.value;
+    if (!job.measured.amps || !volts || !job.plate.family) return std::nullopt;
+    const double root = job.plate.phase && *job.plate.phase == 3 ? std::sqrt(3.0) : 1.0;
+    const double apparent = job.measured.amps->in(ampere)*volts->in(volt)*root;
+    return by_input(sight, watt(apparent * power_factor(*job.plate.family)), assumed::torque_by_amps, true,
+                    "amps", "measured.watts");
+}
+
+std::optional<TorqueWay> by_plate(const Sight& sight) {
+    const PlateFacts& plate = sight.job.plate;
+    if (!plate.power || plate.power->empty() || !plate.speed || *plate.speed <= rpm(0)) return std::nullopt;
+    if (plate.power->front() <= watt(0)) return std::nullopt;
+    const Torque share_of_plate = torque_of(plate.power->front(), *plate.speed) * assumed::plate_share;
+    return way(torque_estimate(share_of_plate, assumed::torque_by_plate, true), running_speed(sight),
+               "plate power", {"measured.watts"});
+}
+
+}  // namespace
+
+std::optional<SlipLine> old_slip_line(const PlateFacts& plate) {
+    if (!plate.power || plate.power->empty() || !plate.speed || !plate.family ||
+        is_electronic(*plate.family)) {
+        return std::nullopt;
+    }
+    const Frequency line = plate.frequency ? *plate.frequency : hertz(60);
+    const std::optional<int> poles = plate.poles ? plate.poles.value : poles_of(*plate.speed, line);
+    if (!poles || *poles <= 0 || plate.power->front() <= watt(0)) return std::nullopt;
+    const Speed synchronous = synchronous_speed(line, *poles);
+    if (synchronous <= *plate.speed || *plate.speed <= rpm(0)) return std::nullopt;
+    return SlipLine{synchronous, *plate.speed, torque_of(plate.power->front(), *plate.speed)};
+}
+
+std::optional<TorqueWay> old_torque(const FailedUnit& job, const DuctPoint& point, const BlowerCurve* blower,
+                                    double density_ratio) {
+    const Sight sight{job, point, blower, density_ratio, old_slip_line(job.plate)};
+    for (auto try_way : {by_table, by_watts, by_slip, by_amps, by_plate}) {
+        if (std::optional<TorqueWay> found = try_way(sight)) return found;
+    }
+    return std::nullopt;
+}
+
+}  // namespace endbell

@@ -1,0 +1,32 @@
+// The old motor's shaft torque on this duct: every way that the job's readings allow, best first.
+#pragma once
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/airflow/air_plan.hpp"
+#include "engine/airflow/blower.hpp"
+#include "engine/airflow/induction.hpp"
+
+namespace endbell {
+
+struct TorqueWay {
+    Estimate torque;                   // lb-ft
+    Estimate speed;                    // rpm that it was worked out at: measured, or assumed from the plate
+    std::string_view from;             // DuctPoint::torque_from
+    std::vector<std::string> assumed;  // job keys
+};
+
+/// The old motor's plate as a slip line; none unless the plate names an induction motor's power, speed and
+/// poles. Several powers on the plate: the high tap's, which is first.
+std::optional<SlipLine> old_slip_line(const PlateFacts& plate);
+
+/// The first of: `blower` at the measured speed and airflow; watts times the family's usual efficiency; the
+/// slip line at the measured speed, which must lie on its straight part; amps; the plate's power as an upper
+/// bound (wide). `point` has the airflow and the measured speed, as far as they are known. `blower` may be
+/// null.
+std::optional<TorqueWay> old_torque(const FailedUnit& job, const DuctPoint& point, const BlowerCurve* blower,
+                                    double density_ratio);
+
+}  // namespace endbell
