@@ -19,8 +19,6 @@ struct Case {
     bool runs_badly() const { return behaviour == Behaviour::runs_badly; }
 };
 
-using Step = std::optional<Conclusion> (*)(const Case&);
-
 constexpr std::string_view winding_tests[] = {test::winding_to_shell, test::winding_open, test::winding_most,
                                               test::winding_balance, test::winding_spread};
 
@@ -75,7 +73,7 @@ std::optional<Conclusion> bad_capacitor(const Case& c) {
 // said what the motor does: the duct is wrong in any case and nothing shows the motor to be.
 std::optional<Conclusion> duct_first(const Case& c) {
     if (c.behaviour == Behaviour::does_not_start) return std::nullopt;
-    Conclusion found{Fault::airflow, {}};
+    Conclusion found{Fault::airflow, {}, c.fails(test::static_total) ? "static-0.8" : "common-practice"};
     for (std::string_view test : {test::static_total, test::filter_drop}) {
         if (c.fails(test)) found.stands_on.push_back(test);
     }
@@ -85,7 +83,8 @@ std::optional<Conclusion> duct_first(const Case& c) {
 
 std::optional<Conclusion> normal_behaviour(const Case& c) {
     if (c.behaviour != Behaviour::normal) return std::nullopt;
-    return Conclusion{Fault::none, {test::symptom}};
+    const bool rocks = has_symptom(c.job, Symptom::rocks_then_starts);
+    return Conclusion{Fault::none, {test::symptom}, rocks ? "rocking" : "off-delay"};
 }
 
 // Any two lines exchanged turn a three-phase motor round: the supply's order of phases, not the motor.
@@ -108,6 +107,7 @@ std::optional<Conclusion> nothing_else_left(const Case& c) {
     if (!works_not || !all_needed_pass(c)) return std::nullopt;
     Conclusion found{c.two_piece() ? Fault::module : Fault::motor, needed_tests(c.job)};
     found.stands_on.push_back(test::symptom);
+    if (c.induction()) found.source = "common-practice";
     return found;
 }
 
@@ -138,18 +138,37 @@ std::optional<Conclusion> nothing_wrong(const Case& c) {
     return found;
 }
 
+struct Step {
+    std::optional<Conclusion> (*holds)(const Case&);
+    std::string_view source;  // of the reasoning, where the step itself names none
+};
+
 // What is proven dead stands before what feeds it: a shorted winding also opens the breaker.
-constexpr Step steps[] = {dead_winding,     stuck_shaft,       no_call,          bad_supply,
-                          dead_signal,      bad_capacitor,     duct_first,       normal_behaviour,
-                          phases_exchanged, nothing_else_left, overloads_itself, air_still_wrong,
-                          nothing_wrong};
+constexpr Step steps[] = {
+    {dead_winding, "winding-ground"},
+    {stuck_shaft, "free-shaft"},
+    {no_call, "common-practice"},
+    {bad_supply, "line-always"},
+    {dead_signal, "ecm-sequence"},
+    {bad_capacitor, "capacitor-practice"},
+    {duct_first, "static-0.8"},
+    {normal_behaviour, "rocking"},
+    {phases_exchanged, "common-practice"},
+    {nothing_else_left, "ecm-sequence"},
+    {overloads_itself, "common-practice"},
+    {air_still_wrong, "common-practice"},
+    {nothing_wrong, "common-practice"},
+};
 
 }  // namespace
 
 Conclusion conclude(const FailedUnit& job, const Rows& rows) {
     const Case c{job, rows, behaviour_of(job)};
-    for (Step step : steps) {
-        if (auto found = step(c)) return *found;
+    for (const Step& step : steps) {
+        if (auto found = step.holds(c)) {
+            if (found->source.empty()) found->source = step.source;
+            return *found;
+        }
     }
     return {};
 }

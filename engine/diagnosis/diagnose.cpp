@@ -71,6 +71,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Limits& limits) {
 
     Diagnosis result;
     result.fault = conclusion.fault;
+    result.source = conclusion.source;
     result.nothing_measured = nothing_measured(stated.measured);
     result.motor_half_proven_good = motor_half_good(job, rows);
     result.causes = causes_in(job, rows, limits);

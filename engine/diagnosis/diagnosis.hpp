@@ -72,6 +72,7 @@ struct KillerCause {
 
 struct Diagnosis {
     Fault fault = Fault::not_shown;
+    std::string source;                   // id of the Source of the reasoning; empty while nothing is shown
     std::vector<Evidence> evidence;       // every test, passed, failed or open
     std::vector<MissingReading> missing;  // empty when the conclusion is shown
     std::vector<KillerCause> causes;

@@ -73,9 +73,11 @@ BOOST_AUTO_TEST_CASE(every_diagnosis_is_either_carried_or_lacks_something) {
             if (d.fault == Fault::not_shown) {
                 BOOST_TEST(!d.missing.empty());
                 BOOST_TEST(carried_by(d).empty());
+                BOOST_TEST(d.source.empty());
             } else {
                 BOOST_TEST(d.missing.empty());
                 BOOST_TEST(!carried_by(d).empty());
+                BOOST_CHECK_NO_THROW(source(d.source));
             }
             if (d.fault == Fault::module) BOOST_TEST(d.motor_half_proven_good);
             if (d.fault == Fault::motor_and_module) BOOST_TEST(!d.motor_half_proven_good);

@@ -1,0 +1,119 @@
+// One rule: one file, one test, one page, one line in the registry; and nothing it names is missing.
+#include <boost/test/unit_test.hpp>
+#include <filesystem>
+
+#include "engine/match/rule.hpp"
+#include "tests/house/repository.hpp"
+
+using namespace house;
+using endbell::Limits;
+using endbell::Rule;
+
+namespace {
+
+const std::vector<std::string> rule_folders{"engine/match/rules/ID.cpp", "tests/rules/ID.cpp",
+                                            "docs/rules/ID.md"};
+
+std::string path_of(std::string pattern, std::string_view id) {
+    return pattern.replace(pattern.find("ID"), 2, std::string(id));
+}
+
+Complaints missing_files(const std::vector<std::string>& ids, bool (*exists)(const std::string&)) {
+    Complaints complaints;
+    for (const std::string& id : ids) {
+        for (const std::string& pattern : rule_folders) {
+            const std::string path = path_of(pattern, id);
+            if (!exists(path)) complaints.push_back("rule " + id + " has no " + path);
+        }
+    }
+    return complaints;
+}
+
+/// Files of rules/ and its tests and pages that no rule of the registry owns.
+Complaints orphans(const std::vector<std::string>& ids, const std::vector<std::string>& paths) {
+    Complaints complaints;
+    for (const std::string& path : paths) {
+        const std::filesystem::path file(path);
+        // Shared by the rules of a folder: headers, a page's index, the test of the registry itself.
+        if (file.extension() == ".hpp" || file.stem() == "README" || file.stem() == "registry") continue;
+        if (!contains(ids, file.stem().string())) complaints.push_back(path + " belongs to no rule");
+    }
+    return complaints;
+}
+
+Complaints unknown_names(const std::vector<Rule>& rules, const Limits& limits) {
+    Complaints complaints;
+    for (const Rule& rule : rules) {
+        const std::string id(rule.id);
+        if (rule.sources.empty()) complaints.push_back(id + " has no source");
+        if (rule.claim.empty()) complaints.push_back(id + " has no claim");
+        for (std::string_view source : rule.sources) {
+            const auto& known = endbell::sources();
+            const bool found =
+                std::any_of(known.begin(), known.end(), [&](const auto& s) { return s.id == source; });
+            if (!found) complaints.push_back(id + ": no such source " + std::string(source));
+        }
+        for (std::string_view limit : rule.limits) {
+            if (!limits.has(limit)) complaints.push_back(id + ": no such limit " + std::string(limit));
+        }
+    }
+    return complaints;
+}
+
+Complaints twice(const std::vector<std::string>& ids) {
+    Complaints complaints;
+    for (const std::string& id : ids) {
+        if (std::count(ids.begin(), ids.end(), id) > 1) complaints.push_back(id + " stands twice");
+    }
+    return complaints;
+}
+
+std::vector<std::string> registered() {
+    std::vector<std::string> ids;
+    for (const Rule& rule : endbell::rules()) ids.emplace_back(rule.id);
+    return ids;
+}
+
+bool exists_here(const std::string& path) {
+    return std::filesystem::exists(root() / path);
+}
+bool exists_nowhere(const std::string&) {
+    return false;
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_CASE(every_rule_has_its_file_its_test_and_its_page) {
+    BOOST_TEST(registered().size() > 0U);
+    CHECK_NO_COMPLAINTS(missing_files(registered(), exists_here));
+    CHECK_NO_COMPLAINTS(twice(registered()));
+}
+
+BOOST_AUTO_TEST_CASE(a_rule_without_its_files_is_caught) {
+    BOOST_TEST(missing_files({"shaft-colour"}, exists_nowhere).size() == 3U);
+    BOOST_TEST(twice({"a", "b", "a"}).size() == 2U);
+}
+
+BOOST_AUTO_TEST_CASE(every_file_of_a_rule_belongs_to_the_registry) {
+    std::vector<std::string> paths;
+    for (const std::string folder : {"engine/match/rules", "tests/rules", "docs/rules"}) {
+        for (const File& file : files(folder)) paths.push_back(file.path);
+    }
+    CHECK_NO_COMPLAINTS(orphans(registered(), paths));
+}
+
+BOOST_AUTO_TEST_CASE(a_file_without_a_rule_is_caught) {
+    BOOST_TEST(orphans({"power"}, {"engine/match/rules/shaft-colour.cpp", "docs/rules/power.md"}).size() ==
+               1U);
+}
+
+BOOST_AUTO_TEST_CASE(every_rule_names_known_sources_and_limits) {
+    CHECK_NO_COMPLAINTS(unknown_names(endbell::rules(), Limits()));
+}
+
+BOOST_AUTO_TEST_CASE(a_rule_with_an_unknown_source_or_limit_is_caught) {
+    Rule rule{"shaft-colour", "a claim", endbell::Weight::hard, {"hearsay"}, {"shaft.colour"}, {}, nullptr};
+    BOOST_TEST(unknown_names({rule}, Limits()).size() == 2U);
+    rule.sources = {};
+    BOOST_TEST(unknown_names({rule}, Limits()).size() == 2U);
+}
