@@ -1,0 +1,102 @@
+#include "engine/catalog/numbers.hpp"
+
+#include <boost/test/unit_test.hpp>
+
+#include "engine/catalog/stored_catalog.hpp"
+#include "tests/catalog/fixture.hpp"
+
+using namespace endbell;
+using namespace endbell::testing;
+
+namespace {
+
+struct Numbered : Folder {
+    explicit Numbered(const std::string& references) {
+        table("parts",
+              "part_id,kind,maker,part_number\nP1,motor,K,AB-100 S\nP2,motor,K,00200\nP3,motor,K,300\n");
+        table("cross_references", "old_number,part_id,relation,source\n" + references);
+        import();
+    }
+};
+
+}  // namespace
+
+BOOST_AUTO_TEST_CASE(a_cross_reference_is_found_with_or_without_dashes_and_blanks) {
+    Numbered folder("12-34 X,P1,replaces,list\n");
+    const StoredCatalog catalog(folder.catalog());
+    for (const char* spelling : {"12-34 X", "1234X", "12 34-x", "1234x"}) {
+        const std::vector<CrossReference> found = catalog.references(spelling);
+        BOOST_REQUIRE(found.size() == 1U);
+        BOOST_TEST(found[0].part_id == "P1");
+        BOOST_TEST(found[0].old_number == "12-34 X");
+    }
+    BOOST_TEST(catalog.references("1234").empty());
+    BOOST_TEST(catalog.references("").empty());
+}
+
+BOOST_AUTO_TEST_CASE(leading_zeros_tell_numbers_apart) {
+    Numbered folder("");
+    const StoredCatalog catalog(folder.catalog());
+    BOOST_TEST(catalog.parts_numbered("00200") == (std::vector<std::string>{"P2"}),
+               boost::test_tools::per_element());
+    BOOST_TEST(catalog.parts_numbered("200").empty());
+}
+
+BOOST_AUTO_TEST_CASE(misread_characters_give_near_misses_and_no_match) {
+    Numbered folder("BO8-S1,P3,replaces,list\n");
+    const StoredCatalog catalog(folder.catalog());
+    BOOST_TEST(catalog.references("808-51").empty());
+    const std::vector<NearMiss> near = catalog.near_misses("808-51");
+    BOOST_REQUIRE(near.size() == 1U);
+    BOOST_TEST(near[0].number == "BO8-S1");
+    BOOST_TEST(near[0].part_id == "P3");
+    BOOST_TEST(catalog.near_misses("AB-I00-5").at(0).part_id == "P1");
+    BOOST_TEST(catalog.near_misses("AB-100 S").empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_chain_of_successors_is_followed_both_ways_it_can_be_written) {
+    // A was superseded by B, B by part P1 (written from B's side), P1 by P3.
+    Numbered folder("A,B,supersedes,list\nAB-100 S,B,superseded by,list\n300,P1,superseded by,list\n");
+    const StoredCatalog catalog(folder.catalog());
+    const Succession chain = catalog.succession("a");
+    BOOST_REQUIRE(chain.steps.size() == 3U);
+    BOOST_TEST(chain.steps[0].to == "B");
+    BOOST_TEST(chain.ends == (std::vector<std::string>{"P3"}), boost::test_tools::per_element());
+    BOOST_TEST(!chain.cycle);
+}
+
+BOOST_AUTO_TEST_CASE(replaces_is_no_succession) {
+    Numbered folder("A,P1,replaces,list\n");
+    BOOST_TEST(StoredCatalog(folder.catalog()).succession("A").steps.empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_cycle_of_successors_ends_and_is_said) {
+    Numbered folder("A,B,supersedes,list\nB,C,supersedes,list\nC,A,supersedes,list\n");
+    const Succession chain = StoredCatalog(folder.catalog()).succession("A");
+    BOOST_TEST(chain.cycle);
+    BOOST_TEST(chain.ends.empty());
+}
+
+BOOST_AUTO_TEST_CASE(two_successors_are_two_ends) {
+    Numbered folder("A,P1,supersedes,list\nA,P2,supersedes,list\n");
+    BOOST_TEST(StoredCatalog(folder.catalog()).succession("A").ends == (std::vector<std::string>{"P1", "P2"}),
+               boost::test_tools::per_element());
+}
+
+BOOST_AUTO_TEST_CASE(characters_that_look_alike_have_one_key) {
+    BOOST_TEST(sight_key("0O-QD") == "0000");
+    BOOST_TEST(sight_key("1IL") == "111");
+    BOOST_TEST(sight_key("5S 8B 2Z 6G") == "55882266");
+}
+
+BOOST_AUTO_TEST_CASE(all_rows_of_a_part_are_shown) {
+    SmallFolder folder;
+    folder.import();
+    const std::vector<TableRows> rows = StoredCatalog(folder.catalog()).rows_of("M-2");
+    std::vector<std::string> names;
+    for (const TableRows& table : rows) names.push_back(table.table);
+    BOOST_TEST(names == (std::vector<std::string>{"parts", "motors", "motor_ratings", "taps", "terminals",
+                                                  "offers"}),
+               boost::test_tools::per_element());
+    BOOST_TEST(StoredCatalog(folder.catalog()).rows_of("nothing").empty());
+}
