@@ -63,7 +63,8 @@ void family_against_plate(const FailedUnit& job, Found& found) {
 void running_without_line(const FailedUnit& job, const Limits& limits, Found& found) {
     const MeasuredFacts& m = job.measured;
     if (!m.line_volts || m.line_volts->in(volt) >= limits.value("voltage.absent")) return;
-    Keys keys = running_keys(job);
+    // Of a motor that stands, running readings are those of its last good run.
+    Keys keys = behaviour_of(job) == Behaviour::does_not_start ? Keys{} : running_keys(job);
     if (any_running_symptom(job) || has_symptom(job, Symptom::hums)) keys.push_back("measured.symptoms");
     if (keys.empty()) return;
     keys.insert(keys.begin(), "measured.line_volts");
@@ -72,8 +73,6 @@ void running_without_line(const FailedUnit& job, const Limits& limits, Found& fo
 
 void standing_and_running(const FailedUnit& job, Found& found) {
     const bool stands = has_symptom(job, Symptom::no_run);
-    const bool turns = job.measured.speed && job.measured.speed->in(rpm) > 0;
-    if (stands && turns) found.push_back({"measured.symptoms", "measured.speed"});
     const bool both_rocks =
         has_symptom(job, Symptom::rocks_then_starts) && has_symptom(job, Symptom::rocks_never_starts);
     // Two lines of the same list: the key is named once.
@@ -90,9 +89,10 @@ void statics_disagree(const FailedUnit& job, const Limits& limits, Found& found)
 }
 
 /// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
-void more_watts_than_volt_amperes(const FailedUnit& job, Found& found) {
+void more_watts_than_volt_amperes(const FailedUnit& job, const Limits& limits, Found& found) {
     const MeasuredFacts& m = job.measured;
     if (!m.watts || !m.amps || !m.line_volts) return;
+    if (m.line_volts->in(volt) < limits.value("voltage.absent")) return;
     const bool three = job.plate.phase ? *job.plate.phase == 3
                                        : job.plate.family && *job.plate.family == Family::three_phase;
     const double apparent = m.line_volts->in(volt)*m.amps->in(ampere) * (three ? std::sqrt(3.0) : 1.0);
@@ -128,7 +128,7 @@ std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Limits
     standing_and_running(job, found);
     dead_tap_with_volts(job, limits, found);
     statics_disagree(job, limits, found);
-    more_watts_than_volt_amperes(job, found);
+    more_watts_than_volt_amperes(job, limits, found);
     heat_from_nowhere(job, found);
     return found;
 }

@@ -58,10 +58,6 @@ const Pair pairs[] = {
      [](FailedUnit& j) { j.measured.line_volts = known(volt(0)); },
      "measured.line_volts and measured.symptoms"},
     {Family::capacitor_run,
-     {Symptom::no_run},
-     [](FailedUnit& j) { j.measured.speed = known(rpm(1050)); },
-     "measured.symptoms and measured.speed"},
-    {Family::capacitor_run,
      {Symptom::no_run, Symptom::runs_on_after_call},
      [](FailedUnit&) {},
      "measured.symptoms"},
@@ -140,4 +136,14 @@ BOOST_AUTO_TEST_CASE(statics_within_a_twentieth_of_an_inch_agree) {
     job.measured.static_return = known(inch_water(-0.45));
     BOOST_TEST(diagnose(job, limits).contradictions.empty());
     BOOST_TEST(diagnose(job, limits).fault == Fault::airflow);
+}
+
+BOOST_AUTO_TEST_CASE(running_readings_of_a_motor_that_stands_are_of_its_last_good_run) {
+    FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
+    job.measured.line_volts = known(volt(0));
+    job.measured.speed = known(rpm(955));
+    job.measured.watts = known(watt(352));
+    job.measured.amps = known(ampere(2.4));
+    BOOST_TEST(diagnose(job, limits).contradictions.empty());
+    BOOST_TEST(diagnose(job, limits).fault == Fault::supply);
 }
