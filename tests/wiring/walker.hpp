@@ -1,0 +1,119 @@
+// A second, dumber reading of a netlist, for the tests only: walk from every live source along wires and
+// closed contacts, by name, and look where one arrives.
+#pragma once
+#include <set>
+#include <string>
+
+#include "engine/wiring/wiring.hpp"
+
+namespace fixture {
+
+using Places = std::set<std::string>;
+
+struct Walk {
+    std::vector<int> live_taps;
+    bool wrong_meeting = false;  // a source met another source, a return, earth, or the other voltage
+    bool rests = true;
+    friend bool operator==(const Walk&, const Walk&) = default;
+};
+
+class Walker {
+  public:
+    explicit Walker(const endbell::WiringPlan& plan) : plan_(plan) {}
+
+    /// Everything one reaches from `start`. `any_contact`: through contacts in either position.
+    Places reached(const std::string& start, const std::set<std::string>& drawn,
+                   bool any_contact = false) const {
+        Places seen{start};
+        std::vector<std::string> open{start};
+        const auto step = [&](const std::string& at, const std::string& a, const std::string& b) {
+            const std::string& next = at == a ? b : a;
+            if ((at == a || at == b) && seen.insert(next).second) open.push_back(next);
+        };
+        while (!open.empty()) {
+            const std::string at = open.back();
+            open.pop_back();
+            for (const endbell::Wire& w : plan_.wires) step(at, w.from, w.to);
+            for (const endbell::Relay& r : plan_.relays) {
+                for (int pole = 1; pole <= r.contacts; ++pole) {
+                    const std::string n = std::to_string(pole);
+                    const bool up = drawn.count(r.name) != 0;
+                    if (up || any_contact) step(at, r.name + ".COM" + n, r.name + ".NO" + n);
+                    if (!up || any_contact) step(at, r.name + ".COM" + n, r.name + ".NC" + n);
+                }
+            }
+        }
+        return seen;
+    }
+
+    Walk walk(endbell::SignalSet live) const {
+        std::set<std::string> drawn;
+        for (std::size_t round = 0; round < plan_.relays.size() + 2; ++round) {
+            std::set<std::string> next;
+            for (const endbell::Relay& r : plan_.relays) {
+                const Places a = reached(r.name + ".A1", drawn), b = reached(r.name + ".A2", drawn);
+                if (a.count(r.name + ".A2")) continue;
+                if ((is_live(a, live) && is_return(b)) || (is_live(b, live) && is_return(a)))
+                    next.insert(r.name);
+            }
+            if (next == drawn) return look(live, drawn);
+            drawn = next;
+        }
+        Walk walk = look(live, drawn);
+        walk.rests = false;
+        return walk;
+    }
+
+  private:
+    bool is_live(const Places& places, endbell::SignalSet live) const {
+        if (places.count("R") || places.count("L1")) return true;
+        for (std::size_t i = 0; i < plan_.signals.size(); ++i) {
+            if ((live >> i & 1u) && places.count(plan_.signals[i])) return true;
+        }
+        return false;
+    }
+    static bool is_return(const Places& p) { return p.count("C") || p.count("L2") || p.count("N"); }
+
+    std::vector<std::string> sources() const {
+        std::vector<std::string> all = plan_.signals;
+        all.push_back("R");
+        all.push_back("L1");
+        return all;
+    }
+
+    Walk look(endbell::SignalSet live, const std::set<std::string>& drawn) const {
+        Walk walk;
+        for (int tap = 1; tap <= 9; ++tap) {
+            if (is_live(reached("tap " + std::to_string(tap), drawn), live)) walk.live_taps.push_back(tap);
+        }
+        for (const std::string& source : sources()) {
+            const Places there = reached(source, drawn);
+            if (is_return(there) || there.count("earth")) walk.wrong_meeting = true;
+            for (const std::string& other : sources()) {
+                if (other != source && there.count(other)) walk.wrong_meeting = true;
+            }
+        }
+        return walk;
+    }
+
+    const endbell::WiringPlan& plan_;
+};
+
+/// Places where 24 V may be and line voltage may not, or the reverse. Coils part the two.
+inline bool voltages_meet(const endbell::WiringPlan& plan) {
+    const Walker walker(plan);
+    Places line, low;
+    const auto add = [&](Places& into, const std::string& start) {
+        for (const std::string& p : walker.reached(start, {}, true)) into.insert(p);
+    };
+    for (const char* p : {"L1", "L2", "N"}) add(line, p);
+    for (const char* p : {"R", "C"}) add(low, p);
+    for (const std::string& s : plan.signals) add(plan.line_signals ? line : low, s);
+    for (int tap = 1; tap <= 9; ++tap) add(plan.line_taps ? line : low, "tap " + std::to_string(tap));
+    for (const std::string& p : line) {
+        if (low.count(p)) return true;
+    }
+    return false;
+}
+
+}  // namespace fixture
