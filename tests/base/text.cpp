@@ -1,0 +1,98 @@
+#include "engine/base/text.hpp"
+
+#include <boost/test/unit_test.hpp>
+
+using namespace endbell;
+
+BOOST_AUTO_TEST_CASE(trimming_takes_blanks_off_both_ends_only) {
+    BOOST_TEST(trimmed("  1/2 hp\t\r\n") == "1/2 hp");
+    BOOST_TEST(trimmed(" \t ").empty());
+    BOOST_TEST(trimmed("a b") == "a b");
+}
+
+BOOST_AUTO_TEST_CASE(lower_case_touches_ascii_letters_only) {
+    BOOST_TEST(lower("CCWLE-2") == "ccwle-2");
+    BOOST_TEST(lower("\xc3\x84") == "\xc3\x84");  // a capital A with dots stays, whatever the locale
+}
+
+BOOST_AUTO_TEST_CASE(splitting_keeps_empty_parts_and_joining_is_its_reverse) {
+    BOOST_TEST(split("a;;b", ';') == (std::vector<std::string>{"a", "", "b"}),
+               boost::test_tools::per_element());
+    BOOST_TEST(split("", ';').size() == 1U);
+    BOOST_TEST(split("a;", ';').size() == 2U);
+    BOOST_TEST(joined(split("1/2;5;CW", ';'), ";") == "1/2;5;CW");
+    BOOST_TEST(joined({}, ", ").empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_part_number_key_ignores_dashes_blanks_and_case_but_no_zero) {
+    BOOST_TEST(number_key("eb-5 4410") == "EB54410");
+    BOOST_TEST(number_key("EB.5/4410") == number_key("eb5-4410"));
+    BOOST_TEST(number_key("0071") == "0071");
+    BOOST_TEST(number_key("071") != number_key("0071"));
+    BOOST_TEST(number_key("--").empty());
+}
+
+BOOST_AUTO_TEST_CASE(control_characters_and_direction_marks_become_visible) {
+    // Code points from the Unicode standard: ESC U+001B, DEL U+007F, CSI U+009B, LRM U+200E, RLO U+202E, PDI
+    // U+2069.
+    BOOST_TEST(visible("\x1b[31mred") == "\\x1b[31mred");
+    BOOST_TEST(visible("a\nb\tc") == "a\\x0ab\\x09c");
+    BOOST_TEST(visible(std::string_view("\0x", 2)) == "\\x00x");
+    BOOST_TEST(visible("\x7f") == "\\x7f");
+    BOOST_TEST(visible("\xc2\x9b"
+                       "31m") == "\\xc2\\x9b31m");
+    BOOST_TEST(visible("a\xe2\x80\x8e"
+                       "b") ==
+               "a\\xe2\\x80\\x8e"
+               "b");
+    BOOST_TEST(visible("a\xe2\x80\xae"
+                       "b") ==
+               "a\\xe2\\x80\\xae"
+               "b");
+    BOOST_TEST(visible("a\xe2\x81\xa9"
+                       "b") ==
+               "a\\xe2\\x81\\xa9"
+               "b");
+}
+
+BOOST_AUTO_TEST_CASE(other_letters_and_signs_pass_as_they_are) {
+    for (const std::string text : {"5 \xc2\xb5"
+                                   "F",
+                                   "40 \xc2\xb0"
+                                   "C",
+                                   "M\xc3\xbcller", "\xe2\x89\xa4 0.8", "\xe2\x80\x93", "\xf0\x9f\x94\xa7"}) {
+        BOOST_TEST(visible(text) == text);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_direction_mark_cut_off_at_the_end_reads_nothing_beyond_it) {
+    BOOST_TEST(visible("\xe2") == "\xe2");
+    BOOST_TEST(visible("\xe2\x80") == "\xe2\x80");
+    BOOST_TEST(visible("\xc2") == "\xc2");
+}
+
+BOOST_AUTO_TEST_CASE(edit_distance_counts_single_edits) {
+    // The textbook example of Levenshtein's distance is kitten and sitting: three edits.
+    BOOST_TEST(edit_distance("kitten", "sitting") == 3);
+    BOOST_TEST(edit_distance("", "tap") == 3);
+    BOOST_TEST(edit_distance("tap", "") == 3);
+    BOOST_TEST(edit_distance("volts", "volts") == 0);
+    BOOST_TEST(edit_distance("votls", "volts") == 2);  // a swap is two edits
+}
+
+BOOST_AUTO_TEST_CASE(the_nearest_word_is_offered_only_when_it_is_near) {
+    const std::vector<std::string> keys{"volts", "power", "rotation"};
+    BOOST_TEST(nearest("volt", keys) == "volts");
+    BOOST_TEST(nearest("ROTATON", keys) == "rotation");
+    BOOST_TEST(nearest("xyz", keys).empty());
+    BOOST_TEST(nearest("", keys).empty());
+    BOOST_TEST(nearest("volt", {}).empty());
+    BOOST_TEST(nearest("bat", {"cat", "hat"}) == "cat");  // of equals the first
+}
+
+BOOST_AUTO_TEST_CASE(a_fingerprint_is_fnv_1a_of_64_bits) {
+    // Test values published with the algorithm: empty, "a", "foobar".
+    BOOST_TEST(fingerprint("") == "cbf29ce484222325");
+    BOOST_TEST(fingerprint("a") == "af63dc4c8601ec8c");
+    BOOST_TEST(fingerprint("foobar") == "85944171f73967e8");
+}

@@ -1,0 +1,74 @@
+#include "engine/model/limits.hpp"
+
+#include <boost/test/unit_test.hpp>
+#include <cmath>
+#include <limits>
+
+#include "engine/base/check.hpp"
+
+using namespace endbell;
+using T = Limits::Tightening;
+
+BOOST_AUTO_TEST_CASE(a_shop_may_tighten_a_limit) {
+    Limits limits;
+    BOOST_CHECK(limits.tighten("winding.balance", 0.05, "north yard") == T::accepted);
+    BOOST_TEST(limits.value("winding.balance") == 0.05);
+    BOOST_TEST(limits.row("winding.balance").set_by == "north yard");
+    // Of a floor, higher is stricter.
+    BOOST_CHECK(limits.tighten("winding.ground", 1e6, "north yard") == T::accepted);
+    BOOST_TEST(limits.value("winding.ground") == 1e6);
+}
+
+BOOST_AUTO_TEST_CASE(a_shop_may_never_loosen_one) {
+    Limits limits;
+    const double nan = std::numeric_limits<double>::quiet_NaN(),
+                 infinity = std::numeric_limits<double>::infinity();
+    for (double looser : {0.2, 0.1000001, nan, infinity, -infinity}) {
+        BOOST_CHECK(limits.tighten("winding.balance", looser, "north yard") == T::looser);
+    }
+    BOOST_CHECK(limits.tighten("winding.ground", 50e3, "north yard") == T::looser);
+    BOOST_CHECK(limits.tighten("winding.ground", infinity, "north yard") == T::looser);
+    BOOST_TEST(limits.value("winding.balance") == 0.10);
+    BOOST_TEST(limits.row("winding.balance").set_by.empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_tightened_limit_is_not_loosened_back) {
+    Limits limits;
+    BOOST_CHECK(limits.tighten("winding.balance", 0.05, "a") == T::accepted);
+    BOOST_CHECK(limits.tighten("winding.balance", 0.08, "b") == T::looser);
+    BOOST_TEST(limits.value("winding.balance") == 0.05);
+}
+
+BOOST_AUTO_TEST_CASE(a_limit_that_does_not_exist_is_said) {
+    Limits limits;
+    BOOST_CHECK(limits.tighten("shaft.colour", 1, "a") == T::unknown_row);
+    BOOST_CHECK_THROW(limits.row("shaft.colour"), OurBug);
+    BOOST_CHECK_THROW(source("hearsay"), OurBug);
+    BOOST_TEST(!limits.has("shaft.colour"));
+    BOOST_TEST(limits.has("winding.balance"));
+}
+
+BOOST_AUTO_TEST_CASE(limits_stand_as_their_documents_print_them) {
+    const Limits limits;
+    const std::pair<const char*, double> printed[] = {
+        {"voltage.band", 0.10},        // NEMA MG 1 12.44.1
+        {"voltage.frequency", 0.05},   // the same
+        {"voltage.range_a_208", 197},  // ANSI C84.1
+        {"winding.most", 20},          // gas-furnace manuals: below 20 ohm
+        {"winding.spread", 1},         // within an ohm
+        {"winding.balance", 0.10},     // within 10 %
+        {"winding.ground", 100e3},     // above 100 kilohm
+        {"tap.low", 12},               // 12 to 33 V
+        {"tap.high", 33},
+        {"static.repair_first", 0.8},  // in. w.c.
+        {"class2.power", 100},         // NEC 725
+    };
+    for (const auto& [id, value] : printed) BOOST_TEST(limits.value(id) == value);
+}
+
+BOOST_AUTO_TEST_CASE(a_remembered_value_never_reads_as_read) {
+    BOOST_TEST(word(Basis::from_memory) == "from memory");
+    BOOST_TEST(word(Basis::common_practice) == "common practice");
+    BOOST_CHECK(source("mg1-2.24").basis == Basis::from_memory);
+    BOOST_CHECK(source("common-practice").basis == Basis::common_practice);
+}
