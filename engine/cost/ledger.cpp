@@ -12,13 +12,6 @@ namespace endbell {
 
 namespace {
 
-/// The least real rate of 10 CFR 436.14(a)(2): what holds where the shop states none.
-constexpr double real_rate_floor = 0.03;
-
-double fraction(Share share) {
-    return static_cast<double>(share.millionths) / 1e6;
-}
-
 class Pricer {
   public:
     Pricer(const FailedUnit& job, const Diagnosis& diagnosis, const Catalog& catalog, const Policy& policy)
@@ -30,8 +23,9 @@ class Pricer {
         add_equipment();
         price_cure();
         for (CostOption& option : ledger_.options) finish(option);
-        find_cheapest_today();
-        add_years();
+        put_on_years(job_, ledger_);
+        const Reading<Money>& price = job_.shop.electricity;
+        if (price && price->currency() != policy_.currency) ledger_.lacking.emplace_back("shop.electricity");
         return std::move(ledger_);
     }
 
@@ -59,9 +53,12 @@ class Pricer {
         bill.close(option);
         option.lead_days = lead;
         option.loses.push_back("warranty");  // the old motor goes on without one
-        set_life(option, option.way == "capacitor" ? capacitor_life().middle() : half_life(),
-                 "common-practice");
-        set_half_life_limit(option);
+        const Life& part = capacitor_life();
+        if (option.way == "capacitor" && part.middle() < half_life()) {
+            set_life(option, part.middle(), part.source);
+        } else {
+            set_life(option, half_life(), "common-practice");
+        }
         option.energy_lines = energy_lines_of_old(job_, calls_of(candidates));
         ledger_.options.push_back(std::move(option));
     }
@@ -117,6 +114,9 @@ class Pricer {
         bill.add_visit(option.lead_days);
         bill.close(option);
         option.loses = losses(job_, part);
+        option.warranty_months = part.motor    ? part.motor->warranty_months
+                                 : part.module ? part.module->warranty_months
+                                               : std::nullopt;
         const Life& life =
             option.way == "module"
                 ? module_life()
@@ -160,10 +160,6 @@ class Pricer {
     /// A motor of unknown age is taken to be half through its life (common practice).
     double half_life() const {
         return motor_life(job_.unit.load.value, job_.plate.family.value).middle() / 2;
-    }
-
-    void set_half_life_limit(CostOption& option) const {
-        if (option.life_years > half_life()) set_life(option, half_life(), "common-practice");
     }
 
     static std::vector<Call> calls_of(const std::vector<PricedCandidate>& candidates) {
@@ -217,65 +213,6 @@ class Pricer {
         const auto share = [](double hazard) { return Share{static_cast<std::int64_t>(hazard * 1e6 + 0.5)}; };
         option.recurrence_uncured = option.today->of(share(uncured));
         option.recurrence_cured = option.today->of(share(cured));
-    }
-
-    void find_cheapest_today() {
-        for (int i = 0; i < static_cast<int>(ledger_.options.size()); ++i) {
-            const std::optional<Money>& today = at(i).today;
-            if (today && (!ledger_.cheapest_today || *today < *at(*ledger_.cheapest_today).today))
-                ledger_.cheapest_today = i;
-        }
-    }
-
-    CostOption& at(int i) { return ledger_.options[static_cast<std::size_t>(i)]; }
-
-    // -- on a yearly footing
-
-    void add_years() {
-        const ShopFacts& shop = job_.shop;
-        if (shop.real_discount_rate && shop.nominal_discount_rate) {
-            ledger_.lacking.emplace_back("shop.real_discount_rate and shop.nominal_discount_rate");
-        } else if (shop.nominal_discount_rate && shop.energy_escalation) {
-            // The escalation is real: it cannot stand beside a nominal rate.
-            ledger_.lacking.emplace_back("shop.nominal_discount_rate and shop.energy_escalation");
-        } else if (shop.nominal_discount_rate) {
-            ledger_.rate_kind = "nominal";
-            ledger_.rate_source = "shop.nominal_discount_rate";
-            spread(NominalRate(fraction(*shop.nominal_discount_rate)), NominalRate(0));
-        } else {
-            ledger_.rate_kind = "real";
-            ledger_.rate_source = shop.real_discount_rate ? "shop.real_discount_rate" : "10-cfr-436.14";
-            const double stated =
-                shop.real_discount_rate ? fraction(*shop.real_discount_rate) : real_rate_floor;
-            const double escalation = shop.energy_escalation ? fraction(*shop.energy_escalation) : 0.0;
-            spread(RealRate(stated), RealRate(escalation));
-        }
-        if (!shop.electricity) ledger_.lacking.emplace_back("shop.electricity");
-    }
-
-    template <class K>
-    void spread(Rate<K> discount, Rate<K> escalation) {
-        ledger_.discount_rate = discount.value();
-        const YearTerms<K> terms{discount, escalation, job_.shop.electricity.value};
-        bool some_energy = false;
-        bool some_without = false;
-        for (CostOption& option : ledger_.options) {
-            option.per_year = cost_per_year(option, terms);
-            if (!option.per_year) continue;
-            (option.energy_cost ? some_energy : some_without) = true;
-        }
-        if (ledger_.cheapest_today) {
-            const CostOption base = at(*ledger_.cheapest_today);
-            for (int i = 0; i < static_cast<int>(ledger_.options.size()); ++i) {
-                if (i != *ledger_.cheapest_today) at(i).against_cheapest = compare(base, at(i), terms);
-            }
-        }
-        if (some_energy && some_without) return;
-        for (int i = 0; i < static_cast<int>(ledger_.options.size()); ++i) {
-            const std::optional<Money>& year = at(i).per_year;
-            if (year && (!ledger_.cheapest_per_year || *year < *at(*ledger_.cheapest_per_year).per_year))
-                ledger_.cheapest_per_year = i;
-        }
     }
 
     const FailedUnit& job_;

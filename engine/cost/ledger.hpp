@@ -72,6 +72,7 @@ struct CostOption {
     std::optional<Money> recurrence_cured;
     std::optional<Money> per_year;  // equivalent annual cost over its own life
     std::optional<Comparison> against_cheapest;
+    std::optional<int> warranty_months;
     std::vector<std::string> lacking;  // job keys, "offers PART" or "labour TASK": the questions
     std::vector<std::string_view>
         loses;  // "constant airflow", "efficiency", "humidity control", "warranty", ...

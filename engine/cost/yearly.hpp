@@ -31,4 +31,9 @@ extern template std::optional<Comparison> compare(const CostOption&, const CostO
 extern template std::optional<Comparison> compare(const CostOption&, const CostOption&,
                                                   const YearTerms<Nominal>&);
 
+/// Finds the cheapest option today; gives every option its cost a year and its comparison with that one;
+/// finds the cheapest a year. The rate is the job's real or nominal one, else the least real rate of 10 CFR
+/// 436.14(a)(2). The job's escalation is real: beside a nominal rate it is refused.
+void put_on_years(const FailedUnit& job, Ledger& ledger);
+
 }  // namespace endbell
