@@ -8,8 +8,10 @@
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
+#include "engine/catalog/changes.hpp"
 #include "engine/catalog/generations.hpp"
 #include "engine/catalog/import.hpp"
+#include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/sheet/json.hpp"
@@ -49,7 +51,7 @@ std::string outcome_text(const ImportReport& r) {
 
 Document import_document(const ImportReport& r) {
     Document d{"Import", {}, ""};
-    Table files{{"file", "table", "encoding", "columns", "rows in", "accepted", "set aside"}, {}, ""};
+    Grid files{{"file", "table", "encoding", "columns", "rows in", "accepted", "set aside"}, {}, ""};
     for (const FileReport& f : r.files) {
         files.rows.push_back({f.file, f.table, f.encoding, f.columns, std::to_string(f.rows_in), std::to_string(f.accepted), std::to_string(f.set_aside)});
     }
@@ -114,7 +116,7 @@ int run_catalog_show(const Arguments& typed) {
             d.add(pairs);
             continue;
         }
-        Table table{rows.columns, {}, ""};
+        Grid table{rows.columns, {}, ""};
         for (const auto& row : rows.rows) {
             table.rows.emplace_back();
             for (const Stored& cell : row) table.rows.back().push_back(cell_text(cell));
@@ -127,7 +129,7 @@ int run_catalog_show(const Arguments& typed) {
 
 int run_catalog_generations(const Arguments& typed) {
     Document d{"Generations of " + typed.database, {}, ""};
-    Table table{{"generation", "digest", "file", "state"}, {}, "Bring one back with: endbell catalog restore CATALOG GENERATION"};
+    Grid table{{"generation", "digest", "file", "state"}, {}, "Bring one back with: endbell catalog restore CATALOG GENERATION"};
     for (const Generation& g : generations(typed.database)) {
         table.rows.push_back({std::to_string(g.number), g.digest, g.file.filename().string(), g.damaged ? "damaged" : "whole"});
     }
@@ -141,6 +143,62 @@ int run_catalog_restore(const Arguments& typed) {
     answer("catalog restore",
            Document{"Restore", {Paragraph{"Generation " + std::to_string(typed.generation) + " is back, as generation " + std::to_string(now.number) + ", digest " + now.digest + "."}}, ""},
            typed);
+    return done;
+}
+
+int run_catalog_check(const Arguments& typed) {
+    const QualityReport r = check_catalog(typed.database, QualityOptions{typed.as_of, 20});
+    Document d{"Quality of " + typed.database, {}, "generation " + std::to_string(r.generation) + ", digest " + r.digest};
+    if (!r.whole) d.add(Warning{"WARNING", "The file is damaged: " + r.damage + ". Restore an earlier generation."});
+    d.add(Paragraph{std::to_string(r.parts) + " parts."});
+    d.add(Heading{"Empty fields that keep parts from being shown to fit"});
+    Grid missing{{"rule", "column", "empty", "of"}, {}, ""};
+    for (const MissingField& m : r.missing) {
+        if (m.missing > 0) missing.rows.push_back({m.rule, m.table + "." + m.column, std::to_string(m.missing), std::to_string(m.of)});
+    }
+    d.add(missing);
+    d.add(Heading{"Contradictions and dead ends"});
+    Grid counts{{"kind", "how many"}, {}, ""};
+    for (const KindCount& k : r.counts) counts.rows.push_back({k.kind, std::to_string(k.count)});
+    d.add(counts);
+    Grid found{{"kind", "part", "where", "found", "expected"}, {}, "At most 20 of a kind are shown."};
+    for (const Contradiction& c : r.contradictions) {
+        found.rows.push_back({c.kind, c.part_id, c.table + "." + c.column, cell_text(c.found), cell_text(c.expected)});
+    }
+    d.add(found);
+    answer("catalog check", d, typed);
+    return r.whole ? done : bad_data;
+}
+
+int run_catalog_changes(const Arguments& typed) {
+    const Changes c = last_changes(typed.database);
+    Document d{"What changed from generation " + std::to_string(c.from_generation) + " to " + std::to_string(c.to_generation), {}, ""};
+    Grid tables{{"table", "new", "changed", "retired"}, {}, ""};
+    for (const TableChanges& t : c.tables) {
+        tables.rows.push_back({t.table, std::to_string(t.added), std::to_string(t.changed), std::to_string(t.retired)});
+    }
+    d.add(tables);
+    if (!c.price_moves.empty()) {
+        d.add(Heading{"Prices"});
+        Grid moves{{"part", "branch", "seller", "before", "after"}, {}, std::to_string(c.price_move_count) + " in all."};
+        for (const PriceMove& m : c.price_moves) {
+            moves.rows.push_back({m.part_id, m.branch, m.seller, m.before ? to_text(*m.before) : "-", m.after ? to_text(*m.after) : "-"});
+        }
+        d.add(moves);
+    }
+    d.add(Heading{"Rows"});
+    Grid rows{{"table", "row", "what", "cells"}, {}, ""};
+    for (const Change& row : c.changes) {
+        std::string key;
+        for (const Stored& cell : row.key) key += (key.empty() ? "" : " / ") + cell_text(cell);
+        std::string cells;
+        for (const CellChange& cell : row.cells) {
+            cells += (cells.empty() ? "" : "; ") + cell.column + ": " + cell_text(cell.before) + " -> " + cell_text(cell.after);
+        }
+        rows.rows.push_back({row.table, key, std::string(word(row.kind)), cells});
+    }
+    d.add(rows);
+    answer("catalog changes", d, typed);
     return done;
 }
 

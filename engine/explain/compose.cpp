@@ -26,7 +26,7 @@ std::string stock_text(const std::optional<Offer>& offer) {
 void add_options(Document& to, const Selection& selection, int top) {
     if (selection.options.empty()) return;
     to.add(Heading{selection.outcome == Outcome::do_not_replace ? "If it must be replaced all the same" : "What can take its place"});
-    Table table{{"#", "part", "verdict", "changes", "today", "stock"}, {}, ""};
+    Grid table{{"#", "part", "verdict", "changes", "today", "stock"}, {}, ""};
     for (std::size_t i = 0; i < selection.options.size() && static_cast<int>(i) < top; ++i) {
         const Option& o = selection.options[i];
         const CostOption* cost = cost_of(selection.ledger, o.candidate.part.id);
@@ -81,7 +81,7 @@ Document why_document(const Candidate& candidate, const std::string& stamp) {
     Document d{"What every rule found about " + candidate.part.id + " " + part_name(candidate.part), {}, stamp};
     d.add(Paragraph{"Verdict: " + std::string(word(candidate.verdict)) + ". The worst finding decides."});
     add_claims(d, candidate);
-    Table table{{"rule", "verdict", "wanted", "offered", "limit", "reason", "source"}, {}, "(!) fits, and must be said."};
+    Grid table{{"rule", "verdict", "wanted", "offered", "limit", "reason", "source"}, {}, "(!) fits, and must be said."};
     for (const Finding& f : candidate.findings) {
         std::string reason(f.reason);
         for (const Remedy& remedy : f.remedies) reason += "; cure: " + say(remedy);
@@ -125,7 +125,7 @@ Document cost_document(const Selection& selection) {
 
 Document rules_document(const Limits& limits, const std::string& only_rule) {
     Document d{"Rules and limits in force", {}, ""};
-    Table table{{"rule", "claim", "weight", "sources"}, {}, ""};
+    Grid table{{"rule", "claim", "weight", "sources"}, {}, ""};
     for (const Rule& rule : rules()) {
         if (!only_rule.empty() && rule.id != only_rule) continue;
         std::string from;
@@ -133,7 +133,7 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
         table.rows.push_back({std::string(rule.id), std::string(rule.claim), std::string(word(rule.weight)), from});
     }
     d.add(table);
-    Table rows{{"limit", "value", "meaning", "source", "set by"}, {}, ""};
+    Grid rows{{"limit", "value", "meaning", "source", "set by"}, {}, ""};
     for (const Limit& row : limits.rows()) {
         bool wanted = only_rule.empty();
         for (const Rule& rule : rules()) {

@@ -58,7 +58,7 @@ void add_pick(Document& to, const Option& option) {
 /// What is written down when it runs. The expected values come from the plan; blanks are for the reading.
 void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
     to.add(Heading{"Start-up"});
-    Table table{{"reading", "expected", "found"}, {}, "Rotation first: stop at once if it turns the wrong way."};
+    Grid table{{"reading", "expected", "found"}, {}, "Rotation first: stop at once if it turns the wrong way."};
     const auto add = [&table](const std::string& what, const std::string& expected) { table.rows.push_back({what, expected, "________"}); };
     add("rotation, from the shaft end", job.plate.rotation ? say(Value(*job.plate.rotation)) : "as the wheel or blade needs");
     add("line volts at the motor, running", "plate, within 10 %");

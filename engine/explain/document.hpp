@@ -24,7 +24,7 @@ struct Pairs {
     std::vector<std::pair<std::string, std::string>> rows;
 };
 
-struct Table {
+struct Grid {
     std::vector<std::string> header;
     std::vector<std::vector<std::string>> rows;  // each as long as the header
     std::string caption;
@@ -41,7 +41,7 @@ struct Plain {
     std::vector<std::string> lines;
 };
 
-using Block = std::variant<Heading, Paragraph, Bullets, Pairs, Table, Warning, Plain>;
+using Block = std::variant<Heading, Paragraph, Bullets, Pairs, Grid, Warning, Plain>;
 
 struct Document {
     std::string title;

@@ -14,6 +14,7 @@ namespace {
 std::string text(std::string_view view) { return std::string(view); }
 
 std::string plus_minus(const Estimate& e, int decimals) {
+    if (!e.known) return "-";
     std::string out = say_number(e.value, decimals);
     if (e.plus_minus > 0) out += " +/-" + say_number(e.plus_minus, decimals);
     return out + (e.assumed ? " (a)" : "");
@@ -60,7 +61,7 @@ std::string outcome_sentence(const Selection& selection) {
 void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(Heading{"What failed"});
     to.add(Paragraph{d.fault == Fault::not_shown ? "Not shown yet by the readings given." : "Fault: " + text(word(d.fault)) + "."});
-    Table table{{"test", "measured", "limit", "result", "source"}, {}, ""};
+    Grid table{{"test", "measured", "limit", "result", "source"}, {}, ""};
     for (const Evidence& e : d.evidence) {
         if (e.verdict == Verdict::not_shown && !e.measured.known()) continue;
         table.rows.push_back({text(e.test), say(e.measured.value), e.limit.known() ? say(e.limit.value) : "", text(e.reason),
@@ -99,7 +100,7 @@ void add_questions(Document& to, const std::vector<std::string>& keys, const std
 }
 
 void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least) {
-    Table table{{"rule", "verdict", "what was found", "source"}, {}, ""};
+    Grid table{{"rule", "verdict", "what was found", "source"}, {}, ""};
     for (const Finding& f : findings) {
         if (f.verdict < at_least && !(f.caution && at_least == Verdict::fits_with_changes)) continue;
         const std::string whole = sentence(f);
@@ -119,7 +120,7 @@ void add_kit(Document& to, const KitChoice& kit) {
         to.add(Paragraph{"Nothing is added."});
         return;
     }
-    Table table{{"added", "for", "price or hours"}, {}, ""};
+    Grid table{{"added", "for", "price or hours"}, {}, ""};
     const auto remedies = [&kit](const std::vector<int>& cures) {
         std::string out;
         for (int i : cures) out += (out.empty() ? "" : "; ") + say(kit.remedies[static_cast<std::size_t>(i)]);
@@ -139,36 +140,39 @@ void add_kit(Document& to, const KitChoice& kit) {
 void add_air(Document& to, const AirPlan& air) {
     to.add(Heading{"Air"});
     if (!air.calls.empty()) {
-        Table calls{{"call", "tap", "window, cfm", "target", "from", "met"}, {}, ""};
+        Grid calls{{"call", "tap", "window, cfm", "target", "from", "met"}, {}, ""};
         for (const CallAir& c : air.calls) {
+            const bool window = c.high > 0;
+            std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes") : (c.unmet_reason.empty() ? "no" : "no: " + text(c.unmet_reason));
+            for (std::string_view caution : c.cautions) met += ", " + text(caution);
             calls.rows.push_back({text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
-                                  say_number(c.low, 0) + "-" + say_number(c.high, 0), say_number(c.target, 0), text(c.basis),
-                                  c.met ? "yes" : (c.unmet_reason.empty() ? "no" : text(c.unmet_reason))});
+                                  window ? say_number(c.low, 0) + "-" + say_number(c.high, 0) : "not known",
+                                  window ? say_number(c.target, 0) : "-", text(c.basis) + (c.hard ? " (hard)" : ""), met});
         }
         to.add(calls);
     }
-    if (!air.computed) {
-        std::string keys;
-        for (const std::string& key : air.lacking) keys += (keys.empty() ? "" : ", ") + key;
-        to.add(Paragraph{keys.empty() ? "No airflow is computed for this load (" + text(air.method) + ")."
-                                      : "The airflow of each tap is not computed: it needs " + keys + "."});
-        return;
+    if (air.computed && !air.taps.empty()) {
+        Grid taps{{"tap", "cfm", "static in. w.c.", "rpm", "shaft hp", "watts", "amps", "bound by"}, {}, "(a): assumed in part. Check it at start-up."};
+        for (const TapAir& t : air.taps) {
+            taps.rows.push_back({std::to_string(t.tap), plus_minus(t.airflow, 0), plus_minus(t.static_total, 2), plus_minus(t.speed, 0),
+                                 plus_minus(t.shaft_power, 2), plus_minus(t.input_power, 0), plus_minus(t.line_current, 1),
+                                 text(t.bound) + (t.caution.empty() ? "" : (t.bound.empty() ? "" : ", ") + text(t.caution))});
+        }
+        to.add(taps);
     }
-    Table taps{{"tap", "cfm", "static in. w.c.", "rpm", "shaft hp", "watts", "amps", "bound by"}, {}, "(a): assumed in part; check it at start-up."};
-    for (const TapAir& t : air.taps) {
-        taps.rows.push_back({std::to_string(t.tap), plus_minus(t.airflow, 0), plus_minus(t.static_total, 2), plus_minus(t.speed, 0),
-                             plus_minus(t.shaft_power, 2), plus_minus(t.input_power, 0), plus_minus(t.line_current, 1), text(t.bound)});
+    if (!air.lacking.empty()) {
+        to.add(Paragraph{std::string(air.computed ? "More could be said with: " : "The airflow of each tap is not computed. It needs: ") + joined(air.lacking, ", ") + "."});
+    } else if (!air.computed) {
+        to.add(Paragraph{"No airflow is computed (" + text(air.method) + ")."});
     }
-    to.add(taps);
-    std::string assumed;
-    for (const std::string& what : air.assumed) assumed += (assumed.empty() ? "" : ", ") + what;
-    if (!assumed.empty()) to.add(Paragraph{"Method: " + text(air.method) + ". Assumed: " + assumed + "."});
+    if (air.computed) to.add(Paragraph{"Method: " + text(air.method) + "." + (air.assumed.empty() ? "" : " Assumed: " + joined(air.assumed, ", ") + ".")});
+    for (const std::string& both : air.contradictions) to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
     if (air.duct_first) to.add(Warning{"CAUTION", "The measured static pressure is above the limit: the duct is the first repair."});
 }
 
 void add_ledger(Document& to, const Ledger& ledger) {
     to.add(Heading{"Cost of each way out"});
-    Table table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, ""};
+    Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, ""};
     for (const CostOption& o : ledger.options) {
         table.rows.push_back({text(o.way), o.part_id.empty() ? "-" : o.part_id, price_text(o.today), price_text(o.energy_cost),
                               o.life_years > 0 ? say_number(o.life_years, 0) + " y" : "-", price_text(o.per_year)});
@@ -196,7 +200,7 @@ void add_ledger(Document& to, const Ledger& ledger) {
 void add_fallen(Document& to, const MatchReport& report) {
     if (!report.near_misses.empty()) {
         to.add(Heading{"Nearest misses: one finding ends each"});
-        Table table{{"part", "what ends it"}, {}, ""};
+        Grid table{{"part", "what ends it"}, {}, ""};
         for (const Candidate& c : report.near_misses) {
             for (const Finding& f : c.findings) {
                 if (f.verdict == Verdict::does_not_fit) table.rows.push_back({part_name(c.part), sentence(f)});
@@ -206,7 +210,7 @@ void add_fallen(Document& to, const MatchReport& report) {
     }
     if (report.tallies.empty()) return;
     to.add(Heading{"Why the rest fall"});
-    Table table{{"parts", "only by this", "rule", "reason"}, {}, ""};
+    Grid table{{"parts", "only by this", "rule", "reason"}, {}, ""};
     for (const Tally& t : report.tallies) {
         table.rows.push_back({std::to_string(t.parts), std::to_string(t.parts_only), text(t.rule), text(t.reason)});
     }

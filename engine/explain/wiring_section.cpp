@@ -22,7 +22,7 @@ std::string tap_list(const std::vector<int>& taps) {
 }
 
 void add_truth(Document& to, const WiringPlan& plan) {
-    Table table{{"signals live", "state", "taps live", "tap obeyed", "tap wanted", "holds"}, {}, ""};
+    Grid table{{"signals live", "state", "taps live", "tap obeyed", "tap wanted", "holds"}, {}, ""};
     int unreachable = 0;
     for (const TruthRow& row : plan.truth) {
         if (!row.reachable && row.holds) {
@@ -42,7 +42,7 @@ void add_truth(Document& to, const WiringPlan& plan) {
 }
 
 void add_taps(Document& to, const WiringPlan& plan) {
-    Table table{{"tap", "on the part", "from", "serves"}, {}, "By the terminals in the catalog, never by wire colour."};
+    Grid table{{"tap", "on the part", "from", "serves"}, {}, "By the terminals in the catalog, never by wire colour."};
     for (const TapRow& tap : plan.taps) {
         table.rows.push_back({std::to_string(tap.tap), tap.terminal.empty() ? "not in the catalog" : tap.terminal,
                               tap.parked ? "cap and insulate on its own" : (tap.from.empty() ? "leave open" : joined(tap.from, ", ")),
@@ -77,7 +77,7 @@ std::string effect_text(const WiringPlan& plan, const FaultRow& fault) {
 void add_faults(Document& to, const WiringPlan& plan) {
     if (plan.faults.empty()) return;
     to.add(Heading{"If one thing breaks"});
-    Table table{{"fault", "where", "what happens", "two taps live"}, {}, ""};
+    Grid table{{"fault", "where", "what happens", "two taps live"}, {}, ""};
     for (const FaultRow& fault : plan.faults) {
         table.rows.push_back({std::string(word(fault.kind)), fault.where,
                               effect_text(plan, fault) + (fault.back_feed ? "; one call feeds another" : "") +
@@ -106,7 +106,7 @@ void add_wiring(Document& to, const WiringPlan& plan) {
     }
     if (!plan.condition.empty()) to.add(Warning{"CAUTION", "This holds only while: " + std::string(plan.condition) + "."});
     add_taps(to, plan);
-    Table wires{{"from", "to", "note"}, {}, ""};
+    Grid wires{{"from", "to", "note"}, {}, ""};
     for (const Wire& wire : plan.wires) wires.rows.push_back({wire.from, wire.to, wire.note_id});
     to.add(wires);
     add_relays(to, plan);

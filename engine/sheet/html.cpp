@@ -56,7 +56,7 @@ class HtmlRenderer {
         }
         return out + "</dl>\n";
     }
-    std::string operator()(const Table& table) const {
+    std::string operator()(const Grid& table) const {
         std::string out = "<table>\n";
         if (!table.caption.empty()) out += "<caption>" + escape_html(table.caption) + "</caption>\n";
         out += "<thead><tr>";

@@ -76,6 +76,7 @@ Json candidate(const Candidate& c) {
 Json diagnosis(const Diagnosis& d) {
     return {{"fault", word(d.fault)},
             {"replace_nothing", d.replace_nothing()},
+            {"nothing_measured", d.nothing_measured},
             {"motor_half_proven_good", d.motor_half_proven_good},
             {"evidence", list(d.evidence,
                               [](const Evidence& e) {
@@ -120,6 +121,7 @@ Json kit(const KitChoice& k) {
 }
 
 Json estimate(const Estimate& e) {
+    if (!e.known) return nullptr;
     return {{"value", number(e.value)}, {"plus_minus", number(e.plus_minus)}, {"assumed", e.assumed}};
 }
 
@@ -138,12 +140,14 @@ Json air(const AirPlan& a) {
                                           {"shaft_hp", estimate(t.shaft_power)},
                                           {"watts", estimate(t.input_power)},
                                           {"amps", estimate(t.line_current)},
+                                          {"load", estimate(t.load)},
+                                          {"caution", t.caution},
                                           {"bound", t.bound}};
                           })},
             {"calls", list(a.calls, [](const CallAir& c) {
                  return Json{{"call", word(c.call)}, {"low_cfm", number(c.low)}, {"target_cfm", number(c.target)},
                              {"high_cfm", number(c.high)}, {"basis", c.basis}, {"hard", c.hard},
-                             {"tap", c.tap ? Json(*c.tap) : Json(nullptr)}, {"met", c.met}, {"unmet_reason", c.unmet_reason}};
+                             {"tap", c.tap ? Json(*c.tap) : Json(nullptr)}, {"met", c.met}, {"assured", c.assured}, {"cautions", c.cautions}, {"unmet_reason", c.unmet_reason}};
              })}};
 }
 
@@ -155,27 +159,43 @@ Json wiring(const WiringPlan& w) {
         }
         return out;
     };
+    const auto truth = [&names](const TruthRow& r) {
+        return Json{{"signals", names(r.live)}, {"state", r.state}, {"reachable", r.reachable}, {"live_taps", r.live_taps},
+                    {"effective_tap", r.effective_tap ? Json(*r.effective_tap) : Json(nullptr)}, {"wanted_tap", r.wanted_tap}, {"holds", r.holds}};
+    };
+    const auto relay = [&w](const Relay& r) {
+        return Json{{"relay", r.name}, {"coil", w.signals[static_cast<std::size_t>(r.coil_signal)]}, {"poles", r.contacts}, {"bodies", r.bodies},
+                    {"line_coil", r.line_coil}, {"line_contacts", r.line_contacts}};
+    };
+    const auto fault = [&names](const FaultRow& f) {
+        return Json{{"kind", word(f.kind)}, {"where", f.where}, {"two_taps", f.two_taps}, {"back_feed", f.back_feed},
+                    {"heat_without_air", f.heat_without_air},
+                    {"effects", list(f.effects, [&names](const FaultEffect& e) {
+                         return Json{{"signals", names(e.live)}, {"state", e.state}, {"wanted_tap", e.wanted_tap}, {"live_taps", e.live_taps}};
+                     })}};
+    };
+    const auto tap = [](const TapRow& t) {
+        return Json{{"tap", t.tap}, {"terminal", t.terminal}, {"from", t.from}, {"states", t.states}, {"parked", t.parked}};
+    };
     return {{"possible", w.possible},
             {"refusal", w.refusal},
+            {"rescues", texts(w.rescues)},
             {"lacking", texts(w.lacking)},
+            {"method", w.method},
+            {"condition", w.condition},
+            {"tap_rule", word(w.tap_rule)},
             {"proven", w.proven},
+            {"fewest_relays", w.fewest_relays},
             {"signals", texts(w.signals)},
-            {"relays", list(w.relays,
-                            [&w](const Relay& r) {
-                                return Json{{"relay", r.name}, {"coil", w.signals[static_cast<std::size_t>(r.coil_signal)]}, {"poles", r.contacts}};
-                            })},
+            {"taps", list(w.taps, tap)},
+            {"relays", list(w.relays, relay)},
             {"wires", list(w.wires, [](const Wire& x) { return Json{{"from", x.from}, {"to", x.to}, {"note", x.note_id}}; })},
-            {"truth", list(w.truth,
-                           [&names](const TruthRow& r) {
-                               return Json{{"signals", names(r.live)},
-                                           {"state", r.state},
-                                           {"reachable", r.reachable},
-                                           {"live_taps", r.live_taps},
-                                           {"effective_tap", r.effective_tap ? Json(*r.effective_tap) : Json(nullptr)},
-                                           {"wanted_tap", r.wanted_tap},
-                                           {"holds", r.holds}};
-                           })},
-            {"cautions", w.cautions}};
+            {"settings", list(w.settings, [](const Setting& x) { return Json{{"what", x.what}, {"value", x.value}}; })},
+            {"truth", list(w.truth, truth)},
+            {"faults", list(w.faults, fault)},
+            {"cautions", w.cautions},
+            {"checks", w.checks},
+            {"alternatives", list(w.alternatives, wiring)}};
 }
 
 Json ledger(const Ledger& l) {
@@ -274,7 +294,7 @@ struct BlockWriter {
         for (const auto& row : pairs.rows) out[row.first] = row.second;
         return {{"values", out}};
     }
-    Json operator()(const Table& table) const {
+    Json operator()(const Grid& table) const {
         return {{"columns", table.header}, {"rows", table.rows}, {"caption", table.caption}};
     }
     Json operator()(const Warning& w) const { return {{"signal_word", w.signal_word}, {"text", w.text}}; }

@@ -90,7 +90,7 @@ class TextRenderer {
         for (const std::string& line : plain.lines) out += "  " + visible(line) + "\n";
         return out;
     }
-    std::string operator()(const Table& table) const {
+    std::string operator()(const Grid& table) const {
         const std::vector<int> widths = column_widths(table);
         std::string out = row_text(table.header, widths);
         std::string rule;
@@ -105,7 +105,7 @@ class TextRenderer {
 
  private:
     /// Natural widths where they fit; else the widest columns give way until the row does.
-    std::vector<int> column_widths(const Table& table) const {
+    std::vector<int> column_widths(const Grid& table) const {
         std::vector<int> widths(table.header.size(), 1);
         std::vector<int> least(table.header.size(), 1);
         const auto grow = [&](const std::vector<std::string>& row) {

@@ -6,7 +6,7 @@ using namespace endbell;
 
 BOOST_AUTO_TEST_CASE(catalog_text_never_becomes_markup) {
     const std::string evil = "<script>alert(1)</script>\"onload='x' &amp;";
-    Document d{evil, {Heading{evil}, Paragraph{evil}, Bullets{{evil}}, Pairs{{{evil, evil}}}, Table{{evil}, {{evil}}, evil}, Warning{evil, evil}, Plain{{evil}}}, evil};
+    Document d{evil, {Heading{evil}, Paragraph{evil}, Bullets{{evil}}, Pairs{{{evil, evil}}}, Grid{{evil}, {{evil}}, evil}, Warning{evil, evil}, Plain{{evil}}}, evil};
     const std::string html = render_html(d);
     BOOST_TEST(html.find("<script") == std::string::npos);
     BOOST_TEST(html.find("\"onload") == std::string::npos);

@@ -29,12 +29,12 @@ BOOST_AUTO_TEST_CASE(a_paragraph_folds_at_words) {
 }
 
 BOOST_AUTO_TEST_CASE(a_table_keeps_its_columns_apart) {
-    Table t{{"tap", "wire"}, {{"1", "G"}, {"12", "Y1"}}, ""};
+    Grid t{{"tap", "wire"}, {{"1", "G"}, {"12", "Y1"}}, ""};
     BOOST_TEST(render_text(Document{"T", {t}, ""}, 80) == "T\n=\ntap  wire\n---  ----\n1    G\n12   Y1\n");
 }
 
 BOOST_AUTO_TEST_CASE(a_wide_table_folds_into_the_width) {
-    Table t{{"rule", "found"}, {{"shaft-diameter", std::string("word ") + std::string("word word word word word word word word word word word word")}}, ""};
+    Grid t{{"rule", "found"}, {{"shaft-diameter", std::string("word ") + std::string("word word word word word word word word word word word word")}}, ""};
     BOOST_TEST(longest_line(render_text(Document{"T", {t}, ""}, 40)) <= 40u);
 }
 
@@ -44,7 +44,7 @@ BOOST_AUTO_TEST_CASE(a_word_longer_than_the_line_is_cut) {
 }
 
 BOOST_AUTO_TEST_CASE(control_characters_of_a_catalog_come_out_visible) {
-    const Document d{"T", {Paragraph{"a\x1b[31mb"}, Table{{"h\x07"}, {{"c\rd"}}, ""}}, ""};
+    const Document d{"T", {Paragraph{"a\x1b[31mb"}, Grid{{"h\x07"}, {{"c\rd"}}, ""}}, ""};
     const std::string text = render_text(d, 80);
     BOOST_TEST(text.find('\x1b') == std::string::npos);
     BOOST_TEST(text.find('\x07') == std::string::npos);
@@ -52,6 +52,6 @@ BOOST_AUTO_TEST_CASE(control_characters_of_a_catalog_come_out_visible) {
 }
 
 BOOST_AUTO_TEST_CASE(a_character_of_several_bytes_counts_as_one) {
-    Table t{{"a", "b"}, {{"\xC2\xB5\xC2\xB5", "x"}, {"12", "y"}}, ""};
+    Grid t{{"a", "b"}, {{"\xC2\xB5\xC2\xB5", "x"}, {"12", "y"}}, ""};
     BOOST_TEST(render_text(Document{"T", {t}, ""}, 80) == "T\n=\na   b\n--  -\n\xC2\xB5\xC2\xB5  x\n12  y\n");
 }
