@@ -47,6 +47,10 @@ bool is_space(char c) {
 std::string ascii_signs(std::string_view raw) {
     std::string out;
     for (std::size_t i = 0; i < raw.size();) {
+        if (static_cast<unsigned char>(raw[i]) < 0x80) {
+            out += raw[i++];
+            continue;
+        }
         const std::string_view rest = raw.substr(i);
         const Pair* fraction = at_front(rest, fractions);
         const Pair* sign = fraction ? fraction : at_front(rest, signs);

@@ -74,7 +74,7 @@ std::optional<Number> decimal_at(std::string_view text) {
     } else {
         number.comma_unclear = commas == 1;
     }
-    if (figures.empty() || figures.size() > 15) return std::nullopt;
+    if (figures.empty() || figures.size() > 24) return std::nullopt;
     if (figures.front() == '.') figures.insert(0, "0");
     number.value = plain(figures);
     number.length = end;

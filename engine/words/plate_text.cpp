@@ -12,6 +12,7 @@ namespace endbell {
 namespace {
 
 constexpr std::size_t longest_run = 5;  // "1/2 dia x 6 lg", "7.5 MFD 370 V AC"
+constexpr std::size_t longest_text = 48;
 
 /// Words between white space; a comma, a semicolon or a bar at the end of one separates too.
 std::vector<std::string> words_of(std::string_view text) {
@@ -49,6 +50,7 @@ Run take_run(const std::vector<std::string>& words, std::size_t start, PlateText
             start + length < words.size() && is_unit(words[start + length]) && length > 1;
         if (cuts_unit_off) continue;
         const std::string text = joined(run, " ");
+        if (text.size() > longest_text) continue;
         for (const Recogniser& recogniser : recognisers()) {
             if (recogniser.take(text, out)) return {length, recogniser.key};
         }

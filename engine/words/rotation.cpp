@@ -117,6 +117,13 @@ RotationText read_rotation_text(std::string_view raw) {
     RotationText out;
     if (is_missing(raw)) return out;
     std::string key = key_of(raw);
+    // "CW/CCW" is either way; "CW CCW" with only a blank may be two words that contradict each other.
+    const bool both_bare =
+        (key == "cwccw" || key == "ccwcw") && raw.find_first_of("/&,+-") == std::string_view::npos;
+    if (both_bare) {
+        out.rotation = ask<Rotation>(raw, "either way, or one of the two?", {"reversible", "CW", "CCW"});
+        return out;
+    }
     if (std::find(reversible.begin(), reversible.end(), key) != reversible.end()) {
         out.rotation = read_as<Rotation>(raw, Rotation::reversible);
         return out;

@@ -1,0 +1,149 @@
+// Whatever the text: no reader throws, and each gives exactly one of its outcomes.
+#include <algorithm>
+#include <boost/test/unit_test.hpp>
+
+#include "engine/base/problem.hpp"
+#include "engine/base/text.hpp"
+#include "engine/job/job.hpp"
+#include "engine/words/plate_text.hpp"
+#include "engine/words/words.hpp"
+#include "tests/words/properties/random_text.hpp"
+
+using namespace endbell;
+using namespace endbell::test;
+
+namespace {
+
+template <class T>
+void one_outcome(const Read<T>& read, const std::string& raw) {
+    const bool value = read.reading.value.has_value();
+    const bool open = !read.reading.question.empty();
+    const bool missing = read.reading.raw.empty() && !value && !open && !read.failed();
+    RC_ASSERT(int(value) + int(open) + int(read.failed()) + int(missing) == 1);
+    RC_ASSERT(missing || read.reading.raw == raw);
+}
+
+std::vector<std::string> words_in(const std::string& text) {
+    std::vector<std::string> words;
+    for (const std::string& word : split(text, ' ')) {
+        if (!word.empty()) words.push_back(word);
+    }
+    return words;
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(readers)
+
+RC_BOOST_PROP(every_reader_gives_exactly_one_outcome_and_keeps_the_text, ()) {
+    const std::string raw = *any_text();
+    one_outcome(read_power(raw), raw);
+    one_outcome(read_powers(raw), raw);
+    one_outcome(read_watts(raw), raw);
+    one_outcome(read_electric_heat(raw), raw);
+    one_outcome(read_plate_volts(raw), raw);
+    one_outcome(read_plate_volts(raw, Family::constant_torque), raw);
+    one_outcome(read_rating_volts(raw), raw);
+    one_outcome(read_voltage(raw), raw);
+    one_outcome(read_supply(raw), raw);
+    one_outcome(read_plate_amps(raw), raw);
+    one_outcome(read_resistance(raw), raw);
+    one_outcome(read_windings(raw), raw);
+    one_outcome(read_frequency(raw), raw);
+    one_outcome(read_phase(raw), raw);
+    one_outcome(read_capacitor(raw).farads, raw);
+    one_outcome(read_capacitor(raw).volts, raw);
+    one_outcome(read_shaft(raw).diameter, raw);
+    one_outcome(read_shaft(raw).length, raw);
+    one_outcome(read_shaft_diameter(raw), raw);
+    one_outcome(read_body_diameter(raw), raw);
+    one_outcome(read_shaft_flat(raw), raw);
+    one_outcome(read_speed_text(raw).speed, raw);
+    one_outcome(read_speed_text(raw).speeds, raw);
+    one_outcome(read_speeds(raw), raw);
+    one_outcome(read_poles(raw), raw);
+    one_outcome(read_rotation(raw), raw);
+    one_outcome(read_torque(raw), raw);
+    one_outcome(read_airflow(raw), raw);
+    one_outcome(read_pressure(raw), raw);
+    one_outcome(read_cooling(raw), raw);
+    one_outcome(read_heat(raw, HeatSide::not_said), raw);
+    one_outcome(read_temperature(raw, Degrees::celsius), raw);
+    one_outcome(read_rise_range(raw).low, raw);
+    one_outcome(read_duration(raw), raw);
+    one_outcome(read_kind<Family>(raw), raw);
+    one_outcome(read_kinds<Symptom>(raw), raw);
+    one_outcome(read_terminal(raw), raw);
+    one_outcome(read_share(raw), raw);
+    one_outcome(read_factor(raw), raw);
+    one_outcome(read_money(raw, Currency{}), raw);
+    one_outcome(read_date(raw), raw);
+    one_outcome(read_counts(raw), raw);
+    one_outcome(read_efficiency(raw), raw);
+    one_outcome(read_part_number(raw), raw);
+}
+
+RC_BOOST_PROP(folding_twice_is_folding_once, ()) {
+    const std::string raw = *any_text();
+    RC_ASSERT(folded(folded(raw)) == folded(raw));
+}
+
+RC_BOOST_PROP(every_word_of_a_plate_is_understood_or_handed_back, ()) {
+    const auto words = *rc::gen::resize(25, rc::gen::container<std::vector<std::string>>(plate_word()));
+    std::string text;
+    for (const std::string& word : words) text += (text.empty() ? "" : " ") + word;
+    const PlateText read = read_plate(text);
+    std::vector<std::string> told;
+    for (const UnderstoodWords& u : read.understood) {
+        for (const std::string& word : words_in(u.text)) told.push_back(word);
+    }
+    for (const std::string& word : read.not_understood) told.push_back(word);
+    // Commas, semicolons and bars at the end of a word separate; they are no words.
+    std::string flat = text;
+    std::replace_if(
+        flat.begin(), flat.end(), [](char c) { return c == ';' || c == '|'; }, ' ');
+    std::vector<std::string> given;
+    for (std::string word : words_in(flat)) {
+        while (!word.empty() && word.back() == ',') word.pop_back();
+        if (!word.empty()) given.push_back(word);
+    }
+    std::sort(told.begin(), told.end());
+    std::sort(given.begin(), given.end());
+    RC_ASSERT(told == given);
+}
+
+RC_BOOST_PROP(no_plate_text_gives_a_direction_without_a_viewing_end, ()) {
+    // Words of direction only: a value needs an end among them, or the word reversible.
+    const auto word = rc::gen::element<std::string>("CW", "CCW", "clockwise", "counter", "right", "DS", "fan",
+                                                    "1/2", "hp", "1075");
+    const auto words = *rc::gen::container<std::vector<std::string>>(word);
+    std::string text;
+    for (const std::string& w : words) text += w + " ";
+    RC_ASSERT(!read_plate(text).plate.rotation);
+}
+
+RC_BOOST_PROP(a_job_of_random_text_is_read_or_refused_as_bad_data, ()) {
+    const std::string text = *any_text();
+    try {
+        read_job(text, "job.toml");
+    } catch (const BadData& bad) {
+        RC_ASSERT(!bad.problems().empty());
+    }
+}
+
+RC_BOOST_PROP(a_key_of_random_text_is_set_or_refused_and_then_unchanged, ()) {
+    const JobKey& key = job_keys()[*rc::gen::inRange<std::size_t>(0, job_keys().size())];
+    const std::string value = *any_text();
+    FailedUnit job;
+    const auto problem = set_key(job, key.id(), value);
+    if (problem) RC_ASSERT(key.text(job).empty() && !problem->expected.empty());
+}
+
+RC_BOOST_PROP(adding_random_plate_text_never_throws, ()) {
+    FailedUnit job;
+    add_plate(job, *any_text());
+    add_plate(job, *any_text());
+    open_questions(job);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
