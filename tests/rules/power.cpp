@@ -1,0 +1,107 @@
+#include "tests/rules/world.hpp"
+
+namespace endbell::rule_tests {
+
+namespace {
+World sized(double was, double now) {
+    World w = blower();
+    w.job.plate.power = hp(was);
+    w.motor().ratings = {rating(now, plate_volts(115), 6, 1075)};
+    return w;
+}
+}  // namespace
+
+// Sizing practice: the same power first, one standard size up where amps, capacitor, body and circuit pass,
+// never down on the plate alone. Slip-line model: 1/4 on a 1/3 hp fan runs at 122 % load, 1/3 on a 1/4 hp fan
+// at 81 %.
+BOOST_AUTO_TEST_CASE(the_same_power_fits_and_a_smaller_one_never) {
+    SAYS(sized(0.5, 0.5)("power"), Verdict::fits, "same power");
+    SAYS(sized(0.5, 373.0 / 745.69987)("power"), Verdict::fits, "same power");  // 373 W for 1/2 hp
+    SAYS(sized(0.5, 0.49)("power"), Verdict::fits, "same power");               // exactly 2 % less
+    SAYS(sized(0.5, 0.489)("power"), Verdict::does_not_fit, "too small");
+    SAYS(sized(1.0 / 3, 0.25)("power"), Verdict::does_not_fit, "too small");
+    SAYS(sized(0.25, 0.2)("power"), Verdict::does_not_fit, "too small");
+}
+
+BOOST_AUTO_TEST_CASE(one_standard_size_up_is_allowed_and_two_are_not) {
+    SAYS(sized(0.25, 1.0 / 3)("power"), Verdict::fits_with_changes, "one step up");
+    SAYS(sized(0.5, 0.75)("power"), Verdict::fits_with_changes, "one step up");
+    SAYS(sized(0.25, 0.5)("power"), Verdict::does_not_fit, "too large");
+    SAYS(sized(0.5, 1.0)("power"), Verdict::does_not_fit, "too large");
+    BOOST_TEST(sized(0.5, 0.75)("power").remedies.at(0).task == "airflow setup");
+}
+
+BOOST_AUTO_TEST_CASE(an_odd_plate_lies_between_two_standard_sizes) {
+    SAYS(sized(0.4, 0.5)("power"), Verdict::fits_with_changes, "one step up");
+    SAYS(sized(1.0 / 3, 0.4)("power"), Verdict::fits_with_changes, "one step up");
+    SAYS(sized(0.4, 0.75)("power"), Verdict::does_not_fit, "too large");
+}
+
+BOOST_AUTO_TEST_CASE(a_fan_has_no_taps_to_set_up_after_a_step) {
+    World w = condenser();
+    w.motor().ratings = {rating(1.0 / 3, plate_volts(208, 230), 1.9, 1075)};
+    SAYS(w("power"), Verdict::fits, "one step up");
+    BOOST_TEST(w("power").caution);
+}
+
+// One motor that spans several ratings of one pole count.
+BOOST_AUTO_TEST_CASE(a_wide_range_motor_matches_by_any_rating) {
+    World w = blower();
+    w.motor().ratings = {rating(1.0 / 6, plate_volts(115), 3, 1075), rating(0.25, plate_volts(115), 4, 1075),
+                         rating(0.5, plate_volts(115), 6, 1075), rating(0.75, plate_volts(115), 8, 1075)};
+    SAYS(w("power"), Verdict::fits, "same power");
+    w.job.plate.power = known(std::vector<Power>{horsepower(0.25), horsepower(1.0 / 6), horsepower(0.1)});
+    SAYS(w("power"), Verdict::fits, "same power");  // per-tap powers: the largest counts
+}
+
+BOOST_AUTO_TEST_CASE(a_rating_at_another_voltage_does_not_lend_its_power) {
+    World w = blower();
+    w.motor().ratings = {rating(0.25, plate_volts(115), 4, 1075),
+                         rating(0.5, plate_volts(208, 230), 3, 1075)};
+    SAYS(w("power"), Verdict::does_not_fit, "too small");
+}
+
+// 5252.113 hp/rpm: 1/2 hp at 1075 rpm is 39.09 oz-ft, 3/4 hp at 1050 is 60.02, 1/2 hp at 1050 is 40.01.
+BOOST_AUTO_TEST_CASE(a_constant_torque_motor_needs_a_tap_for_the_duty_torque) {
+    World w = retrofit();
+    w.motor().ratings = {rating(1.0, plate_volts(115), 9, 1050)};
+    SAYS(w("power"), Verdict::fits, "larger with a tap for it");  // strongest tap 57.73
+    BOOST_TEST(std::get<Torque>(w("power").computed.value).in(ounce_foot) == 39.09,
+               boost::test_tools::tolerance(1e-3));
+    w.motor().taps.resize(2);  // strongest 37.96, under 98 % of 39.09
+    SAYS(w("power"), Verdict::does_not_fit, "no tap strong enough");
+    w.motor().taps.clear();
+    SAYS(w("power"), Verdict::not_shown, "part does not say");
+    w = five_taps();
+    SAYS(w("power"), Verdict::fits, "same power");
+    w.motor().ratings = {rating(1.0, plate_volts(115), 9, 1050)};
+    SAYS(w("power"), Verdict::fits_with_changes, "larger with a tap for it");
+    w.job.plate.power = hp(0.75);
+    SAYS(w("power"), Verdict::does_not_fit, "no tap strong enough");
+    w.job.plate.speed = {};
+    SAYS(w("power"), Verdict::not_shown, "duty torque not known");
+}
+
+BOOST_AUTO_TEST_CASE(unknown_power_asks) {
+    World w = blower();
+    w.motor().ratings.at(0).power.reset();
+    SAYS(w("power"), Verdict::not_shown, "part does not say");
+    w.job.plate.power = {};
+    SAYS(w("power"), Verdict::not_shown, "power not stated");
+    w = module_job();
+    SAYS(w("power"), Verdict::fits, "same power");
+    w.part.module->power.reset();
+    SAYS(w("power"), Verdict::fits, "not stated");
+    w.part.module->power = horsepower(0.75);
+    SAYS(w("power"), Verdict::does_not_fit, "too large");
+}
+
+BOOST_AUTO_TEST_CASE(an_inducer_is_not_sized) {
+    SAYS(inducer()("power"), Verdict::fits, "specified assembly");
+    World w = inducer();
+    w.job.unit.assembly_number = {};
+    w.job.plate.power = hp(0.4);
+    SAYS(w("power"), Verdict::does_not_fit, "too large");
+}
+
+}  // namespace endbell::rule_tests
