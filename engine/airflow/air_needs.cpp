@@ -30,15 +30,36 @@ bool burns_fuel(HeatKind heat) {
     return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
 }
 
+/// The reading, unless it is missing or no place on earth; else the standard one, named as assumed.
+template <class T>
+T place_or(Needs& needs, const Reading<T>& reading, T least, T most, T standard, const char* key) {
+    if (reading && *reading >= least && *reading <= most) return *reading;
+    needs.assume(key);
+    return standard;
+}
+
 void set_place(Needs& needs) {
     const EquipmentFacts& equipment = needs.job.equipment;
-    if (!equipment.altitude) needs.assume("equipment.altitude");
-    if (!equipment.return_air) needs.assume("equipment.return_air");
-    const Length altitude = equipment.altitude ? *equipment.altitude : foot(0);
-    const Temperature inlet = equipment.return_air ? *equipment.return_air
-                                                   : Temperature::fahrenheit(assumed::return_air_fahrenheit);
+    const Length altitude =
+        place_or(needs, equipment.altitude, foot(-1500), foot(20000), foot(0), "equipment.altitude");
+    const Temperature inlet =
+        place_or(needs, equipment.return_air, Temperature::fahrenheit(-40), Temperature::fahrenheit(180),
+                 Temperature::fahrenheit(assumed::return_air_fahrenheit), "equipment.return_air");
     needs.out.density_ratio = density_ratio(altitude, inlet);
     needs.out.heat_factor = heat_factor(needs.out.density_ratio * standard_density);
+}
+
+template <class Q>
+bool above_zero(const Reading<Q>& reading) {
+    return reading && *reading > Q();
+}
+
+std::optional<HeatRate> fuel_heat(const EquipmentFacts& equipment) {
+    if (above_zero(equipment.heat_output)) return *equipment.heat_output;
+    if (above_zero(equipment.heat_input) && above_zero(equipment.efficiency)) {
+        return *equipment.heat_input * *equipment.efficiency;
+    }
+    return std::nullopt;
 }
 
 Window per_ton(Needs& needs) {
@@ -69,7 +90,7 @@ double tons(const Needs& needs) {
 
 void need_cooling(Needs& needs, CallAir& call, double share) {
     call.basis = "cfm per ton";
-    if (!needs.job.equipment.cooling) {
+    if (!above_zero(needs.job.equipment.cooling)) {
         call.lacking.push_back("equipment.cooling");
         return;
     }
@@ -91,15 +112,14 @@ void need_rise(Needs& needs, CallAir& call, double share) {
     const EquipmentFacts& equipment = needs.job.equipment;
     call.basis = "temperature rise";
     call.hard = true;
-    std::optional<HeatRate> output = equipment.heat_output.value;
-    if (!output && equipment.heat_input && equipment.efficiency)
-        output = *equipment.heat_input * *equipment.efficiency;
-    if (!output) {
+    const std::optional<HeatRate> output = fuel_heat(equipment);
+    if (!output)
         call.lacking.push_back(equipment.heat_input ? "equipment.efficiency" : "equipment.heat_output");
+    if (!above_zero(equipment.rise_low)) call.lacking.push_back("equipment.rise_low");
+    if (!equipment.rise_high || (equipment.rise_low && *equipment.rise_high < *equipment.rise_low)) {
+        call.lacking.push_back("equipment.rise_high");
     }
-    if (!equipment.rise_low) call.lacking.push_back("equipment.rise_low");
-    if (!equipment.rise_high) call.lacking.push_back("equipment.rise_high");
-    if (!call.lacking.empty() || equipment.rise_low->in(fahrenheit_degree) <= 0) return;
+    if (!call.lacking.empty()) return;
     if (share < 1) needs.assume("equipment.heating_stages");
     const HeatRate heat = *output * share;
     call.heat = heat;
@@ -115,7 +135,7 @@ void need_elements(Needs& needs, CallAir& call) {
     const EquipmentFacts& equipment = needs.job.equipment;
     call.basis = "electric elements";
     call.hard = true;
-    if (!equipment.electric_heat) {
+    if (!above_zero(equipment.electric_heat)) {
         call.lacking.push_back("equipment.electric_heat");
         return;
     }
@@ -128,7 +148,7 @@ void need_elements(Needs& needs, CallAir& call) {
     call.low = at(most_rise);
     call.target = at(std::min(assumed::electric_target_rise, most_rise));
     call.high = at(std::min(assumed::electric_least_rise, most_rise));
-    if (!equipment.cooling) return;
+    if (!above_zero(equipment.cooling)) return;
     const Window cooling = per_ton(needs);
     call.high = std::max(call.high, cooling.high * tons(needs));
     const Reading<HeatKind>& heat_kind = needs.job.controls.heat;
@@ -170,7 +190,7 @@ void need_circulation(Needs& needs, CallAir& call) {
     call.basis = "circulation";
     const EquipmentFacts& equipment = needs.job.equipment;
     double reference = 0;
-    if (equipment.cooling) {
+    if (above_zero(equipment.cooling)) {
         reference = per_ton(needs).target * tons(needs);
     } else {
         CallAir heating;

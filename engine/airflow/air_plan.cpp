@@ -192,6 +192,8 @@ void Planner::caution(CallAir& call, const TapAir& air) const {
         const double margin = equipment.rise_high->in(fahrenheit_degree)-call.expected_rise->value;
         if (margin < limits.value("rise.margin")) call.cautions.push_back("rise near limit");
     }
+    const double watts_per_cfm = air.input_power.known ? air.input_power.value / air.airflow.value : 0;
+    if (watts_per_cfm > limits.value("fan.efficacy")) call.cautions.push_back("watts per cfm");
 }
 
 void Planner::choose() {

@@ -69,6 +69,7 @@ const std::vector<Limit>& own_rows() {
         {"cooling.high", 450.0, "cfm per ton", lower, "common-practice", "upper edge of the cooling window", ""},
         {"cooling.humid_low", 325.0, "cfm per ton", higher, "cfm-per-ton", "lower edge of the cooling window in a humid climate", ""},
         {"cooling.dry_high", 500.0, "cfm per ton", lower, "cfm-per-ton", "upper edge of the cooling window in a dry climate", ""},
+        {"fan.efficacy", 0.58, "W per cfm", lower, "fan-efficacy", "a blower that draws more for its air is said", ""},
         {"rise.margin", 3.0, "F degrees", higher, "common-practice", "a rise nearer to the plate's greatest than this is said", ""},
         {"element.rise", 50.0, "F degrees", lower, "common-practice", "electric elements, where their plate gives no minimum airflow", ""},
         // control power
@@ -144,6 +145,7 @@ const std::vector<Source>& sources() {
         {"static-0.8", "an ECM training book: above 0.8 in. w.c. the duct is corrected first", Basis::read},
         {"static-plate", "trade article on nameplate static ratings: 0.50 in. w.c. is the usual maximum", Basis::read},
         {"cfm-per-ton", "trade articles on airflow per ton: 400, 350 and down to 325 in humid, 450 to 500 in dry places", Basis::read},
+        {"fan-efficacy", "a dealer's page on a state energy code: 0.58 W per cfm for new and altered ducts", Basis::read},
         {"acca-5", "ANSI/ACCA 5 QI: airflow within 15 % of design", Basis::from_memory},
         {"wire-18", "resistance of 18 AWG copper at 20 C from its cross section", Basis::calculated},
         {"va-budget", "a control-power budget page: plan at or below 80 % of rated VA", Basis::read},
