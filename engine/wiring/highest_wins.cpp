@@ -22,25 +22,42 @@ bool ways_serve(const TapTable& table, const Ways& ways, const std::vector<Signa
     });
 }
 
+/// One position of the coils: its states, and the taps that each source may lead to. A live source may not
+/// lead above the tap that is wanted; 0 is always open to it.
+struct Position {
+    std::vector<SignalSet> states;
+    std::vector<Leaves> open;
+};
+
+Position position_of(const TapTable& table, Sources sources, SignalSet coils, SignalSet live) {
+    Position position{states_at(table, coils, live), {}};
+    for (int source = 0; source <= table.signals; ++source) {
+        int most = (source == table.signals ? sources.supply : sources.signals) ? table.highest_tap : 0;
+        for (const SignalSet state : position.states) {
+            if (table.wanted[state] && source_live(table, source, state))
+                most = std::min(most, *table.wanted[state]);
+        }
+        position.open.push_back((Leaves{2} << most) - 1);
+    }
+    return position;
+}
+
 /// Every way of leading sources to taps, no tap twice, that serves this position. Stops at `most`.
-std::vector<Ways> all_ways(const TapTable& table, Sources sources, SignalSet coils, SignalSet live,
-                           std::size_t most) {
-    const std::vector<SignalSet> states = states_at(table, coils, live);
+std::vector<Ways> all_ways(const TapTable& table, const Position& position, std::size_t most) {
     std::vector<Ways> found;
-    Ways ways(static_cast<std::size_t>(table.signals) + 1, 0);
-    const std::function<void(int, Leaves)> extend = [&](int source, Leaves taken) {
+    Ways ways(position.open.size(), 0);
+    const std::function<void(std::size_t, Leaves)> extend = [&](std::size_t source, Leaves taken) {
         if (found.size() >= most) return;
-        if (source > table.signals) {
-            if (ways_serve(table, ways, states)) found.push_back(ways);
+        if (source == ways.size()) {
+            if (ways_serve(table, ways, position.states)) found.push_back(ways);
             return;
         }
         extend(source + 1, taken);
-        if (source == table.signals ? !sources.supply : !sources.signals) return;
         for (int tap = 1; tap <= table.highest_tap; ++tap) {
-            if (taken >> tap & 1u) continue;
-            ways[static_cast<std::size_t>(source)] = tap;
+            if (((position.open[source] & ~taken) >> tap & 1u) == 0) continue;
+            ways[source] = tap;
             extend(source + 1, taken | Leaves{1} << tap);
-            ways[static_cast<std::size_t>(source)] = 0;
+            ways[source] = 0;
         }
     };
     extend(0, 0);
@@ -48,24 +65,21 @@ std::vector<Ways> all_ways(const TapTable& table, Sources sources, SignalSet coi
 }
 
 /// The ways at this position that differ least from those of its neighbours: branch and bound.
-Ways nearest_ways(const TapTable& table, Sources sources, SignalSet coils, SignalSet live,
-                  const std::vector<Ways>& neighbours) {
-    const std::vector<SignalSet> states = states_at(table, coils, live);
-    const std::size_t count = static_cast<std::size_t>(table.signals) + 1;
+Ways nearest_ways(const TapTable& table, const Position& position, const std::vector<Ways>& neighbours) {
+    const std::size_t count = position.open.size();
     Ways best, ways(count, 0);
     std::size_t bound = count * neighbours.size() + 1;
     const std::function<void(std::size_t, Leaves, std::size_t)> extend = [&](std::size_t source, Leaves taken,
                                                                              std::size_t cost) {
         if (cost >= bound) return;
         if (source == count) {
-            if (!ways_serve(table, ways, states)) return;
+            if (!ways_serve(table, ways, position.states)) return;
             best = ways;
             bound = cost;
             return;
         }
-        const bool open = static_cast<int>(source) == table.signals ? sources.supply : sources.signals;
         const auto lead_to = [&](int tap) {
-            if (tap != 0 && (!open || (taken >> tap & 1u))) return;
+            if (tap != 0 && ((position.open[source] & ~taken) >> tap & 1u) == 0) return;
             std::size_t changed = 0;
             for (const Ways& n : neighbours) changed += n[source] != tap ? 1 : 0;
             ways[source] = tap;
@@ -94,19 +108,17 @@ unsigned busiest_position(const TapTable& table, const std::vector<int>& signals
 }
 
 /// From the ways at one position, coil by coil the least change: few contacts.
-std::vector<Ways> grown_from(const TapTable& table, Sources sources, const std::vector<int>& signals,
-                             unsigned start, const Ways& first) {
-    const SignalSet coils = spread((1u << signals.size()) - 1, signals);
-    std::vector<Ways> picked(std::size_t{1} << signals.size());
+std::vector<Ways> grown_from(const TapTable& table, const std::vector<Position>& positions, unsigned start,
+                             const Ways& first) {
+    std::vector<Ways> picked(positions.size());
     picked[start] = first;
     for (unsigned step = 1; step < picked.size(); ++step) {
-        const unsigned position = start ^ step;
+        const unsigned here = start ^ step;
         std::vector<Ways> neighbours;
-        for (std::size_t i = 0; i < signals.size(); ++i) {
-            const Ways& neighbour = picked[position ^ 1u << i];
-            if (!neighbour.empty()) neighbours.push_back(neighbour);
+        for (unsigned coil = 1; coil < picked.size(); coil <<= 1) {
+            if (!picked[here ^ coil].empty()) neighbours.push_back(picked[here ^ coil]);
         }
-        picked[position] = nearest_ways(table, sources, coils, spread(position, signals), neighbours);
+        picked[here] = nearest_ways(table, positions[here], neighbours);
     }
     return picked;
 }
@@ -131,16 +143,17 @@ Circuit circuit_of(const TapTable& table, SignalSet coils, const std::vector<Way
 
 std::optional<Circuit> highest_wins_with(const TapTable& table, Sources sources, SignalSet coils) {
     const std::vector<int> signals = members(coils);
-    const std::size_t positions = std::size_t{1} << signals.size();
-    for (unsigned p = 0; p < positions; ++p) {
-        if (all_ways(table, sources, coils, spread(p, signals), 1).empty()) return std::nullopt;
+    std::vector<Position> positions;
+    for (unsigned p = 0; p < 1u << signals.size(); ++p) {
+        positions.push_back(position_of(table, sources, coils, spread(p, signals)));
+        if (all_ways(table, positions.back(), 1).empty()) return std::nullopt;
     }
     // Bounds the search for few contacts, never the search for few coils.
-    const std::size_t most = std::max<std::size_t>(1, 1024 / positions);
+    const std::size_t most = std::max<std::size_t>(1, 256 / positions.size());
     const unsigned start = busiest_position(table, signals);
     std::optional<Circuit> best;
-    for (const Ways& first : all_ways(table, sources, coils, spread(start, signals), most)) {
-        Circuit circuit = circuit_of(table, coils, grown_from(table, sources, signals, start, first));
+    for (const Ways& first : all_ways(table, positions[start], most)) {
+        Circuit circuit = circuit_of(table, coils, grown_from(table, positions, start, first));
         if (!best || circuit.contacts() < best->contacts()) best = std::move(circuit);
     }
     return best;

@@ -6,18 +6,25 @@
 
 namespace endbell {
 
-/// Places joined into conductors, by union-find.
-struct Simulator::Joints {
-    explicit Joints(std::size_t places) : parent(places) { std::iota(parent.begin(), parent.end(), 0); }
+namespace {
+
+/// Union-find over place numbers; a place of -1 joins nothing.
+class Joints {
+  public:
+    explicit Joints(std::size_t places) : parent_(places) { std::iota(parent_.begin(), parent_.end(), 0); }
     int root(int p) const {
-        while (parent[static_cast<std::size_t>(p)] != p) p = parent[static_cast<std::size_t>(p)];
+        while (parent_[static_cast<std::size_t>(p)] != p) p = parent_[static_cast<std::size_t>(p)];
         return p;
     }
     void join(int a, int b) {
-        if (a >= 0 && b >= 0) parent[static_cast<std::size_t>(root(a))] = root(b);
+        if (a >= 0 && b >= 0) parent_[static_cast<std::size_t>(root(a))] = root(b);
     }
-    std::vector<int> parent;
+
+  private:
+    std::vector<int> parent_;
 };
+
+}  // namespace
 
 Simulator::Simulator(const WiringPlan& plan) : plan_(&plan) {
     for (const Wire& wire : plan.wires) {
@@ -59,12 +66,8 @@ Simulator::Place Simulator::describe(const std::string& name) const {
     return {};
 }
 
-bool Simulator::is_live(const Place& p, SignalSet live) const {
-    return p.kind == Kind::low_supply || p.kind == Kind::line_supply ||
-           (p.kind == Kind::signal && (live >> p.number & 1u) != 0);
-}
-
-Simulator::Joints Simulator::join(const std::vector<bool>& drawn, const SingleFault& fault) const {
+Simulator::Conductors Simulator::join(const std::vector<bool>& drawn, SignalSet live,
+                                      const SingleFault& fault) const {
     Joints joints(places_.size());
     for (std::size_t w = 0; w < wires_.size(); ++w) {
         const bool off =
@@ -82,26 +85,28 @@ Simulator::Joints Simulator::join(const std::vector<bool>& drawn, const SingleFa
             joints.join(pole.common, up ? pole.open : pole.closed);
         }
     }
-    return joints;
+    Conductors conductors;
+    conductors.list.resize(places_.size());
+    for (std::size_t i = 0; i < places_.size(); ++i)
+        conductors.of_place.push_back(joints.root(static_cast<int>(i)));
+    charge(conductors, live);
+    return conductors;
 }
 
-bool Simulator::has_voltage(const RelayEnds& relay, const Joints& joints, SignalSet live) const {
-    const int a = joints.root(relay.coil_a);
-    const int b = joints.root(relay.coil_b);
-    bool live_a = false, live_b = false, return_a = false, return_b = false;
+void Simulator::charge(Conductors& conductors, SignalSet live) const {
     for (std::size_t i = 0; i < places_.size(); ++i) {
-        const int at = joints.root(static_cast<int>(i));
-        const bool returned = places_[i].kind == Kind::low_return || places_[i].kind == Kind::line_return;
-        if (at == a) {
-            live_a = live_a || is_live(places_[i], live);
-            return_a = return_a || returned;
-        }
-        if (at == b) {
-            live_b = live_b || is_live(places_[i], live);
-            return_b = return_b || returned;
-        }
+        Conductor& c = conductors.list[static_cast<std::size_t>(conductors.of_place[i])];
+        const Place& p = places_[i];
+        const bool supply = p.kind == Kind::low_supply || p.kind == Kind::line_supply;
+        const bool signal = p.kind == Kind::signal;
+        c.sources += supply || signal ? 1 : 0;
+        c.live = c.live || supply || (signal && (live >> p.number & 1u) != 0);
+        c.returned = c.returned || p.kind == Kind::low_return || p.kind == Kind::line_return;
+        c.earthed = c.earthed || p.kind == Kind::earth;
+        if (p.kind == Kind::plain || p.kind == Kind::earth) continue;
+        c.line = c.line || p.line;
+        c.low = c.low || !p.line;
     }
-    return a != b && ((live_a && return_b) || (live_b && return_a));
 }
 
 Outcome Simulator::run(SignalSet live, const SingleFault& fault) const {
@@ -109,47 +114,33 @@ Outcome Simulator::run(SignalSet live, const SingleFault& fault) const {
     Outcome outcome;
     // Coils hang on signals, so a sound netlist rests after one round; a mutilated one may chatter.
     for (std::size_t round = 0; round <= relays_.size() + 1; ++round) {
-        const Joints joints = join(drawn, fault);
+        const Conductors conductors = join(drawn, live, fault);
         std::vector<bool> next(relays_.size());
         for (std::size_t r = 0; r < relays_.size(); ++r) {
             const bool open =
                 fault.present && fault.kind == FaultKind::coil_open && fault.relay == static_cast<int>(r);
-            next[r] = !open && has_voltage(relays_[r], joints, live);
+            const Conductor& a = conductors.at(relays_[r].coil_a);
+            const Conductor& b = conductors.at(relays_[r].coil_b);
+            next[r] = !open && &a != &b && ((a.live && b.returned) || (b.live && a.returned));
         }
-        outcome = judge(joints, live);
-        if (next == drawn) return outcome;
+        if (next == drawn) return judge(conductors);
+        outcome = judge(conductors);
         drawn = next;
     }
     outcome.settled = false;
     return outcome;
 }
 
-Outcome Simulator::judge(const Joints& joints, SignalSet live) const {
+Outcome Simulator::judge(const Conductors& conductors) const {
     Outcome outcome;
-    struct Conductor {
-        int sources = 0;  // the supply counts; so does every signal, live or idle
-        bool live = false, returned = false, line = false, low = false;
-    };
-    std::vector<Conductor> conductors(places_.size());
-    for (std::size_t i = 0; i < places_.size(); ++i) {
-        Conductor& c = conductors[static_cast<std::size_t>(joints.root(static_cast<int>(i)))];
-        const Place& p = places_[i];
-        const bool source =
-            p.kind == Kind::low_supply || p.kind == Kind::line_supply || p.kind == Kind::signal;
-        c.sources += source ? 1 : 0;
-        c.live = c.live || is_live(p, live);
-        c.returned =
-            c.returned || p.kind == Kind::low_return || p.kind == Kind::line_return || p.kind == Kind::earth;
-        if (p.kind == Kind::plain) continue;
-        c.line = c.line || p.line;
-        c.low = c.low || (!p.line && p.kind != Kind::earth);
+    for (const Conductor& c : conductors.list) {
+        outcome.back_feed = outcome.back_feed || c.sources > 1;
+        outcome.short_circuit = outcome.short_circuit || ((c.returned || c.earthed) && c.sources > 0);
+        outcome.mixed_voltage = outcome.mixed_voltage || (c.line && c.low);
     }
     for (std::size_t i = 0; i < places_.size(); ++i) {
-        const Conductor& c = conductors[static_cast<std::size_t>(joints.root(static_cast<int>(i)))];
-        outcome.back_feed = outcome.back_feed || c.sources > 1;
-        outcome.short_circuit = outcome.short_circuit || (c.returned && c.sources > 0);
-        outcome.mixed_voltage = outcome.mixed_voltage || (c.line && c.low);
-        if (places_[i].kind == Kind::tap && c.live) outcome.live_taps.push_back(places_[i].number);
+        const bool live = conductors.at(static_cast<int>(i)).live;
+        if (places_[i].kind == Kind::tap && live) outcome.live_taps.push_back(places_[i].number);
     }
     std::sort(outcome.live_taps.begin(), outcome.live_taps.end());
     return outcome;

@@ -46,14 +46,24 @@ class Simulator {
         };
         std::vector<Pole> poles;
     };
-    struct Joints;
+    /// Places that are joined, and what they bring together.
+    struct Conductor {
+        int sources = 0;  // the supply counts; so does every signal, live or idle
+        bool live = false, returned = false, earthed = false, line = false, low = false;
+    };
+    struct Conductors {
+        std::vector<int> of_place;
+        std::vector<Conductor> list;
+        const Conductor& at(int place) const {
+            return list[static_cast<std::size_t>(of_place[static_cast<std::size_t>(place)])];
+        }
+    };
 
     int place(const std::string& name);
     Place describe(const std::string& name) const;
-    Joints join(const std::vector<bool>& drawn, const SingleFault& fault) const;
-    bool has_voltage(const RelayEnds& relay, const Joints& joints, SignalSet live) const;
-    Outcome judge(const Joints& joints, SignalSet live) const;
-    bool is_live(const Place& place, SignalSet live) const;
+    Conductors join(const std::vector<bool>& drawn, SignalSet live, const SingleFault& fault) const;
+    void charge(Conductors& conductors, SignalSet live) const;
+    Outcome judge(const Conductors& conductors) const;
 
     const WiringPlan* plan_;
     std::vector<std::string> names_;

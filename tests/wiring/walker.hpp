@@ -1,6 +1,7 @@
 // A second, dumber reading of a netlist, for the tests only: walk from every live source along wires and
 // closed contacts, by name, and look where one arrives.
 #pragma once
+#include <map>
 #include <set>
 #include <string>
 
@@ -19,31 +20,36 @@ struct Walk {
 
 class Walker {
   public:
-    explicit Walker(const endbell::WiringPlan& plan) : plan_(plan) {}
+    explicit Walker(const endbell::WiringPlan& plan) : plan_(plan) {
+        for (const endbell::Wire& w : plan.wires) link(w.from, w.to, "", false);
+        for (const endbell::Relay& r : plan.relays) {
+            for (int pole = 1; pole <= r.contacts; ++pole) {
+                const std::string n = std::to_string(pole);
+                link(r.name + ".COM" + n, r.name + ".NO" + n, r.name, true);
+                link(r.name + ".COM" + n, r.name + ".NC" + n, r.name, false);
+            }
+        }
+    }
 
-    /// Everything one reaches from `start`. `any_contact`: through contacts in either position.
-    Places reached(const std::string& start, const std::set<std::string>& drawn,
+    /// Everything one reaches from `starts`. `any_contact`: through contacts in either position.
+    Places reached(std::vector<std::string> starts, const std::set<std::string>& drawn,
                    bool any_contact = false) const {
-        Places seen{start};
-        std::vector<std::string> open{start};
-        const auto step = [&](const std::string& at, const std::string& a, const std::string& b) {
-            const std::string& next = at == a ? b : a;
-            if ((at == a || at == b) && seen.insert(next).second) open.push_back(next);
-        };
-        while (!open.empty()) {
-            const std::string at = open.back();
-            open.pop_back();
-            for (const endbell::Wire& w : plan_.wires) step(at, w.from, w.to);
-            for (const endbell::Relay& r : plan_.relays) {
-                for (int pole = 1; pole <= r.contacts; ++pole) {
-                    const std::string n = std::to_string(pole);
-                    const bool up = drawn.count(r.name) != 0;
-                    if (up || any_contact) step(at, r.name + ".COM" + n, r.name + ".NO" + n);
-                    if (!up || any_contact) step(at, r.name + ".COM" + n, r.name + ".NC" + n);
-                }
+        Places seen(starts.begin(), starts.end());
+        while (!starts.empty()) {
+            const std::string at = starts.back();
+            starts.pop_back();
+            const auto [first, last] = links_.equal_range(at);
+            for (auto l = first; l != last; ++l) {
+                const Link& link = l->second;
+                const bool closed =
+                    link.relay.empty() || any_contact || (drawn.count(link.relay) != 0) == link.drawn;
+                if (closed && seen.insert(link.to).second) starts.push_back(link.to);
             }
         }
         return seen;
+    }
+    Places reached(const std::string& start, const std::set<std::string>& drawn) const {
+        return reached(std::vector<std::string>{start}, drawn);
     }
 
     Walk walk(endbell::SignalSet live) const {
@@ -96,22 +102,28 @@ class Walker {
         return walk;
     }
 
+    struct Link {
+        std::string to, relay;
+        bool drawn;
+    };
+    void link(const std::string& a, const std::string& b, const std::string& relay, bool drawn) {
+        links_.insert({a, Link{b, relay, drawn}});
+        links_.insert({b, Link{a, relay, drawn}});
+    }
+
     const endbell::WiringPlan& plan_;
+    std::multimap<std::string, Link> links_;
 };
 
 /// Places where 24 V may be and line voltage may not, or the reverse. Coils part the two.
 inline bool voltages_meet(const endbell::WiringPlan& plan) {
     const Walker walker(plan);
-    Places line, low;
-    const auto add = [&](Places& into, const std::string& start) {
-        for (const std::string& p : walker.reached(start, {}, true)) into.insert(p);
-    };
-    for (const char* p : {"L1", "L2", "N"}) add(line, p);
-    for (const char* p : {"R", "C"}) add(low, p);
-    for (const std::string& s : plan.signals) add(plan.line_signals ? line : low, s);
-    for (int tap = 1; tap <= 9; ++tap) add(plan.line_taps ? line : low, "tap " + std::to_string(tap));
-    for (const std::string& p : line) {
-        if (low.count(p)) return true;
+    std::vector<std::string> line{"L1", "L2", "N"}, low{"R", "C"};
+    for (const std::string& signal : plan.signals) (plan.line_signals ? line : low).push_back(signal);
+    for (int tap = 1; tap <= 9; ++tap) (plan.line_taps ? line : low).push_back("tap " + std::to_string(tap));
+    const Places on_low = walker.reached(low, {}, true);
+    for (const std::string& p : walker.reached(line, {}, true)) {
+        if (on_low.count(p)) return true;
     }
     return false;
 }
