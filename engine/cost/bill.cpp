@@ -90,7 +90,8 @@ void Bill::add_markup(CostLine& line) {
     }
 }
 
-void Bill::add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer) {
+void Bill::add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer,
+                    int count) {
     const std::optional<Money> cost = price_of(offer, policy_);
     if (!cost) return lacks("offers " + part_id);
     CostLine line;
@@ -100,20 +101,22 @@ void Bill::add_part(std::string_view kind, const std::string& part_id, const std
     line.cost = cost;
     line.stale = is_stale(*offer, policy_, catalog_.limits());
     add_markup(line);
+    line.count = count;
+    line.amount = line.amount.times(count);
     if (line.stale) lacks(policy_.as_of.empty() ? "shop.as_of" : "offers " + part_id);
     if (offer->core_credit && offer->core_credit->minor() > 0) {
         if (offer->core_credit->currency() != policy_.currency) return lacks("offers " + part_id);
         CostLine credit;
         credit.kind = "core credit";
         credit.subject = part_id;
-        credit.amount = zero() - *offer->core_credit;
+        credit.amount = zero() - offer->core_credit->times(count);
         credit.source = line.source;
         credits_.push_back(std::move(credit));
     }
     lines_.push_back(std::move(line));
 }
 
-void Bill::add_labour(const std::string& task) {
+void Bill::add_labour(const std::string& task, int count) {
     const std::optional<LabourTask> hours = catalog_.labour(task);
     if (!hours) return lacks("labour " + task);
     if (!policy_.labour_rate || policy_.labour_rate->currency() != policy_.currency)
@@ -121,15 +124,15 @@ void Bill::add_labour(const std::string& task) {
     CostLine line;
     line.kind = "labour";
     line.subject = task;
-    line.thousandth_hours = hours->thousandth_hours;
-    line.amount = policy_.labour_rate->scaled(hours->thousandth_hours, 1000);
+    line.thousandth_hours = hours->thousandth_hours * count;
+    line.amount = policy_.labour_rate->scaled(line.thousandth_hours, 1000);
     line.source = "shop.labour_rate";
     lines_.push_back(std::move(line));
 }
 
 void Bill::add_kit(const KitChoice& kit) {
-    for (const KitPart& part : kit.parts) add_part("kit part", part.part_id, part.offer);
-    for (const KitWork& work : kit.work) add_labour(work.task);
+    for (const KitPart& part : kit.parts) add_part("kit part", part.part_id, part.offer, part.count);
+    for (const KitWork& work : kit.work) add_labour(work.task, work.count);
 }
 
 void Bill::add_visit(std::optional<int> lead_days) {

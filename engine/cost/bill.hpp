@@ -15,9 +15,10 @@ class Bill {
     Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy);
 
     /// `kind` is "part" or "kit part". No offer, no price, an old price or one in another currency: lacking.
-    void add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer);
-    /// Hours from the shop's table.
-    void add_labour(const std::string& task);
+    void add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer,
+                  int count = 1);
+    /// Hours from the shop's table, `count` times.
+    void add_labour(const std::string& task, int count = 1);
     /// Everything of a chosen kit, its work included.
     void add_kit(const KitChoice& kit);
     /// Emergency rate on the labour so far, trip, diagnosis; a second visit when the parts are not there

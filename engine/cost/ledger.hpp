@@ -18,13 +18,14 @@ struct CostLine {
     std::string_view kind;  // "part", "kit part", "labour", "emergency", "trip", "diagnosis", "second visit",
                             // "tax", "core credit", "equipment"
     std::string subject;    // part id or task
-    Money amount;           // what the customer pays
+    Money amount;           // what the customer pays, for all of it
     std::string source;     // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
     bool stale = false;     // older than limit price.age, or of no known date
-    std::optional<Money> cost;   // of a part: what the shop pays
+    std::optional<Money> cost;   // of one part: what the shop pays
     std::string_view priced_by;  // of a part: "cost", "markup" (on cost) or "margin" (of price)
     Share share;                 // the markup or margin
-    int thousandth_hours = 0;    // of labour
+    int thousandth_hours = 0;    // of labour, all of it
+    int count = 1;               // parts of one kind; each one's price is rounded, then counted
 };
 
 /// What one call's tap draws in a year.

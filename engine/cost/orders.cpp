@@ -45,7 +45,8 @@ OrderLine line_of(const Key& key, const Gathered& all) {
 
 std::vector<Purchase> purchases_of(const std::string& job, const PricedCandidate& candidate) {
     std::vector<Purchase> found{{job, candidate.candidate.part.id, candidate.offer}};
-    for (const KitPart& part : candidate.kit.parts) found.push_back({job, part.part_id, part.offer});
+    for (const KitPart& part : candidate.kit.parts)
+        found.push_back({job, part.part_id, part.offer, part.count});
     return found;
 }
 

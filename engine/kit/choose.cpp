@@ -97,7 +97,7 @@ class Chooser {
     void add_parts(const Way& way) {
         for (int i : way.shelf) {
             const KitShelf::Item& item = shelf_.items()[at(i)];
-            KitPart part{item.part.id, item.offer, {}};
+            KitPart part{item.part.id, item.offer, {}, way.count};
             for (int r : way.cures) {
                 if (holds(needs_, r)) part.cures.push_back(r);
             }
@@ -124,7 +124,11 @@ class Chooser {
         for (const Cover& loser : losers) {
             RunnerUp up{{}, total(loser), lost_on(loser, winner)};
             for (int w : loser.items) {
-                for (int i : reach_.ways[at(w)].shelf) up.part_ids.push_back(shelf_.items()[at(i)].part.id);
+                const Way& way = reach_.ways[at(w)];
+                for (int i : way.shelf) {
+                    up.part_ids.insert(up.part_ids.end(), static_cast<std::size_t>(way.count),
+                                       shelf_.items()[at(i)].part.id);
+                }
             }
             std::sort(up.part_ids.begin(), up.part_ids.end());
             kit_.runners_up.push_back(std::move(up));
@@ -155,9 +159,10 @@ class Chooser {
 
     void add_task(const std::string& task, int r) {
         const std::optional<LabourTask> hours = shelf_.labour(task);
-        KitWork work{task, 0, {r}, hours.has_value(), ""};
+        const int count = kit_.remedies[at(r)].count;
+        KitWork work{task, 0, {r}, hours.has_value(), "", count};
         if (hours) {
-            work.thousandth_hours = hours->thousandth_hours;
+            work.thousandth_hours = hours->thousandth_hours * count;
             work.source = hours->source;
         }
         const std::optional<Money>& rate = shelf_.policy().labour_rate;

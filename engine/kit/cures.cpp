@@ -64,6 +64,11 @@ Verdict same_coil(const std::optional<Voltage>& offered, const std::optional<Vol
     return yes(std::abs((coil_class(*offered) - coil_class(*wanted)).in(volt)) < same_number);
 }
 
+/// At least the change-over contacts that are wanted on one coil.
+Verdict relay_cures(const CureRow& row, const Remedy& remedy, const std::optional<Voltage>& coil) {
+    return worst(same_coil(row.coil, coil), at_least(row.poles, std::optional<int>(remedy.poles)));
+}
+
 /// A bolt circle that only one side states decides nothing; one that neither states is no part of it.
 Verdict same_circle(const std::optional<Length>& offered, const std::optional<Length>& wanted,
                     double within) {
@@ -100,9 +105,9 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits) {
         case Cure::run_capacitor:
             return capacitor_cures(row, remedy);
         case Cure::isolation_relay:
-            return same_coil(row.coil, remedy.coil ? remedy.coil : control_volts);
+            return relay_cures(row, remedy, remedy.coil ? remedy.coil : control_volts);
         case Cure::line_relay:
-            return same_coil(row.coil, remedy.coil);
+            return relay_cures(row, remedy, remedy.coil);
         case Cure::harness:
             return worst(same_plug(row.connector_from, remedy.connector_from),
                          same_plug(row.connector_to, remedy.connector_to));

@@ -15,20 +15,22 @@ struct KitPart {
     std::string part_id;
     std::optional<Offer> offer;  // the offer it is priced from; none: price unknown
     std::vector<int> cures;
+    int count = 1;  // how many are bought: relays are counted, any other part cures all its remedies at once
 };
 
 /// Work depends on the remedy, not on the part that cures it: every kit for a candidate has the same work.
 struct KitWork {
     std::string task;
-    int thousandth_hours = 0;
+    int thousandth_hours = 0;  // of all of it: the task's hours times `count`
     std::vector<int> cures;
     bool hours_known = true;  // false: the shop's table has no such task
     std::string source;       // of the hours
+    int count = 1;            // how often the task is done
 };
 
 /// A kit that would also do, and the one line on which it lost: the best kit without one chosen part.
 struct RunnerUp {
-    std::vector<std::string> part_ids;
+    std::vector<std::string> part_ids;  // as often as it is bought
     std::optional<Money> parts_total;
     std::string_view lost_on;  // "no price", "price", "lead time", "added parts", "part id"
 };

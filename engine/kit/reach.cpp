@@ -91,12 +91,33 @@ class Reacher {
         std::sort(concerned.begin(), concerned.end());
         concerned.erase(std::unique(concerned.begin(), concerned.end()), concerned.end());
         for (int i : concerned) {
-            if (item(i).barred) continue;
-            Way way{{i}, {}};
-            for (int r : reach_.needs) {
-                const Verdict best = best_row(item(i).part, remedies_[at(r)], shelf_.limits());
-                if (best == Verdict::fits) way.cures.push_back(r);
+            if (!item(i).barred) add_ways_with(i);
+        }
+    }
+
+    bool is_counted(int r) const {
+        const Remedy& remedy = remedies_[at(r)];
+        return remedy.count > 1 || remedy.cure == Cure::isolation_relay || remedy.cure == Cure::line_relay;
+    }
+
+    /// One way for each set of counted remedies that this accessory could serve.
+    void add_ways_with(int i) {
+        std::vector<int> counted;
+        Way plain{{i}, {}};
+        for (int r : reach_.needs) {
+            if (best_row(item(i).part, remedies_[at(r)], shelf_.limits()) != Verdict::fits) continue;
+            (is_counted(r) ? counted : plain.cures).push_back(r);
+        }
+        for (std::uint32_t set = 0; set < (1U << counted.size()); ++set) {
+            Way way = plain;
+            int count = 0;
+            for (std::size_t n = 0; n < counted.size(); ++n) {
+                if ((set >> n & 1U) == 0) continue;
+                way.cures.push_back(counted[n]);
+                count += remedies_[at(counted[n])].count;
             }
+            way.count = std::max(1, count);
+            std::sort(way.cures.begin(), way.cures.end());
             if (!way.cures.empty()) reach_.ways.push_back(std::move(way));
         }
     }
@@ -155,11 +176,12 @@ std::vector<CoverItem> cover_items(const std::vector<Way>& ways, const std::vect
             if (std::binary_search(ways[w].cures.begin(), ways[w].cures.end(), needs[n]))
                 made.cures |= 1U << n;
         }
-        made.parts = static_cast<int>(ways[w].shelf.size());
+        const std::int64_t count = ways[w].count;
+        made.parts = static_cast<int>(ways[w].shelf.size()) * ways[w].count;
         for (int i : ways[w].shelf) {
             const KitShelf::Item& item = shelf.items()[at(i)];
             const std::optional<Money> price = price_of(item.offer, shelf.policy());
-            made.price = made.price + (price ? CoverPrice{0, price->minor()} : CoverPrice{1, 0});
+            made.price = made.price + (price ? CoverPrice{0, price->minor() * count} : CoverPrice{1, 0});
             made.lead = std::max(made.lead, lead_of(item, shelf.policy()).value_or(unknown_lead));
         }
         for (std::size_t other = 0; other < ways.size(); ++other) {

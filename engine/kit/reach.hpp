@@ -9,9 +9,13 @@ namespace endbell {
 
 /// One way to put remedies right: an accessory, or a chain of two bushings (the outside of one is the inside
 /// of the other). A bushing used in a chain is used for nothing else.
+///
+/// Relays are counted: a remedy of two takes two of them, and one relay serves one remedy. So an accessory
+/// that could serve several counted remedies is a way for each choice of them.
 struct Way {
     std::vector<int> shelf;  // indices of shelf items, ascending
     std::vector<int> cures;  // remedies, ascending
+    int count = 1;           // how many of each are bought
 };
 
 /// Indices into the remedies, ascending; work-only ones are in none of the lists.

@@ -125,6 +125,14 @@ BOOST_AUTO_TEST_CASE(kit_parts_and_their_work_are_lines_of_their_own) {
     BOOST_TEST(option.way == "retrofit");
 }
 
+BOOST_AUTO_TEST_CASE(two_of_a_part_cost_its_rounded_price_twice) {
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    c.kit.parts.push_back({"R-1", offer("R-1", 333), {0}, 2});
+    const CostOption option = ledger(job(), {c}).options.at(0);
+    BOOST_TEST(line(option, "kit part")->minor() == 1'666);  // 3.33 at 60 % margin is 8.325, each 8.33
+    BOOST_TEST(option.lines.at(1).count == 2);
+}
+
 BOOST_AUTO_TEST_CASE(a_kit_that_does_not_cure_everything_leaves_the_total_open) {
     PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
     c.kit.uncured.push_back(0);

@@ -191,3 +191,38 @@ BOOST_AUTO_TEST_CASE(a_part_no_longer_made_is_used_only_from_stock) {
     c.offer_list[1].stock = 0;
     BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), c, policy())) == Ids{"B-1"});
 }
+
+BOOST_AUTO_TEST_CASE(relays_are_counted_and_one_relay_serves_one_remedy) {
+    // Two single-pole relays and one double-pole one: 2 x 5.00 + 8.00, against 3 x 8.00 of the larger kind
+    // alone.
+    const auto relay = [](int poles) {
+        CureRow row{};
+        row.cure = Cure::isolation_relay;
+        row.coil = volt(24);
+        row.poles = poles;
+        return row;
+    };
+    const auto wants = [](int poles, int count) {
+        Remedy r = work(Cure::isolation_relay, "relay fit");
+        r.poles = poles;
+        r.count = count;
+        return r;
+    };
+    PlainCatalog c;
+    c.parts_list = {accessory("R-1", {relay(1)}), accessory("R-2", {relay(2)})};
+    c.offer_list = {offer("R-1", 500), offer("R-2", 800)};
+    c.labour_list = {{"relay fit", 400, "shop table"}};
+    const KitChoice kit = choose_kit(candidate({wants(1, 2), wants(2, 1)}), c, policy());
+    BOOST_TEST(ids(kit) == (Ids{"R-1", "R-2"}));
+    BOOST_TEST(kit.parts[0].count == 2);
+    BOOST_TEST(kit.parts[1].count == 1);
+    BOOST_TEST(kit.parts_total->minor() == 1800);
+    BOOST_TEST(kit.labour_total->minor() == 15'000);  // three times 0.4 h at 125.00
+    BOOST_TEST(kit.runners_up.at(0).part_ids == (Ids{"R-2", "R-2", "R-2"}));
+
+    c.offer_list[0] = offer("R-1", 900);  // now the larger kind is the cheaper one for both
+    const KitChoice larger = choose_kit(candidate({wants(1, 2), wants(2, 1)}), c, policy());
+    BOOST_TEST(ids(larger) == Ids{"R-2"});
+    BOOST_TEST(larger.parts[0].count == 3);
+    BOOST_TEST(larger.parts_total->minor() == 2400);
+}

@@ -54,7 +54,14 @@ BOOST_AUTO_TEST_CASE(an_isolation_relay_has_a_24_v_coil) {
     CureRow row = offers_cure(Cure::isolation_relay);
     BOOST_CHECK(judged(row, wants(Cure::isolation_relay)) == Verdict::not_shown);
     row.coil = volt(24);
+    BOOST_CHECK(judged(row, wants(Cure::isolation_relay)) == Verdict::not_shown);  // poles not stated
+    row.poles = 1;
     BOOST_CHECK(judged(row, wants(Cure::isolation_relay)) == Verdict::fits);
+    Remedy two_poles = wants(Cure::isolation_relay);
+    two_poles.poles = 2;
+    BOOST_CHECK(judged(row, two_poles) == Verdict::does_not_fit);
+    row.poles = 3;
+    BOOST_CHECK(judged(row, two_poles) == Verdict::fits);
     row.coil = volt(120);
     BOOST_CHECK(judged(row, wants(Cure::isolation_relay)) == Verdict::does_not_fit);
 }
@@ -62,6 +69,7 @@ BOOST_AUTO_TEST_CASE(an_isolation_relay_has_a_24_v_coil) {
 BOOST_AUTO_TEST_CASE(a_line_relay_without_a_stated_coil_is_never_guessed) {
     CureRow row = offers_cure(Cure::line_relay);
     row.coil = volt(120);
+    row.poles = 1;
     Remedy r = wants(Cure::line_relay);
     BOOST_CHECK(judged(row, r) == Verdict::not_shown);
     r.coil = volt(120);
