@@ -183,8 +183,9 @@ void Planner::explain_unmet(CallAir& call, const std::vector<TapFlow>& flows) {
 void Planner::caution(CallAir& call, const TapAir& air) const {
     const EquipmentFacts& equipment = job.equipment;
     const double off = std::abs(air.airflow.value / call.target - 1);
-    if (call.basis == "cfm per ton" && off > limits.value("airflow.match"))
-        call.cautions.push_back("off target");
+    if (call.basis == "cfm per ton" && off > limits.value("airflow.match")) {
+        call.cautions.push_back(off > limits.value("airflow.warn") ? "far off target" : "off target");
+    }
     const double most = equipment.static_limit ? equipment.static_limit->in(inch_water)
                                                : limits.value("static.plate_default");
     if (air.static_total.known && air.static_total.value > most) call.cautions.push_back("static over plate");

@@ -50,8 +50,8 @@ struct CallAir {
     std::vector<std::string> lacking;  // job keys that the window needs
     bool assured = false;  // the window holds over the whole uncertainty, not only at the estimate
     std::optional<TapAir> programmed;  // constant-airflow modules: the operating point at this call (tap 0)
-    /// Said of a met call: "off target" (airflow.match), "static over plate", "rise near limit",
-    /// "watts per cfm" (fan.efficacy).
+    /// Said of a met call: "off target" (airflow.match), "far off target" (airflow.warn), "static over
+    /// plate", "rise near limit", "watts per cfm" (fan.efficacy).
     std::vector<std::string_view> cautions;
     std::optional<HeatRate> heat;           // what a heating call puts into the air
     std::optional<Estimate> expected_rise;  // F degrees at the chosen airflow: read it at start-up

@@ -61,7 +61,7 @@ const std::vector<Limit>& own_rows() {
         {"filter.drop", 0.30, "in. w.c.", lower, "common-practice", "a filter above this is replaced", ""},
         {"static.agree", 0.05, "in. w.c.", lower, "common-practice", "a stated total and the sum of both sides agree within this", ""},
         {"airflow.match", 0.10, "of target cfm", lower, "common-practice", "a tap passes within this of its target", ""},
-        {"airflow.warn", 0.15, "of target cfm", lower, "acca-5", "beyond this a tap fails its call", ""},
+        {"airflow.warn", 0.15, "of target cfm", lower, "acca-5", "beyond this a tap is far off its target, though inside the window", ""},
         {"load.full", 1.0, "of rated power", lower, "common-practice", "shaft load at the operating point, service factor apart", ""},
         {"load.warn", 0.95, "of rated power", lower, "common-practice", "shaft load above this is said", ""},
         {"cooling.least", 300.0, "cfm per ton", higher, "common-practice", "less freezes the coil", ""},

@@ -31,6 +31,9 @@ void check_rows(const std::vector<Row>& rows) {
 double flow(double btu, double rise, double factor = 1.08) {
     return airflow_for(btu_per_hour(btu), fahrenheit_degree(rise), factor).in(cfm);
 }
+double element_rise(double kw, double q) {
+    return rise_for(kilowatt_heat(kw), cfm(q), 1.08).in(fahrenheit_degree);
+}
 double density(double feet, double fahrenheit) {
     return air_density(foot(feet), Temperature::fahrenheit(fahrenheit));
 }
@@ -53,6 +56,12 @@ BOOST_AUTO_TEST_CASE(airflow_from_heat_and_rise) {
          "an air-handler service manual"},
         {"40,000 input at 0.92, 875 cfm", rise_for(btu_per_hour(36800), cfm(875), 1.08).in(fahrenheit_degree),
          38.94, 0.1, gas_manual},
+        // A service manual prints 32, 27, 40, 53 and 40 F for these.
+        {"10 kW, 1,000 cfm", element_rise(10, 1000), 31.6, 0.1, hand},
+        {"10 kW, 1,200 cfm", element_rise(10, 1200), 26.3, 0.2, hand},
+        {"15 kW, 1,200 cfm", element_rise(15, 1200), 39.5, 0.1, hand},
+        {"20 kW, 1,200 cfm", element_rise(20, 1200), 52.7, 0.1, hand},
+        {"20 kW, 1,600 cfm", element_rise(20, 1600), 39.5, 0.1, hand},
         {"1 kW at 50 F", flow(kilowatt_heat(1).in(btu_per_hour), 50), 63.2, 0.1, hand},
         {"1 kW at 40 F", flow(kilowatt_heat(1).in(btu_per_hour), 40), 79.0, 0.1, hand},
         {"64,000 at 50 F, sea level", flow(64000, 50), 1185.2, 0.1, hand},
