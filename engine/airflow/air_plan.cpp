@@ -1,17 +1,13 @@
 #include "engine/airflow/air_plan.hpp"
 
 #include <algorithm>
-#include <cmath>
 
-#include "engine/airflow/air.hpp"
 #include "engine/airflow/air_needs.hpp"
-#include "engine/airflow/assumptions.hpp"
 #include "engine/airflow/blower_fit.hpp"
 #include "engine/airflow/duct_point.hpp"
 #include "engine/airflow/machine.hpp"
 #include "engine/airflow/prediction.hpp"
-#include "engine/airflow/spread.hpp"
-#include "engine/airflow/tap_assignment.hpp"
+#include "engine/airflow/serve_calls.hpp"
 
 namespace endbell {
 
@@ -22,19 +18,6 @@ void add(std::vector<std::string>& list, const std::string& key) {
 }
 void add(std::vector<std::string>& list, const std::vector<std::string>& keys) {
     for (const std::string& key : keys) add(list, key);
-}
-
-bool has_window(const CallAir& call) {
-    return call.high > 0;
-}
-CallWindow window_of(const CallAir& call) {
-    return {call.call, call.low, call.target, call.high, call.hard};
-}
-
-void expect_rise(CallAir& call, const Estimate& airflow, double heat_factor) {
-    if (!call.heat || !airflow.known || airflow.value <= 0) return;
-    const double rise = rise_for(*call.heat, cfm(airflow.value), heat_factor).in(fahrenheit_degree);
-    call.expected_rise = estimate(rise, root_sum({relative(airflow), assumed::heat_output}), airflow.assumed);
 }
 
 /// Everything plan_air knows while it works: the job's readings, the part as a machine, the plan so far.
@@ -52,9 +35,6 @@ struct Planner {
     void predict_taps();
     void predict_programmed();
     std::optional<TapAir> settle(const TapSetting& tap);
-    void choose();
-    void caution(CallAir& call, const TapAir& air) const;
-    void explain_unmet(CallAir& call, const std::vector<TapFlow>& flows);
     /// The table serves only where the static is known: without it the duct has no place on the curve.
     const BlowerCurve* curve() const { return table && measured_static(job).known ? &*table : nullptr; }
     bool solvable() const { return plan.point.airflow.known && (plan.point.torque.known || curve()); }
@@ -127,17 +107,8 @@ void Planner::predict_programmed() {
     for (CallAir& call : plan.calls) {
         if (!has_window(call)) continue;
         call.programmed = prediction.hold_airflow(cfm(call.target), machine.limits());
-        if (!call.programmed) {
-            call.unmet_reason = "limit binds";
-            continue;
-        }
-        add_electric(*call.programmed, machine, limits, plan.assumed);
-        const Estimate& airflow = call.programmed->airflow;
-        call.met = in_window(window_of(call), airflow.value) && call.programmed->caution != "overload";
-        call.assured = call.met && assured_in(window_of(call), {airflow.value, airflow.plus_minus});
-        if (!call.met) call.unmet_reason = "limit binds";
-        expect_rise(call, airflow, needs.heat_factor);
-        if (call.met) caution(call, *call.programmed);
+        if (call.programmed) add_electric(*call.programmed, machine, limits, plan.assumed);
+        serve_by_program(call, job, limits, needs.heat_factor);
     }
     plan.computed = true;
 }
@@ -170,64 +141,6 @@ void Planner::predict() {
     }
 }
 
-void Planner::explain_unmet(CallAir& call, const std::vector<TapFlow>& flows) {
-    const CallWindow window = window_of(call);
-    const bool usable = std::any_of(flows.begin(), flows.end(),
-                                    [&](const TapFlow& f) { return in_window(window, f.airflow); });
-    const bool any = std::any_of(plan.taps.begin(), plan.taps.end(),
-                                 [&](const TapAir& tap) { return in_window(window, tap.airflow.value); });
-    call.unmet_reason = usable ? "outranked" : any ? "overload" : "no tap in window";
-}
-
-/// A met call may still be worth a word.
-void Planner::caution(CallAir& call, const TapAir& air) const {
-    const EquipmentFacts& equipment = job.equipment;
-    const double off = std::abs(air.airflow.value / call.target - 1);
-    if (call.basis == "cfm per ton" && off > limits.value("airflow.match")) {
-        call.cautions.push_back(off > limits.value("airflow.warn") ? "far off target" : "off target");
-    }
-    const double most = equipment.static_limit ? equipment.static_limit->in(inch_water)
-                                               : limits.value("static.plate_default");
-    if (air.static_total.known && air.static_total.value > most) call.cautions.push_back("static over plate");
-    if (call.basis == "temperature rise" && call.expected_rise && equipment.rise_high) {
-        const double margin = equipment.rise_high->in(fahrenheit_degree)-call.expected_rise->value;
-        if (margin < limits.value("rise.margin")) call.cautions.push_back("rise near limit");
-    }
-    const double watts_per_cfm = air.input_power.known ? air.input_power.value / air.airflow.value : 0;
-    if (watts_per_cfm > limits.value("fan.efficacy")) call.cautions.push_back("watts per cfm");
-}
-
-void Planner::choose() {
-    std::vector<std::size_t> which, taps;
-    std::vector<CallWindow> windows;
-    std::vector<TapFlow> flows;
-    for (std::size_t i = 0; i < plan.calls.size(); ++i) {
-        if (!has_window(plan.calls[i])) continue;
-        which.push_back(i);
-        windows.push_back(window_of(plan.calls[i]));
-    }
-    for (std::size_t i = 0; i < plan.taps.size(); ++i) {
-        if (plan.taps[i].caution == "overload") continue;
-        taps.push_back(i);
-        flows.push_back({plan.taps[i].airflow.value, plan.taps[i].airflow.plus_minus});
-    }
-    const TapAssignment choice = assign_taps(windows, flows);
-    for (std::size_t i = 0; i < which.size(); ++i) {
-        CallAir& call = plan.calls[which[i]];
-        if (!choice.tap[i]) {
-            explain_unmet(call, flows);
-            continue;
-        }
-        const auto flow = static_cast<std::size_t>(*choice.tap[i]);
-        const TapAir& tap = plan.taps[taps[flow]];
-        call.tap = tap.tap;
-        call.met = true;
-        call.assured = assured_in(windows[i], flows[flow]);
-        expect_rise(call, tap.airflow, needs.heat_factor);
-        caution(call, tap);
-    }
-}
-
 }  // namespace
 
 AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits) {
@@ -245,7 +158,7 @@ AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits) 
     if (!part.motor && !part.module) return plan;
     planner.read_table();
     planner.predict();
-    if (!plan.taps.empty()) planner.choose();
+    if (!plan.taps.empty()) serve_by_taps(plan, job, limits, planner.needs.heat_factor);
     for (CallAir& call : plan.calls) {
         add(plan.lacking, call.lacking);
         if (!plan.computed && has_window(call)) {

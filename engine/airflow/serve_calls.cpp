@@ -1,0 +1,100 @@
+#include "engine/airflow/serve_calls.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/airflow/air.hpp"
+#include "engine/airflow/assumptions.hpp"
+#include "engine/airflow/spread.hpp"
+
+namespace endbell {
+
+namespace {
+
+void expect_rise(CallAir& call, const Estimate& airflow, double heat_factor) {
+    if (!call.heat || !airflow.known || airflow.value <= 0) return;
+    const double rise = rise_for(*call.heat, cfm(airflow.value), heat_factor).in(fahrenheit_degree);
+    call.expected_rise = estimate(rise, root_sum({relative(airflow), assumed::heat_output}), airflow.assumed);
+}
+
+void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow>& flows) {
+    const CallWindow window = window_of(call);
+    const bool usable = std::any_of(flows.begin(), flows.end(),
+                                    [&](const TapFlow& f) { return in_window(window, f.airflow); });
+    const bool any = std::any_of(plan.taps.begin(), plan.taps.end(),
+                                 [&](const TapAir& tap) { return in_window(window, tap.airflow.value); });
+    call.unmet_reason = usable ? "outranked" : any ? "overload" : "no tap in window";
+}
+
+/// A met call may still be worth a word.
+void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limits& limits) {
+    const EquipmentFacts& equipment = job.equipment;
+    const double off = std::abs(air.airflow.value / call.target - 1);
+    if (call.basis == "cfm per ton" && off > limits.value("airflow.match")) {
+        call.cautions.push_back(off > limits.value("airflow.warn") ? "far off target" : "off target");
+    }
+    const double most = equipment.static_limit ? equipment.static_limit->in(inch_water)
+                                               : limits.value("static.plate_default");
+    if (air.static_total.known && air.static_total.value > most) call.cautions.push_back("static over plate");
+    if (call.basis == "temperature rise" && call.expected_rise && equipment.rise_high) {
+        const double margin = equipment.rise_high->in(fahrenheit_degree)-call.expected_rise->value;
+        if (margin < limits.value("rise.margin")) call.cautions.push_back("rise near limit");
+    }
+    const double watts_per_cfm = air.input_power.known ? air.input_power.value / air.airflow.value : 0;
+    if (watts_per_cfm > limits.value("fan.efficacy")) call.cautions.push_back("watts per cfm");
+}
+
+}  // namespace
+
+bool has_window(const CallAir& call) {
+    return call.high > 0;
+}
+CallWindow window_of(const CallAir& call) {
+    return {call.call, call.low, call.target, call.high, call.hard};
+}
+
+void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, double heat_factor) {
+    std::vector<std::size_t> which, taps;
+    std::vector<CallWindow> windows;
+    std::vector<TapFlow> flows;
+    for (std::size_t i = 0; i < plan.calls.size(); ++i) {
+        if (!has_window(plan.calls[i])) continue;
+        which.push_back(i);
+        windows.push_back(window_of(plan.calls[i]));
+    }
+    for (std::size_t i = 0; i < plan.taps.size(); ++i) {
+        if (plan.taps[i].caution == "overload") continue;
+        taps.push_back(i);
+        flows.push_back({plan.taps[i].airflow.value, plan.taps[i].airflow.plus_minus});
+    }
+    const TapAssignment choice = assign_taps(windows, flows);
+    for (std::size_t i = 0; i < which.size(); ++i) {
+        CallAir& call = plan.calls[which[i]];
+        if (!choice.tap[i]) {
+            explain_unmet(call, plan, flows);
+            continue;
+        }
+        const auto flow = static_cast<std::size_t>(*choice.tap[i]);
+        const TapAir& tap = plan.taps[taps[flow]];
+        call.tap = tap.tap;
+        call.met = true;
+        call.assured = assured_in(windows[i], flows[flow]);
+        expect_rise(call, tap.airflow, heat_factor);
+        caution(call, tap, job, limits);
+    }
+}
+
+void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits, double heat_factor) {
+    call.unmet_reason = "limit binds";
+    if (!call.programmed) return;
+    const TapAir& point = *call.programmed;
+    const CallWindow window = window_of(call);
+    expect_rise(call, point.airflow, heat_factor);
+    if (!in_window(window, point.airflow.value) || point.caution == "overload") return;
+    call.met = true;
+    call.unmet_reason = "";
+    call.assured = assured_in(window, {point.airflow.value, point.airflow.plus_minus});
+    caution(call, point, job, limits);
+}
+
+}  // namespace endbell
