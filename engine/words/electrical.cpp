@@ -160,14 +160,15 @@ Read<Frequency> read_frequency(std::string_view raw) {
     if (key == "50/60" || key == "50/60hz" || key == "50-60" || key == "60/50" || key == "60/50hz") {
         return ask<Frequency>(raw, "rated for both: which does the building have?", {"50 Hz", "60 Hz"});
     }
-    return read_quantity(
-        raw,
-        Scale<FrequencyDimension>{
-            "hertz: '60' or '50'",
-            hertz,
-            {{"hz", hertz}, {"hertz", hertz}, {"cy", hertz}, {"cps", hertz}, {"cycles", hertz}, {"~", hertz}},
-            {},
-            400});
+    constexpr std::string_view expected = "hertz: '60' or '50'";
+    const Scale<FrequencyDimension> scale{
+        expected,
+        hertz,
+        {{"hz", hertz}, {"hertz", hertz}, {"cy", hertz}, {"cps", hertz}, {"cycles", hertz}, {"~", hertz}}};
+    const Read<Frequency> read = read_quantity(raw, scale);
+    // Public supplies have 50 or 60; a drive may run a motor from 20 to 120. A "1" beside "Hz" is a phase.
+    const bool supply = read.reading && *read.reading >= hertz(20) && *read.reading <= hertz(120);
+    return read.reading && !supply ? unreadable<Frequency>(raw, expected) : read;
 }
 
 Read<int> read_phase(std::string_view raw) {

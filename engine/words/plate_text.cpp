@@ -14,7 +14,7 @@ namespace {
 constexpr std::size_t longest_run = 5;  // "1/2 dia x 6 lg", "7.5 MFD 370 V AC"
 constexpr std::size_t longest_text = 48;
 
-/// Words between white space; a comma, a semicolon or a bar at the end of one separates too.
+/// Words between white space; a comma, colon, equals sign, semicolon or bar at the end separates too.
 std::vector<std::string> words_of(std::string_view text) {
     std::vector<std::string> words;
     std::string flat(text);
@@ -22,7 +22,8 @@ std::vector<std::string> words_of(std::string_view text) {
         flat.begin(), flat.end(), [](char c) { return (c >= '\t' && c <= '\r') || c == ';' || c == '|'; },
         ' ');
     for (std::string& word : split(flat, ' ')) {
-        while (!word.empty() && word.back() == ',') word.pop_back();
+        while (!word.empty() && std::string_view(",:=").find(word.back()) != std::string_view::npos)
+            word.pop_back();
         if (!word.empty()) words.push_back(std::move(word));
     }
     return words;
@@ -35,9 +36,9 @@ struct Run {
 
 /// "hp" and its like belong to the figure in front of them: in "1/2 x 5 1/2 hp" the shaft ends at the 5.
 bool is_unit(const std::string& word) {
-    static constexpr std::array<std::string_view, 21> units{
-        "hp", "horse", "horsepower", "w",  "watts", "kw", "v",  "vac",  "volts", "volt", "rpm",
-        "a",  "amps",  "amp",        "hz", "mfd",   "uf", "mf", "mike", "pole",  "poles"};
+    static constexpr std::array<std::string_view, 23> units{
+        "ph",  "phase", "hp",   "horse", "horsepower", "w",   "watts", "kw", "v",    "vac",  "volts", "volt",
+        "rpm", "a",     "amps", "amp",   "hz",         "mfd", "uf",    "mf", "mike", "pole", "poles"};
     return std::find(units.begin(), units.end(), spelling_key(word)) != units.end();
 }
 
@@ -46,8 +47,11 @@ Run take_run(const std::vector<std::string>& words, std::size_t start, PlateText
     for (std::size_t length = std::min(longest_run, words.size() - start); length > 0; --length) {
         const std::vector<std::string> run(words.begin() + static_cast<std::ptrdiff_t>(start),
                                            words.begin() + static_cast<std::ptrdiff_t>(start + length));
-        const bool cuts_unit_off =
-            start + length < words.size() && is_unit(words[start + length]) && length > 1;
+        const char last = run.back().back();
+        const bool unit_next = start + length < words.size() && is_unit(words[start + length]);
+        // On a plate with its labels in front, "hp 1/2 volts 230", the next word is the next label.
+        const bool labelled = is_unit(run.front());
+        const bool cuts_unit_off = length > 1 && last >= '0' && last <= '9' && unit_next && !labelled;
         if (cuts_unit_off) continue;
         const std::string text = joined(run, " ");
         if (text.size() > longest_text) continue;

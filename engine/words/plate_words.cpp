@@ -125,6 +125,13 @@ bool take_diameter(const std::string& words, PlateText& out) {
     return false;
 }
 
+/// "5 long", "4-1/2 lg".
+bool take_shaft_length(const std::string& words, PlateText& out) {
+    const std::string text = folded(words);
+    if (!text.ends_with("long") && !text.ends_with("lg")) return false;
+    return put(out.plate.shaft_length, read_shaft_length(words));
+}
+
 bool is_class(const PlateVolts& v) {
     static constexpr std::array classes{115.0, 208.0, 230.0, 277.0, 460.0, 575.0};
     const auto known_class = [](Voltage one) {
@@ -197,7 +204,8 @@ bool take_amps(const std::string& words, PlateText& out) {
     const std::string key = spelling_key(words);
     const bool label = key.starts_with("fla") || key.starts_with("amps") || key.starts_with("flc") ||
                        key.starts_with("rla") || key.starts_with("lra");
-    const bool unit = key.ends_with("a") || key.ends_with("amp") || key.ends_with("amps");
+    const bool letter = key.size() > 1 && key.front() == 'a' && is_digit(key[1]);
+    const bool unit = letter || key.ends_with("a") || key.ends_with("amp") || key.ends_with("amps");
     if ((!label && !unit) || key.find_first_of("0123456789") == std::string::npos) return false;
     return put(out.plate.current, read_plate_amps(words));
 }
@@ -240,10 +248,10 @@ bool take_service_factor(const std::string& words, PlateText& out) {
 
 /// Understood, but no choice depends on it.
 bool take_noted(const std::string& words, PlateText&) {
-    static constexpr std::array<std::string_view, 17> noted{
-        "insa", "insb",     "insf",     "insh",           "cla",           "clb",
-        "clf",  "clh",      "classa",   "classb",         "classf",        "classh",
-        "cont", "dutycont", "contduty", "continuousduty", "dutycontinuous"};
+    static constexpr std::array<std::string_view, 20> noted{
+        "motor",  "mtr",  "rot",      "insa",     "insb",           "insf",          "insh",
+        "cla",    "clb",  "clf",      "clh",      "classa",         "classb",        "classf",
+        "classh", "cont", "dutycont", "contduty", "continuousduty", "dutycontinuous"};
     const std::string key = spelling_key(words);
     if (key.starts_with("sfa") && key.size() > 3 && is_digit(key[3])) return true;
     for (std::string_view front : {"insclass", "insulclass", "insulationclass"}) {
@@ -311,6 +319,7 @@ const std::vector<Recogniser>& recognisers() {
         {"plate.shaft_diameter", take_shaft},
         {"plate.shaft_flat", take_flat},
         {"plate.shaft_diameter", take_diameter},
+        {"plate.shaft_length", take_shaft_length},
         {"plate.signal", take_signal},
         {"plate.phase", take_phase},
         {"plate.volts", take_volts},

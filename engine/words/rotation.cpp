@@ -83,6 +83,9 @@ Read<Rotation> ask_end(std::string_view raw, Spin spin) {
 
 std::optional<std::pair<Spin, End>> spin_and_end(std::string key) {
     std::optional<Spin> spin;
+    for (std::string_view label : {"rotation", "rot"}) {
+        if (key.starts_with(label)) key.erase(0, label.size());
+    }
     for (const auto& [word, value] : spins) {
         if (!key.starts_with(word)) continue;
         spin = value;

@@ -91,6 +91,26 @@ BOOST_AUTO_TEST_CASE(unknown_words_are_handed_back) {
                                   expected.end());
 }
 
+BOOST_AUTO_TEST_CASE(labels_may_stand_in_front_of_their_values) {
+    for (const char* text : {"hp 1/5 volts 208/230 rpm 1075 amps 1.4 rot CWLE ph 1 hz 60 fr 48",
+                             "HP: 1/5 V: 208-230 RPM: 1075 A: 1.4 ROT: CWLE PH: 1 HZ: 60 FR: 48"}) {
+        const PlateText read = read_plate(text);
+        const PlateFacts& p = read.plate;
+        BOOST_REQUIRE_MESSAGE(
+            p.power && p.volts && p.speed && p.current && p.rotation && p.phase && p.frequency && p.frame,
+            text);
+        BOOST_CHECK(p.power->front() == horsepower(0.2));
+        BOOST_CHECK(*p.volts == std::vector<PlateVolts>{plate_volts(208, 230)});
+        BOOST_CHECK(*p.speed == rpm(1075));
+        BOOST_CHECK(*p.current == ampere(1.4));
+        BOOST_CHECK(*p.rotation == Rotation::ccw_shaft_end);
+        BOOST_CHECK_EQUAL(*p.phase, 1);
+        BOOST_CHECK(*p.frequency == hertz(60));
+        BOOST_CHECK_EQUAL(*p.frame, "48");
+        BOOST_CHECK_MESSAGE(read.not_understood.empty(), joined(read.not_understood, " "));
+    }
+}
+
 BOOST_AUTO_TEST_CASE(an_old_number_stands_behind_its_label) {
     BOOST_CHECK_EQUAL(*read_plate("p/n 00-17A 1/2 hp").unit.old_part_number, "00-17A");
 }

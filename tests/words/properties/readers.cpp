@@ -98,13 +98,13 @@ RC_BOOST_PROP(every_word_of_a_plate_is_understood_or_handed_back, ()) {
         for (const std::string& word : words_in(u.text)) told.push_back(word);
     }
     for (const std::string& word : read.not_understood) told.push_back(word);
-    // Commas, semicolons and bars at the end of a word separate; they are no words.
+    // Commas, colons and equals signs at the end of a word, semicolons and bars separate; they are no words.
     std::string flat = text;
     std::replace_if(
         flat.begin(), flat.end(), [](char c) { return c == ';' || c == '|'; }, ' ');
     std::vector<std::string> given;
     for (std::string word : words_in(flat)) {
-        while (!word.empty() && word.back() == ',') word.pop_back();
+        while (!word.empty() && std::string(",:=").find(word.back()) != std::string::npos) word.pop_back();
         if (!word.empty()) given.push_back(word);
     }
     std::sort(told.begin(), told.end());

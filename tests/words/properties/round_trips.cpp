@@ -45,7 +45,7 @@ RC_BOOST_PROP(of_electrical_quantities, ()) {
     returns(ohm(figure_up_to(100000)), ohm, read_resistance);
     returns(microfarad(figure_up_to(100)), microfarad, read_capacitance);
     returns(volt_ampere(figure_up_to(100)), volt_ampere, read_apparent_power);
-    returns(hertz(figure_up_to(100)), hertz, read_frequency);
+    returns(hertz(20 + figure_up_to(100)), hertz, read_frequency);
     returns(ounce_foot(figure_up_to(100)), ounce_foot, read_torque);
     const auto watts = read_watts(write_watts(watt(figure_up_to(2000))));
     RC_ASSERT(watts.reading.value.has_value());
