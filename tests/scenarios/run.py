@@ -6,6 +6,7 @@ usage: run.py PROGRAM_OR_BUILD_FOLDER [--only TEXT] [--keep DIR] [--verbose]
 A scenario is a folder: `job.toml` (its first comment lines tell the story) and `expected.json`. Parts come from `shelf/`,
 one CSV a table; `"shelf": ["psc-same", ...]` in expected.json lays out only those (and their rows), so that each scenario has
 a world of its own. Expected answers were worked out from the trade's rules, not from the program's output.
+The jobs of demo-catalog/ are run too, on its whole catalog: each names its exit code in its first lines.
 
 expected.json, every key but `because` optional:
   because   why the trade expects this, with the rule or table it rests on
@@ -27,6 +28,7 @@ expected.json, every key but `because` optional:
 import csv
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -34,6 +36,7 @@ import tempfile
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 SHELF = os.path.join(HERE, "shelf")
+DEMO = os.path.join(HERE, "..", "..", "demo-catalog")
 # Tables without a part belong to the shop and are laid out whole.
 WHOLE = ("labour_tasks", "limits")
 
@@ -42,12 +45,12 @@ class Failure(Exception):
     """One expectation that did not hold."""
 
 
-def lay_out(parts, into):
+def lay_out(shelf, parts, into):
     """The shelf's tables, or only the rows of `parts`."""
-    for name in sorted(os.listdir(SHELF)):
+    for name in sorted(os.listdir(shelf)):
         if not name.endswith(".csv"):
             continue
-        with open(os.path.join(SHELF, name), newline="", encoding="utf-8") as source:
+        with open(os.path.join(shelf, name), newline="", encoding="utf-8") as source:
             rows = list(csv.reader(source))
         if parts is not None and name[:-4] not in WHOLE:
             column = rows[0].index("part_id")
@@ -59,9 +62,9 @@ def lay_out(parts, into):
 class World:
     """One catalog database, and the program that reads it."""
 
-    def __init__(self, program, parts, folder):
+    def __init__(self, program, parts, folder, shelf=SHELF):
         self.program, self.database = program, os.path.join(folder, "catalog.db")
-        lay_out(parts, folder)
+        lay_out(shelf, parts, folder)
         code, out, err = self.call("catalog", "import", folder, "--into", self.database)
         if code != 0:
             raise Failure(f"the shelf did not import: exit {code}: {err.strip() or out.strip()}")
@@ -163,13 +166,34 @@ def check(program, folder, keep):
         if expected.get("pick"):
             check_pick(expected, answer)
         if "uncured" in expected:
-            same("something left uncured", expected["uncured"], any(o["kit"]["uncured"] for o in answer["options"]))
+            left = answer["options"] + answer.get("stopped", [])
+            same("something left uncured", expected["uncured"], any(o["kit"]["uncured"] for o in left))
         findings, verdicts = expected.get("findings", {}), expected.get("verdicts", {})
         for part in sorted(set(findings) | set(verdicts)):
             check_part(world, job, part, findings.get(part, {}), verdicts.get(part))
     finally:
         if not keep:
             shutil.rmtree(place, ignore_errors=True)
+
+
+def demo_jobs(program, folder):
+    """Yields each demonstration job with the function that checks its exit code, as text and as JSON."""
+    world = World(program, None, folder, os.path.join(DEMO, "tables"))
+    for name in sorted(os.listdir(os.path.join(DEMO, "jobs"))):
+        job = os.path.join(DEMO, "jobs", name)
+
+        def check_job(job=job):
+            with open(job, encoding="utf-8") as f:
+                story = "".join(line for line in f if line.startswith("#"))
+            wanted = int(re.search(r"Expect exit (\d+)", story).group(1))
+            same("exit code", wanted, world.call("match", job, "--catalog", world.database)[0])
+            code, answer = world.ask("match", job)
+            same("exit code with --json", wanted, code)
+            same("exit_code in the document", wanted, answer["exit_code"])
+            if wanted in (10, 11):
+                same("pick", None, answer["pick"])
+
+        yield "demo-catalog/jobs/" + name, check_job
 
 
 def main(argv):
@@ -183,18 +207,21 @@ def main(argv):
     value = lambda flag: argv[argv.index(flag) + 1] if flag in argv else None
     only, keep = value("--only"), value("--keep")
     names = sorted(n for n in os.listdir(HERE) if os.path.exists(os.path.join(HERE, n, "expected.json")))
+    cases = [(name, lambda name=name: check(program, os.path.join(HERE, name), keep)) for name in names]
     passed = failed = 0
-    for name in names:
-        if only and only not in name:
-            continue
-        try:
-            check(program, os.path.join(HERE, name), keep)
-            passed += 1
-            if "--verbose" in argv:
-                print(f"ok   {name}")
-        except (Failure, subprocess.TimeoutExpired, KeyError) as problem:
-            failed += 1
-            print(f"FAIL {name}: {problem if not isinstance(problem, KeyError) else f'no {problem} in the answer'}")
+    with tempfile.TemporaryDirectory(prefix="demo-") as folder:
+        cases += demo_jobs(program, folder)
+        for name, run in cases:
+            if only and only not in name:
+                continue
+            try:
+                run()
+                passed += 1
+                if "--verbose" in argv:
+                    print(f"ok   {name}")
+            except (Failure, subprocess.TimeoutExpired, KeyError) as problem:
+                failed += 1
+                print(f"FAIL {name}: {problem if not isinstance(problem, KeyError) else f'no {problem} in the answer'}")
     print(f"{passed} passed, {failed} failed")
     return 1 if failed else 0
 
