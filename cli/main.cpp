@@ -27,6 +27,7 @@ void takes_job(CLI::App* sub, Arguments& typed) {
     sub->add_option("JOB", typed.job, "a job file (TOML); without it, --plate and --set describe the job");
     sub->add_option("--plate", typed.plate, "the nameplate in one line, as it is written");
     sub->add_option("--set", typed.set, "one field of the job: GROUP.FIELD=VALUE (may be given again)")->allow_extra_args(false);
+    sub->add_option("--as-of", typed.as_of, "the day for which prices count, YYYY-MM-DD (shop.as_of)");
 }
 
 void job_verbs(CLI::App& app, Arguments& typed, Command& chosen) {

@@ -12,13 +12,16 @@ namespace endbell::cli {
 
 namespace {
 
-FailedUnit job_of(const Arguments& typed) {
+FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_understood) {
     if (typed.job.empty() && typed.plate.empty() && typed.set.empty()) {
         throw BadUsage(Problem{{}, "JOB", "", "a job file, --plate, or --set", "try: endbell match --plate \"1/2 hp 208-230 1075 CCWLE 1/2x5\""});
     }
     FailedUnit job = typed.job.empty() ? FailedUnit{} : read_job_file(typed.job);
-    if (!typed.plate.empty()) add_plate(job, typed.plate);
+    if (!typed.plate.empty()) {
+        for (const std::string& unread : add_plate(job, typed.plate)) words_not_understood.push_back(unread);
+    }
     for (const std::string& field : typed.set) set_field(job, field);
+    if (!typed.as_of.empty()) set_field(job, "shop.as_of=" + typed.as_of);
     return job;
 }
 
@@ -40,8 +43,12 @@ std::unique_ptr<Catalog> open_catalog(const Arguments& typed) {
 
 Session open_session(const Arguments& typed) {
     Session session;
-    session.job = job_of(typed);
+    std::vector<std::string> words_not_understood;
+    session.job = job_of(typed, words_not_understood);
     session.open = open_fields(session.job);
+    for (const std::string& unread : words_not_understood) {
+        session.open.push_back(OpenField{"--plate", unread, "This was not understood and decides nothing. What does it say?", {}});
+    }
     session.catalog = open_catalog(typed);
     session.policy = policy_of(session.job);
     return session;

@@ -1,10 +1,229 @@
+// Many jobs from one CSV: one row a job, columns named GROUP.FIELD, and "plate", "tag". A row that fails says
+// why in its own result row and stops nothing.
+#include <unistd.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <map>
+
 #include "cli/commands/commands.hpp"
+#include "cli/exit_codes.hpp"
+#include "cli/session.hpp"
 #include "engine/base/problem.hpp"
+#include "engine/base/text.hpp"
+#include "engine/catalog/csv_file.hpp"
+#include "engine/cost/orders.hpp"
+#include "engine/explain/parts_of_documents.hpp"
+#include "engine/job/job.hpp"
+#include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
 
-int run_batch(const Arguments&) {
-    throw BadUsage(Problem{{}, "batch", "", "a later version of this program", "answer the jobs one at a time with endbell match"});
+namespace {
+
+struct ResultRow {
+    std::string job, tag, outcome, pick, number, verdict, changes, today, per_year, currency, second, second_today, problem;
+    int exit_code = 0;
+    std::optional<Money> total;
+    std::vector<Purchase> purchases;
+};
+
+/// One CSV cell. A text that a spreadsheet would take for a formula gets an apostrophe; a number never does.
+std::string cell(const std::string& text) {
+    const bool number = !text.empty() && text.find_first_not_of("0123456789.-") == std::string::npos;
+    std::string safe = text;
+    if (!number && !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos) safe.insert(0, "'");
+    if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
+    std::string quoted = "\"";
+    for (char c : safe) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return quoted + "\"";
+}
+
+std::string line(const std::vector<std::string>& cells) {
+    std::string out;
+    for (std::size_t i = 0; i < cells.size(); ++i) out += (i > 0 ? "," : "") + cell(cells[i]);
+    return out + "\r\n";
+}
+
+FailedUnit job_of(const std::vector<std::string>& header, const CsvRow& row, const std::string& file, std::string& tag) {
+    if (!row.damage.empty()) throw BadData(Problem{{file, row.line, 0}, "row", "", "cells that can be told apart", row.damage});
+    FailedUnit job;
+    std::string digest_text;
+    for (std::size_t c = 0; c < header.size() && c < row.cells.size(); ++c) {
+        const std::string text(trimmed(row.cells[c]));
+        digest_text += header[c] + "=" + text + "\n";
+        if (text.empty()) continue;
+        const Place at{file, row.line, static_cast<int>(c) + 1};
+        if (header[c] == "tag") {
+            tag = text;
+        } else if (header[c] == "plate") {
+            add_plate(job, text);
+        } else if (const auto problem = set_key(job, header[c], text, at)) {
+            throw BadData(*problem);
+        }
+    }
+    job.digest = fingerprint(digest_text);
+    return job;
+}
+
+const CostOption* cost_of(const Ledger& ledger, const Option& option) {
+    for (const CostOption& o : ledger.options) {
+        if (o.part_id == option.candidate.part.id) return &o;
+    }
+    return nullptr;
+}
+
+void fill(ResultRow& row, const Selection& s) {
+    row.outcome = std::string(word(s.outcome));
+    row.exit_code = static_cast<int>(s.outcome);
+    if (!s.pick || s.outcome != Outcome::something_fits) return;
+    const Option& pick = s.options[static_cast<std::size_t>(*s.pick)];
+    row.pick = pick.candidate.part.id;
+    row.number = pick.candidate.part.number;
+    row.verdict = std::string(word(pick.standing));
+    row.changes = kit_text(pick.kit);
+    if (const CostOption* cost = cost_of(s.ledger, pick)) {
+        row.total = cost->today;
+        if (cost->today) {
+            row.today = cost->today->amount();
+            row.currency = cost->today->currency().code;
+        }
+        if (cost->per_year) row.per_year = cost->per_year->amount();
+        if (!cost->lacking.empty()) row.problem = "no total without " + joined(cost->lacking, ", ");
+    }
+    row.purchases = purchases_of(row.job, PricedCandidate{pick.candidate, pick.kit, pick.offer, pick.air});
+    if (s.options.size() < 2) return;
+    const Option& second = s.options[1];
+    row.second = second.candidate.part.id;
+    const CostOption* cost = cost_of(s.ledger, second);
+    if (cost != nullptr && cost->today) row.second_today = cost->today->amount();
+}
+
+ResultRow answer(const std::vector<std::string>& header, const CsvRow& csv, const std::string& file, const Catalog& catalog) {
+    ResultRow row;
+    row.job = file + ":" + std::to_string(csv.line);
+    try {
+        const FailedUnit job = job_of(header, csv, file, row.tag);
+        if (job.unit.name) row.job = *job.unit.name;
+        fill(row, select(job, catalog, policy_of(job)));
+    } catch (const BadData& wrong) {
+        row.outcome = "bad data";
+        row.exit_code = bad_data;
+        row.problem = joined(split(wrong.what(), '\n'), " | ");
+    }
+    return row;
+}
+
+/// Whole or not at all: written beside the file and renamed over it.
+void write_whole(const std::string& path, const std::string& text) {
+    const std::string beside = path + ".part";
+    {
+        std::ofstream out(beside, std::ios::binary | std::ios::trunc);
+        out.write(text.data(), static_cast<std::streamsize>(text.size()));
+        out.flush();
+        if (!out) throw BadData(Problem{{path, 0, 0}, "--out", "", "a file that can be written", "name another file or free some space"});
+    }
+    std::filesystem::rename(beside, path);
+}
+
+std::string results_csv(const std::vector<ResultRow>& rows) {
+    std::string out = line({"job", "tag", "outcome", "exit_code", "part_id", "part_number", "verdict", "changes", "today", "per_year", "currency",
+                            "second_part_id", "second_today", "problem"});
+    for (const ResultRow& r : rows) {
+        out += line({r.job, r.tag, r.outcome, std::to_string(r.exit_code), r.pick, r.number, r.verdict, r.changes, r.today, r.per_year, r.currency, r.second,
+                     r.second_today, r.problem});
+    }
+    return out;
+}
+
+std::string orders_csv(const OrderList& list) {
+    std::string out = line({"seller", "branch", "part_id", "count", "each", "total", "currency", "short_of", "jobs"});
+    for (const OrderLine& l : list.lines) {
+        out += line({l.seller, l.branch, l.part_id, std::to_string(l.count), l.each ? l.each->amount() : "", l.total ? l.total->amount() : "",
+                     l.total ? l.total->currency().code : "", l.short_of ? std::to_string(*l.short_of) : "", joined(l.jobs, "; ")});
+    }
+    return out;
+}
+
+struct TagSum {
+    int jobs = 0, picked = 0, failed = 0, unpriced = 0;
+    std::map<std::string, Money> totals;  // by currency
+};
+
+Document summary(const std::vector<ResultRow>& rows, const std::string& results, const std::string& orders) {
+    std::map<std::string, TagSum> tags;
+    for (const ResultRow& r : rows) {
+        TagSum& sum = tags[r.tag];
+        ++sum.jobs;
+        if (r.exit_code == bad_data) ++sum.failed;
+        if (r.pick.empty()) continue;
+        ++sum.picked;
+        if (!r.total) {
+            ++sum.unpriced;
+            continue;
+        }
+        const auto found = sum.totals.find(r.total->currency().code);
+        if (found == sum.totals.end()) {
+            sum.totals.emplace(r.total->currency().code, *r.total);
+        } else {
+            found->second = found->second + *r.total;
+        }
+    }
+    Document d{"Batch", {}, ""};
+    Grid grid{{"tag", "jobs", "with a part", "without a price", "failed", "today"}, {}, ""};
+    for (const auto& tag : tags) {
+        std::string totals;
+        for (const auto& total : tag.second.totals) totals += (totals.empty() ? "" : " + ") + to_text(total.second);
+        grid.rows.push_back({tag.first.empty() ? "(none)" : tag.first, std::to_string(tag.second.jobs), std::to_string(tag.second.picked),
+                             std::to_string(tag.second.unpriced), std::to_string(tag.second.failed), totals.empty() ? "-" : totals});
+    }
+    d.add(grid);
+    d.add(Paragraph{"Results: " + results + ". What to order: " + orders + "."});
+    return d;
+}
+
+std::string orders_beside(const std::string& results) {
+    const std::filesystem::path path(results);
+    return (path.parent_path() / (path.stem().string() + ".orders.csv")).string();
+}
+
+}  // namespace
+
+int run_batch(const Arguments& typed) {
+    const std::unique_ptr<Catalog> catalog = open_catalog(typed);
+    CsvFile csv{typed.job};
+    std::vector<std::string> header;
+    for (const std::string& name : csv.header().cells) {
+        header.emplace_back(trimmed(name));
+        if (header.back() == "tag" || header.back() == "plate" || job_key(header.back()) != nullptr) continue;
+        std::vector<std::string> known{"tag", "plate"};
+        for (const JobKey& key : job_keys()) known.push_back(key.id());
+        const std::string near = nearest(header.back(), known);
+        throw BadData(Problem{{typed.job, csv.header().line, static_cast<int>(header.size())}, "column", header.back(), "GROUP.FIELD, plate or tag",
+                              near.empty() ? "see the keys of a job file" : "did you mean " + near + "?"});
+    }
+    const bool progress = isatty(STDERR_FILENO) != 0;
+    std::vector<ResultRow> rows;
+    for (CsvRow row; csv.next(row);) {
+        rows.push_back(answer(header, row, typed.job, *catalog));
+        if (progress) std::fprintf(stderr, "\r%3d %%  %zu jobs\x1b[K", static_cast<int>(100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size())), rows.size());
+    }
+    if (progress) std::fputs("\r\x1b[K", stderr);
+    std::vector<Purchase> purchases;
+    for (const ResultRow& r : rows) purchases.insert(purchases.end(), r.purchases.begin(), r.purchases.end());
+    const std::string orders = orders_beside(typed.results);
+    write_whole(typed.results, results_csv(rows));
+    write_whole(orders, orders_csv(order_list(purchases)));
+    const Document said = summary(rows, typed.results, orders);
+    if (typed.json) {
+        print(json_document("batch", said, done));
+    } else {
+        print(said, typed);
+    }
+    const bool any_failed = std::any_of(rows.begin(), rows.end(), [](const ResultRow& r) { return r.exit_code == bad_data; });
+    return any_failed ? bad_data : done;
 }
 
 }  // namespace endbell::cli

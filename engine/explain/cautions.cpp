@@ -25,7 +25,7 @@ constexpr std::array sentences{
     Entry{"tap rule not stated", "The motor's sheet does not say what two live taps do. This plan never makes two live; keep it so."},
     Entry{"verify the priority of the taps", "Two taps are live in some states and the motor obeys the higher, as its sheet says: verify it at start-up."},
     Entry{"one board output at a time", "The plan holds only while the board drives one blower output at a time: check it in its sequence."},
-    Entry{"the board keeps the blower", "The furnace board keeps its fan delays and its limit: no heat call goes past it to a tap."},
+    Entry{"the board keeps the blower", "The furnace board keeps its fan delays and its limit: only its own blower output starts the blower. A heat call may choose the speed, never start it."},
     Entry{"compressor heat at the cooling tap", "Compressor heating runs at the cooling tap: never less air than in cooling."},
     Entry{"a fault can make two taps live", "A single fault can make two taps live: see the table of faults."},
     Entry{"a fault can back-feed", "A single fault can let one call feed another: see the table of faults."},

@@ -1,5 +1,7 @@
 #include "engine/explain/compose.hpp"
 
+#include <algorithm>
+
 #include "engine/base/text.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
@@ -31,7 +33,7 @@ void add_options(Document& to, const Selection& selection, int top) {
         const Option& o = selection.options[i];
         const CostOption* cost = cost_of(selection.ledger, o.candidate.part.id);
         table.rows.push_back({std::to_string(i + 1), o.candidate.part.id + " " + part_name(o.candidate.part), std::string(word(o.standing)),
-                              kit_text(o.kit), price_text(cost != nullptr ? cost->today : std::nullopt), stock_text(o.offer)});
+                              kit_text(o.kit), cost != nullptr ? total_text(*cost) : "not known", stock_text(o.offer)});
     }
     to.add(table);
     if (static_cast<int>(selection.options.size()) > top) {
@@ -73,7 +75,9 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
     }
     add_not_shown(d, selection.report);
     add_questions(d, selection.questions, open);
+    add_ways_out(d, selection);
     add_fallen(d, selection.report);
+    add_sources(d);
     return d;
 }
 
@@ -87,8 +91,12 @@ Document why_document(const Candidate& candidate, const std::string& stamp) {
         for (const Remedy& remedy : f.remedies) reason += "; cure: " + say(remedy);
         table.rows.push_back({std::string(f.rule), std::string(word(f.verdict)) + (f.caution ? " (!)" : ""), say(f.wanted), say(f.offered),
                               f.limit.known() ? say(f.limit) : "-", reason, f.source.empty() ? "-" : f.source});
+        if (!f.source.empty()) d.source_ids.push_back(f.source);
     }
     d.add(table);
+    std::sort(d.source_ids.begin(), d.source_ids.end());
+    d.source_ids.erase(std::unique(d.source_ids.begin(), d.source_ids.end()), d.source_ids.end());
+    add_sources(d);
     return d;
 }
 
@@ -106,6 +114,7 @@ Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenFi
     Document d{"What failed, and why", {}, stamp};
     add_diagnosis(d, diagnosis);
     add_questions(d, {}, open);
+    add_sources(d);
     return d;
 }
 

@@ -101,10 +101,12 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
     add_old_part(d, job);
     if (option == nullptr) {
         add_questions(d, selection.questions, open);
+        add_ways_out(d, selection);
         add_ledger(d, selection.ledger);
         add_fallen(d, selection.report);
         if (reader == Reader::technician) add_safety(d, electronic(job, nullptr));
         add_deference(d);
+        add_sources(d);
         return d;
     }
     add_pick(d, *option);
@@ -121,6 +123,7 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
     add_ledger(d, selection.ledger);
     add_questions(d, {}, open);
     add_deference(d);
+    add_sources(d);
     return d;
 }
 

@@ -48,6 +48,8 @@ struct Document {
     std::vector<Block> blocks;
     std::string stamp;  // program, rules, catalog generation, input: the last line of every rendering
 
+    std::vector<std::string> source_ids = {};  // named in the blocks; listed with title and basis before the stamp
+
     void add(Block block) { blocks.push_back(std::move(block)); }
 };
 

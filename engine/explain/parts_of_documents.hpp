@@ -10,6 +10,9 @@ std::string price_text(const std::optional<Money>& money);
 /// "shaft bushing 5/16 -> 1/2 in; set the voltage jumper", or "nothing added".
 std::string kit_text(const KitChoice& kit);
 
+/// Today's total; what is known of it where something is lacking.
+std::string total_text(const CostOption& option);
+
 void add_diagnosis(Document& to, const Diagnosis& diagnosis);
 void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open);
 void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least);
@@ -17,6 +20,10 @@ void add_kit(Document& to, const KitChoice& kit);
 void add_air(Document& to, const AirPlan& air);
 void add_wiring(Document& to, const WiringPlan& plan);
 void add_ledger(Document& to, const Ledger& ledger);
+/// What the policy barred, what lacks a kit or a wiring, and what would rescue a job that nothing fits.
+void add_ways_out(Document& to, const Selection& selection);
+/// Title and basis of every source that the document named. Last.
+void add_sources(Document& to);
 void add_fallen(Document& to, const MatchReport& report);
 
 }  // namespace endbell

@@ -2,6 +2,7 @@
 
 #include "engine/base/text.hpp"
 
+#include "engine/explain/cautions.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
@@ -22,6 +23,25 @@ std::string plus_minus(const Estimate& e, int decimals) {
 
 std::string hours(int thousandths) { return say_number(thousandths / 1000.0, 3) + " h"; }
 
+std::string cited(Document& to, const std::string& id) {
+    if (id.empty()) return "";
+    if (std::find(to.source_ids.begin(), to.source_ids.end(), id) == to.source_ids.end()) to.source_ids.push_back(id);
+    return id;
+}
+
+/// Answers sort by size as text, "0000.5000 in": people read "0.5 in".
+std::string without_padding(std::string answer) {
+    while (answer.size() > 1 && answer[0] == '0' && answer[1] >= '0' && answer[1] <= '9') answer.erase(0, 1);
+    const std::size_t point = answer.find('.');
+    if (point == std::string::npos) return answer;
+    std::size_t end = point + 1;
+    while (end < answer.size() && answer[end] >= '0' && answer[end] <= '9') ++end;
+    std::size_t last = end;
+    while (last > point + 1 && answer[last - 1] == '0') --last;
+    if (last == point + 1) --last;
+    return answer.erase(last, end - last);
+}
+
 std::string counted(int count, const char* one, const char* many) {
     return std::to_string(count) + " " + (count == 1 ? one : many);
 }
@@ -31,6 +51,11 @@ std::string counted(int count, const char* one, const char* many) {
 std::string part_name(const Part& part) { return part.number.empty() ? part.id : part.number + " (" + part.maker + ")"; }
 
 std::string price_text(const std::optional<Money>& money) { return money ? to_text(*money) : "not known"; }
+
+std::string total_text(const CostOption& option) {
+    if (option.today) return to_text(*option.today);
+    return option.so_far ? to_text(*option.so_far) + " so far" : "not known";
+}
 
 std::string kit_text(const KitChoice& kit) {
     std::string out;
@@ -65,7 +90,7 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     for (const Evidence& e : d.evidence) {
         if (e.verdict == Verdict::not_shown && !e.measured.known()) continue;
         table.rows.push_back({text(e.test), say(e.measured.value), e.limit.known() ? say(e.limit.value) : "", text(e.reason),
-                              e.source.empty() ? "" : source(e.source).title});
+                              cited(to, e.source)});
     }
     if (!table.rows.empty()) to.add(table);
     for (const std::string& both : d.contradictions) to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
@@ -105,7 +130,7 @@ void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at
         if (f.verdict < at_least && !(f.caution && at_least == Verdict::fits_with_changes)) continue;
         const std::string whole = sentence(f);
         table.rows.push_back({text(f.rule), text(word(f.verdict)) + (f.caution ? " (!)" : ""), whole.substr(f.rule.size() + 2),
-                              f.source.empty() ? "" : source(f.source).title});
+                              cited(to, f.source)});
     }
     if (table.rows.empty()) {
         to.add(Paragraph{"No finding to mention."});
@@ -127,7 +152,7 @@ void add_kit(Document& to, const KitChoice& kit) {
         return out;
     };
     for (const KitPart& p : kit.parts) {
-        table.rows.push_back({p.part_id, remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
+        table.rows.push_back({(p.count > 1 ? std::to_string(p.count) + " x " : "") + p.part_id, remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
     }
     for (const KitWork& w : kit.work) table.rows.push_back({w.task, remedies(w.cures), hours(w.thousandth_hours)});
     for (int i : kit.uncured) table.rows.push_back({"nothing in this catalog", say(kit.remedies[static_cast<std::size_t>(i)]), ""});
@@ -170,11 +195,44 @@ void add_air(Document& to, const AirPlan& air) {
     if (air.duct_first) to.add(Warning{"CAUTION", "The measured static pressure is above the limit: the duct is the first repair."});
 }
 
+void add_sources(Document& to) {
+    if (to.source_ids.empty()) return;
+    to.add(Heading{"Sources"});
+    Pairs pairs;
+    std::sort(to.source_ids.begin(), to.source_ids.end());
+    for (const std::string& id : to.source_ids) pairs.rows.emplace_back(id, source(id).title + " (" + text(word(source(id).basis)) + ")");
+    to.add(pairs);
+}
+
+void add_ways_out(Document& to, const Selection& selection) {
+    if (!selection.barred.empty()) {
+        to.add(Paragraph{"The shop's own policy, not the fit, leaves out: " + joined(selection.barred, ", ") + "."});
+    }
+    for (const Option& o : selection.stopped) {
+        std::string why;
+        for (int i : o.kit.uncured) why += (why.empty() ? "" : "; ") + std::string("no part of this catalog gives ") + say(o.kit.remedies[static_cast<std::size_t>(i)]);
+        if (why.empty()) why = wiring_sentence(o.wiring.refusal);
+        to.add(Paragraph{o.candidate.part.id + " passes every rule, but " + why + "."});
+    }
+    if (selection.ways_out.empty()) return;
+    to.add(Heading{"What would rescue it"});
+    Grid grid{{"if", "were", "then", "parts"}, {}, "Each was tried on every rule."};
+    for (const Relaxation& way : selection.ways_out) {
+        std::vector<std::string> parts = way.parts;
+        if (parts.size() > 4) {
+            parts.resize(4);
+            parts.push_back("and " + std::to_string(way.parts.size() - 4) + " more");
+        }
+        grid.rows.push_back({way.job_key + (way.unread ? " (not read yet)" : ""), without_padding(way.answer), text(word(way.verdict)), joined(parts, ", ")});
+    }
+    to.add(grid);
+}
+
 void add_ledger(Document& to, const Ledger& ledger) {
     to.add(Heading{"Cost of each way out"});
     Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, ""};
     for (const CostOption& o : ledger.options) {
-        table.rows.push_back({text(o.way), o.part_id.empty() ? "-" : o.part_id, price_text(o.today), price_text(o.energy_cost),
+        table.rows.push_back({text(o.way), o.part_id.empty() ? "-" : o.part_id, total_text(o), price_text(o.energy_cost),
                               o.life_years > 0 ? say_number(o.life_years, 0) + " y" : "-", price_text(o.per_year)});
     }
     if (table.rows.empty()) {

@@ -25,6 +25,10 @@ struct Speaker {
     }
     std::string operator()(Voltage v) const { return say_number(v.in(volt), 1) + " V"; }
     std::string operator()(Current a) const { return say_number(a.in(ampere), 2) + " A"; }
+    std::string operator()(Length l) const {
+        const std::string exact = write(l);  // "1/2 in"; a worked-out bound may have no such fraction
+        return exact.size() <= 10 ? exact : say_number(l.in(inch), 3) + " in";
+    }
     std::string operator()(Pressure p) const { return say_number(p.in(inch_water), 2) + " in. w.c."; }
     std::string operator()(Airflow q) const { return say_number(q.in(cfm), 0) + " cfm"; }
     std::string operator()(Resistance r) const {

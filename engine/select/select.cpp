@@ -43,9 +43,14 @@ std::optional<Finding> wiring_finding(const WiringPlan& plan) {
     return finding;
 }
 
-/// The plan knows how many relays there are; a rule only knew that there must be some.
-void drop_relays_of_rules(std::vector<Finding>& findings) {
-    for (Finding& f : findings) {
+/// The plan knows how many relays there are; a rule only knew that there must be some, and with which coil.
+void hand_over_relays(std::vector<Finding>& from_rules, Finding& relays) {
+    for (Finding& f : from_rules) {
+        for (const Remedy& r : f.remedies) {
+            for (Remedy& mine : relays.remedies) {
+                if (mine.cure == r.cure && !mine.coil) mine.coil = r.coil;
+            }
+        }
         f.remedies.erase(std::remove_if(f.remedies.begin(), f.remedies.end(),
                                         [](const Remedy& r) { return r.cure == Cure::line_relay || r.cure == Cure::isolation_relay; }),
                          f.remedies.end());
@@ -60,10 +65,18 @@ bool waits_for_wiring(const Option& option) {
            });
 }
 
+/// A specified inducer assembly is wired by the equipment's diagram: no plan of ours is owed.
+bool by_its_own_diagram(const Part& part) {
+    return part.motor && std::find(part.motor->loads.begin(), part.motor->loads.end(), Load::draft_inducer) != part.motor->loads.end();
+}
+
 Verdict standing_of(const Option& option) {
     Verdict worst = option.candidate.verdict;
     if (waits_for_wiring(option)) worst = std::max(worst, Verdict::not_shown);
-    if (!option.wiring.possible && !option.wiring.refusal.empty() && option.wiring.lacking.empty()) worst = Verdict::does_not_fit;
+    const WiringPlan& wiring = option.wiring;
+    if (!wiring.possible && !wiring.refusal.empty() && wiring.lacking.empty() && !by_its_own_diagram(option.candidate.part)) {
+        worst = Verdict::does_not_fit;
+    }
     if (!option.kit.uncured.empty()) worst = Verdict::does_not_fit;
     if (!option.kit.not_shown.empty()) worst = std::max(worst, Verdict::not_shown);
     return worst;
@@ -83,6 +96,8 @@ auto rank_of(const Option& option, const std::optional<Money>& today, const Poli
 
 Outcome outcome_of(const Selection& s) {
     if (s.diagnosis.replace_nothing()) return Outcome::do_not_replace;
+    // Readings were taken and do not show what failed: a part bought now may be the wrong half.
+    if (s.diagnosis.fault == Fault::not_shown && !s.diagnosis.nothing_measured) return Outcome::undecided;
     if (s.pick) return Outcome::something_fits;
     const auto open = [](const Candidate& c) { return c.verdict == Verdict::not_shown; };
     const bool any_open = std::any_of(s.report.candidates.begin(), s.report.candidates.end(), open) || !s.options.empty();
@@ -114,13 +129,20 @@ void rank(Selection& s, const FailedUnit& job, const Catalog& catalog, const Pol
     s.ledger = price_options(job, s.diagnosis, priced(best), catalog, policy);
 }
 
-/// Job fields that keep parts from being shown to fit, those that concern most parts first.
-std::vector<std::string> open_questions(const Selection& s) {
-    std::vector<std::pair<int, std::string>> counted;
-    for (const auto& field : s.report.open_fields) counted.emplace_back(-field.second, field.first);
-    std::sort(counted.begin(), counted.end());
+/// What a person should answer first. Readings that show what failed come before those that show what fits.
+std::vector<std::string> keys_to_ask(const Selection& s, const Question& question) {
     std::vector<std::string> keys;
-    for (const auto& field : counted) keys.push_back(field.second);
+    const auto add = [&keys](const std::string& key) {
+        if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
+    };
+    if (!s.diagnosis.nothing_measured) {
+        for (const MissingReading& m : s.diagnosis.missing) add(m.job_key);
+    }
+    for (const AskedReading& asked : what_to_ask(question, s.report)) add(asked.job_key);
+    for (const Option& o : s.options) {
+        if (o.standing != Verdict::not_shown) continue;
+        for (const std::string& key : o.wiring.lacking) add(key);
+    }
     return keys;
 }
 
@@ -138,7 +160,7 @@ Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part
     option.air = plan_air(job, part, catalog.limits());
     option.wiring = plan_wiring(job, part, option.air, catalog.limits());
     if (auto relays = wiring_finding(option.wiring)) {
-        drop_relays_of_rules(option.candidate.findings);
+        hand_over_relays(option.candidate.findings, *relays);
         option.candidate.findings.push_back(*relays);
         option.candidate.verdict = std::max(option.candidate.verdict, relays->verdict);
     }
@@ -151,7 +173,8 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
     Selection s;
     s.stamp = stamp_of(job, catalog);
     s.diagnosis = diagnose(job, catalog.limits());
-    s.report = match(Question{job, s.diagnosis, catalog.limits()}, catalog);
+    const Question question{job, s.diagnosis, catalog.limits()};
+    s.report = match(question, catalog);
     const KitShelf shelf(catalog, policy);
     for (const Candidate& candidate : s.report.candidates) {
         if (candidate.verdict > Verdict::fits_with_changes) continue;
@@ -168,7 +191,8 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
     rank(s, job, catalog, policy);
     if (!s.options.empty() && s.options.front().standing <= Verdict::fits_with_changes) s.pick = 0;
     s.outcome = outcome_of(s);
-    if (s.outcome == Outcome::undecided) s.questions = open_questions(s);
+    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question);
+    if (s.outcome != Outcome::something_fits) s.ways_out = relaxations(question, s.report);
     return s;
 }
 

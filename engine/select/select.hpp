@@ -10,7 +10,9 @@
 #include "engine/cost/ledger.hpp"
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/kit/kit.hpp"
+#include "engine/match/ask.hpp"
 #include "engine/match/match.hpp"
+#include "engine/match/relax.hpp"
 #include "engine/wiring/wiring.hpp"
 
 namespace endbell {
@@ -45,6 +47,7 @@ struct Selection {
     Ledger ledger;
     Outcome outcome = Outcome::undecided;
     std::vector<std::string> questions;  // job keys to answer first, most telling first
+    std::vector<Relaxation> ways_out;    // one job value otherwise, each tried; where nothing is picked
     std::string stamp;                   // program, rules, catalog generation, job digest
 };
 

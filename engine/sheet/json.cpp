@@ -109,7 +109,7 @@ Json kit(const KitChoice& k) {
             {"remedies", list(k.remedies, remedy)},
             {"parts", list(k.parts,
                            [](const KitPart& p) {
-                               return Json{{"part", p.part_id}, {"cures", p.cures}, {"price", money(p.offer ? p.offer->price : std::nullopt)}};
+                               return Json{{"part", p.part_id}, {"count", p.count}, {"cures", p.cures}, {"price", money(p.offer ? p.offer->price : std::nullopt)}};
                            })},
             {"work", list(k.work,
                           [](const KitWork& w) { return Json{{"task", w.task}, {"hours", w.thousandth_hours / 1000.0}, {"cures", w.cures}}; })},
@@ -205,6 +205,7 @@ Json ledger(const Ledger& l) {
                  return Json{{"way", o.way},
                              {"part", o.part_id},
                              {"today", money(o.today)},
+                             {"so_far", money(o.so_far)},
                              {"per_year", money(o.per_year)},
                              {"life_years", o.life_years},
                              {"energy_kwh_per_year", o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},
@@ -257,6 +258,11 @@ std::string json_selection(std::string_view command, const Selection& s, int top
     out["near_misses"] = list(s.report.near_misses, candidate);
     out["tallies"] = list(s.report.tallies, [](const Tally& t) {
         return Json{{"rule", t.rule}, {"reason", t.reason}, {"parts", t.parts}, {"parts_only", t.parts_only}};
+    });
+    out["barred_by_policy"] = s.barred;
+    out["stopped"] = list(s.stopped, option);
+    out["ways_out"] = list(s.ways_out, [](const Relaxation& way) {
+        return Json{{"rule", way.rule}, {"key", way.job_key}, {"answer", way.answer}, {"unread", way.unread}, {"verdict", word(way.verdict)}, {"parts", way.parts}};
     });
     out["questions"] = list(s.questions, [](const std::string& key) { return Json{{"key", key}, {"question", question_for(key)}}; });
     out["ledger"] = ledger(s.ledger);

@@ -1,0 +1,64 @@
+#include "engine/sheet/drawing_svg.hpp"
+
+#include <fmt/format.h>
+
+#include "engine/base/text.hpp"
+
+namespace endbell {
+
+namespace {
+
+std::string escaped(const std::string& text) {
+    std::string out;
+    for (const char c : visible(text)) {
+        switch (c) {
+            case '&':
+                out += "&amp;";
+                break;
+            case '<':
+                out += "&lt;";
+                break;
+            case '>':
+                out += "&gt;";
+                break;
+            case '"':
+                out += "&quot;";
+                break;
+            default:
+                out += c;
+        }
+    }
+    return out;
+}
+
+const char* word_of(Anchor anchor) {
+    return anchor == Anchor::start ? "start" : anchor == Anchor::middle ? "middle" : "end";
+}
+
+}  // namespace
+
+std::string to_svg(const Drawing& d, const std::string& description) {
+    std::string out = fmt::format(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {:g} {:g}\" width=\"100%\" role=\"img\" "
+        "aria-label=\"{}\" style=\"max-width:{:g}px\">\n",
+        d.width, d.height, escaped(description), d.width);
+    for (const DrawnBox& b : d.boxes) {
+        out += fmt::format(
+            "<rect x=\"{:g}\" y=\"{:g}\" width=\"{:g}\" height=\"{:g}\" fill=\"#fff\" stroke=\"#000\"/>\n",
+            b.x, b.y, b.width, b.height);
+    }
+    for (const DrawnLine& l : d.lines) {
+        out += fmt::format(
+            "<line x1=\"{:g}\" y1=\"{:g}\" x2=\"{:g}\" y2=\"{:g}\" stroke=\"#000\" stroke-width=\"1.5\"/>\n",
+            l.x1, l.y1, l.x2, l.y2);
+    }
+    for (const DrawnText& t : d.texts) {
+        out += fmt::format(
+            "<text x=\"{:g}\" y=\"{:g}\" font-family=\"monospace\" font-size=\"{:g}\" "
+            "text-anchor=\"{}\"{}>{}</text>\n",
+            t.x, t.y, t.size, word_of(t.anchor), t.bold ? " font-weight=\"bold\"" : "", escaped(t.text));
+    }
+    return out + "</svg>\n";
+}
+
+}  // namespace endbell
