@@ -1,0 +1,301 @@
+#include "engine/wiring/drawing.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace endbell {
+
+namespace {
+
+constexpr double margin = 16;
+constexpr double box_width = 76;
+constexpr double gap = 30;  // of wire between two boxes
+constexpr double row_height = 46;
+constexpr double advance = 0.62;  // of the type size: a monospaced letter, a little wide
+
+double letters_wide(std::size_t letters) {
+    return static_cast<double>(letters) * 11 * advance;
+}
+
+bool starts(const std::string& text, const char* with) {
+    return text.rfind(with, 0) == 0;
+}
+
+/// A change-over contact named at one of its three ends: "K2.COM1".
+struct End {
+    std::string relay, which, pole;
+    std::string sibling(const char* other) const { return relay + "." + other + pole; }
+};
+std::optional<End> contact_end(const std::string& place) {
+    const std::size_t dot = place.find('.');
+    if (place.empty() || place[0] != 'K' || dot == std::string::npos) return std::nullopt;
+    const std::string rest = place.substr(dot + 1);
+    for (const char* which : {"COM", "NO", "NC"}) {
+        if (starts(rest, which))
+            return End{place.substr(0, dot), which, rest.substr(std::string(which).size())};
+    }
+    return std::nullopt;
+}
+
+/// The page ends where the last thing on it does.
+void fit_page(Drawing& drawing, double bottom) {
+    double right = 0;
+    for (const DrawnText& t : drawing.texts) right = std::max(right, extent(t).x + extent(t).width);
+    for (const DrawnBox& b : drawing.boxes) right = std::max(right, b.x + b.width);
+    for (const DrawnLine& l : drawing.lines) right = std::max(right, l.x2);
+    drawing.width = right + margin;
+    drawing.height = bottom + margin;
+}
+
+class Ladder {
+  public:
+    explicit Ladder(const WiringPlan& plan) : plan_(plan) {}
+
+    Drawing drawn() {
+        out_.title = "after";
+        y_ = margin + 14;
+        measure();
+        coils();
+        contacts();
+        terminals();
+        fit_page(out_, y_);
+        return out_;
+    }
+
+  private:
+    // ---- the netlist, looked at
+
+    std::vector<std::string> fed_by(const std::string& from) const {
+        std::vector<std::string> to;
+        for (const Wire& w : plan_.wires) {
+            if (w.note_id.empty() && w.from == from) to.push_back(w.to);
+        }
+        return to;
+    }
+    std::string feeder(const std::string& to) const {
+        for (const Wire& w : plan_.wires) {
+            if (w.note_id.empty() && w.to == to) return w.from;
+        }
+        return "";
+    }
+    /// Does this contact bring sources together? Then its throws are fed, not its common.
+    bool gathers(const End& end) const {
+        return !feeder(end.sibling("NO")).empty() || !feeder(end.sibling("NC")).empty();
+    }
+    int gather_depth(const std::string& place) const {
+        const auto end = contact_end(place);
+        if (!end) return 0;
+        return 1 +
+               std::max(gather_depth(feeder(end->sibling("NO"))), gather_depth(feeder(end->sibling("NC"))));
+    }
+    int spread_depth(const std::string& to) const {
+        const auto end = contact_end(to);
+        if (!end) return 0;
+        int deepest = 0;
+        for (const char* which : {"NO", "NC"}) {
+            for (const std::string& next : fed_by(end->sibling(which)))
+                deepest = std::max(deepest, spread_depth(next));
+        }
+        return 1 + deepest;
+    }
+
+    /// A conductor worth a tree: from a source, or from the root of gathered sources, to a tap or a contact.
+    struct Trunk {
+        std::string from, to;
+    };
+    std::vector<Trunk> trunks() const {
+        std::vector<Trunk> all;
+        for (const Wire& w : plan_.wires) {
+            if (!w.note_id.empty() || w.to.find(".A") != std::string::npos ||
+                w.from.find(".A") != std::string::npos)
+                continue;
+            const auto from = contact_end(w.from);
+            const auto to = contact_end(w.to);
+            const bool source = !from || (from->which == "COM" && gathers(*from));
+            const bool into_gathering = to && to->which != "COM";
+            if (source && !into_gathering) all.push_back({w.from, w.to});
+        }
+        return all;
+    }
+
+    // ---- the page
+
+    void measure() {
+        std::size_t longest = 6;
+        for (const Wire& w : plan_.wires) {
+            if (!contact_end(w.from)) longest = std::max(longest, w.from.size());
+        }
+        left_ = margin + letters_wide(longest) + 8;
+        int left = 0, right = 0;
+        for (const Trunk& t : trunks()) {
+            left = std::max(left, gather_depth(t.from));
+            right = std::max(right, spread_depth(t.to));
+        }
+        conductor_ = left_ + left * (box_width + gap);
+        tap_x_ = conductor_ + gap + right * (box_width + gap);
+    }
+
+    void line(double x1, double x2, double y) {
+        if (x2 > x1) out_.lines.push_back({x1, y, x2, y});
+    }
+    void text(double x, double y, std::string words, Anchor anchor, bool bold = false) {
+        out_.texts.push_back({x, y, std::move(words), anchor, 11, bold});
+    }
+    /// A source's name at the left edge; its line starts after it.
+    void source(const std::string& name, double y) { text(left_ - 8, y + 4, name, Anchor::end, true); }
+
+    void contact(const End& end, double x, double top, double bottom, double common, bool common_left) {
+        out_.boxes.push_back({x, top - 27, box_width, bottom - top + 27 + 11});
+        text(x + box_width / 2, top - 15, end.relay + (end.pole == "1" ? "" : " pole " + end.pole),
+             Anchor::middle, true);
+        const double throws = common_left ? x + box_width - 4 : x + 4;
+        const Anchor outward = common_left ? Anchor::end : Anchor::start;
+        text(throws, top + 4, "NO", outward);
+        text(throws, bottom + 4, "NC", outward);
+        text(common_left ? x + 4 : x + box_width - 4, common + 4, "COM",
+             common_left ? Anchor::start : Anchor::end);
+    }
+
+    double next_row() {
+        const double row = y_ + 27;
+        y_ += row_height;
+        return row;
+    }
+
+    /// Draws everything that feeds `place`, whose line ends at `x`; returns the line's row.
+    double gathered(const std::string& place, double x) {
+        const auto end = contact_end(place);
+        if (!end) {
+            const double row = next_row();
+            source(place, row);
+            line(left_, x, row);
+            return row;
+        }
+        const double left = x - gap - box_width;
+        const double top = gathered(feeder(end->sibling("NO")), left);
+        const double bottom = gathered(feeder(end->sibling("NC")), left);
+        const double common = (top + bottom) / 2;
+        contact(*end, left, top, bottom, common, false);
+        line(left + box_width, x, common);
+        return common;
+    }
+
+    /// Draws everything that `to` leads on to; the line arrives at `x`. Returns the row where it must arrive.
+    double spread(const std::string& to, double x) {
+        const auto end = contact_end(to);
+        if (!end) {
+            const double row = next_row();
+            line(x, tap_x_, row);
+            text(tap_x_ + 8, row + 4, to, Anchor::start, true);
+            return row;
+        }
+        const double right = x + box_width;
+        const double top = throw_row(end->sibling("NO"), right);
+        const double bottom = throw_row(end->sibling("NC"), right);
+        const double common = (top + bottom) / 2;
+        contact(*end, x, top, bottom, common, true);
+        return common;
+    }
+    double throw_row(const std::string& from, double right) {
+        const std::vector<std::string> onward = fed_by(from);
+        if (onward.empty()) {
+            const double row = next_row();
+            text(right + 8, row + 4, "open", Anchor::start);
+            return row;
+        }
+        const double row = spread(onward.front(), right + gap);
+        line(right, right + gap, row);
+        return row;
+    }
+
+    void coils() {
+        for (const Relay& relay : plan_.relays) {
+            const double row = next_row();
+            source(feeder(relay.name + ".A1"), row);
+            line(left_, left_ + gap, row);
+            const double x = left_ + gap;
+            out_.boxes.push_back({x, row - 13, 2 * box_width, 26});
+            text(x + 4, row + 4, "A1", Anchor::start);
+            text(x + box_width, row + 4, relay.name + " coil", Anchor::middle, true);
+            text(x + 2 * box_width - 4, row + 4, "A2", Anchor::end);
+            line(x + 2 * box_width, x + 2 * box_width + gap, row);
+            const std::vector<std::string> returns = fed_by(relay.name + ".A2");
+            text(x + 2 * box_width + gap + 8, row + 4, returns.empty() ? "?" : returns.front(), Anchor::start,
+                 true);
+        }
+    }
+
+    /// A tree's two halves may differ in height: the conductor steps at its middle, clear of every other
+    /// line.
+    void contacts() {
+        for (const Trunk& trunk : trunks()) {
+            const double start = y_;
+            const double left = gathered(trunk.from, conductor_);
+            const double left_end = y_;
+            y_ = start;
+            const double right = spread(trunk.to, conductor_ + gap);
+            y_ = std::max(y_, left_end);
+            const double middle = conductor_ + gap / 2;
+            line(conductor_, middle, left);
+            if (std::abs(left - right) > 0.5) out_.lines.push_back({middle, left, middle, right});
+            line(middle, conductor_ + gap, right);
+        }
+    }
+
+    void terminals() {
+        for (const Wire& w : plan_.wires) {
+            if (w.note_id.empty()) continue;
+            const double row = y_ + 14;
+            y_ += 26;
+            source(w.from, row);
+            line(left_, left_ + 2 * gap, row);
+            text(left_ + 2 * gap + 8, row + 4, w.to, Anchor::start, true);
+            text(left_ + 2 * gap + 8 + 26 * 11 * advance, row + 4, w.note_id, Anchor::start);
+        }
+    }
+
+    const WiringPlan& plan_;
+    Drawing out_;
+    double left_ = 0;       // where lines begin, clear of the names of the sources
+    double y_ = 0;          // the next free row's top
+    double conductor_ = 0;  // where gathering ends and spreading begins
+    double tap_x_ = 0;
+};
+
+}  // namespace
+
+DrawnBox extent(const DrawnText& t) {
+    const double width = static_cast<double>(t.text.size()) * t.size * advance;
+    const double left = t.anchor == Anchor::start ? t.x
+                        : t.anchor == Anchor::end ? t.x - width
+                                                  : t.x - width / 2;
+    return {left, t.y - t.size * 0.8, width, t.size};
+}
+
+Drawing draw(const WiringPlan& plan) {
+    return Ladder(plan).drawn();
+}
+
+Drawing draw_before(const FailedUnit& job) {
+    Drawing out;
+    out.title = "before";
+    const std::vector<Terminal> none;
+    const std::vector<Terminal>& terminals = job.controls.terminals ? *job.controls.terminals : none;
+    std::size_t longest = 6;
+    for (const Terminal& t : terminals) longest = std::max(longest, t.name.size());
+    const double left = margin + letters_wide(longest) + 8;
+    const std::string motor = job.plate.family ? std::string(word(*job.plate.family)) : "motor";
+    double row = margin + 14;
+    for (const Terminal& t : terminals) {
+        out.texts.push_back({left - 8, row + 4, t.name, Anchor::end, 11, true});
+        out.lines.push_back({left, row, left + 2 * gap, row});
+        out.texts.push_back({left + 2 * gap + 8, row + 4, motor + ": " + std::string(word(t.call)),
+                             Anchor::start, 11, false});
+        row += 26;
+    }
+    fit_page(out, row);
+    return out;
+}
+
+}  // namespace endbell
