@@ -175,11 +175,13 @@ bool take_speed(const std::string& words, PlateText& out) {
     const std::string text = folded(words);
     const SpeedText read = read_speed_text(words);
     if (read.speed.failed() || read.speed.reading.raw.empty()) return false;
-    const bool unit = has(text, "rpm") || has(text, "r/min") || has(text, "spd") || has(text, "speed") ||
-                      has(text, "sp") || text.starts_with("var");
+    // Without its unit only a figure between the slowest and the fastest fan motor is a speed: "115 3spd" is
+    // volts.
+    const bool unit = has(text, "rpm") || has(text, "r/min");
     const bool plausible =
         read.speed.reading && *read.speed.reading >= rpm(700) && *read.speed.reading <= rpm(3600);
-    if (!unit && !plausible && !(read.speed.reading.is_open() && figures_only(text))) return false;
+    const bool open = read.speed.reading.is_open() && (figures_only(text) || text.starts_with("v"));
+    if (!unit && !plausible && !open) return false;
     if (!put(out.plate.speed, read.speed)) return false;
     put(out.plate.speeds, read.speeds);
     return true;

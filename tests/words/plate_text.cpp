@@ -91,6 +91,15 @@ BOOST_AUTO_TEST_CASE(unknown_words_are_handed_back) {
                                   expected.end());
 }
 
+BOOST_AUTO_TEST_CASE(a_voltage_beside_a_speed_count_is_no_speed) {
+    for (const char* text : {"115 four speed", "115 3spd", "115 3 speed 1/2 hp"}) {
+        const PlateText read = read_plate(text);
+        BOOST_CHECK_MESSAGE(!read.plate.speed, text);
+        BOOST_CHECK_MESSAGE(read.plate.volts.value == std::vector<PlateVolts>{plate_volts(115)}, text);
+        BOOST_CHECK_MESSAGE(read.plate.speeds.value.has_value(), text);
+    }
+}
+
 BOOST_AUTO_TEST_CASE(labels_may_stand_in_front_of_their_values) {
     for (const char* text : {"hp 1/5 volts 208/230 rpm 1075 amps 1.4 rot CWLE ph 1 hz 60 fr 48",
                              "HP: 1/5 V: 208-230 RPM: 1075 A: 1.4 ROT: CWLE PH: 1 HZ: 60 FR: 48"}) {
