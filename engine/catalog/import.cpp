@@ -145,8 +145,10 @@ class Import {
             }
         }
         for (const TableFile& file : files_) {
-            if (file.columns == "mapped")
-                keep(file.header_fingerprint, std::string(file.table->name), map_->text);
+            if (file.columns != "mapped") continue;
+            const std::optional<RememberedMap> known = recalled(file.header_fingerprint);
+            learned_ = learned_ || !known || known->toml != map_->text;
+            keep(file.header_fingerprint, std::string(file.table->name), map_->text);
         }
     }
 
@@ -155,7 +157,7 @@ class Import {
             report_.outcome = ImportOutcome::refused;
         } else if (options_.dry_run) {
             report_.outcome = ImportOutcome::dry_run;
-        } else if (report_.digest == report_.old_digest) {
+        } else if (report_.digest == report_.old_digest && !learned_) {
             report_.outcome = ImportOutcome::unchanged;
             report_.generation = report_.old_generation;
         } else {
@@ -174,6 +176,7 @@ class Import {
     std::optional<ColumnMap> map_;
     std::vector<TableFile> files_;
     std::vector<std::string> changed_;
+    bool learned_ = false;  // a column map that the old generation does not know
 };
 
 }  // namespace

@@ -92,10 +92,10 @@ struct ImportReport {
 
 /// Reads CSV files, and every *.csv of folders, into `catalog`. A file feeds the table it is named after, up
 /// to the first dot ("offers.csv", "offers.east.csv"), or the one that a column map says. Rows that cannot be
-/// read are set aside, and so are rows of parts that were. When the new content equals the old, the catalog
-/// is left as it is ("unchanged"). Throws BadData for what concerns a whole file: unreadable, unknown or
-/// missing columns, no such table, a catalog that is damaged or is none, no room on the disk. The old
-/// generation is whole then.
+/// read are set aside, and so are rows of parts that were. When the new content equals the old and no
+/// column map is new, the catalog is left as it is ("unchanged"). Throws BadData for what concerns a whole
+/// file: unreadable, unknown or missing columns, no such table, a catalog that is damaged or is none, no room
+/// on the disk. The old generation is whole then.
 ImportReport import_catalog(const std::vector<std::filesystem::path>& paths,
                             const std::filesystem::path& catalog, const ImportOptions& options = {});
 

@@ -134,6 +134,9 @@ as_of = { from = "Stand", date = "d.m.y" }
     BOOST_TEST(report.files.front().encoding == "Windows-1252");
     BOOST_TEST(report.files.front().columns == "mapped");
 
+    // A map that is new is kept even when the content is the same.
+    BOOST_TEST((folder.import(options).outcome == ImportOutcome::unchanged));
+
     // The next list has the same header and another price: no map is given, the file has another name.
     fs::rename(folder.tables() / "preise.csv", folder.tables() / "februar.csv");
     write_file(folder.tables() / "februar.csv",

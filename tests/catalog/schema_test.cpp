@@ -254,3 +254,19 @@ BOOST_AUTO_TEST_CASE(the_dictionary_is_the_descriptors) {
 BOOST_AUTO_TEST_CASE(the_schema_in_the_program_is_the_schema_file) {
     BOOST_TEST((schema_sql() == read_file(schema_folder() / "schema.sql")));
 }
+
+BOOST_AUTO_TEST_CASE(every_schema_version_has_its_migration) {
+    int found = 0;
+    for (const auto& entry : fs::directory_iterator(schema_folder() / "migrations")) {
+        if (entry.path().extension() == ".sql") ++found;
+    }
+    BOOST_TEST(found == schema_version);
+}
+
+BOOST_AUTO_TEST_CASE(every_migration_runs_on_a_catalog) {
+    SQLite::Database db = empty_store();
+    for (const auto& entry : fs::directory_iterator(schema_folder() / "migrations")) {
+        if (entry.path().extension() == ".sql") db.exec("BEGIN; " + read_file(entry.path()) + "; COMMIT");
+    }
+    BOOST_TEST(db.execAndGet("PRAGMA user_version").getInt() == schema_version);
+}
