@@ -78,6 +78,7 @@ Window per_ton(Needs& needs) {
 }
 
 void set(CallAir& call, Window window, double times, std::string_view basis) {
+    window.low = std::min(window.low, window.high);  // a shop may have tightened one edge past the other
     call.low = window.low * times;
     call.target = std::clamp(window.target, window.low, window.high) * times;
     call.high = window.high * times;

@@ -57,6 +57,8 @@ BOOST_AUTO_TEST_CASE(a_tightened_limit_keeps_the_target_inside_the_window) {
     Limits tighter;
     BOOST_REQUIRE(tighter.tighten("cooling.high", 390, "shop") == Limits::Tightening::accepted);
     check_window(air_needs(furnace(), tighter), Call::cool_high, 1050, 1170, 1170);
+    BOOST_REQUIRE(tighter.tighten("cooling.low", 460, "shop") == Limits::Tightening::accepted);
+    check_window(air_needs(furnace(), tighter), Call::cool_high, 1170, 1170, 1170);
 }
 
 BOOST_AUTO_TEST_CASE(a_furnace_window_comes_from_output_and_rise) {
