@@ -53,8 +53,8 @@ class Chooser {
     }
 
   private:
-    std::optional<Cover> solve(const std::vector<int>& needs, const std::vector<int>& without = {}) const {
-        return solve_cover(static_cast<int>(needs.size()), cover_items(reach_.ways, needs, shelf_), without);
+    std::optional<Cover> solve(const std::vector<int>& needs) const {
+        return solve_cover(static_cast<int>(needs.size()), cover_items(reach_.ways, needs, shelf_));
     }
 
     void choose() {
@@ -114,9 +114,10 @@ class Chooser {
     }
 
     void add_runners_up(const Cover& winner) {
+        const std::vector<CoverItem> items = cover_items(reach_.ways, needs_, shelf_);
         std::vector<Cover> losers;
         for (int w : winner.items) {
-            const std::optional<Cover> cover = solve(needs_, {w});
+            const std::optional<Cover> cover = solve_cover(static_cast<int>(needs_.size()), items, {w});
             if (cover && std::find(losers.begin(), losers.end(), *cover) == losers.end())
                 losers.push_back(*cover);
         }

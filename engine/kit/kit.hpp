@@ -87,7 +87,8 @@ class KitShelf {
     struct Item {
         Part part;
         std::optional<Offer> offer;
-        bool barred = false;  // a maker the shop excludes, or no offer that its policy allows
+        bool barred = false;       // a maker the shop excludes, or no offer that its policy allows
+        std::vector<int> clashes;  // items it cannot stand beside, whichever of the two says so; ascending
     };
     const std::vector<Item>& items() const { return items_; }  // ascending id
     /// Indices of the items that have a row for this cure, ascending.

@@ -19,12 +19,6 @@ Verdict best_row(const Part& part, const Remedy& remedy, const Limits& limits) {
     return best;
 }
 
-/// `a` says that it cannot stand beside `b`.
-bool excludes(const KitShelf::Item& a, const KitShelf::Item& b) {
-    const std::vector<std::string>& list = a.part.accessory->excludes;
-    return std::find(list.begin(), list.end(), b.part.id) != list.end();
-}
-
 /// Together the two bushings go from the shaft to the bore.
 bool is_chain(const KitShelf::Item& inner, const KitShelf::Item& outer, const Remedy& wanted,
               const Limits& limits) {
@@ -132,8 +126,9 @@ class Reacher {
         }
         for (int inner : bushings) {
             for (int outer : bushings) {
-                const bool apart = inner == outer || excludes(item(inner), item(outer)) ||
-                                   excludes(item(outer), item(inner));
+                const std::vector<int>& clashes = item(inner).clashes;
+                const bool apart =
+                    inner == outer || std::binary_search(clashes.begin(), clashes.end(), outer);
                 if (!apart && is_chain(item(inner), item(outer), wanted, shelf_.limits())) {
                     found.push_back({{std::min(inner, outer), std::max(inner, outer)}, {r}});
                 }
@@ -147,14 +142,24 @@ class Reacher {
     Reach reach_;
 };
 
-/// A part is bought once, and not beside one that it excludes.
-bool clash(const Way& a, const Way& b, const KitShelf& shelf) {
-    for (int i : a.shelf) {
-        for (int j : b.shelf) {
-            if (i == j || excludes(shelf.items()[at(i)], shelf.items()[at(j)])) return true;
+/// For each way the others that hold one of its parts (a part is chosen once) or one that excludes it.
+std::vector<std::vector<int>> clashes_of(const std::vector<Way>& ways, const KitShelf& shelf) {
+    std::vector<std::vector<int>> holding(shelf.items().size());
+    for (std::size_t w = 0; w < ways.size(); ++w) {
+        for (int i : ways[w].shelf) holding[at(i)].push_back(static_cast<int>(w));
+    }
+    std::vector<std::vector<int>> found(ways.size());
+    for (std::size_t w = 0; w < ways.size(); ++w) {
+        for (int i : ways[w].shelf) {
+            for (int other : holding[at(i)]) {
+                if (at(other) != w) found[w].push_back(other);
+            }
+            for (int clash : shelf.items()[at(i)].clashes) {
+                found[w].insert(found[w].end(), holding[at(clash)].begin(), holding[at(clash)].end());
+            }
         }
     }
-    return false;
+    return found;
 }
 
 }  // namespace
@@ -169,6 +174,7 @@ std::optional<int> lead_of(const KitShelf::Item& item, const Policy& policy) {
 
 std::vector<CoverItem> cover_items(const std::vector<Way>& ways, const std::vector<int>& needs,
                                    const KitShelf& shelf) {
+    const std::vector<std::vector<int>> clashes = clashes_of(ways, shelf);
     std::vector<CoverItem> items;
     for (std::size_t w = 0; w < ways.size(); ++w) {
         CoverItem made;
@@ -184,10 +190,7 @@ std::vector<CoverItem> cover_items(const std::vector<Way>& ways, const std::vect
             made.price = made.price + (price ? CoverPrice{0, price->minor() * count} : CoverPrice{1, 0});
             made.lead = std::max(made.lead, lead_of(item, shelf.policy()).value_or(unknown_lead));
         }
-        for (std::size_t other = 0; other < ways.size(); ++other) {
-            if (other != w && clash(ways[w], ways[other], shelf))
-                made.excludes.push_back(static_cast<int>(other));
-        }
+        made.excludes = clashes[w];
         items.push_back(std::move(made));
     }
     return items;

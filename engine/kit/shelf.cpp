@@ -4,10 +4,31 @@
 
 namespace endbell {
 
+namespace {
+
+void note_clashes(std::vector<KitShelf::Item>& items) {
+    std::map<std::string, int> place;
+    for (std::size_t i = 0; i < items.size(); ++i) place.emplace(items[i].part.id, static_cast<int>(i));
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        for (const std::string& id : items[i].part.accessory->excludes) {
+            const auto other = place.find(id);
+            if (other == place.end() || other->second == static_cast<int>(i)) continue;
+            items[i].clashes.push_back(other->second);
+            items[static_cast<std::size_t>(other->second)].clashes.push_back(static_cast<int>(i));
+        }
+    }
+    for (KitShelf::Item& item : items) {
+        std::sort(item.clashes.begin(), item.clashes.end());
+        item.clashes.erase(std::unique(item.clashes.begin(), item.clashes.end()), item.clashes.end());
+    }
+}
+
+}  // namespace
+
 KitShelf::KitShelf(const Catalog& catalog, Policy policy) : catalog_(catalog), policy_(std::move(policy)) {
     const bool capped = policy_.in_stock_only || policy_.longest_lead_days;
     catalog.each_accessory([&](const Part& part) {
-        if (part.accessory) items_.push_back({part, std::nullopt, false});
+        if (part.accessory) items_.push_back({part, std::nullopt, false, {}});
     });
     for (Item& item : items_) {
         item.offer = best_offer(catalog.offers(item.part.id), policy_);
@@ -18,6 +39,7 @@ KitShelf::KitShelf(const Catalog& catalog, Policy policy) : catalog_(catalog), p
         return item.part.status != PartStatus::active && !(item.offer && item.offer->stock.value_or(0) > 0);
     };
     items_.erase(std::remove_if(items_.begin(), items_.end(), gone), items_.end());
+    note_clashes(items_);
     for (std::size_t i = 0; i < items_.size(); ++i) {
         const Item& item = items_[i];
         for (const CureRow& row : item.part.accessory->cures) {

@@ -192,6 +192,44 @@ BOOST_AUTO_TEST_CASE(a_part_no_longer_made_is_used_only_from_stock) {
     BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), c, policy())) == Ids{"B-1"});
 }
 
+BOOST_AUTO_TEST_CASE(counted_needs_cost_the_sum_of_the_cheapest_relay_for_each) {
+    // Without exclusions every counted need stands alone: count times the cheapest relay with enough poles.
+    std::uint64_t state = 7;  // a linear congruential generator: the same on every machine
+    const auto below = [&](int end) {
+        state = state * 6364136223846793005ULL + 1442695040888963407ULL;
+        return static_cast<int>((state >> 33) % static_cast<std::uint64_t>(end));
+    };
+    for (int round = 0; round < 200; ++round) {
+        PlainCatalog c;
+        std::vector<std::pair<int, std::int64_t>> relays;  // poles, price
+        for (int i = 0; i < 6; ++i) {
+            relays.emplace_back(i == 0 ? 3 : 1 + below(3), 100 * (1 + below(9)));
+            CureRow row{};
+            row.cure = Cure::isolation_relay;
+            row.coil = volt(24);
+            row.poles = relays.back().first;
+            c.parts_list.push_back(accessory("R-" + std::to_string(i), {row}));
+            c.offer_list.push_back(offer(c.parts_list.back().id, relays.back().second));
+        }
+        std::vector<Remedy> remedies;
+        std::int64_t wanted = 0;
+        for (int poles = 1; poles <= 3; ++poles) {
+            Remedy r = work(Cure::isolation_relay, "");
+            r.poles = poles;
+            r.count = 1 + below(3);
+            std::int64_t cheapest = 1'000'000;
+            for (const auto& relay : relays) {
+                if (relay.first >= poles) cheapest = std::min(cheapest, relay.second);
+            }
+            wanted += cheapest * r.count;
+            remedies.push_back(r);
+        }
+        const KitChoice kit = choose_kit(candidate(remedies), c, policy());
+        BOOST_REQUIRE(kit.complete());
+        BOOST_TEST(kit.parts_total->minor() == wanted);
+    }
+}
+
 BOOST_AUTO_TEST_CASE(relays_are_counted_and_one_relay_serves_one_remedy) {
     // Two single-pole relays and one double-pole one: 2 x 5.00 + 8.00, against 3 x 8.00 of the larger kind
     // alone.
