@@ -132,7 +132,7 @@ class Ladder {
             left = std::max(left, gather_depth(t.from));
             right = std::max(right, spread_depth(t.to));
         }
-        conductor_ = left_ + left * (box_width + gap);
+        conductor_ = left_ + (left > 0 ? gap : 0) + left * (box_width + gap);
         tap_x_ = conductor_ + gap + right * (box_width + gap);
     }
 
@@ -226,16 +226,22 @@ class Ladder {
         }
     }
 
-    /// A tree's two halves may differ in height: the conductor steps at its middle, clear of every other
-    /// line.
+    /// A lone source stands level with its tree. Of two trees that differ in height the conductor steps at
+    /// its middle, clear of every other line.
     void contacts() {
+        y_ += 8;
         for (const Trunk& trunk : trunks()) {
             const double start = y_;
-            const double left = gathered(trunk.from, conductor_);
-            const double left_end = y_;
-            y_ = start;
             const double right = spread(trunk.to, conductor_ + gap);
-            y_ = std::max(y_, left_end);
+            if (!contact_end(trunk.from)) {
+                source(trunk.from, right);
+                line(left_, conductor_ + gap, right);
+                continue;
+            }
+            const double end = y_;
+            y_ = start;
+            const double left = gathered(trunk.from, conductor_);
+            y_ = std::max(y_, end);
             const double middle = conductor_ + gap / 2;
             line(conductor_, middle, left);
             if (std::abs(left - right) > 0.5) out_.lines.push_back({middle, left, middle, right});

@@ -1,0 +1,137 @@
+// Power, earth, common, settings and the control transformer.
+#include <boost/test/unit_test.hpp>
+
+#include "engine/wiring/line_side.hpp"
+#include "tests/wiring/fixtures.hpp"
+
+using namespace fixture;
+
+namespace {
+
+const Limits limits;
+const AirPlan taps = air({{Call::circulate, 1}, {Call::cool_high, 4}});
+
+WiringPlan plan_at(double volts, Part part = five_tap_motor(TapRule::one_tap_only)) {
+    FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    job.equipment.supply = known(volt(volts));
+    return plan_wiring(job, part, taps, limits);
+}
+
+std::string setting(const WiringPlan& plan, std::string_view what) {
+    for (const Setting& s : plan.settings) {
+        if (s.what == what) return s.value;
+    }
+    return "";
+}
+
+/// Rated for 115 with its jumper in and for 230 with it out.
+Part jumpered_motor() {
+    Part part = five_tap_motor(TapRule::one_tap_only);
+    Rating low, high;
+    low.volts = plate_volts(115);
+    low.selection = VoltageSelection::jumper;
+    high.volts = plate_volts(208, 230);
+    part.motor->ratings = {low, high};
+    return part;
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_CASE(at_240_v_the_n_terminal_takes_the_second_line_conductor) {
+    // A constant-torque motor's service manual: on 208-240 V L2 lands on N, and G is earth.
+    const WiringPlan p = plan_at(240);
+    BOOST_TEST(wired(p, "L1", "motor L"));
+    BOOST_TEST(wired(p, "L2", "motor N"));
+    BOOST_TEST(wired(p, "earth", "motor G"));
+    BOOST_TEST(has(p.cautions, "both line conductors live"));
+}
+
+BOOST_AUTO_TEST_CASE(at_120_v_the_n_terminal_takes_the_neutral) {
+    const WiringPlan p = plan_at(120);
+    BOOST_TEST(wired(p, "N", "motor N"));
+    BOOST_TEST(!has(p.cautions, "both line conductors live"));
+}
+
+BOOST_AUTO_TEST_CASE(the_thermostat_g_never_lands_on_earth_g) {
+    const WiringPlan p = plan_at(240);
+    BOOST_TEST(!wired(p, "G", "motor G"));
+    BOOST_TEST(has(p.cautions, "earth G is not fan G"));
+}
+
+BOOST_AUTO_TEST_CASE(common_comes_from_the_transformer_of_the_calls) {
+    BOOST_TEST(wired(plan_at(240), "C", "motor C"));
+    BOOST_TEST(has(plan_at(240).cautions, "common from the same transformer"));
+}
+
+BOOST_AUTO_TEST_CASE(terminals_missing_from_the_catalog_are_named_and_not_guessed) {
+    Part part = five_tap_motor(TapRule::one_tap_only);
+    part.motor->terminals.clear();
+    const WiringPlan p = plan_at(240, part);
+    BOOST_TEST(p.possible);
+    for (const char* key :
+         {"terminals.line", "terminals.second line", "terminals.earth", "terminals.common"}) {
+        BOOST_TEST((std::find(p.lacking.begin(), p.lacking.end(), key) != p.lacking.end()));
+    }
+    for (const Wire& w : p.wires) BOOST_TEST(w.to.rfind("motor ", 0) != 0u);
+}
+
+BOOST_AUTO_TEST_CASE(the_jumper_comes_out_above_150_v_and_goes_in_at_115) {
+    // The jumper doubles the rectified line: left in at 240 V it destroys the module.
+    BOOST_TEST(setting(plan_at(230, jumpered_motor()), "jumper") == "removed");
+    BOOST_TEST(setting(plan_at(115, jumpered_motor()), "jumper") == "set for 115 V");
+}
+
+BOOST_AUTO_TEST_CASE(an_electronic_motor_must_not_see_the_old_capacitor) {
+    FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    job.plate.family = known(Family::capacitor_run);
+    const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
+    BOOST_TEST(setting(p, "capacitor") == "removed");
+    BOOST_TEST(has(p.checks, "discharge the capacitor"));
+}
+
+BOOST_AUTO_TEST_CASE(an_unknown_supply_is_lacking_and_no_conductor_is_chosen) {
+    FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    job.equipment.supply = {};
+    const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
+    BOOST_TEST((std::find(p.lacking.begin(), p.lacking.end(), "equipment.supply") != p.lacking.end()));
+    for (const Wire& w : p.wires) BOOST_TEST(w.to != "motor N");
+}
+
+BOOST_AUTO_TEST_CASE(the_transformer_carries_relays_and_tap_within_80_percent) {
+    // 40 VA rated; 21.6 VA there (0.9 A at 24 V). One relay at 6 VA and one tap at 0.02 A x 24 V = 0.48 VA:
+    // 28.08 VA, 70.2 %.
+    FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    job.controls.transformer = known(volt_ampere(40));
+    job.controls.transformer_load = known(volt_ampere(21.6));
+    const ControlPower power = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power;
+    BOOST_TEST(power.added.in(volt_ampere) == 6.48, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(*power.share == 0.702, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(power.judgement == "within plan");
+    BOOST_TEST(*power.class2);
+}
+
+BOOST_AUTO_TEST_CASE(a_20_va_transformer_is_overloaded_by_the_same_loads) {
+    // 21.6 VA alone is 108 % of 20 VA.
+    FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    job.controls.transformer = known(volt_ampere(20));
+    job.controls.transformer_load = known(volt_ampere(21.6));
+    const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
+    BOOST_TEST(p.power.judgement == "over rating");
+    BOOST_TEST(has(p.cautions, "transformer overloaded"));
+}
+
+BOOST_AUTO_TEST_CASE(class_2_ends_at_100_va) {
+    // 75 VA at 24 V is 3.125 A and class 2; 150 VA is not.
+    FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    job.controls.transformer = known(volt_ampere(75));
+    BOOST_TEST(*plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power.class2);
+    BOOST_TEST(secondary_amps(volt_ampere(75), 24) == 3.125, boost::test_tools::tolerance(1e-9));
+    job.controls.transformer = known(volt_ampere(150));
+    BOOST_TEST(!*plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power.class2);
+}
+
+BOOST_AUTO_TEST_CASE(fifty_feet_of_18_awg_lose_little) {
+    // 0.9 A over 50 ft one way at 6.385 ohm per 1000 ft: 0.9 x 2 x 50 x 0.006385 = 0.57465 V.
+    BOOST_TEST(control_drop(0.9, 50, limits.value("wire.control")) == 0.57465,
+               boost::test_tools::tolerance(1e-9));
+}
