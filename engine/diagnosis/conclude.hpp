@@ -33,6 +33,9 @@ std::vector<std::string_view> needed_tests(const FailedUnit& job);
 /// Every reading that the conclusion still lacks, in the order in which to take them.
 std::vector<MissingReading> missing_readings(const FailedUnit& job, const Rows& rows);
 
+/// The reading of one key once more, because it contradicts another.
+MissingReading read_again(const std::string& job_key);
+
 /// Readings that cannot all be true: the job keys of each contradiction.
 using Contradiction = std::vector<std::string>;
 std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Limits& limits);

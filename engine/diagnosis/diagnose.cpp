@@ -31,22 +31,23 @@ bool takes_part(const std::vector<Contradiction>& contradictions, std::string_vi
     });
 }
 
-/// A contradiction is settled by reading again whatever takes part in it; that comes first.
-std::vector<MissingReading> read_again(const std::vector<Contradiction>& contradictions,
-                                       std::vector<MissingReading> others) {
-    constexpr int look_again = 60;  // seconds; common practice
-    std::vector<MissingReading> missing;
+/// A contradiction is settled by reading again whatever takes part in it: that comes first, but never so that
+/// the power is on again after the lockout.
+std::vector<MissingReading> to_take(const std::vector<Contradiction>& contradictions,
+                                    const std::vector<MissingReading>& lacking) {
+    std::vector<MissingReading> all;
     const auto add = [&](MissingReading reading) {
-        for (const MissingReading& known : missing) {
+        for (const MissingReading& known : all) {
             if (known.job_key == reading.job_key) return;
         }
-        missing.push_back(std::move(reading));
+        all.push_back(std::move(reading));
     };
     for (const Contradiction& keys : contradictions) {
-        for (const std::string& key : keys) add({key, "read again", look_again, true});
+        for (const std::string& key : keys) add(read_again(key));
     }
-    for (MissingReading& other : others) add(std::move(other));
-    return missing;
+    for (const MissingReading& reading : lacking) add(reading);
+    std::stable_partition(all.begin(), all.end(), [](const MissingReading& m) { return !m.power_off; });
+    return all;
 }
 
 void mark_carrying(const Conclusion& conclusion, Rows& rows) {
@@ -77,7 +78,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Limits& limits) {
     result.causes = causes_in(job, rows, limits);
     for (const Contradiction& keys : contradictions) result.contradictions.push_back(joined(keys, " and "));
     if (result.fault == Fault::not_shown)
-        result.missing = read_again(contradictions, missing_readings(job, rows));
+        result.missing = to_take(contradictions, missing_readings(job, rows));
     result.evidence = std::move(rows);
     return result;
 }

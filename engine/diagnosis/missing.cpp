@@ -105,6 +105,13 @@ std::vector<std::string_view> needed_tests(const FailedUnit& job) {
     return needed;
 }
 
+MissingReading read_again(const std::string& job_key) {
+    for (const Stop& stop : round_trip) {
+        if (stop.job_key == job_key) return {job_key, "read again", stop.seconds, stop.power_off};
+    }
+    return {job_key, "read again", 60, false};  // of a running motor or from a plate: nothing is opened
+}
+
 std::vector<MissingReading> missing_readings(const FailedUnit& job, const Rows& rows) {
     const auto needed = needed_tests(job);
     std::vector<MissingReading> missing;

@@ -72,6 +72,9 @@ BOOST_AUTO_TEST_CASE(every_diagnosis_is_either_carried_or_lacks_something) {
         BOOST_TEST_CONTEXT("job " << i << ": " << told(d)) {
             if (d.fault == Fault::not_shown) {
                 BOOST_TEST(!d.missing.empty());
+                // Nobody unlocks the power again for a reading that could have been taken before.
+                BOOST_TEST(std::is_partitioned(d.missing.begin(), d.missing.end(),
+                                               [](const MissingReading& m) { return !m.power_off; }));
                 BOOST_TEST(carried_by(d).empty());
                 BOOST_TEST(d.source.empty());
             } else {
