@@ -80,6 +80,23 @@ bool asks_for(const Candidate& c, const std::string& key) {
     });
 }
 
+struct Outlook {
+    Verdict verdict = Verdict::fits;
+    int open = 0;  // open findings
+};
+
+/// As `examine`, but it stops at the first finding that ends the part and keeps none.
+Outlook outlook(const Question& q, const Part& part) {
+    Outlook o;
+    for (const Rule& rule : rules()) {
+        const Verdict v = rule.check(q, part).verdict;
+        o.verdict = std::max(o.verdict, v);
+        if (v == Verdict::not_shown) ++o.open;
+        if (v == Verdict::does_not_fit) break;
+    }
+    return o;
+}
+
 /// One answer tried on every candidate: what it leaves, and how much it settles.
 double settle(const Question& q, const PossibleAnswer& answer,
               const std::vector<const Candidate*>& candidates, AnswerLeaves& leaves) {
@@ -88,14 +105,14 @@ double settle(const Question& q, const PossibleAnswer& answer,
     const Question then{trial.job, trial.diagnosis, q.limits};
     double settled = 0;
     for (const Candidate* c : candidates) {
-        const Candidate after = examine(then, c->part);
+        const Outlook after = outlook(then, c->part);
         if (after.verdict != Verdict::does_not_fit) ++leaves.living;
         if (after.verdict < Verdict::not_shown) ++leaves.shown;
         if (after.verdict != Verdict::not_shown) {
             settled += 1;
         } else {
             const int before = open_findings(*c);
-            settled += progress * std::max(0, before - open_findings(after)) / before;
+            settled += progress * std::max(0, before - after.open) / before;
         }
     }
     return settled;

@@ -89,6 +89,7 @@ std::vector<Rating> ratings_of(const Part& part) {
 }
 
 std::optional<Rating> rating_in_use(const Question& q, const Part& part) {
+    if (part.motor && part.motor->ratings.size() == 1) return part.motor->ratings.front();
     const std::vector<Rating> all = ratings_of(part);
     const Supply supply = supply_of(q);
     const auto power = old_power(q.job);
@@ -114,6 +115,24 @@ std::optional<Rating> rating_in_use(const Question& q, const Part& part) {
                                        [&](const Rating& a, const Rating& b) { return rank(a) < rank(b); });
     if (best == all.end()) return std::nullopt;
     return *best;
+}
+
+std::optional<Power> power_in_use(const Question& q, const Part& part) {
+    const auto rating = rating_in_use(q, part);
+    if (!rating) return std::nullopt;
+    return rating->power;
+}
+
+std::optional<Current> amps_in_use(const Question& q, const Part& part) {
+    const auto rating = rating_in_use(q, part);
+    if (!rating) return std::nullopt;
+    return rating->amps;
+}
+
+std::optional<Speed> speed_in_use(const Question& q, const Part& part) {
+    const auto rating = rating_in_use(q, part);
+    if (!rating) return std::nullopt;
+    return rating->speed;
 }
 
 }  // namespace endbell

@@ -33,4 +33,9 @@ std::vector<Rating> ratings_of(const Part& part);
 /// larger, else the largest below; then the nearest speed; then the first. Empty when there are no ratings.
 std::optional<Rating> rating_in_use(const Question& question, const Part& part);
 
+/// What that rating says, where it says it.
+std::optional<Power> power_in_use(const Question& question, const Part& part);
+std::optional<Current> amps_in_use(const Question& question, const Part& part);
+std::optional<Speed> speed_in_use(const Question& question, const Part& part);
+
 }  // namespace endbell

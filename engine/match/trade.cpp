@@ -70,23 +70,28 @@ std::optional<Power> old_power(const FailedUnit& job) {
     return *std::max_element(listed->begin(), listed->end());
 }
 
-std::optional<SignalClass> signal_given(const FailedUnit& job) {
-    if (const auto stated = said(job.plate.signal)) return stated;
+Signal signal_of(std::optional<SignalClass> stated, std::optional<Family> family) {
+    const auto built = family ? signal_by_construction(*family) : std::nullopt;
+    if (stated && built && *stated != *built) return {std::nullopt, true};
+    return {stated ? stated : built, false};
+}
+
+Signal signal_given(const FailedUnit& job) {
     const auto family = said(job.plate.family);
-    if (!family) return std::nullopt;
-    if (is_induction(*family)) return signal_by_construction(*family);
+    const Signal plate = signal_of(said(job.plate.signal), family);
+    if (plate.value || plate.disagree || family != Family::constant_torque) return plate;
     const auto from = said(job.controls.source);
-    if (*family != Family::constant_torque || !from) return std::nullopt;
+    if (!from) return {};
     switch (*from) {
         case ControlSource::thermostat:
         case ControlSource::board_24v:
-            return SignalClass::control_24v;
+            return {SignalClass::control_24v, false};
         case ControlSource::board_line:
-            return SignalClass::line_signal;
+            return {SignalClass::line_signal, false};
         case ControlSource::pulse_or_serial:
-            return std::nullopt;
+            return {};
     }
-    return std::nullopt;
+    return {};
 }
 
 }  // namespace endbell

@@ -40,8 +40,15 @@ double cube_law(Speed from, Speed to);
 /// The largest power of the old plate.
 std::optional<Power> old_power(const FailedUnit& job);
 
-/// The signal that the equipment gives the motor today.
-std::optional<SignalClass> signal_given(const FailedUnit& job);
+/// The signal that the equipment gives the motor today. `disagree`: the plate states one that its family
+/// cannot take.
+struct Signal {
+    std::optional<SignalClass> value;
+    bool disagree = false;
+};
+Signal signal_given(const FailedUnit& job);
+/// A stated signal beside what the family takes by construction.
+Signal signal_of(std::optional<SignalClass> stated, std::optional<Family> family);
 
 /// Comparisons at a limit include the limit; this much is the rounding of binary fractions.
 inline constexpr double rounding = 1e-9;

@@ -16,6 +16,7 @@ BOOST_AUTO_TEST_CASE(the_fan_amps_of_the_equipment_plate_bind) {
 BOOST_AUTO_TEST_CASE(the_old_motor_only_warns) {
     World w = blower();
     SAYS(w("full-load-current"), Verdict::fits, "no more than the old motor");
+    BOOST_TEST(w("full-load-current").caution);  // the equipment plate was not read
     w.job.plate.current = known(ampere(5.5));
     SAYS(w("full-load-current"), Verdict::fits, "more than the old motor");
     BOOST_TEST(w("full-load-current").caution);

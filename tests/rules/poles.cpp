@@ -38,6 +38,7 @@ BOOST_AUTO_TEST_CASE(poles_follow_from_the_plate_speed) {
         World w = blower();
         w.job.plate.speed = known(rpm(speed));
         w.motor().poles = poles;
+        w.motor().ratings.at(0).speed.reset();
         SAYS(w("poles"), Verdict::fits, "same poles");
     }
 }
@@ -59,6 +60,12 @@ BOOST_AUTO_TEST_CASE(fifty_hertz_has_its_own_speeds) {
     w.job.plate.speed = known(rpm(950));
     w.job.plate.frequency = known(hertz(50));
     SAYS(w("poles"), Verdict::fits, "same poles");
+}
+
+BOOST_AUTO_TEST_CASE(a_part_that_contradicts_its_own_speed_is_not_shown) {
+    World w = blower();
+    w.motor().poles = 8;  // beside a rated 1075 rpm
+    SAYS(w("poles"), Verdict::not_shown, "part disagrees with itself");
 }
 
 BOOST_AUTO_TEST_CASE(unknown_poles_ask) {

@@ -87,6 +87,14 @@ BOOST_AUTO_TEST_CASE(line_signal_leads_take_the_old_speed_leads) {
     SAYS(w("signal-class"), Verdict::fits_with_changes, "line signal from the speed leads");
 }
 
+BOOST_AUTO_TEST_CASE(a_signal_that_the_family_cannot_take_proves_nothing) {
+    World w = blower();
+    w.motor().signal = SignalClass::control_24v;  // on a capacitor-run motor
+    SAYS(w("signal-class"), Verdict::not_shown, "part disagrees with itself");
+    w.job.plate.signal = known(SignalClass::control_24v);
+    SAYS(w("signal-class"), Verdict::not_shown, "plate disagrees with itself");
+}
+
 BOOST_AUTO_TEST_CASE(a_silent_electronic_part_is_not_shown) {
     World w = five_taps();
     w.motor().signal.reset();

@@ -46,6 +46,8 @@ BOOST_AUTO_TEST_CASE(an_electronic_motor_minds_only_its_speed_limit) {
     SAYS(w("speed"), Verdict::fits, "within its speed limit");
     w.motor().speed_limit = rpm(1000);
     SAYS(w("speed"), Verdict::does_not_fit, "above its speed limit");
+    w.job.plate.speed = {};
+    SAYS(w("speed"), Verdict::fits, "not stated");
     SAYS(inducer()("speed"), Verdict::fits, "specified assembly");
 }
 

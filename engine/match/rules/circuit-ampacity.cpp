@@ -15,8 +15,7 @@ Finding judge(const Question& q, const Part& part) {
     const auto plate = said(q.job.equipment.minimum_circuit_ampacity);
     const auto compressor = said(q.job.equipment.compressor_amps);
     if (!plate || !compressor) return not_concerned(id);
-    const auto rating = rating_in_use(q, part);
-    const auto fan = rating ? rating->amps : std::nullopt;
+    const auto fan = amps_in_use(q, part);
     Answer say(id, "nec-440.33", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
     if (!fan) return say.ask("part does not say", {"motor_ratings.amps"});
     const double factor = q.limits.value("current.circuit");

@@ -26,7 +26,8 @@ Finding judge_transformer(const Question& q, Answer say) {
     const double share = total / *rated;
     const double plan = q.limits.value("transformer.plan");
     say.computed(total).limit(q.limits, "transformer.plan", *rated * plan);
-    if (share > 1 + rounding) return say.changes("transformer overloaded", {transformer_for(total, q.limits)});
+    if (share > 1 + rounding)
+        return say.changes("transformer overloaded", {transformer_for(total, q.limits)});
     if (share > plan + rounding) return say.caution("transformer nearly full");
     return say.fits("common present");
 }
@@ -35,7 +36,7 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
     const Answer say(id, "va-budget", wanted(q.job.controls.common_present),
                      {std::string(word(SignalClass::control_24v)), Origin::catalog});
-    if (signal_given(q.job) == SignalClass::control_24v) return say.fits("already 24 V");
+    if (signal_given(q.job).value == SignalClass::control_24v) return say.fits("already 24 V");
     const auto common = said(q.job.controls.common_present);
     if (!common) return say.ask("common not stated", {"controls.common_present"});
     if (!*common) return say.changes("no common", {transformer_for(tap_load(q.limits), q.limits)});

@@ -6,11 +6,11 @@ namespace {
 
 constexpr std::string_view id = "full-load-current";
 
-// The equipment plate's fan amps bind (NEC 430.6(A)(1) exception); the old motor's plate only warns.
+// The equipment plate's fan amps bind (NEC 430.6(A)(1) exception); without it the old motor's is the measure,
+// and it is said.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto rating = rating_in_use(q, part);
-    const auto now = rating ? rating->amps : std::nullopt;
+    const auto now = amps_in_use(q, part);
     const auto allowed = said(q.job.equipment.fan_amps);
     const auto was = said(q.job.plate.current);
     Answer say(id, "nec-430.6", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
@@ -24,7 +24,7 @@ Finding judge(const Question& q, const Part& part) {
     }
     if (!was || !now) return say.not_stated("equipment.fan_amps");
     if (now->in(ampere) > was->in(ampere) + rounding) return say.caution("more than the old motor");
-    return say.fits("no more than the old motor");
+    return say.caution("no more than the old motor");
 }
 
 }  // namespace

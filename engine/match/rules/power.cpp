@@ -59,8 +59,7 @@ Finding judge_larger(const Question& q, const Part& part, Power was, Power now, 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor && !part.module) return not_concerned(id);
     const auto was = old_power(q.job);
-    const auto rating = rating_in_use(q, part);
-    const auto now = rating ? rating->power : std::nullopt;
+    const auto now = power_in_use(q, part);
     const Fact want = was ? Fact{*was, q.job.plate.power.origin} : Fact{};
     Answer say(id, "common-practice", want, offered(now));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");

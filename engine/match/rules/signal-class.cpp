@@ -42,7 +42,8 @@ Finding retrofit_to_taps(const Question& q, const Motor& motor, const Answer& sa
     const bool run_signal = has_run_signal(motor);
     if (*from == ControlSource::board_line) {
         if (run_signal) return say.changes("board keeps the run signal", {remedy(Cure::lead_parking)});
-        return say.changes("line to 24 V by relay", {line_relay(q, SignalClass::switched_line), remedy(Cure::lead_parking)});
+        return say.changes("line to 24 V by relay",
+                           {line_relay(q, SignalClass::switched_line), remedy(Cure::lead_parking)});
     }
     const auto heat = said(q.job.controls.heat);
     if (!heat) return say.ask("heat not stated", {"controls.heat"});
@@ -54,13 +55,17 @@ Finding retrofit_to_taps(const Question& q, const Motor& motor, const Answer& sa
 }
 
 Finding judge_motor(const Question& q, const Part& part) {
-    auto needs = part.motor->signal;
-    if (!needs && part.motor->family) needs = signal_by_construction(*part.motor->family);
-    const auto given = signal_given(q.job);
+    const Signal offer = signal_of(part.motor->signal, part.motor->family);
+    const Signal job = signal_given(q.job);
+    const auto needs = offer.value;
+    const auto given = job.value;
     const Fact want = given ? Fact{as_value(*given), Origin::job} : Fact{};
     Answer say(id, "common-practice", want, offered(needs));
-    if (specified_assembly(q.job, part) && given && !needs)
+    if (job.disagree) return say.ask("plate disagrees with itself", {"plate.signal", "plate.family"});
+    if (offer.disagree) return say.ask("part disagrees with itself", {"motors.signal", "motors.family"});
+    if (specified_assembly(q.job, part) && given && !needs) {
         return say.from("inducer").fits("specified assembly");
+    }
     if (!given) return say.ask("signal not stated", {"plate.signal"});
     if (!needs) return say.ask("part does not say", {"motors.signal"});
     if (*given == *needs) return say.fits("same signal");
@@ -78,7 +83,7 @@ Finding judge_motor(const Question& q, const Part& part) {
 }
 
 Finding judge_module(const Question& q, const Part& part) {
-    const auto given = signal_given(q.job);
+    const auto given = signal_given(q.job).value;
     const Answer say(id, "program", wanted(q.job.plate.signal), offered(part.module->signal));
     if (!given) return say.ask("signal not stated", {"plate.signal"});
     if (!part.module->signal) return say.ask("part does not say", {"modules.signal"});

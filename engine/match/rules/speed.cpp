@@ -10,8 +10,9 @@ constexpr std::string_view id = "speed";
 Finding judge_electronic(const Question& q, const Part& part) {
     const auto top = part.motor->speed_limit;
     const auto was = said(q.job.plate.speed);
-    if (!top || !was) return not_concerned(id);
+    if (!top) return not_concerned(id);
     const Answer say(id, "physics", wanted(q.job.plate.speed), offered(top));
+    if (!was) return say.not_stated("plate.speed");
     if (*was > *top) return say.fails("above its speed limit");
     return say.fits("within its speed limit");
 }
@@ -21,8 +22,7 @@ Finding judge(const Question& q, const Part& part) {
     if (part.motor->family && is_electronic(*part.motor->family)) return judge_electronic(q, part);
     const auto family = said(q.job.plate.family);
     if (family && is_electronic(*family)) return not_concerned(id);
-    const auto rating = rating_in_use(q, part);
-    const auto now = rating ? rating->speed : std::nullopt;
+    const auto now = speed_in_use(q, part);
     const auto was = said(q.job.plate.speed);
     Answer say(id, "common-practice", wanted(q.job.plate.speed), offered(now));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
