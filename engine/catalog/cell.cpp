@@ -124,11 +124,8 @@ Cell zero_is_unknown(Cell cell) {
     return cell;
 }
 
-constexpr std::size_t longest_text = 4000;
-
-}  // namespace
-
-std::string cleaned(std::string_view text) {
+/// No-break spaces, wide and narrow, as blanks.
+std::string with_plain_blanks(std::string_view text) {
     std::string plain;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const bool no_break = text.substr(i, 2) == "\xc2\xa0";
@@ -136,6 +133,16 @@ std::string cleaned(std::string_view text) {
         plain += no_break || narrow ? ' ' : text[i];
         i += no_break ? 1 : narrow ? 2 : 0;
     }
+    return plain;
+}
+
+constexpr std::size_t longest_text = 4000;
+
+}  // namespace
+
+std::string cleaned(std::string_view text) {
+    std::string plain(text);
+    if (text.find_first_of("\xc2\xe2") != std::string_view::npos) plain = with_plain_blanks(text);
     std::string_view inner = trimmed(plain);
     if (inner.size() >= 3 && inner.substr(0, 2) == "=\"" && inner.back() == '"') {
         inner = trimmed(inner.substr(2, inner.size() - 3));

@@ -50,6 +50,7 @@ struct Loader::Target {
         : insert(db, insert_into(table)), kind(db, "SELECT kind FROM parts WHERE part_id = ?") {}
     SQLite::Statement insert;
     SQLite::Statement kind;
+    ReadCells cells;
 };
 
 Loader::Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& options, ImportReport& report)
@@ -109,7 +110,7 @@ void Loader::load_row(const TableFile& file, const CsvRow& row, Target& target,
             {{file.path.string(), row.line, 0}, "row", row.bytes.substr(0, 80), row.damage, "mend the line"});
         return;
     }
-    const std::vector<Stored> values = read_values(file, row, problems);
+    const std::vector<Stored> values = read_values(file, row, target.cells, problems);
     if (!problems.empty()) return;
     check_kind(file, row, values, target, problems);
     if (!problems.empty()) return;

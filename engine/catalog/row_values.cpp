@@ -119,7 +119,22 @@ Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view co
     return problem;
 }
 
-std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, std::vector<Problem>& problems) {
+Cell ReadCells::read(const TableFile& file, std::size_t column, const CsvRow& row) {
+    const Feed& feed = file.feeds[column];
+    if (!feed.present) return {};
+    const std::string raw = feed.source.from.empty() ? std::string() : row.cells[feed.cell];
+    known_.resize(file.feeds.size());
+    auto& known = known_[column];
+    if (const auto found = known.find(raw); found != known.end()) return found->second;
+    const std::string text = cleaned(translated(feed.source, raw));
+    Cell cell = says_nothing(text) ? Cell{} : file.table->columns[column].read(text);
+    if (known.size() >= most_known) known.clear();
+    if (raw.size() <= longest_known) known.emplace(raw, cell);
+    return cell;
+}
+
+std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCells& cells,
+                                std::vector<Problem>& problems) {
     const std::size_t wanted = file.csv.header().cells.size();
     if (row.cells.size() < wanted || has_more_cells(file, row)) {
         problems.push_back({{file.path.string(), row.line, 0},
@@ -132,24 +147,17 @@ std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, std::v
     std::vector<Stored> values(file.table->columns.size());
     for (std::size_t i = 0; i < values.size(); ++i) {
         const Column& column = file.table->columns[i];
-        const Feed& feed = file.feeds[i];
-        std::string text;
-        if (feed.present)
-            text = cleaned(translated(feed.source, feed.source.from.empty() ? "" : row.cells[feed.cell]));
-        if (says_nothing(text)) {
-            if (column.when_empty.data() != nullptr)
-                values[i] = std::string(column.when_empty);
-            else if (column.need == Need::required) {
-                problems.push_back(
-                    problem_at(file, row, column.name, "a value: this column is required", "fill the cell"));
-            }
-            continue;
-        }
-        Cell cell = column.read(text);
-        if (!cell.is_read())
+        Cell cell = cells.read(file, i, row);
+        if (!cell.is_read()) {
             problems.push_back(problem_at(file, row, column.name, cell.expected, cell.todo));
-        else
+        } else if (!cell.is_unknown()) {
             values[i] = std::move(cell.value);
+        } else if (column.when_empty.data() != nullptr) {
+            values[i] = std::string(column.when_empty);
+        } else if (column.need == Need::required) {
+            problems.push_back(
+                problem_at(file, row, column.name, "a value: this column is required", "fill the cell"));
+        }
     }
     if (problems.empty()) RowSettler(file, row, values, problems).settle();
     return values;

@@ -1,6 +1,7 @@
 // One CSV row to the values of one table row, or to everything that is wrong with it.
 #pragma once
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "engine/base/problem.hpp"
@@ -8,9 +9,21 @@
 
 namespace endbell {
 
+/// Cells of one file that were read before: most columns say few different things. Bounded.
+class ReadCells {
+  public:
+    Cell read(const TableFile& file, std::size_t column, const CsvRow& row);
+
+  private:
+    static constexpr std::size_t most_known = 500;  // of a column
+    static constexpr std::size_t longest_known = 64;
+    std::vector<std::unordered_map<std::string, Cell>> known_;
+};
+
 /// The values in the order of the table's columns. Problems are added for every cell that cannot be read; the
 /// values mean nothing then.
-std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, std::vector<Problem>& problems);
+std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCells& cells,
+                                std::vector<Problem>& problems);
 
 /// The text that stands for a column in a row, before reading: "" when the file lacks it.
 std::string_view cell_text(const TableFile& file, const CsvRow& row, std::string_view column);
