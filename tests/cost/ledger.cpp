@@ -290,3 +290,34 @@ BOOST_AUTO_TEST_CASE(every_total_is_the_sum_of_its_lines) {
     for (const CostLine& l : option.lines) sum = sum + l.amount;
     BOOST_TEST(option.today->minor() == sum.minor());
 }
+
+BOOST_AUTO_TEST_CASE(new_equipment_stands_apart_from_a_ranking_by_the_year_that_knows_energy) {
+    FailedUnit j = job();
+    j.equipment.replacement_price = known(cents(10'000));
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    const Ledger without = ledger(j, {c});
+    BOOST_TEST(*without.cheapest_today == 1);
+    BOOST_TEST(*without.cheapest_per_year == 1);
+    c.air = air(500, 400);
+    BOOST_TEST(*ledger(j, {c}).cheapest_per_year == 0);
+}
+
+BOOST_AUTO_TEST_CASE(electricity_in_another_currency_is_a_question_and_no_energy_cost) {
+    FailedUnit j = job();
+    j.shop.electricity = known(Money(1'600, *currency("CAD")));
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    c.air = air(500, 400);
+    const Ledger l = ledger(j, {c});
+    BOOST_TEST(has(l.lacking, "shop.electricity"));
+    BOOST_TEST(!l.options.at(0).energy_cost);
+    BOOST_TEST(l.options.at(0).energy_per_year.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(a_fault_in_the_control_is_priced_as_a_control_repair) {
+    Diagnosis d;
+    d.fault = Fault::control_signal;
+    const CostOption option = ledger(job(), {}, shop(), d).options.at(0);
+    BOOST_TEST(option.way == "control repair");
+    BOOST_TEST(option.today->minor() == 18'750 + 9'500);  // 1.5 h and the trip
+    BOOST_TEST(has(option.not_counted, "control parts"));
+}

@@ -130,3 +130,17 @@ BOOST_AUTO_TEST_CASE(a_first_cost_that_comes_back_at_once_has_no_payback_and_flo
     BOOST_TEST(!discounted_payback(three, RealRate(0), 1000, 30));  // interest alone eats the saving
     BOOST_TEST(!internal_rate(Flows<Real>{{1, 2, 3}}));
 }
+
+BOOST_AUTO_TEST_CASE(every_life_names_a_source_that_exists) {
+    for (const Word<Load>& load : Words<Load>::table) {
+        for (const Word<Family>& family : Words<Family>::table) {
+            const Life& life = motor_life(load.value, family.value);
+            BOOST_TEST(!source(life.source).title.empty());
+            BOOST_TEST((life.low > 0 && life.low <= life.high));
+        }
+    }
+    for (const Life* life :
+         {&module_life(), &capacitor_life(), &equipment_life(HeatKind::gas), &equipment_life(std::nullopt)}) {
+        BOOST_TEST(!source(life->source).title.empty());
+    }
+}
