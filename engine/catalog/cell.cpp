@@ -1,17 +1,13 @@
 #include "engine/catalog/cell.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cctype>
 
 #include "engine/base/text.hpp"
-#include "engine/catalog/columns.hpp"
-#include "engine/model/limits.hpp"
+#include "engine/catalog/cell_tools.hpp"
 #include "engine/units/money.hpp"
 #include "engine/words/air.hpp"
 #include "engine/words/electrical.hpp"
 #include "engine/words/fold.hpp"
-#include "engine/words/kinds.hpp"
 #include "engine/words/number.hpp"
 #include "engine/words/plain.hpp"
 #include "engine/words/power.hpp"
@@ -22,68 +18,13 @@ namespace endbell {
 
 namespace {
 
-Cell stored(Stored value) {
-    return {std::move(value), "", ""};
-}
-Cell refused(std::string expected, std::string todo) {
-    return {{}, std::move(expected), std::move(todo)};
-}
-
-/// What came of reading a cell's text, as a cell: a question sets the row aside, an unreadable text too.
-template <class T, class Convert>
-Cell from_read(const Read<T>& read, Convert convert) {
-    if (read.failed()) return refused(read.expected, "correct the cell");
-    if (read.reading.is_open()) {
-        std::string expected = "one meaning";
-        if (!read.reading.readings.empty()) expected += ": " + joined(read.reading.readings, " or ");
-        return refused(expected, read.reading.question);
-    }
-    if (!read.reading.value) return stored({});
-    return stored(convert(*read.reading.value));
-}
+using cells::from_read;
+using cells::refused;
+using cells::stored;
 
 template <class D>
 Cell quantity(const Read<Quantity<D>>& read, Unit<D> unit) {
     return from_read(read, [unit](Quantity<D> value) { return Stored(value.in(unit)); });
-}
-
-template <class E>
-std::vector<std::string> words_of() {
-    std::vector<std::string> list;
-    for (const Word<E>& entry : Words<E>::table) list.emplace_back(entry.text);
-    return list;
-}
-
-Cell unknown_word(std::string_view text, const std::vector<std::string>& known) {
-    const std::string near = nearest(text, known);
-    return refused("one of: " + joined(known, ", "),
-                   near.empty() ? "use one of these words" : "did you mean '" + near + "'?");
-}
-
-template <class E>
-Cell one_word(std::string_view text) {
-    const Read<E> read = read_kind<E>(text);
-    if (read.failed()) return unknown_word(text, words_of<E>());
-    return from_read(read, [](E value) { return Stored(std::string(word(value))); });
-}
-
-/// Words separated by ';', each once, in the order of the enumeration: two spellings of one list are one
-/// list.
-template <class E>
-Cell word_list(std::string_view text) {
-    std::vector<E> found;
-    for (const std::string& item : split(text, ';')) {
-        if (says_nothing(trimmed(item))) continue;
-        Cell cell = one_word<E>(item);
-        if (!cell.is_read()) return cell;
-        found.push_back(*from_word<E>(std::get<std::string>(cell.value)));
-    }
-    std::vector<std::string> list;
-    for (const Word<E>& entry : Words<E>::table) {
-        if (std::find(found.begin(), found.end(), entry.value) != found.end()) list.emplace_back(entry.text);
-    }
-    if (list.empty()) return stored({});
-    return stored(joined(list, ";"));
 }
 
 Cell whole(const std::optional<Number>& number, std::string_view expected) {
@@ -217,105 +158,6 @@ Cell hours(std::string_view text) {
     if (!read) return refused("hours such as 1.25, at most three places", "correct the cell");
     before.erase(0, std::min(before.find_first_not_of('0'), before.size() - 1));
     return stored(after.empty() ? before : before + "." + after);
-}
-
-Cell terminal_function(std::string_view text) {
-    static const std::vector<std::string> known{"line",       "second line", "earth",  "common",
-                                                "run signal", "capacitor",   "jumper", "winding",
-                                                "thermistor", "park"};
-    const std::string name = folded(text);
-    if (std::find(known.begin(), known.end(), name) != known.end()) return stored(name);
-    if (name.substr(0, 4) == "tap " && all_digits(name.substr(4)) && name.size() <= 6 && name[4] != '0')
-        return stored(name);
-    std::vector<std::string> all = known;
-    all.emplace_back("tap 1");
-    return unknown_word(text, all);
-}
-
-Cell part_kind(std::string_view text) {
-    return one_word<PartKind>(text);
-}
-Cell part_status(std::string_view text) {
-    return one_word<PartStatus>(text);
-}
-Cell family(std::string_view text) {
-    return one_word<Family>(text);
-}
-Cell families(std::string_view text) {
-    return word_list<Family>(text);
-}
-Cell loads(std::string_view text) {
-    return word_list<Load>(text);
-}
-Cell positions(std::string_view text) {
-    return word_list<ShaftPosition>(text);
-}
-Cell mount(std::string_view text) {
-    return one_word<Mount>(text);
-}
-Cell enclosure(std::string_view text) {
-    return one_word<Enclosure>(text);
-}
-Cell bearing(std::string_view text) {
-    return one_word<Bearing>(text);
-}
-Cell protection(std::string_view text) {
-    return one_word<Protection>(text);
-}
-Cell signal(std::string_view text) {
-    return one_word<SignalClass>(text);
-}
-Cell tap_rule(std::string_view text) {
-    return one_word<TapRule>(text);
-}
-Cell selection(std::string_view text) {
-    return one_word<VoltageSelection>(text);
-}
-Cell cure(std::string_view text) {
-    return one_word<Cure>(text);
-}
-Cell relation(std::string_view text) {
-    return one_word<Relation>(text);
-}
-
-Cell rotation(std::string_view text) {
-    const std::string key = spelling_key(text);
-    if (key == "cw" || key == "clockwise") return stored(std::string("CW"));
-    if (key == "ccw" || key == "counterclockwise" || key == "anticlockwise" || key == "acw")
-        return stored(std::string("CCW"));
-    const Read<Rotation> read = read_rotation(text);
-    if (read.failed()) return unknown_word(text, {"CW", "CCW", "reversible", "CWSE", "CCWSE"});
-    return from_read(read, [](Rotation value) { return Stored(std::string(word(value))); });
-}
-
-Cell viewed_from(std::string_view text) {
-    const std::string key = spelling_key(text);
-    const auto is_one_of = [&](std::initializer_list<std::string_view> spellings) {
-        return std::find(spellings.begin(), spellings.end(), key) != spellings.end();
-    };
-    if (is_one_of({"shaftend", "se", "de", "driveend", "pe", "pulleyend", "ole"}))
-        return stored(std::string("shaft end"));
-    if (is_one_of({"leadend", "le", "ose", "nde", "nondriveend", "oppositeshaftend"}))
-        return stored(std::string("lead end"));
-    return unknown_word(text, {"shaft end", "lead end"});
-}
-
-Cell labour_task(std::string_view text) {
-    std::vector<std::string> known;
-    for (const std::string_view task : labour_task_words()) known.emplace_back(task);
-    const std::string name = folded(text);
-    if (std::find(known.begin(), known.end(), name) != known.end()) return stored(name);
-    return unknown_word(text, known);
-}
-
-Cell limit_id(std::string_view text) {
-    std::vector<std::string> known;
-    const Limits own;
-    for (const Limit& row : own.rows()) known.push_back(row.id);
-    if (own.has(text)) return stored(std::string(text));
-    const std::string near = nearest(text, known);
-    return refused("the name of a limit",
-                   near.empty() ? "list them with 'endbell rules'" : "did you mean '" + near + "'?");
 }
 
 Cell phase(std::string_view text) {
