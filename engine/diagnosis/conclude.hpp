@@ -21,7 +21,7 @@ bool passed(const Rows& rows, std::string_view test);
 struct Conclusion {
     Fault fault = Fault::not_shown;
     std::vector<std::string_view> stands_on;  // tests
-    std::string_view source = "";             // id of a Source
+    std::string_view source = {};             // id of a Source
 };
 
 /// The first step that holds decides; none: not shown. REQUIRES: rows of every test of this job.
