@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Whole estimates recomputed by a spreadsheet: every line, the total, the energy and the cost a year as formulas.
 
-usage: tests/outside/estimate_sheet.py BUILD_DIR [ESTIMATES]      last line: "N passed, N failed"
+usage: tests/outside/estimate_sheet.py BUILD_DIR [--full]      last line: "N passed, N failed"
 
 Needs Debian's gnumeric (ssconvert; no display). One row an estimate: its inputs in the first columns, then formulas of
 them alone. The spreadsheet's own ROUND, SUM and PMT must give the engine's amounts to the cent.
@@ -14,7 +14,7 @@ import sys
 import tempfile
 
 PROBE = os.path.join(os.path.abspath(sys.argv[1]), "tests", "probe_invoice")
-COUNT = int(sys.argv[2]) if len(sys.argv) > 2 else 500
+COUNT = 5000 if "--full" in sys.argv[2:] else 500
 
 INPUTS = ["part", "kit_a", "kit_b", "hours", "work", "rate", "pricing", "share", "trip", "diagnosis", "emergency", "parts_tax",
           "labour_tax", "core", "watts", "cool_hours", "electricity", "real", "life"]
