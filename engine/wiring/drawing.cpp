@@ -48,6 +48,10 @@ void fit_page(Drawing& drawing, double bottom) {
     drawing.height = bottom + margin;
 }
 
+bool is_coil_end(const std::string& place) {
+    return starts(place, "K") && place.find(".A") != std::string::npos;
+}
+
 class Ladder {
   public:
     explicit Ladder(const WiringPlan& plan) : plan_(plan) {}
@@ -107,9 +111,7 @@ class Ladder {
     std::vector<Trunk> trunks() const {
         std::vector<Trunk> all;
         for (const Wire& w : plan_.wires) {
-            if (!w.note_id.empty() || w.to.find(".A") != std::string::npos ||
-                w.from.find(".A") != std::string::npos)
-                continue;
+            if (!w.note_id.empty() || is_coil_end(w.to) || is_coil_end(w.from)) continue;
             const auto from = contact_end(w.from);
             const auto to = contact_end(w.to);
             const bool source = !from || (from->which == "COM" && gathers(*from));

@@ -88,10 +88,12 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
     for (const Relay& r : plan.relays) added += r.line_coil ? 0 : r.bodies * limits.value("relay.coil");
     if (!plan.line_taps) added += limits.value("tap.current") * control_volts;
     power.added = volt_ampere(added);
+    power.drop_50_ft = control_drop(added / control_volts, 50, limits.value("wire.control"));
     if (job.controls.transformer) power.rating = *job.controls.transformer;
     if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
     power.judgement = "not known";
     if (!power.rating) return power;
+    power.rated_amps = secondary_amps(*power.rating, control_volts);
     power.class2 = power.rating->in(volt_ampere) <= limits.value("class2.power") &&
                    control_volts <= limits.value("class2.volts");
     if (!power.before) return power;

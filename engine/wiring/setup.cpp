@@ -124,7 +124,7 @@ Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool u
     take_signals(job, air, source == ControlSource::thermostat || setup.gated, setup);
     setup.lacking = setup.controls.lacking;
     if (!setup.lacking.empty()) return refuse(std::move(setup), "controls not known", {});
-    if (setup.controls.signals.size() > 8)
+    if (setup.controls.signals.size() > most_signals)
         return refuse(std::move(setup), "too many signals", {"fewer terminals on the motor"});
     if (heat_would_pass_the_board(job, setup)) {
         return refuse(std::move(setup), "heat call past the board",

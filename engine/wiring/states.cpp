@@ -63,9 +63,19 @@ std::optional<Role> role_of_terminal(const Terminal& terminal) {
 /// Names the netlist keeps for itself.
 constexpr std::string_view places[] = {"R", "C", "L1", "L2", "N", "earth"};
 
-std::string output_name(const std::string& label) {
-    const bool taken = std::find(std::begin(places), std::end(places), label) != std::end(places);
-    return taken ? "board " + label : label;
+bool is_place(const std::string& label) {
+    const bool own = std::find(std::begin(places), std::end(places), label) != std::end(places);
+    const bool relay = label.size() > 1 && label[0] == 'K' && label.find('.') != std::string::npos;
+    return own || relay || label.rfind("tap ", 0) == 0 || label.rfind("motor ", 0) == 0;
+}
+
+/// A label nobody else in the netlist has: the job may give one twice, or one of the netlist's own.
+std::string signal_name(const std::string& label, const std::vector<Signal>& taken) {
+    const std::string name = is_place(label) ? "board " + label : label;
+    const auto used = std::count_if(taken.begin(), taken.end(), [&](const Signal& s) {
+        return s.name == name || s.name.rfind(name + " (", 0) == 0;
+    });
+    return used == 0 ? name : name + " (" + std::to_string(used + 1) + ")";
 }
 
 bool uses_elements(HeatKind heat) {
@@ -87,7 +97,8 @@ std::vector<Signal> thermostat_signals(const FailedUnit& job, const AirPlan& air
     if (controls.terminals) {
         for (const Terminal& t : *controls.terminals) {
             const auto role = letters_only ? role_of(std::string_view(t.name)) : role_of_terminal(t);
-            if (role) signals.push_back({t.name, *role, t.call});
+            if (role && signals.size() <= most_signals)
+                signals.push_back({signal_name(t.name, signals), *role, t.call});
         }
         if (!signals.empty()) return signals;
     }
@@ -277,8 +288,9 @@ Controls board_controls(const FailedUnit& job) {
         return controls;
     }
     for (const Terminal& t : *job.controls.terminals) {
+        if (controls.signals.size() > most_signals) break;
         const SignalSet live = 1u << controls.signals.size();
-        controls.signals.push_back({output_name(t.name), Role::output, t.call});
+        controls.signals.push_back({signal_name(t.name, controls.signals), Role::output, t.call});
         controls.demands.push_back({std::string(word(t.call)) + " (" + t.name + ")", live, {t.call}});
     }
     return controls;

@@ -12,6 +12,10 @@ namespace endbell {
 /// What a terminal means, whatever it is labelled.
 enum class Role { fan, compressor1, compressor2, heat1, heat2, emergency, dehumidify, output };
 
+/// More signals than this at one motor are refused: 2^n states are all simulated. One more is kept, to see
+/// it.
+inline constexpr std::size_t most_signals = 8;
+
 struct Signal {
     std::string name;  // as the job labels it; never one of the netlist's own places
     Role role = Role::output;

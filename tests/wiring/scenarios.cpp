@@ -375,3 +375,31 @@ BOOST_AUTO_TEST_CASE(a_module_keeps_its_plugs) {
     BOOST_TEST(p.possible);
     BOOST_TEST(p.method == "plug for plug");
 }
+
+BOOST_AUTO_TEST_CASE(a_label_given_twice_or_taken_by_the_netlist_stays_apart) {
+    FailedUnit job = blower_job(ControlSource::board_24v, HeatKind::gas);
+    job.controls.terminals = known(terminals({{"COOL", Call::cool_high},
+                                              {"COOL", Call::cool_low},
+                                              {"C", Call::heat_high},
+                                              {"tap 4", Call::circulate},
+                                              {"K1.A1", Call::heat_low}}));
+    const WiringPlan p = plan(job, five_tap_motor(TapRule::one_tap_only));
+    one_tap_in_every_row(p);
+    BOOST_TEST(p.signals ==
+               (std::vector<std::string>{"COOL", "COOL (2)", "board C", "board tap 4", "board K1.A1"}));
+}
+
+BOOST_AUTO_TEST_CASE(seven_signals_of_a_heat_pump_are_proven_and_nine_are_refused) {
+    FailedUnit job = thermostat_job(HeatKind::heat_pump, {"G", "Y1", "Y2", "W1", "W2", "E", "DH"});
+    job.controls.dehumidify = known(DehumidifyLogic::live_is_normal);
+    for (const TapRule rule : {TapRule::one_tap_only, TapRule::highest_tap_wins}) {
+        const WiringPlan p = plan(job, five_tap_motor(rule));
+        every_row_holds(p);
+        BOOST_TEST(p.truth.size() == 128u);
+    }
+    FailedUnit board = blower_job(ControlSource::board_24v, HeatKind::gas);
+    std::vector<Terminal> outputs;
+    for (int i = 0; i < 40; ++i) outputs.push_back({"OUT " + std::to_string(i), Call::cool_high});
+    board.controls.terminals = known(outputs);
+    BOOST_TEST(plan(board, five_tap_motor(TapRule::one_tap_only)).refusal == "too many signals");
+}
