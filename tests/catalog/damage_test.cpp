@@ -29,7 +29,8 @@ class Damage {
     void once(std::string& bytes, std::size_t keep) {
         if (bytes.size() <= keep + 1) return;
         const std::size_t at = keep + below(bytes.size() - keep);
-        static const std::string nasty = std::string("\"\",;\t\n\r=\0\xff\xfe\xc3\xa9\x80'+-/.\x1b", 23);
+        static constexpr char bytes_that_matter[] = "\"\",;\t\n\r=\0\xff\xfe\xc3\xa9\x80'+-/.\x1b";
+        static const std::string nasty(bytes_that_matter, sizeof bytes_that_matter - 1);
         switch (below(9)) {
             case 0:
                 bytes[at] = static_cast<char>(random_());
