@@ -546,8 +546,11 @@ Verdict shaft_length(const Pair& p) {
     if (!needed && !was && !room) return yes;
     if (!p.m->shaft_length) return open;
     const double has = p.m->shaft_length->in(inch);
-    if (needed && has < needed->in(inch)-1e-8) return no;
-    if (!needed && was && has < was->in(inch)-1e-8) return open;
+    const double least = needed ? needed->in(inch) : was ? was->in(inch) : 0;
+    if (needed && room && least > room->in(inch) + 1e-8) return open;
+    const bool fills_the_room = room && has + 1e-8 >= room->in(inch);
+    if (needed && has + 1e-8 < least) return no;
+    if (!needed && has + 1e-8 < least && !fills_the_room) return open;
     double longest = 0;
     if (needed) longest = needed->in(inch) + 0.25;
     if (was) longest = std::max(longest, was->in(inch) + 0.25);

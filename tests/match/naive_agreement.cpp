@@ -99,4 +99,24 @@ BOOST_AUTO_TEST_CASE(a_naive_matcher_agrees_on_a_hundred_thousand_pairs) {
     std::cout << "naive matcher: " << verdicts << " verdicts of " << pages().size() << " rules, all seen\n";
 }
 
+// The comparison can fail: one limit of the engine's copy made stricter is noticed.
+BOOST_AUTO_TEST_CASE(one_changed_limit_makes_them_disagree) {
+    for (const auto& [limit, value] :
+         {std::pair{"speed.match", 0.01}, {"voltage.band", 0.05}, {"body.band", 0.0}}) {
+        Dice dice(5);
+        int disagreements = 0;
+        for (int i = 0; i < 4000; ++i) {
+            World w = pair(dice);
+            w.limits.tighten(limit, value, "this test");
+            const naive::Opinion second = naive::judge(w.job, w.diagnosis, w.part);
+            for (const Finding& f : examine(Question{w.job, w.diagnosis, w.limits}, w.part).findings) {
+                disagreements += second.at(std::string(f.rule)) == f.verdict ? 0 : 1;
+            }
+        }
+        BOOST_TEST_CONTEXT(limit) {
+            BOOST_TEST(disagreements > 0);
+        }
+    }
+}
+
 }  // namespace endbell::match_tests

@@ -1,5 +1,6 @@
 // What must hold for any job and catalog.
 #include <algorithm>
+#include <map>
 #include <sstream>
 
 #include "engine/match/match.hpp"
@@ -238,6 +239,73 @@ BOOST_AUTO_TEST_CASE(a_ways_out_names_the_value_that_would_do) {
     BOOST_TEST(thick[0].parts == (std::vector<std::string>{"b"}), boost::test_tools::per_element());
     w.job.measured.bore = known(inch(0.625));
     BOOST_TEST(word(examine(ask(w), catalog.parts_list[1]).verdict) == word(thick[0].verdict));
+}
+
+namespace {
+
+/// The pair after the work or part that a remedy names. False for a remedy that leaves nothing to compare
+/// again.
+bool apply(const Remedy& remedy, std::string_view rule, World& w) {
+    Motor& m = w.motor();
+    switch (remedy.cure) {
+        case Cure::shaft_bushing:
+            m.shaft_diameter = remedy.to;
+            return true;
+        case Cure::body_ring:
+            m.body_diameter = remedy.to;
+            return true;
+        case Cure::mount_band:
+            m.mount = remedy.mount;
+            return true;
+        case Cure::mount_adapter:
+            m.mount = remedy.mount;
+            if (remedy.to) m.bolt_circle = remedy.to;
+            return true;
+        case Cure::harness:
+            m.connector = remedy.connector_from;
+            return true;
+        case Cure::shaft_cut:
+            if (rule == "double-shaft") m.double_shaft = false;
+            if (remedy.to) m.shaft_length = remedy.to;
+            return true;
+        case Cure::capacitor_removal:
+            w.job.plate.capacitor = {};
+            w.job.plate.family = known(*m.family);
+            return true;
+        case Cure::voltage_selection:
+            for (Rating& r : m.ratings) r.selection = VoltageSelection::none;
+            return true;
+        case Cure::transformer:
+            w.job.controls.common_present = known(true);
+            w.job.controls.transformer = known(*remedy.power);
+            if (!w.job.controls.transformer_load) w.job.controls.transformer_load = known(volt_ampere(0));
+            return true;
+        default:
+            return false;
+    }
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_CASE(applying_the_remedies_of_a_finding_makes_it_fit) {
+    Dice dice(6);
+    std::map<std::string_view, int> tried;
+    for (int i = 0; i < 20'000; ++i) {
+        const World w = pair(dice);
+        if (!w.part.motor) continue;
+        for (const Rule& rule : rules()) {
+            const Finding before = rule.check(ask(w), w.part);
+            if (before.verdict != Verdict::fits_with_changes || before.remedies.size() != 1) continue;
+            World after = w;
+            if (!apply(before.remedies[0], rule.id, after)) continue;
+            ++tried[word(before.remedies[0].cure)];
+            const Finding then = rule.check(ask(after), after.part);
+            BOOST_TEST_CONTEXT(i << ' ' << rule.id << ": " << before.reason << " -> " << then.reason) {
+                BOOST_TEST(word(then.verdict) == "fits");
+            }
+        }
+    }
+    BOOST_TEST(tried.size() == 9u);
 }
 
 }  // namespace endbell::match_tests

@@ -41,6 +41,23 @@ BOOST_AUTO_TEST_CASE(too_long_is_cut_where_its_maker_allows) {
     SAYS(w("shaft-length"), Verdict::fits, "long enough");
 }
 
+// An old shaft that was cut: its plate says 5 in., 4.5 in. clear. Whatever the hub needs, it had.
+BOOST_AUTO_TEST_CASE(a_room_shorter_than_the_plate_says_that_the_old_one_was_cut) {
+    World w = blower();
+    w.job.measured.shaft_room = known(inch(4.5), Origin::measured);
+    SAYS(w("shaft-length"), Verdict::fits_with_changes, "to be cut");
+    w.motor().shaft_length = inch(4.5);
+    SAYS(w("shaft-length"), Verdict::fits, "long enough");
+    w.motor().shaft_length = inch(4.4);
+    SAYS(w("shaft-length"), Verdict::not_shown, "shorter than the old");
+}
+
+BOOST_AUTO_TEST_CASE(more_needed_than_clears_is_a_wrong_reading) {
+    World w = measured(6, 6);
+    w.job.measured.shaft_room = known(inch(5.5), Origin::measured);
+    SAYS(w("shaft-length"), Verdict::not_shown, "readings disagree");
+}
+
 BOOST_AUTO_TEST_CASE(without_a_measured_room_a_quarter_inch_is_let_pass) {
     World w = blower();
     w.motor().shaft_length = inch(5.25);

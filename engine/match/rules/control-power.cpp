@@ -39,7 +39,10 @@ Finding judge(const Question& q, const Part& part) {
     if (signal_given(q.job).value == SignalClass::control_24v) return say.fits("already 24 V");
     const auto common = said(q.job.controls.common_present);
     if (!common) return say.ask("common not stated", {"controls.common_present"});
-    if (!*common) return say.changes("no common", {transformer_for(tap_load(q.limits), q.limits)});
+    if (!*common) {
+        const ApparentPower there = said(q.job.controls.transformer_load).value_or(volt_ampere(0));
+        return say.changes("no common", {transformer_for(there + tap_load(q.limits), q.limits)});
+    }
     return judge_transformer(q, say);
 }
 

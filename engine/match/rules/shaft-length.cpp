@@ -30,10 +30,15 @@ Finding judge(const Question& q, const Part& part) {
     const Reading<Length>& reading = needed ? q.job.measured.shaft_needed : q.job.plate.shaft_length;
     Answer say(id, "common-practice", wanted(reading), offered(length));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
-    const auto least = needed ? needed : old;
+    // What is needed clears, so a plate longer than the room is of a shaft that was cut.
+    auto least = needed ? needed : old;
+    if (!needed && old && room) least = std::min(*old, *room);
     if (!least && !room) return say.not_stated("measured.shaft_needed");
     if (!length) return say.ask("part does not say", {"motors.shaft_length_in"});
     const Length grain = inch(rounding);
+    if (needed && room && *room + grain < *needed) {
+        return say.ask("readings disagree", {"measured.shaft_needed", "measured.shaft_room"});
+    }
     if (least && *length + grain < *least) {
         if (needed) return say.fails("too short");
         return say.ask("shorter than the old", {"measured.shaft_needed"});
