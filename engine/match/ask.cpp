@@ -149,6 +149,17 @@ bool all_needed(const Finding& f) {
     return f.rule == "wanted-part";
 }
 
+/// Keys that some open finding asks for and for nothing else: they will be asked in any case.
+Keys unavoidable(const std::vector<const Candidate*>& candidates) {
+    Keys keys;
+    for (const Candidate* c : candidates) {
+        for (const Finding& f : c->findings) {
+            if (is_open(f) && f.asks.size() == 1) keys.insert(f.asks.front());
+        }
+    }
+    return keys;
+}
+
 /// True when every open finding that asks for `key` also asks for one that is already on the list.
 bool covered(const std::string& key, const Keys& listed, const std::vector<const Candidate*>& candidates) {
     for (const Candidate* c : candidates) {
@@ -184,9 +195,12 @@ std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& repo
     });
     std::vector<AskedReading> list;
     Keys listed;
+    const Keys asked_anyway = unavoidable(candidates);
     for (AskedReading& reading : weighed) {
-        if (covered(reading.job_key, listed, candidates)) continue;
-        listed.insert(reading.job_key);
+        const std::string& key = reading.job_key;
+        if (covered(key, listed, candidates)) continue;
+        if (asked_anyway.count(key) == 0 && covered(key, asked_anyway, candidates)) continue;
+        listed.insert(key);
         list.push_back(std::move(reading));
     }
     return list;

@@ -85,6 +85,19 @@ BOOST_AUTO_TEST_CASE(of_two_keys_that_answer_the_same_only_one_is_asked) {
     BOOST_TEST(list[0].job_key == "plate.shaft_diameter");  // the plate is quicker than the tape
 }
 
+// Whether it stands outdoors follows from what it turns, which must be asked in any case.
+BOOST_AUTO_TEST_CASE(what_follows_from_an_unavoidable_answer_is_not_asked) {
+    Shelf s;
+    s.w.job.unit.load = {};
+    s.add("a");
+    s.add("b").motor->loads = {Load::outdoor_fan};
+    const auto list = asked(s);
+    BOOST_REQUIRE(!list.empty());
+    BOOST_TEST(list[0].job_key == "unit.load");
+    BOOST_TEST((std::none_of(list.begin(), list.end(),
+                             [](const AskedReading& a) { return a.job_key == "unit.outdoors"; })));
+}
+
 BOOST_AUTO_TEST_CASE(the_readings_of_a_proof_are_all_asked) {
     Shelf s;
     s.w = module_job();
