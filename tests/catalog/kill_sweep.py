@@ -46,7 +46,7 @@ def main():
             shutil.copy(fresh, catalog)
             process = subprocess.Popen(arguments("new", catalog), stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
             # Every third kill near the end, where the swap is.
-            time.sleep(whole_time * (rng.uniform(0.9, 1.1) if i % 3 == 0 else rng.random()))
+            time.sleep(whole_time * (rng.uniform(0.8, 1.6) if i % 3 == 0 else rng.random()))
             process.send_signal(signal.SIGKILL)
             process.wait()
             check = subprocess.run([program, "catalog", "check", catalog], capture_output=True, text=True)
