@@ -96,12 +96,12 @@ auto rank_of(const Option& option, const std::optional<Money>& today, const Poli
 
 Outcome outcome_of(const Selection& s) {
     if (s.diagnosis.replace_nothing()) return Outcome::do_not_replace;
+    const auto open = [](const Candidate& c) { return c.verdict == Verdict::not_shown; };
+    const bool any_open = std::any_of(s.report.candidates.begin(), s.report.candidates.end(), open);
+    if (s.options.empty() && !any_open) return Outcome::nothing_fits;
     // Readings were taken and do not show what failed: a part bought now may be the wrong half.
     if (s.diagnosis.fault == Fault::not_shown && !s.diagnosis.nothing_measured) return Outcome::undecided;
-    if (s.pick) return Outcome::something_fits;
-    const auto open = [](const Candidate& c) { return c.verdict == Verdict::not_shown; };
-    const bool any_open = std::any_of(s.report.candidates.begin(), s.report.candidates.end(), open) || !s.options.empty();
-    return any_open ? Outcome::undecided : Outcome::nothing_fits;
+    return s.options.empty() || s.options.front().standing > Verdict::fits_with_changes ? Outcome::undecided : Outcome::something_fits;
 }
 
 std::vector<PricedCandidate> priced(const std::vector<Option>& options) {
@@ -189,10 +189,10 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
         }
     }
     rank(s, job, catalog, policy);
-    if (!s.options.empty() && s.options.front().standing <= Verdict::fits_with_changes) s.pick = 0;
     s.outcome = outcome_of(s);
+    if (s.outcome == Outcome::something_fits) s.pick = 0;
     if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question);
-    if (s.outcome != Outcome::something_fits) s.ways_out = relaxations(question, s.report);
+    if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided) s.ways_out = relaxations(question, s.report);
     return s;
 }
 

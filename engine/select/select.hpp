@@ -41,7 +41,7 @@ struct Selection {
     Diagnosis diagnosis;
     MatchReport report;
     std::vector<Option> options;   // ranked: standing, installed total, lead time, added parts, id
-    std::optional<int> pick;       // index of the option to take: one that fits, with or without changes
+    std::optional<int> pick;       // index of the option to take; only where something fits and nothing speaks against replacing
     std::vector<Option> stopped;   // pass every rule, but no wiring or no kit of this catalog completes them
     std::vector<std::string> barred;  // part ids that pass every rule and that the shop's policy excludes
     Ledger ledger;
