@@ -91,6 +91,7 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
     power.drop_50_ft = control_drop(added / control_volts, 50, limits.value("wire.control"));
     if (job.controls.transformer) power.rating = *job.controls.transformer;
     if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
+    if (added <= 0) return power;
     power.judgement = "not known";
     if (!power.rating) return power;
     power.rated_amps = secondary_amps(*power.rating, control_volts);

@@ -99,7 +99,7 @@ WiringPlan finish(const Task& task, const Circuit& circuit, std::string_view met
     WiringPlan plan;
     plan.possible = true;
     plan.method = circuit.coils.empty() ? std::string_view("direct") : method;
-    plan.condition = condition;
+    if (task.table.signals > 1) plan.condition = condition;  // one output alone meets it by itself
     plan.assumed = task.setup.controls.assumed;
     plan.tap_rule = task.setup.rule;
     plan.line_signals = task.setup.line_signals;

@@ -88,8 +88,9 @@ struct ControlPower {
     std::optional<ApparentPower> rating;
     std::optional<ApparentPower> before;
     ApparentPower added;
-    std::optional<double> share;       // of rating, with everything added; 0.8 is 80 %
-    std::string_view judgement;        // "within plan", "over plan", "over rating", "not known"
+    std::optional<double> share;  // of rating, with everything added; 0.8 is 80 %
+    std::string_view
+        judgement;  // "within plan", "over plan", "over rating", "not known"; "": nothing is added
     std::optional<bool> class2;        // the transformer can be a class 2 source
     std::optional<double> rated_amps;  // of its 24 V side
     double drop_50_ft = 0;             // V lost by what is added, over 50 ft of 18 AWG each way

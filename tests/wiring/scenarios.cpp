@@ -358,6 +358,8 @@ BOOST_AUTO_TEST_CASE(an_outdoor_fan_hangs_on_the_contactor) {
     const WiringPlan p = plan(job, part, AirPlan{});
     every_row_holds(p);
     BOOST_TEST(wired(p, "contactor T1", "tap 1"));
+    BOOST_TEST(p.condition == "");  // a single output needs no interlock
+    BOOST_TEST(p.power.judgement == "");
     BOOST_TEST(wired(p, "L2", "motor return"));
 }
 
