@@ -15,11 +15,19 @@ bool holds(const std::vector<int>& list, int i) {
     return std::find(list.begin(), list.end(), i) != list.end();
 }
 
+/// An adapter between two mounts (not two bolt circles) is made for a body: the part's own.
+Remedy with_body(Remedy remedy, const Part& part) {
+    const bool between_mounts = remedy.cure == Cure::mount_adapter && !remedy.from && !remedy.to;
+    if (between_mounts && part.motor) remedy.from = part.motor->body_diameter;
+    return remedy;
+}
+
 /// Equal remedies of several findings are one.
 std::vector<Remedy> gather_remedies(const Candidate& candidate) {
     std::vector<Remedy> remedies;
     for (const Finding& finding : candidate.findings) {
-        for (const Remedy& remedy : finding.remedies) {
+        for (const Remedy& stated : finding.remedies) {
+            const Remedy remedy = with_body(stated, candidate.part);
             if (std::find(remedies.begin(), remedies.end(), remedy) == remedies.end())
                 remedies.push_back(remedy);
         }

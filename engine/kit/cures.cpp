@@ -69,10 +69,17 @@ Verdict relay_cures(const CureRow& row, const Remedy& remedy, const std::optiona
     return worst(same_coil(row.coil, coil), at_least(row.poles, std::optional<int>(remedy.poles)));
 }
 
-/// A bolt circle that only one side states decides nothing; one that neither states is no part of it.
-Verdict same_circle(const std::optional<Length>& offered, const std::optional<Length>& wanted,
-                    double within) {
-    return !offered && !wanted ? Verdict::fits : agrees(offered, wanted, within);
+/// Between two bolt circles a remedy states both; between two mounts it states the body alone, and a row
+/// without sizes takes any body.
+Verdict adapter_cures(const CureRow& row, const Remedy& remedy, const Limits& limits) {
+    if (!remedy.mount) return Verdict::not_shown;
+    const Verdict mount = same_if_stated(row.mount, remedy.mount);
+    if (remedy.to) {
+        const double play = limits.value("bolt_circle.match");
+        return worst(mount, worst(agrees(row.from, remedy.from, play), agrees(row.to, remedy.to, play)));
+    }
+    if (row.to) return worst(mount, Verdict::not_shown);  // made for bolt circles that nobody stated
+    return worst(mount, row.from ? agrees(row.from, remedy.from, limits.value("body.band")) : Verdict::fits);
 }
 
 /// A run capacitor has the motor's own microfarads; its volts may be higher, never lower.
@@ -95,13 +102,8 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits) {
             return worst(agrees(row.from, remedy.from, body), same_if_stated(row.mount, remedy.mount));
         case Cure::body_ring:
             return worst(agrees(row.from, remedy.from, body), agrees(row.to, remedy.to, body));
-        case Cure::mount_adapter: {
-            const double play = limits.value("bolt_circle.match");
-            const Verdict circles =
-                worst(same_circle(row.from, remedy.from, play), same_circle(row.to, remedy.to, play));
-            return worst(circles,
-                         remedy.mount ? same_if_stated(row.mount, remedy.mount) : Verdict::not_shown);
-        }
+        case Cure::mount_adapter:
+            return adapter_cures(row, remedy, limits);
         case Cure::run_capacitor:
             return capacitor_cures(row, remedy);
         case Cure::isolation_relay:

@@ -110,8 +110,8 @@ KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf);
 KitChoice choose_kit(const Candidate& candidate, const Catalog& catalog, const Policy& policy);
 
 /// Does this row put the remedy right? `not_shown`: a size that decides is not stated by the row or the
-/// remedy. Sizes agree within limits shaft.bore_clearance (bushings, shields), body.band (bands, rings) and
-/// bolt_circle.match (adapters).
+/// remedy. Sizes agree within limits shaft.bore_clearance (bushings, shields), body.band (bands, rings,
+/// adapters between mounts) and bolt_circle.match (adapters between bolt circles).
 Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits);
 
 }  // namespace endbell

@@ -264,3 +264,22 @@ BOOST_AUTO_TEST_CASE(relays_are_counted_and_one_relay_serves_one_remedy) {
     BOOST_TEST(larger.parts[0].count == 3);
     BOOST_TEST(larger.parts_total->minor() == 2400);
 }
+
+BOOST_AUTO_TEST_CASE(an_adapter_between_mounts_is_judged_against_the_part_s_own_body) {
+    CureRow row{};
+    row.cure = Cure::mount_adapter;
+    row.mount = Mount::studs;
+    row.from = inch(5.6);
+    PlainCatalog c;
+    c.parts_list = {accessory("A-1", {row})};
+    c.offer_list = {offer("A-1", 1'100)};
+    Remedy other_mount = work(Cure::mount_adapter, "adapter fit");
+    other_mount.mount = Mount::studs;
+    Candidate part = candidate({other_mount});
+    part.part.motor = Motor{};
+    BOOST_TEST(choose_kit(part, c, policy()).not_shown.size() == 1);
+    part.part.motor->body_diameter = inch(5.6);
+    BOOST_TEST(ids(choose_kit(part, c, policy())) == std::vector<std::string>{"A-1"});
+    part.part.motor->body_diameter = inch(5.0);
+    BOOST_TEST(choose_kit(part, c, policy()).uncured.size() == 1);
+}

@@ -123,6 +123,21 @@ BOOST_AUTO_TEST_CASE(an_adapter_is_for_the_mount_that_the_equipment_has) {
     BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
 }
 
+BOOST_AUTO_TEST_CASE(an_adapter_made_for_one_body_is_not_for_another) {
+    CureRow row = offers_cure(Cure::mount_adapter);
+    row.mount = Mount::studs;
+    Remedy r = wants(Cure::mount_adapter);
+    r.mount = Mount::studs;
+    r.from = inch(5.6);
+    BOOST_CHECK(judged(row, r) == Verdict::fits);  // a row without sizes takes any body
+    row.from = inch(5.6);
+    BOOST_CHECK(judged(row, r) == Verdict::fits);
+    r.from = inch(5.0);
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
+    r.from.reset();
+    BOOST_CHECK(judged(row, r) == Verdict::not_shown);
+}
+
 BOOST_AUTO_TEST_CASE(a_ring_goes_from_the_body_to_the_band) {
     CureRow row = offers_cure(Cure::body_ring);
     row.from = inch(5.0);
