@@ -18,7 +18,8 @@ class Pricer {
         : job_(job), diagnosis_(diagnosis), catalog_(catalog), policy_(policy) {}
 
     Ledger run(const std::vector<PricedCandidate>& candidates) {
-        add_keeping(candidates);
+        ledger_.repairs_only = diagnosis_.replace_nothing();
+        if (ledger_.repairs_only) add_keeping(candidates);
         for (const PricedCandidate& candidate : candidates) add_candidate(candidate);
         add_equipment();
         price_cure();
@@ -34,7 +35,6 @@ class Pricer {
 
     /// The motor is not at fault: capacitor, control, or the cause alone is put right.
     void add_keeping(const std::vector<PricedCandidate>& candidates) {
-        if (!diagnosis_.replace_nothing()) return;
         CostOption option;
         Bill bill(job_, catalog_, policy_);
         std::optional<int> lead = 0;
@@ -87,14 +87,12 @@ class Pricer {
     }
 
     void add_cures(Bill& bill) const {
-        if (diagnosis_.fault == Fault::supply) bill.add_labour("supply repair");
+        std::vector<std::string> tasks = cure_tasks(diagnosis_.causes);
+        const bool supply = std::find(tasks.begin(), tasks.end(), "supply repair") != tasks.end();
+        if (diagnosis_.fault == Fault::supply && !supply) tasks.insert(tasks.begin(), "supply repair");
+        for (const std::string& task : tasks) bill.add_labour(task);
         for (const KillerCause& killer : diagnosis_.causes) {
-            const std::string_view task = cure_task(killer.cause);
-            if (task.empty()) {
-                bill.leaves_out("a cause without a price");
-            } else {
-                bill.add_labour(std::string(task));
-            }
+            if (cure_task(killer.cause).empty()) bill.leaves_out("a cause without a price");
         }
         if (diagnosis_.fault == Fault::airflow && diagnosis_.causes.empty()) bill.lacks("labour duct repair");
         bill.leaves_out("materials of the repair");
@@ -173,13 +171,9 @@ class Pricer {
 
     void price_cure() {
         Bill bill(job_, catalog_, policy_);
+        for (const std::string& task : cure_tasks(diagnosis_.causes)) bill.add_labour(task);
         for (const KillerCause& killer : diagnosis_.causes) {
-            const std::string_view task = cure_task(killer.cause);
-            if (task.empty()) {
-                ledger_.cure.causes.emplace_back(killer.cause);
-            } else {
-                bill.add_labour(std::string(task));
-            }
+            if (cure_task(killer.cause).empty()) ledger_.cure.causes.emplace_back(killer.cause);
         }
         ledger_.cure.lines = bill.lines();
         ledger_.cure.lacking = bill.lacking();
@@ -197,11 +191,25 @@ class Pricer {
         } else {
             option.not_counted.push_back("energy");
         }
+        option.causes_left = causes_left(option, diagnosis_.causes);
+        const bool fault_left = ledger_.repairs_only && !is_repair(option.way);
+        if (fault_left || !option.causes_left.empty()) option.loses.push_back("cause stays");
         if (option.today && option.way != "equipment") add_recurrence(option);
     }
 
-    /// Losing the part again costs today's total again, with the killer's own chance a year; several killers
-    /// are not independent, so the largest chance counts.
+    /// What losing the motor once more would cost: the same way again; where it was kept, the least of those
+    /// that replace it.
+    Money cost_of_losing(const CostOption& option) const {
+        std::optional<Money> least;
+        for (const CostOption& other : ledger_.options) {
+            const bool replaces = !is_repair(other.way) && other.way != "equipment";
+            if (replaces && other.today && (!least || *other.today < *least)) least = other.today;
+        }
+        return is_repair(option.way) && least ? *least : *option.today;
+    }
+
+    /// With the killer's own chance a year; several killers are not independent, so the largest chance
+    /// counts.
     void add_recurrence(CostOption& option) const {
         double uncured = 0;
         double cured = 0;
@@ -211,8 +219,9 @@ class Pricer {
         }
         if (diagnosis_.causes.empty()) return;
         const auto share = [](double hazard) { return Share{static_cast<std::int64_t>(hazard * 1e6 + 0.5)}; };
-        option.recurrence_uncured = option.today->of(share(uncured));
-        option.recurrence_cured = option.today->of(share(cured));
+        const Money lost = cost_of_losing(option);
+        option.recurrence_uncured = lost.of(share(uncured));
+        option.recurrence_cured = lost.of(share(cured));
     }
 
     const FailedUnit& job_;

@@ -57,7 +57,7 @@ struct Comparison {
 
 struct CostOption {
     std::string_view way;  // "keep and cure", "capacitor", "control repair", "module", "same motor",
-                           // "universal", "retrofit", "equipment"
+                           // "motor", "universal", "retrofit", "equipment": see ways.hpp
     std::string part_id;   // empty where no part is bought
     std::vector<CostLine> lines;
     std::optional<Money> so_far;   // the sum of the lines that are known; absent when none is
@@ -68,15 +68,16 @@ struct CostOption {
     std::optional<Money> energy_cost;  // a year, at today's price
     double life_years = 0;             // ends with the equipment where that is known to end first
     std::string life_source;           // id of a Source; lives are common practice unless it says otherwise
-    std::optional<Money>
-        recurrence_uncured;  // expected a year, while the cause that killed the last one stays
+    std::vector<std::string_view> causes_left;  // killers that this way does not cure, by their stable words
+    /// Expected a year for losing the motor again: while a killer stays, and with all of them cured.
+    std::optional<Money> recurrence_uncured;
     std::optional<Money> recurrence_cured;
-    std::optional<Money> per_year;  // equivalent annual cost over its own life
+    std::optional<Money> per_year;  // equivalent annual cost over its own life, expected recurrence in it
     std::optional<Comparison> against_cheapest;
     std::optional<int> warranty_months;
     std::vector<std::string> lacking;  // job keys, "offers PART" or "labour TASK": the questions
     std::vector<std::string_view>
-        loses;  // "constant airflow", "efficiency", "humidity control", "warranty", ...
+        loses;  // "constant airflow", "efficiency", ..., "warranty"; "cause stays": see price_options
     std::vector<std::string_view> not_counted;  // "energy", "permit", "lead time", ...
 };
 
@@ -91,6 +92,7 @@ struct CureCost {
 struct Ledger {
     std::vector<CostOption>
         options;  // keep and repair first, then the candidates in their own order, then equipment
+    bool repairs_only = false;          // the motor is not at fault: only a way that keeps it can be cheapest
     std::optional<int> cheapest_today;  // index into options; absent when no total is known
     std::optional<int>
         cheapest_per_year;  // absent too when energy is known for some options and not for others
@@ -109,6 +111,9 @@ struct PricedCandidate {
     AirPlan air;
 };
 
+/// A way that leaves a killer, or the fault itself, as it is loses "cause stays", and its cost a year carries
+/// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
+/// comparison and is never the cheapest.
 Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,
                      const std::vector<PricedCandidate>& candidates, const Catalog& catalog,
                      const Policy& policy);

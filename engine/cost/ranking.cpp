@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "engine/cost/ways.hpp"
 #include "engine/cost/yearly.hpp"
 
 namespace endbell {
@@ -29,19 +30,24 @@ std::optional<int> cheapest(Ledger& ledger, Amount amount, Counts counts) {
     return best;
 }
 
+/// Where the motor is not at fault, a way that replaces it answers nothing, however little it costs.
+bool is_answer(const Ledger& ledger, const CostOption& option) {
+    return !ledger.repairs_only || is_repair(option.way);
+}
+
 /// Costs a year with and without energy are not compared. New equipment is more than this motor: where the
 /// others' energy is known, it stands apart.
 void rank_by_year(Ledger& ledger) {
     bool some_energy = false;
     bool some_without = false;
     for (const CostOption& option : ledger.options) {
-        if (!option.per_year) continue;
+        if (!option.per_year || !is_answer(ledger, option)) continue;
         some_energy = some_energy || option.energy_cost.has_value();
         some_without = some_without || (!option.energy_cost && option.way != "equipment");
     }
     if (some_energy && some_without) return;
     ledger.cheapest_per_year = cheapest(ledger, &CostOption::per_year, [&](const CostOption& option) {
-        return option.energy_cost.has_value() || !some_energy;
+        return is_answer(ledger, option) && (option.energy_cost.has_value() || !some_energy);
     });
 }
 
@@ -62,7 +68,8 @@ void spread(Ledger& ledger, const YearTerms<K>& terms) {
 }  // namespace
 
 void put_on_years(const FailedUnit& job, Ledger& ledger) {
-    ledger.cheapest_today = cheapest(ledger, &CostOption::today, [](const CostOption&) { return true; });
+    ledger.cheapest_today = cheapest(ledger, &CostOption::today,
+                                     [&](const CostOption& option) { return is_answer(ledger, option); });
     const ShopFacts& shop = job.shop;
     if (!shop.electricity) ledger.lacking.emplace_back("shop.electricity");
     if (shop.real_discount_rate && shop.nominal_discount_rate) {

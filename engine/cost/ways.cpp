@@ -12,12 +12,55 @@ std::optional<Family> family_of(const Part& part) {
     return part.motor ? part.motor->family : std::nullopt;
 }
 
-bool same_number(const FailedUnit& job, const Candidate& candidate) {
+bool own_number(const FailedUnit& job, const Part& part) {
     if (!job.unit.old_part_number) return false;
     const std::string old = number_key(*job.unit.old_part_number);
-    if (old == number_key(candidate.part.number) || old == number_key(candidate.part.id)) return true;
+    return old == number_key(part.number) || old == number_key(part.id);
+}
+
+bool claimed_equal(const Candidate& candidate) {
     return std::any_of(candidate.claims.begin(), candidate.claims.end(),
                        [](const CrossReference& claim) { return claim.relation != Relation::replaces; });
+}
+
+template <class T>
+bool is_among(const std::optional<T>& value, const Reading<std::vector<T>>& stated) {
+    return value && stated && std::find(stated->begin(), stated->end(), *value) != stated->end();
+}
+
+/// A rating of the plate's own power and volts. What either side does not state is not equal.
+bool has_plate_rating(const FailedUnit& job, const Motor& motor) {
+    return std::any_of(motor.ratings.begin(), motor.ratings.end(), [&](const Rating& rating) {
+        return is_among(rating.power, job.plate.power) && is_among(rating.volts, job.plate.volts);
+    });
+}
+
+/// Made to stand in for many motors: several powers to choose from, or families it is meant to replace.
+/// Several voltages alone make an ordinary motor of two voltages.
+bool is_universal(const Motor& motor) {
+    if (!motor.retrofit_for.empty()) return true;
+    return std::any_of(motor.ratings.begin(), motor.ratings.end(), [&](const Rating& rating) {
+        const std::optional<Power>& first = motor.ratings.front().power;
+        return rating.power && first && *rating.power != *first;
+    });
+}
+
+bool holds(const std::vector<std::string>& list, std::string_view one) {
+    return std::find(list.begin(), list.end(), one) != list.end();
+}
+
+bool has_work(const CostOption& option, std::string_view task) {
+    return std::any_of(option.lines.begin(), option.lines.end(), [task](const CostLine& line) {
+        return line.kind == "labour" && line.subject == task;
+    });
+}
+
+bool cures_cause(const CostOption& option, std::string_view cause) {
+    const std::string_view task = cure_task(cause);
+    if (!task.empty() && has_work(option, task)) return true;
+    const bool new_motor = !is_repair(option.way) && option.way != "module";
+    if (cause == "wrong motor fitted before") return new_motor;
+    return cause == "failed capacitor" && new_motor && has_work(option, "capacitor removal");
 }
 
 bool had_constant_airflow(Family f) {
@@ -51,7 +94,15 @@ std::string_view way_of(const FailedUnit& job, const Candidate& candidate) {
     const std::optional<Family> now = family_of(candidate.part);
     const std::optional<Family> old = job.plate.family.value;
     if (old && now && *old != *now) return "retrofit";
-    return same_number(job, candidate) ? "same motor" : "universal";
+    if (own_number(job, candidate.part)) return "same motor";
+    if (!candidate.part.motor) return "motor";
+    const Motor& motor = *candidate.part.motor;
+    if (claimed_equal(candidate) && old && now && has_plate_rating(job, motor)) return "same motor";
+    return is_universal(motor) ? "universal" : "motor";
+}
+
+bool is_repair(std::string_view way) {
+    return way == "keep and cure" || way == "capacitor" || way == "control repair";
 }
 
 std::string swap_task(const FailedUnit& job, std::string_view way) {
@@ -75,7 +126,26 @@ std::string_view cure_task(std::string_view cause) {
     if (cause == "high static pressure" || cause == "too little air") return "duct repair";
     if (cause == "loaded filter") return "filter change";
     if (cause == "failed capacitor") return "capacitor swap";
+    if (cause == "low supply voltage" || cause == "high supply voltage") return "supply repair";
+    if (cause == "two taps live") return "control repair";
     return "";
+}
+
+std::vector<std::string> cure_tasks(const std::vector<KillerCause>& causes) {
+    std::vector<std::string> tasks;
+    for (const KillerCause& killer : causes) {
+        const std::string task(cure_task(killer.cause));
+        if (!task.empty() && !holds(tasks, task)) tasks.push_back(task);
+    }
+    return tasks;
+}
+
+std::vector<std::string_view> causes_left(const CostOption& option, const std::vector<KillerCause>& causes) {
+    std::vector<std::string_view> left;
+    for (const KillerCause& killer : causes) {
+        if (!cures_cause(option, killer.cause)) left.push_back(killer.cause);
+    }
+    return left;
 }
 
 }  // namespace endbell

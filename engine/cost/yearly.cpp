@@ -11,9 +11,8 @@ double minor(const std::optional<Money>& amount) {
     return amount ? static_cast<double>(amount->minor()) : 0.0;
 }
 
-/// The killer stays unless this way out is its cure.
 double recurrence(const CostOption& option) {
-    return minor(option.way == "keep and cure" ? option.recurrence_cured : option.recurrence_uncured);
+    return minor(option.causes_left.empty() ? option.recurrence_cured : option.recurrence_uncured);
 }
 
 /// What a year's energy sum is worth a year over the option's life when its price escalates; 1 when it does

@@ -15,7 +15,7 @@ BOOST_AUTO_TEST_CASE(margin_labour_trip_and_tax_on_parts_add_up_to_902_38) {
     BOOST_TEST(line(option, "tax")->minor() == 3'238);
     BOOST_REQUIRE(option.today);
     BOOST_TEST(option.today->minor() == 90'238);
-    BOOST_TEST(option.way == "universal");
+    BOOST_TEST(option.way == "motor");
     BOOST_TEST(option.lines.at(0).priced_by == "margin");
     BOOST_TEST(option.lines.at(0).cost->minor() == 18'500);
 }
@@ -152,11 +152,54 @@ BOOST_AUTO_TEST_CASE(ways_are_told_apart) {
             priced(motor("M-3", Family::constant_torque), offer("M-3", 1)), priced(module, offer("C-1", 1))});
     BOOST_REQUIRE(all.options.size() == 5);
     BOOST_TEST(all.options[0].way == "same motor");
-    BOOST_TEST(all.options[1].way == "universal");
+    BOOST_TEST(all.options[1].way == "motor");
     BOOST_TEST(all.options[2].way == "retrofit");
     BOOST_TEST(all.options[3].way == "module");
     BOOST_TEST(all.options[4].way == "equipment");
     BOOST_TEST(all.options[4].today->minor() == 400'000);
+}
+
+BOOST_AUTO_TEST_CASE(a_claimed_equal_of_the_plate_s_family_and_rating_is_the_same_motor) {
+    FailedUnit j = job();
+    j.plate.power = known(std::vector<Power>{horsepower(.5)});
+    j.plate.volts = known(std::vector<PlateVolts>{plate_volts(115)});
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 1));
+    Rating rating;
+    rating.power = horsepower(.5);
+    rating.volts = plate_volts(115);
+    c.candidate.part.motor->ratings = {rating};
+    const auto way = [&] { return ledger(j, {c}).options.at(0).way; };
+    BOOST_TEST(way() == "motor");
+    c.candidate.claims.push_back({"OLD-1", "M-1", Relation::equivalent, "maker's table"});
+    BOOST_TEST(way() == "same motor");
+    c.candidate.claims.front().relation = Relation::replaces;  // replaces says less than equal
+    BOOST_TEST(way() == "motor");
+    c.candidate.claims.front().relation = Relation::superseded_by;
+    BOOST_TEST(way() == "same motor");
+    c.candidate.part.motor->ratings.front().power = horsepower(.75);
+    BOOST_TEST(way() == "motor");
+    j.unit.old_part_number = known(std::string("M 1"));
+    BOOST_TEST(way() == "same motor");
+}
+
+BOOST_AUTO_TEST_CASE(only_a_motor_made_to_stand_in_for_many_is_universal) {
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 1));
+    Motor& m = *c.candidate.part.motor;
+    const auto way = [&] { return ledger(job(), {c}).options.at(0).way; };
+    Rating low;
+    low.power = horsepower(.25);
+    low.volts = plate_volts(115);
+    Rating other_volts = low;
+    other_volts.volts = plate_volts(208, 230);
+    m.ratings = {low, other_volts};  // two voltages: an ordinary motor
+    BOOST_TEST(way() == "motor");
+    Rating high = low;
+    high.power = horsepower(.5);
+    m.ratings = {low, high};
+    BOOST_TEST(way() == "universal");
+    m.ratings = {low};
+    m.retrofit_for = {Family::shaded_pole};
+    BOOST_TEST(way() == "universal");
 }
 
 BOOST_AUTO_TEST_CASE(energy_comes_from_each_call_s_tap_and_its_hours) {
@@ -230,6 +273,56 @@ BOOST_AUTO_TEST_CASE(a_killer_left_alone_is_expected_to_cost_the_job_again) {
     BOOST_TEST(l.options.at(0).recurrence_cured->minor() == 4'512);     // x .05 = 45.119
     BOOST_TEST(l.options.at(0).per_year->minor() == 7'559 + 10'829);
     BOOST_TEST(l.cure.total->minor() == 50'000);  // 4 h of duct repair
+}
+
+BOOST_AUTO_TEST_CASE(a_way_that_leaves_the_killer_says_so_and_a_capacitor_of_its_own_cures_a_failed_one) {
+    Diagnosis d;
+    d.fault = Fault::motor;
+    d.causes.push_back({"failed capacitor", "measured.capacitor", "common-practice", .12, .05});
+    PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
+    const CostOption left = ledger(job(), {c}, shop(), d).options.at(0);
+    BOOST_TEST(has(left.loses, "cause stays"));
+    BOOST_TEST(has(left.causes_left, "failed capacitor"));
+    c.kit.work.push_back({"capacitor swap", 500, {0}, true, "shop table"});
+    const CostOption cured = ledger(job(), {c}, shop(), d).options.at(0);
+    BOOST_TEST(!has(cured.loses, "cause stays"));
+    // 902.38 and 0.5 h at 125 = 964.88: x CRF(3 %, 15) .0837666 = 80.8247, and .05 of it 48.24
+    BOOST_TEST(cured.per_year->minor() == 12'906);
+}
+
+BOOST_AUTO_TEST_CASE(one_duct_repair_cures_all_that_a_duct_does) {
+    Diagnosis d;
+    d.fault = Fault::airflow;
+    d.causes.push_back({"high static pressure", "measured.static_total", "static-0.8", .12, .05});
+    d.causes.push_back({"too little air", "measured.rise", "common-practice", .12, .05});
+    const Ledger l = ledger(job(), {}, shop(), d);
+    BOOST_TEST(l.options.at(0).today->minor() == 50'000 + 9'500);  // 4 h once, and the trip
+    BOOST_TEST(l.cure.total->minor() == 50'000);
+}
+
+BOOST_AUTO_TEST_CASE(where_nothing_should_be_replaced_no_motor_is_the_cheapest) {
+    Diagnosis d;
+    d.fault = Fault::airflow;
+    d.causes.push_back({"high static pressure", "measured.static_total", "static-0.8", .12, .05});
+    FailedUnit j = job();
+    j.equipment.replacement_price = known(cents(10'000));
+    PlainCatalog c = shop();
+    c.labour_list.front().thousandth_hours = 100;
+    const Ledger l = ledger(j, {priced(motor("M-1"), offer("M-1", 1'000))}, c, d);
+    BOOST_REQUIRE(l.options.size() == 3);
+    BOOST_TEST(l.repairs_only);
+    BOOST_TEST(*l.cheapest_today == 0);
+    BOOST_TEST(*l.cheapest_per_year == 0);
+    BOOST_TEST(l.options[1].today->minor() == 13'425);  // 25.00, 0.1 h 12.50, trip 95.00, tax 1.75
+    BOOST_TEST(!has(l.options[0].loses, "cause stays"));
+    BOOST_TEST(has(l.options[1].loses, "cause stays"));
+    BOOST_TEST(has(l.options[2].loses, "cause stays"));
+    // The kept motor, once lost, costs that motor: .05 of 134.25 is 6.7125.
+    BOOST_TEST(l.options[0].recurrence_cured->minor() == 671);
+    BOOST_TEST(l.options[1].recurrence_uncured->minor() == 1'611);
+    // Without a total for the repair nothing is cheapest: the rest answers nothing.
+    c.labour_list.clear();
+    BOOST_TEST(!ledger(j, {priced(motor("M-1"), offer("M-1", 1'000))}, c, d).cheapest_today);
 }
 
 BOOST_AUTO_TEST_CASE(a_failed_capacitor_is_priced_as_a_capacitor_and_the_motor_stays) {

@@ -22,7 +22,7 @@ Money cents(std::int64_t minor) {
 
 CostOption option(std::int64_t today, double life, std::int64_t energy) {
     CostOption o;
-    o.way = "universal";
+    o.way = "motor";
     o.today = cents(today);
     o.life_years = life;
     o.energy_cost = cents(energy);
