@@ -5,7 +5,9 @@
 
 #include "engine/base/text.hpp"
 #include "engine/words/fold.hpp"
-#include "engine/words/spellings.hpp"
+#include "engine/words/spellings_job.hpp"
+#include "engine/words/spellings_motor.hpp"
+#include "engine/words/spellings_part.hpp"
 
 namespace endbell {
 
@@ -23,6 +25,7 @@ struct Dictionary {
         for (const OpenSpelling& spelling : open_spellings<E>())
             open.emplace(spelling_key(spelling.text), &spelling);
         std::vector<std::string> words;
+        words.reserve(Words<E>::table.size());
         for (const Word<E>& own : Words<E>::table) words.push_back("'" + std::string(own.text) + "'");
         expected = joined(words, ", ");
     }
