@@ -27,9 +27,15 @@ double plain(std::string_view text) {
     return value;
 }
 
+/// Motors of a part of a horsepower are one over these: "5/40" is two numbers.
+bool is_small_rating(int denominator) {
+    static constexpr std::array denominators{20, 25, 30, 35, 40, 50, 60, 70};
+    return std::find(denominators.begin(), denominators.end(), denominator) != denominators.end();
+}
+
 /// "1/2" and the like. A denominator that no fraction of this trade has is two numbers: "1075/3", "45/5".
 std::optional<Number> fraction_at(std::string_view text) {
-    static constexpr std::array denominators{2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 16, 20, 25, 30, 32, 40, 60, 64};
+    static constexpr std::array denominators{2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 16, 32, 64};
     const std::size_t top = digits_at(text);
     if (top == 0 || top > 2 || top >= text.size() || text[top] != '/') return std::nullopt;
     const std::size_t bottom = digits_at(text.substr(top + 1));
@@ -38,7 +44,9 @@ std::optional<Number> fraction_at(std::string_view text) {
     if (length < text.size() && (text[length] == '/' || text[length] == '.')) return std::nullopt;
     const int numerator = static_cast<int>(plain(text.substr(0, top)));
     const int denominator = static_cast<int>(plain(text.substr(top + 1, bottom)));
-    const bool usual = std::find(denominators.begin(), denominators.end(), denominator) != denominators.end();
+    const bool usual =
+        std::find(denominators.begin(), denominators.end(), denominator) != denominators.end() ||
+        (numerator == 1 && is_small_rating(denominator));
     if (!usual || numerator < 1 || numerator >= denominator) return std::nullopt;
     Number number;
     number.value = static_cast<double>(numerator) / denominator;
@@ -58,7 +66,7 @@ std::optional<Number> decimal_at(std::string_view text) {
         const std::size_t behind = digits_at(text.substr(end + 1));
         if (behind == 0) break;
         const bool thousands =
-            behind == 3 && figures.size() > 0 && (commas > 0 || (figures.size() <= 3 && figures[0] != '0'));
+            behind == 3 && !figures.empty() && (commas > 0 || (figures.size() <= 3 && figures[0] != '0'));
         if (!thousands && commas > 0) return std::nullopt;
         if (!thousands) figures += '.';
         figures += text.substr(end + 1, behind);

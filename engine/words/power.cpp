@@ -50,6 +50,27 @@ std::optional<double> spoken(const std::string& text) {
     return std::nullopt;
 }
 
+/// "3/2", "5/4 hp": a figure over a smaller one, as one rating.
+std::string without_improper_fraction(const std::string& text) {
+    const std::size_t slash = text.find('/');
+    if (slash != 1 || text.size() < 3) return text;
+    const int top = text[0] - '0';
+    const int bottom = text[2] - '0';
+    const bool more_digits = text.size() > 3 && text.find_first_of("0123456789./", 3) == 3;
+    if (more_digits || top > 9 || bottom < 2 || bottom > 4 || top <= bottom) return text;
+    return shortest(static_cast<double>(top) / bottom) + text.substr(3);
+}
+
+/// No one motor is sold for more: 1/10 to 1/2 hp is the widest replacement range (common practice).
+constexpr double widest_range = 5.01;
+
+/// A list holds ratings: in "2.5/1/4 hp" the 2.5 is none.
+bool is_standard(Power power) {
+    const double hp = power.in(horsepower);
+    return off_by(hp, nearest_standard(hp)) < 1e-9;
+}
+
+/// Watts as a standard rating, or a question.
 Read<Power> from_watts(std::string_view raw, Power shaft) {
     // A standard rating is within 2 % of its own watts (1/3 hp: 248.7 W, printed 250); other figures are as
     // likely input.
@@ -64,10 +85,10 @@ Read<Power> from_watts(std::string_view raw, Power shaft) {
 }  // namespace
 
 const std::vector<double>& power_ladder() {
-    static const std::vector<double> hp{1.0 / 60, 1.0 / 40, 1.0 / 30, 1.0 / 25, 1.0 / 20, 1.0 / 15,
-                                        1.0 / 12, 1.0 / 10, 1.0 / 8,  1.0 / 7,  1.0 / 6,  1.0 / 5,
-                                        1.0 / 4,  1.0 / 3,  2.0 / 5,  1.0 / 2,  3.0 / 4,  1.0,
-                                        1.5,      2.0,      3.0,      5.0,      7.5,      10.0};
+    static const std::vector<double> hp{1.0 / 60, 1.0 / 50, 1.0 / 40, 1.0 / 30, 1.0 / 25, 1.0 / 20, 1.0 / 15,
+                                        1.0 / 12, 1.0 / 10, 1.0 / 8,  1.0 / 7,  1.0 / 6,  1.0 / 5,  1.0 / 4,
+                                        1.0 / 3,  2.0 / 5,  1.0 / 2,  3.0 / 4,  1.0,      1.5,      2.0,
+                                        3.0,      5.0,      7.5,      10.0};
     return hp;
 }
 
@@ -87,6 +108,7 @@ Read<Power> read_power(std::string_view raw) {
         const std::size_t at = text.find(word);
         if (at != std::string::npos) text.erase(at, word.size());
     }
+    text = without_improper_fraction(text);
     const auto m = measure(text);
     if (m && m->after.empty() && is_spreadsheet_day(m->number.value)) return ask_spreadsheet<Power>(raw);
     if (m && m->number.dashed_mixed) {
@@ -123,6 +145,11 @@ Read<std::vector<Power>> read_powers(std::string_view raw) {
         if (at != std::string::npos) text.replace(at, word.size(), ";");
     }
     const Read<Power> one = read_power(raw);
+    if (one.reading && without_improper_fraction(text) != text) {
+        return ask<List>(raw, "one rating written as a fraction, or two ratings?",
+                         {shortest(one.reading->in(horsepower)) + " hp",
+                          text.substr(0, 1) + " hp and " + text.substr(2, 1) + " hp"});
+    }
     if (!one.failed()) {
         if (!one.reading) return no_value<List>(one);
         return read_as<List>(raw, List{*one.reading});
@@ -130,14 +157,22 @@ Read<std::vector<Power>> read_powers(std::string_view raw) {
     List list;
     for (const std::string& part : cut(text, "-;/,")) {
         const Read<Power> power = read_power(part);
-        if (!power.reading) return unreadable<List>(raw, expected);
+        if (!power.reading || !is_standard(*power.reading)) return unreadable<List>(raw, expected);
         list.push_back(*power.reading);
     }
     // A whole number before a fraction is nearer to "one and a half" than to a list.
     std::sort(list.begin(), list.end(), [](Power a, Power b) { return b < a; });
     list.erase(std::unique(list.begin(), list.end()), list.end());
-    if (list.size() > 6) return unreadable<List>(raw, expected);
+    if (list.size() > 6 || list.front() > list.back() * widest_range) return unreadable<List>(raw, expected);
     return read_as<List>(raw, list);
+}
+
+Read<Power> read_brake_power(std::string_view raw) {
+    return read_quantity(raw, Scale<PowerDimension>{"brake horsepower, such as '0.376' or '0.45 hp'",
+                                                    horsepower,
+                                                    {{"hp", horsepower}, {"bhp", horsepower}},
+                                                    {},
+                                                    20});
 }
 
 Read<Power> read_watts(std::string_view raw) {

@@ -43,7 +43,7 @@ std::string as_fraction(double value, const std::vector<int>& denominators) {
 
 std::string write(Power shaft) {
     const double hp = shaft.in(horsepower);
-    static const std::vector<int> ladder{2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 60};
+    static const std::vector<int> ladder{2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60};
     for (double standard : power_ladder()) {
         if (std::abs(hp - standard) > 1e-9 * standard) continue;
         const std::string fraction = as_fraction(standard, ladder);
