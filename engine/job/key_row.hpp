@@ -32,10 +32,23 @@ inline std::string write_terminals(const std::vector<Terminal>& terminals) {
     return text;
 }
 
+/// In the units that the reader takes for granted, to the last figure: no power is moved to a standard one.
+inline std::string write_blower_table(const std::vector<BlowerRow>& table) {
+    std::string text;
+    for (const BlowerRow& row : table) {
+        text += (text.empty() ? "" : "; ") + write(row.airflow.in(cfm)) + " | " +
+                write(row.static_total.in(inch_water)) + " | " + write(row.speed.in(rpm)) + " | " +
+                write(row.shaft.in(horsepower));
+    }
+    return text;
+}
+
 template <class T>
 std::string value_text(const T& value) {
     if constexpr (std::is_same_v<T, std::vector<Terminal>>)
         return write_terminals(value);
+    else if constexpr (std::is_same_v<T, std::vector<BlowerRow>>)
+        return write_blower_table(value);
     else
         return write(value);
 }

@@ -1,3 +1,4 @@
+#include "engine/base/text.hpp"
 #include "engine/job/key_row.hpp"
 
 namespace endbell::job {
@@ -14,13 +15,53 @@ Read<Temperature> read_air(std::string_view raw) {
     return read_temperature(raw, Degrees::fahrenheit);
 }
 Read<int> read_stages(std::string_view raw) {
-    const Read<int> read = read_count(raw);
+    Read<int> read = read_count(raw);
     if (read.reading && *read.reading > 4) return unreadable<int>(raw, "stages from 0 to 4");
     return read;
 }
 
 Read<Money> read_quote(const FailedUnit& job, std::string_view raw) {
     return read_price(raw, *currency(job.shop.currency ? *job.shop.currency : "USD"));
+}
+
+/// Puts one figure of a row into `value`; what was expected, when it is none or must be above nought and is
+/// not.
+template <class D>
+std::string take_figure(const Read<Quantity<D>>& read, bool above_nought, std::string_view expected,
+                        Quantity<D>& value) {
+    if (read.failed()) return read.expected;
+    if (!read.reading) return std::string(expected);
+    value = *read.reading;
+    const Quantity<D> nought{};
+    return value < nought || (above_nought && value == nought) ? std::string(expected) : "";
+}
+
+/// What was expected of a row of four texts, or nothing.
+std::string take_row(const std::vector<std::string>& entries, BlowerRow& row) {
+    if (entries.size() != 4) return "four entries: cfm, static, rpm, brake hp";
+    std::string expected = take_figure(read_airflow(entries[0]), true, "an airflow above 0", row.airflow);
+    if (expected.empty())
+        expected = take_figure(read_pressure(entries[1]), false, "a static of 0 or more", row.static_total);
+    if (expected.empty())
+        expected = take_figure(read_speed(entries[2]), true, "one speed above 0", row.speed);
+    if (expected.empty())
+        expected = take_figure(read_brake_power(entries[3]), true, "a brake horsepower above 0", row.shaft);
+    return expected;
+}
+
+/// "1200 | 0.50 | 989 | 0.376; ...": rows of cfm, static, rpm and brake horsepower.
+Read<std::vector<BlowerRow>> read_blower_table(std::string_view raw) {
+    using List = std::vector<BlowerRow>;
+    if (is_missing(raw)) return not_written<List>();
+    List list;
+    for (const std::string& text : split(raw, ';')) {
+        BlowerRow row;
+        const std::string expected = take_row(split(text, '|'), row);
+        if (!expected.empty())
+            return unreadable<List>(raw, "in row " + std::to_string(list.size() + 1) + " " + expected);
+        list.push_back(row);
+    }
+    return read_as<List>(raw, list);
 }
 
 /// One end of a range that may be written whole: "40-70" in either key gives both.
@@ -78,6 +119,10 @@ Rows equipment_keys() {
             row(plate, &F::return_air, {"return_air", "temperature of the return air", "F", "70"}, read_air)),
         row(plate, &F::remaining_years, {"remaining_years", "how long the equipment will stay", "years", "8"},
             read_number),
+        row(plate, &F::blower_table,
+            {"blower_table", "rows of this blower's own sheet: cfm, static, rpm, brake hp",
+             "cfm, in wc, rpm, hp", "1200 | 0.50 | 989 | 0.376; 1400 | 0.30 | 1010 | 0.45"},
+            read_blower_table),
         row(plate, &F::climate, {"climate", "humid, normal or dry: sets cfm a ton", "", "normal"},
             read_climate),
         following("shop.currency",

@@ -5,7 +5,7 @@ namespace endbell::job {
 namespace {
 
 Read<std::vector<int>> read_taps(std::string_view raw) {
-    const Read<std::vector<int>> read = read_counts(raw);
+    Read<std::vector<int>> read = read_counts(raw);
     if (!read.reading) return read;
     for (int tap : *read.reading) {
         if (tap < 1 || tap > 9)

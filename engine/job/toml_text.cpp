@@ -38,17 +38,28 @@ std::optional<std::string> scalar_text(const toml::node& node) {
     return std::nullopt;
 }
 
-/// Arrays of scalars and tables of scalars as one text.
-std::optional<std::string> value_text(const toml::node& node) {
-    if (const auto* array = node.as_array()) {
-        std::string text;
-        for (const toml::node& item : *array) {
-            const auto one = scalar_text(item);
-            if (!one) return std::nullopt;
-            text += (text.empty() ? "" : "; ") + *one;
-        }
-        return text;
+using Text = std::optional<std::string> (*)(const toml::node&);
+
+std::optional<std::string> list_text(const toml::array& array, std::string_view joint, Text item_text) {
+    std::string text;
+    for (const toml::node& item : array) {
+        const auto one = item_text(item);
+        if (!one) return std::nullopt;
+        if (&item != &array.front()) text += joint;
+        text += *one;
     }
+    return text;
+}
+
+/// An item of a list: a scalar, or a row of scalars.
+std::optional<std::string> item_text(const toml::node& node) {
+    if (const auto* row = node.as_array()) return list_text(*row, " | ", scalar_text);
+    return scalar_text(node);
+}
+
+/// Arrays of scalars, arrays of rows and tables of scalars as one text.
+std::optional<std::string> value_text(const toml::node& node) {
+    if (const auto* array = node.as_array()) return list_text(*array, "; ", item_text);
     if (const auto* table = node.as_table()) {
         std::string text;
         for (const auto& item : *table) {

@@ -12,7 +12,8 @@ namespace endbell::job {
 struct Entry {
     std::string group;  // empty: a key outside any group
     std::string name;
-    std::string value;    // arrays joined with "; ", tables as "key = value; ...", booleans as yes and no
+    std::string value;  // arrays joined with "; ", rows inside them with " | ", tables as "key = value; ...",
+                        // booleans as yes and no
     bool number = false;  // a bare number
     Place key_at;
     Place value_at;

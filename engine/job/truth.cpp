@@ -12,12 +12,19 @@ Problem refused(const Reading<T>& reading, const char* key, std::string expected
 }
 
 template <class T>
-void open(Reading<T>& reading, std::string question, std::vector<std::string> readings) {
+void open(Reading<T>& reading, const std::string& question, const std::vector<std::string>& readings) {
     reading.value.reset();
-    reading.question = std::move(question);
-    reading.readings = std::move(readings);
+    reading.question = question;
+    reading.readings = readings;
 }
 
+void refuse_negative(std::vector<Problem>& problems, const Reading<Pressure>& difference, const char* key) {
+    if (!difference || difference->in(inch_water) >= 0) return;
+    problems.push_back(refused(difference, key, "a difference of pressures, which has no sign",
+                               "drop the sign, or write the one side under its own key"));
+}
+
+/// The sign carries the side of the blower: return negative, supply positive.
 void doubt_sign(Reading<Pressure>& reading, bool negative, const char* side) {
     if (!reading) return;
     const double value = reading->in(inch_water);
@@ -32,6 +39,9 @@ void doubt_sign(Reading<Pressure>& reading, bool negative, const char* side) {
 
 std::vector<Problem> impossible(const FailedUnit& job) {
     std::vector<Problem> problems;
+    refuse_negative(problems, job.measured.static_total, "measured.static_total");
+    refuse_negative(problems, job.measured.filter_drop, "measured.filter_drop");
+    refuse_negative(problems, job.equipment.static_limit, "equipment.static_limit");
     const auto& equipment = job.equipment;
     if (equipment.heat_input && equipment.heat_output && *equipment.heat_output > *equipment.heat_input) {
         problems.push_back(refused(equipment.heat_output, "equipment.heat_output",
@@ -59,13 +69,6 @@ void doubt(FailedUnit& job) {
     MeasuredFacts& measured = job.measured;
     doubt_sign(measured.static_return, true, "return");
     doubt_sign(measured.static_supply, false, "supply");
-    for (Reading<Pressure>* drop :
-         {&measured.static_total, &measured.filter_drop, &job.equipment.static_limit}) {
-        if (*drop && (*drop)->in(inch_water) < 0) {
-            open(*drop, "a difference of pressures has no sign: is this the return side alone?",
-                 {write(*drop->value * -1.0)});
-        }
-    }
     PlateFacts& plate = job.plate;
     if (plate.phase && *plate.phase == 3 && plate.capacitor) {
         open(plate.phase, "three phase, and yet a run capacitor: which is right?", {"1", "3"});

@@ -98,6 +98,7 @@ struct BlowerRow {
     Pressure static_total;
     Speed speed;
     Power shaft;   // brake horsepower
+    friend bool operator==(const BlowerRow&, const BlowerRow&) = default;
 };
 
 /// [equipment] the plate of the unit the motor sits in, and the house around it.
