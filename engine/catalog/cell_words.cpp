@@ -117,25 +117,19 @@ Cell relation(std::string_view text) {
 }
 
 Cell rotation(std::string_view text) {
-    const std::string key = spelling_key(text);
-    if (key == "cw" || key == "clockwise") return stored(std::string("CW"));
-    if (key == "ccw" || key == "counterclockwise" || key == "anticlockwise" || key == "acw")
-        return stored(std::string("CCW"));
+    if (const Read<Spin> spin = read_spin(text); spin.reading)
+        return stored(std::string(*spin.reading == Spin::cw ? "CW" : "CCW"));
     const Read<Rotation> read = read_rotation(text);
     if (read.failed()) return unknown_word(text, {"CW", "CCW", "reversible", "CWSE", "CCWSE"});
     return from_read(read, [](Rotation value) { return Stored(std::string(word(value))); });
 }
 
 Cell viewed_from(std::string_view text) {
-    const std::string key = spelling_key(text);
-    const auto is_one_of = [&](std::initializer_list<std::string_view> spellings) {
-        return std::find(spellings.begin(), spellings.end(), key) != spellings.end();
-    };
-    if (is_one_of({"shaftend", "se", "de", "driveend", "pe", "pulleyend", "ole"}))
-        return stored(std::string("shaft end"));
-    if (is_one_of({"leadend", "le", "ose", "nde", "nondriveend", "oppositeshaftend"}))
-        return stored(std::string("lead end"));
-    return unknown_word(text, {"shaft end", "lead end"});
+    const Read<ViewedFrom> read = read_viewing_end(text);
+    if (read.failed()) return unknown_word(text, {"shaft end", "lead end"});
+    return from_read(read, [](ViewedFrom end) {
+        return Stored(std::string(end == ViewedFrom::shaft_end ? "shaft end" : "lead end"));
+    });
 }
 
 Cell labour_task(std::string_view text) {

@@ -81,6 +81,13 @@ Read<Rotation> ask_end(std::string_view raw, Spin spin) {
                          {cw ? "CWSE" : "CCWSE", cw ? "CWLE" : "CCWLE"});
 }
 
+std::optional<End> end_of(std::string_view key) {
+    for (const auto& [word, end] : ends) {
+        if (key == word) return end;
+    }
+    return std::nullopt;
+}
+
 std::optional<std::pair<Spin, End>> spin_and_end(std::string key) {
     std::optional<Spin> spin;
     for (std::string_view label : {"rotation", "rot"}) {
@@ -98,9 +105,7 @@ std::optional<std::pair<Spin, End>> spin_and_end(std::string key) {
         while (key.starts_with(filler)) key.erase(0, filler.size());
     }
     if (key.empty()) return std::pair{*spin, End::none};
-    for (const auto& [word, end] : ends) {
-        if (key == word) return std::pair{*spin, end};
-    }
+    if (const std::optional<End> end = end_of(key)) return std::pair{*spin, *end};
     return std::nullopt;
 }
 
@@ -113,6 +118,22 @@ std::string key_of(std::string_view raw) {
 }
 
 }  // namespace
+
+Read<Spin> read_spin(std::string_view raw) {
+    if (is_missing(raw)) return not_written<Spin>();
+    const auto found = spin_and_end(key_of(raw));
+    if (!found || found->second != End::none) return unreadable<Spin>(raw, "a direction: CW or CCW");
+    return read_as<Spin>(raw, found->first);
+}
+
+Read<ViewedFrom> read_viewing_end(std::string_view raw) {
+    if (is_missing(raw)) return not_written<ViewedFrom>();
+    const std::optional<End> end = end_of(key_of(raw));
+    if (!end) return unreadable<ViewedFrom>(raw, "the viewing end: shaft end or lead end");
+    if (*end == End::unclear)
+        return ask<ViewedFrom>(raw, "OE: the output end, or the opposite end?", {"shaft end", "lead end"});
+    return read_as<ViewedFrom>(raw, *end == End::shaft ? ViewedFrom::shaft_end : ViewedFrom::lead_end);
+}
 
 RotationText read_rotation_text(std::string_view raw) {
     constexpr std::string_view expected =
@@ -164,7 +185,7 @@ Read<Rotation> read_rotation(std::string_view raw) {
 }
 
 Read<Rotation> read_rotation(std::string_view raw, std::string_view viewed_from) {
-    const Read<Rotation> alone = read_rotation(raw);
+    Read<Rotation> alone = read_rotation(raw);
     if (is_missing(viewed_from) || alone.reading || alone.failed() || alone.reading.raw.empty()) return alone;
     Read<Rotation> both = read_rotation(std::string(raw) + " " + std::string(viewed_from));
     if (!both.reading.raw.empty()) both.reading.raw = std::string(raw);

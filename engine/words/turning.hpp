@@ -28,6 +28,10 @@ SpeedText read_speed_text(std::string_view raw);
 
 Read<Torque> read_torque(std::string_view raw);  // bare numbers are ounce-feet
 
+/// A direction alone, for a text that has its viewing end elsewhere: "CW", "counterclockwise".
+Read<Spin> read_spin(std::string_view raw);
+/// "SE", "drive end"; "OSE", "lead end" and their like. "OE" is a question.
+Read<ViewedFrom> read_viewing_end(std::string_view raw);
 /// A direction with its viewing end: "CWLE" is CCW from the shaft end. A bare "CW" is a question, and so is
 /// "OE".
 Read<Rotation> read_rotation(std::string_view raw);
