@@ -5,6 +5,7 @@
 
 #include "engine/base/text.hpp"
 #include "engine/words/plate_words.hpp"
+#include "engine/words/slashed.hpp"
 #include "engine/words/words.hpp"
 
 namespace endbell {
@@ -62,6 +63,18 @@ Run take_run(const std::vector<std::string>& words, std::size_t start, PlateText
     return {};
 }
 
+/// `5.6"`, "5-5/8 in": how many words from `at` are a length with its unit and nothing else.
+std::size_t length_words(const std::vector<std::string>& words, std::size_t at) {
+    const auto is_length = [](const std::string& text) {
+        const auto m = measure(folded(text));
+        return m && !m->after.empty() && m->before.empty() && read_length(text).reading;
+    };
+    if (is_length(words[at])) return 1;
+    const bool unit_apart = at + 1 < words.size() && !is_unit(words[at + 1]) &&
+                            whole_number(folded(words[at])) && is_length(words[at] + " " + words[at + 1]);
+    return unit_apart ? 2 : 0;
+}
+
 /// "1/2", ".5": a power, or a shaft diameter.
 bool is_bare_fraction(const std::string& word) {
     const auto number = whole_number(folded(word));
@@ -75,9 +88,11 @@ bool is_capacitor_figure(const std::string& word) {
            key == "440vac";
 }
 
+constexpr double thinnest_shaft = 3.0 / 16;  // inches; of fan motors, common practice
+
 void place_fraction(const std::string& word, PlateText& out) {
     const bool power_open = !out.plate.power;
-    const bool shaft_open = !out.plate.shaft_diameter;
+    const bool shaft_open = !out.plate.shaft_diameter && whole_number(folded(word))->value >= thinnest_shaft;
     if (!power_open && !shaft_open) {
         out.not_understood.push_back(word);
         return;
@@ -94,6 +109,39 @@ void place_fraction(const std::string& word, PlateText& out) {
         out.plate.shaft_diameter.origin = Origin::plate;
     }
     out.understood.push_back({word, power_open ? "plate.power" : "plate.shaft_diameter"});
+}
+
+/// The size of a body where the shaft's length is written, else a question about both.
+void place_length(const std::string& text, PlateText& out) {
+    PlateFacts& plate = out.plate;
+    const Read<Length> read = read_length(text);
+    const Length length = *read.reading;
+    const bool body_written = !plate.body_diameter.raw.empty();
+    const bool shaft_written = !plate.shaft_length.raw.empty();
+    if (length <= inch(1.25) && plate.shaft_diameter.raw.empty()) {
+        plate.shaft_diameter = read.reading;
+        plate.shaft_diameter.origin = Origin::plate;
+        out.understood.push_back({text, "plate.shaft_diameter"});
+    } else if (length < inch(3) || length > inch(11) || (body_written && shaft_written)) {
+        out.not_understood.push_back(text);
+    } else if (plate.shaft_length) {
+        plate.body_diameter = read.reading;
+        plate.body_diameter.origin = Origin::plate;
+        out.understood.push_back({text, "plate.body_diameter"});
+    } else if (body_written) {
+        plate.shaft_length =
+            ask<Length>(text, "the length of the shaft, or of something else?", {"shaft " + text + " long"})
+                .reading;
+        plate.shaft_length.origin = Origin::plate;
+        out.understood.push_back({text, "plate.shaft_length"});
+    } else {
+        plate.body_diameter = ask<Length>(text, "the diameter of the body, or the length of the shaft?",
+                                          {"body " + text, "shaft " + text + " long"})
+                                  .reading;
+        plate.body_diameter.origin = Origin::plate;
+        if (!shaft_written) plate.shaft_length = plate.body_diameter;
+        out.understood.push_back({text, "plate.body_diameter"});
+    }
 }
 
 void place_capacitor_figure(const std::string& word, PlateText& out) {
@@ -125,36 +173,64 @@ void doubt_phase(PlateFacts& plate) {
     plate.phase.readings = {"1", "3"};
 }
 
+/// Reads words in their order; what hangs on the other words waits until all have been read.
+class PlateReader {
+  public:
+    void read(const std::vector<std::string>& words) {
+        for (std::size_t at = 0; at < words.size();) at += read_at(words, at);
+    }
+
+    PlateText finished() {
+        for (const std::string& word : capacitor_figures_) place_capacitor_figure(word, out_);
+        for (const std::string& length : lengths_) place_length(length, out_);
+        for (const std::string& word : fractions_) place_fraction(word, out_);
+        doubt_phase(out_.plate);
+        return std::move(out_);
+    }
+
+  private:
+    PlateText out_;
+    std::vector<std::string> fractions_;
+    std::vector<std::string> capacitor_figures_;
+    std::vector<std::string> lengths_;
+
+    /// How many words it took.
+    std::size_t read_at(const std::vector<std::string>& words, std::size_t at) {
+        const std::string& word = words[at];
+        const auto run_of = [&](std::size_t length) {
+            return joined(std::vector<std::string>(words.begin() + static_cast<std::ptrdiff_t>(at),
+                                                   words.begin() + static_cast<std::ptrdiff_t>(at + length)),
+                          " ");
+        };
+        if (const Run run = take_run(words, at, out_); run.length > 0) {
+            out_.understood.push_back({run_of(run.length), std::string(run.key)});
+            return run.length;
+        }
+        // Each piece by itself: "208-230/60/1 1/4HP" holds no 1 1/4.
+        if (const auto pieces = slash_pieces(word); !pieces.empty()) {
+            for (const std::string& piece : pieces) read({piece});
+            return 1;
+        }
+        if (const std::size_t length = length_words(words, at); length > 0) {
+            lengths_.push_back(run_of(length));
+            return length;
+        }
+        if (is_bare_fraction(word))
+            fractions_.push_back(word);
+        else if (is_capacitor_figure(word))
+            capacitor_figures_.push_back(word);
+        else
+            out_.not_understood.push_back(word);
+        return 1;
+    }
+};
+
 }  // namespace
 
 PlateText read_plate(std::string_view text) {
-    PlateText out;
-    std::vector<std::string> fractions;
-    std::vector<std::string> capacitor_figures;
-    const std::vector<std::string> words = words_of(text);
-    for (std::size_t at = 0; at < words.size();) {
-        const Run run = take_run(words, at, out);
-        if (run.length > 0) {
-            const std::vector<std::string> taken(
-                words.begin() + static_cast<std::ptrdiff_t>(at),
-                words.begin() + static_cast<std::ptrdiff_t>(at + run.length));
-            out.understood.push_back({joined(taken, " "), std::string(run.key)});
-            at += run.length;
-            continue;
-        }
-        // What a word means may hang on the others: these wait until all have been read.
-        if (is_bare_fraction(words[at]))
-            fractions.push_back(words[at]);
-        else if (is_capacitor_figure(words[at]))
-            capacitor_figures.push_back(words[at]);
-        else
-            out.not_understood.push_back(words[at]);
-        ++at;
-    }
-    for (const std::string& word : capacitor_figures) place_capacitor_figure(word, out);
-    for (const std::string& word : fractions) place_fraction(word, out);
-    doubt_phase(out.plate);
-    return out;
+    PlateReader reader;
+    reader.read(words_of(text));
+    return reader.finished();
 }
 
 }  // namespace endbell

@@ -23,8 +23,9 @@ struct PlateText {
     std::vector<std::string> not_understood;  // every word is here or in `understood`
 };
 
-/// Never throws. Two words that contradict each other leave the field open. A bare fraction is a question
-/// about power and shaft; 370 and 440 beside a capacitor are its volts.
+/// Never throws. Words joined by slashes, "1/2HP/1075/208-230", are read as if by blanks. Two words that
+/// contradict each other leave the field open. A bare fraction is a question about power and shaft; 370 and
+/// 440 beside a capacitor are its volts.
 PlateText read_plate(std::string_view text);
 
 }  // namespace endbell

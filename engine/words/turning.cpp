@@ -25,7 +25,7 @@ Scale<SpeedDimension> speed_scale(Nought nought) {
 }
 
 Read<Speed> one_speed(std::string_view raw) {
-    const Read<Speed> read = read_quantity(raw, speed_scale(Nought::missing));
+    Read<Speed> read = read_quantity(raw, speed_scale(Nought::missing));
     if (read.reading && *read.reading < rpm(100)) return unreadable<Speed>(raw, expected_speed);
     return read;
 }
@@ -43,6 +43,12 @@ Read<int> ask_five(std::string_view raw) {
                     {"24 V taps of an electronic motor", "five leads of a capacitor-run motor"});
 }
 
+/// Figures behind a speed that are the supply: "1075/230" is no motor of two speeds.
+bool is_supply_figure(Speed speed) {
+    static constexpr std::array figures{110, 115, 120, 200, 208, 220, 230, 240, 265, 277, 440, 460, 480, 575};
+    return std::any_of(figures.begin(), figures.end(), [&](int figure) { return speed == rpm(figure); });
+}
+
 /// "1075/1000/900" or "1050-900-750", falling: one speed a lead.
 Read<std::vector<Speed>> falling_list(std::string_view raw) {
     std::string text = folded(raw);
@@ -52,7 +58,7 @@ Read<std::vector<Speed>> falling_list(std::string_view raw) {
     for (const std::string& part : split(text, '-')) {
         const Read<Speed> speed = one_speed(part);
         if (!speed.reading) return unreadable<std::vector<Speed>>(raw, expected_speed);
-        if (!list.empty() && *speed.reading >= list.back())
+        if (!list.empty() && (*speed.reading >= list.back() || is_supply_figure(*speed.reading)))
             return unreadable<std::vector<Speed>>(raw, expected_speed);
         list.push_back(*speed.reading);
     }

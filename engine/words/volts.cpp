@@ -104,7 +104,7 @@ bool is_supply_triple(const std::string& text) {
     std::string plain = text;
     std::replace(plain.begin(), plain.end(), '/', '-');
     const std::vector<std::string> parts = split(plain, '-');
-    if (parts.size() < 3) return false;
+    if (parts.size() < 3 || !group(parts.front())) return false;
     const std::string& hertz_part = parts.back();
     const std::string& phase = parts[parts.size() - 2];
     const bool hertz_given =

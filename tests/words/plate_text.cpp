@@ -124,4 +124,83 @@ BOOST_AUTO_TEST_CASE(an_old_number_stands_behind_its_label) {
     BOOST_CHECK_EQUAL(*read_plate("p/n 00-17A 1/2 hp").unit.old_part_number, "00-17A");
 }
 
+BOOST_AUTO_TEST_CASE(words_joined_by_slashes_are_read_as_if_by_blanks) {
+    for (const char* text : {"1/2HP/1075/208-230", "1/2HP/ 1075 /208-230", "1/2HP/1075/208/230",
+                             "208-230/1/2HP/1075", "\u00bdHP/1075/208-230"}) {
+        const PlateText read = read_plate(text);
+        BOOST_REQUIRE_MESSAGE(read.plate.power && read.plate.speed && read.plate.volts, text);
+        BOOST_CHECK(*read.plate.power == std::vector<Power>{horsepower(0.5)});
+        BOOST_CHECK(*read.plate.speed == rpm(1075));
+        BOOST_CHECK(read.plate.speeds.raw.empty());
+        BOOST_CHECK(*read.plate.volts == std::vector<PlateVolts>{plate_volts(208, 230)});
+        BOOST_CHECK_MESSAGE(read.not_understood.empty(), text);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_slash_that_belongs_to_a_word_stays) {
+    const PlateText read = read_plate("PSC/1/2HP/1075/3SPD/7.5/370/1/2x5/CCWLE");
+    const PlateFacts& p = read.plate;
+    BOOST_REQUIRE(p.power && p.speed && p.speeds && p.capacitor && p.capacitor_volts && p.shaft_length &&
+                  p.rotation && p.family);
+    BOOST_CHECK_EQUAL(*p.speeds, 3);
+    BOOST_CHECK(*p.capacitor == microfarad(7.5));
+    BOOST_CHECK(*p.capacitor_volts == volt(370));
+    BOOST_CHECK(*p.shaft_diameter == inch(0.5));
+    BOOST_CHECK(read.not_understood.empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_bare_fraction_between_slashes_is_asked_about_too) {
+    const PlateText read = read_plate("1/2/1075/208-230");
+    BOOST_CHECK(read.plate.power.is_open());
+    BOOST_CHECK(read.plate.speed.value == rpm(1075));
+    BOOST_CHECK(read.plate.volts.value.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(a_supply_triple_behind_a_speed_takes_no_other_word_with_it) {
+    const PlateText read = read_plate("1/2HP/1075/208-230/1/60");
+    BOOST_CHECK(read.plate.power.value.has_value());
+    BOOST_CHECK(read.plate.speed.value == rpm(1075));
+    BOOST_CHECK(read.plate.volts.is_open());
+}
+
+BOOST_AUTO_TEST_CASE(a_piece_is_never_glued_to_the_next_word) {
+    const PlateText read = read_plate("208-230/60/1 1/4HP");
+    BOOST_CHECK(read.plate.power.value == std::vector<Power>{horsepower(0.25)});
+    const PlateText amps = read_plate("FLA 2.5/1/4HP");
+    BOOST_CHECK(amps.plate.power.value == std::vector<Power>{horsepower(0.25)});
+}
+
+BOOST_AUTO_TEST_CASE(a_voltage_behind_a_speed_is_no_second_speed) {
+    for (const char* text : {"1075/230", "1075/115"}) {
+        const PlateText read = read_plate(text);
+        BOOST_CHECK_MESSAGE(read.plate.speed.value == rpm(1075), text);
+        BOOST_CHECK_MESSAGE(read.plate.speeds.raw.empty() && read.plate.volts, text);
+    }
+    BOOST_CHECK(read_plate("1075/1000/900").plate.speeds.value == 3);
+}
+
+BOOST_AUTO_TEST_CASE(what_a_slash_joins_and_nobody_knows_is_handed_back) {
+    BOOST_CHECK_EQUAL(joined(read_plate("1/2HP/zonk/1075").not_understood, " "), "zonk");
+    BOOST_CHECK_EQUAL(joined(read_plate("w/o O/B").not_understood, " "), "w/o O/B");
+}
+
+BOOST_AUTO_TEST_CASE(a_bare_size_is_the_body_beside_a_whole_shaft) {
+    for (const char* text : {"1/2x5 5.6\"", "5.6\" 1/2x5", "1/2 x 5 5.6 in", "1/2HP/1/2x5/5.6\""}) {
+        const PlateText read = read_plate(text);
+        BOOST_CHECK_MESSAGE(read.plate.body_diameter.value == inch(5.6), text);
+        BOOST_CHECK_MESSAGE(read.plate.shaft_length.value == inch(5), text);
+        BOOST_CHECK_MESSAGE(read.not_understood.empty(), text);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_bare_size_without_a_whole_shaft_is_a_question) {
+    for (const char* text : {"1/2 hp 5.6\"", "1/2\" 5.6\"", "1/2 hp 5.6 in"}) {
+        const PlateText read = read_plate(text);
+        BOOST_CHECK_MESSAGE(read.plate.body_diameter.is_open() && read.plate.shaft_length.is_open(), text);
+    }
+    const PlateText body = read_plate("5.6\" body 5\"");
+    BOOST_CHECK(body.plate.body_diameter.value == inch(5.6) && body.plate.shaft_length.is_open());
+    BOOST_CHECK_EQUAL(read_plate("12\"").not_understood.at(0), "12\"");
+}
+
 BOOST_AUTO_TEST_SUITE_END()
