@@ -34,11 +34,11 @@ Read<T> read_as(std::string_view raw, T value) {
 }
 
 template <class T>
-Read<T> ask(std::string_view raw, std::string question, std::vector<std::string> readings) {
+Read<T> ask(std::string_view raw, const std::string& question, const std::vector<std::string>& readings) {
     Read<T> read;
     read.reading.raw = std::string(raw);
-    read.reading.question = std::move(question);
-    read.reading.readings = std::move(readings);
+    read.reading.question = question;
+    read.reading.readings = readings;
     return read;
 }
 

@@ -56,7 +56,7 @@ Read<Length> read_length(std::string_view raw) {
 }
 
 Read<Length> read_shaft_diameter(std::string_view raw) {
-    const Read<Length> read = read_bare(raw, "a shaft diameter, such as '1/2', '.500' or '12.7 mm'", 2, 6);
+    Read<Length> read = read_bare(raw, "a shaft diameter, such as '1/2', '.500' or '12.7 mm'", 2, 6);
     if (read.reading && *read.reading > inch(3))
         return unreadable<Length>(raw, "a shaft diameter, up to 3 inches");
     return read;
