@@ -55,6 +55,16 @@ constexpr std::array sentences{
     Entry{"line voltage on a 24 V tap", "the board's outputs are at line voltage and the part's taps take 24 V"},
     Entry{"serial control", "a serial or pulse command from the board has no counterpart on this part"},
     Entry{"heat call past the board", "in a furnace the heat call may not go past the board to a tap"},
+    Entry{"no common wire", "no 24 V common reaches the motor"},
+    Entry{"a common wire from the same transformer", "a common wire from the transformer that feeds the calls"},
+    Entry{"signal class not known", "the catalog does not say what tells this part to run"},
+    Entry{"source not known", "the job does not say what gives the calls"},
+    Entry{"controls not known", "the job does not say enough about its controls"},
+    Entry{"too many signals", "more signals reach the motor than can be proven"},
+    Entry{"no circuit", "no circuit of this kind gives every state its own tap"},
+    Entry{"no motor", "this part is no motor"},
+    Entry{"inducer by its own diagram", "a draft inducer is wired by the equipment's own diagram"},
+    Entry{"contactor feeds line leads only", "the outdoor contactor switches line power: only a motor with line-voltage leads can hang on it"},
     Entry{"states not told apart", "two states that need different taps look alike on these signals"},
 };
 

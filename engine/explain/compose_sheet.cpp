@@ -2,6 +2,7 @@
 #include "engine/explain/compose.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/wiring/drawing.hpp"
 
 namespace endbell {
 
@@ -118,6 +119,7 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
         add_safety(d, electronic(job, option));
         add_air(d, option->air);
         add_wiring(d, option->wiring);
+        d.add(Figure{draw_before(job), "The calls that each terminal gave the old motor, from the job."});
         add_start_up(d, job, *option);
     }
     add_ledger(d, selection.ledger);

@@ -5,6 +5,8 @@
 #include <variant>
 #include <vector>
 
+#include "engine/wiring/drawing.hpp"
+
 namespace endbell {
 
 struct Heading {
@@ -41,7 +43,13 @@ struct Plain {
     std::vector<std::string> lines;
 };
 
-using Block = std::variant<Heading, Paragraph, Bullets, Pairs, Grid, Warning, Plain>;
+/// A drawing, and what a reader who cannot see it is told. Text renderings leave it out: a table says the same.
+struct Figure {
+    Drawing drawing;
+    std::string description;
+};
+
+using Block = std::variant<Heading, Paragraph, Bullets, Pairs, Grid, Warning, Plain, Figure>;
 
 struct Document {
     std::string title;

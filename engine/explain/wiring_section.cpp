@@ -2,6 +2,7 @@
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/wiring/drawing.hpp"
 
 namespace endbell {
 
@@ -110,6 +111,7 @@ void add_wiring(Document& to, const WiringPlan& plan) {
     for (const Wire& wire : plan.wires) wires.rows.push_back({wire.from, wire.to, wire.note_id});
     to.add(wires);
     add_relays(to, plan);
+    to.add(Figure{draw(plan), "The wires of the table above as a ladder."});
     for (const Setting& setting : plan.settings) to.add(Paragraph{"Set " + std::string(setting.what) + ": " + setting.value + "."});
     add_power(to, plan.power);
     for (std::string_view caution : plan.cautions) to.add(Warning{"CAUTION", wiring_sentence(caution)});

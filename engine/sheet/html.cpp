@@ -1,6 +1,7 @@
 #include "engine/sheet/html.hpp"
 
 #include "engine/base/text.hpp"
+#include "engine/sheet/drawing_svg.hpp"
 
 namespace endbell {
 
@@ -23,6 +24,8 @@ dt{font-weight:600}
 dd{margin:0}
 .said{border:2px solid;padding:.4rem .6rem;margin:.5rem 0}
 .said b{letter-spacing:.05em}
+figure{margin:.5rem 0;background:#fff;color:#000;padding:.3rem}
+figure svg{max-width:100%;height:auto}
 pre{white-space:pre-wrap;font-size:.85rem}
 footer{margin-top:2rem;font-size:.8rem;border-top:1px solid;padding-top:.4rem}
 @media(max-width:560px){
@@ -73,6 +76,9 @@ class HtmlRenderer {
     }
     std::string operator()(const Warning& w) const {
         return "<p class=\"said\" role=\"note\"><b>" + escape_html(w.signal_word) + "</b> " + escape_html(w.text) + "</p>\n";
+    }
+    std::string operator()(const Figure& f) const {
+        return "<figure>" + to_svg(f.drawing, f.description) + "<figcaption>" + escape_html(f.drawing.title) + "</figcaption></figure>\n";
     }
     std::string operator()(const Plain& plain) const {
         std::string out = "<pre>";

@@ -304,6 +304,7 @@ struct BlockWriter {
         return {{"columns", table.header}, {"rows", table.rows}, {"caption", table.caption}};
     }
     Json operator()(const Warning& w) const { return {{"signal_word", w.signal_word}, {"text", w.text}}; }
+    Json operator()(const Figure& f) const { return {{"figure", f.drawing.title}, {"text", f.description}}; }
     Json operator()(const Plain& plain) const { return {{"lines", plain.lines}}; }
 };
 

@@ -85,6 +85,7 @@ class TextRenderer {
         return out;
     }
     std::string operator()(const Warning& w) const { return hanging(w.signal_word + ": ", w.text, width_); }
+    std::string operator()(const Figure&) const { return ""; }
     std::string operator()(const Plain& plain) const {
         std::string out;
         for (const std::string& line : plain.lines) out += "  " + visible(line) + "\n";
