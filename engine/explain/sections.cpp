@@ -88,10 +88,12 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(Paragraph{d.fault == Fault::not_shown ? "Not shown yet by the readings given." : "Fault: " + text(word(d.fault)) + "."});
     Grid table{{"test", "measured", "limit", "result", "source"}, {}, ""};
     for (const Evidence& e : d.evidence) {
+        // A reading that was simply not taken stands in the list below; one that cannot be used stands here.
         if (e.verdict == Verdict::not_shown && !e.measured.known()) continue;
-        table.rows.push_back({text(e.test), say(e.measured.value), e.limit.known() ? say(e.limit.value) : "", text(e.reason),
+        table.rows.push_back({text(e.test) + (e.carries ? " *" : ""), say(e.measured.value), e.limit.known() ? say(e.limit.value) : "", text(e.reason),
                               cited(to, e.source)});
     }
+    if (std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) { return e.carries; })) table.caption = "* The conclusion stands on it.";
     if (!table.rows.empty()) to.add(table);
     for (const std::string& both : d.contradictions) to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
     for (const KillerCause& k : d.causes) {

@@ -87,7 +87,9 @@ Json diagnosis(const Diagnosis& d) {
                                               {"measured", fact(e.measured)},
                                               {"limit", fact(e.limit)},
                                               {"limit_id", e.limit_id},
-                                              {"source", e.source}};
+                                              {"source", e.source},
+                                              {"asks", e.asks},
+                                              {"carries", e.carries}};
                               })},
             {"missing", list(d.missing,
                              [](const MissingReading& m) {
