@@ -1,0 +1,66 @@
+#include <boost/test/unit_test.hpp>
+#include <limits>
+
+#include "engine/diagnosis/diagnosis.hpp"
+#include "engine/explain/cautions.hpp"
+#include "engine/explain/findings.hpp"
+#include "engine/explain/questions.hpp"
+#include "engine/explain/values.hpp"
+#include "engine/match/rule.hpp"
+
+using namespace endbell;
+
+BOOST_AUTO_TEST_CASE(values_are_said_in_the_words_of_the_trade) {
+    BOOST_TEST(say(Value(horsepower(0.5))) == "1/2 hp");
+    BOOST_TEST(say(Value(inch(0.3125))) == "5/16 in");
+    BOOST_TEST(say(Value(plate_volts(208, 230))) == "208-230 V");
+    BOOST_TEST(say(Value(ohm(std::numeric_limits<double>::infinity()))) == "open (OL)");
+    BOOST_TEST(say(Value()) == "not known");
+}
+
+BOOST_AUTO_TEST_CASE(a_worked_out_length_is_rounded_and_not_a_long_decimal) { BOOST_TEST(say(Value(inch(0.439500001))) == "0.44 in"); }
+
+BOOST_AUTO_TEST_CASE(both_names_of_a_rotation_are_said) {
+    const std::string text = say(Value(Rotation::ccw_shaft_end));
+    BOOST_TEST(text.find("CCWSE") != std::string::npos);
+    BOOST_TEST(text.find("CWLE") != std::string::npos);
+}
+
+BOOST_AUTO_TEST_CASE(numbers_never_depend_on_a_locale_and_drop_trailing_zeros) {
+    BOOST_TEST(say_number(1200.0, 2) == "1200");
+    BOOST_TEST(say_number(0.5, 3) == "0.5");
+    BOOST_TEST(say_number(-0.0001, 2) == "0");
+}
+
+BOOST_AUTO_TEST_CASE(every_job_key_that_a_rule_asks_for_has_a_question) {
+    const std::vector<std::string> known = keys_with_questions();
+    for (const Rule& rule : rules()) {
+        for (std::string_view key : rule.job_keys) {
+            BOOST_TEST(std::find(known.begin(), known.end(), std::string(key)) != known.end(), std::string(key) << " has no question");
+        }
+    }
+}
+
+BOOST_AUTO_TEST_CASE(every_reading_that_an_empty_diagnosis_misses_has_a_question) {
+    const std::vector<std::string> known = keys_with_questions();
+    for (const MissingReading& missing : diagnose(FailedUnit{}, Limits{}).missing) {
+        BOOST_TEST(std::find(known.begin(), known.end(), missing.job_key) != known.end(), missing.job_key << " has no question");
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_finding_says_its_rule_reason_and_facts) {
+    Finding f;
+    f.rule = "shaft-diameter";
+    f.verdict = Verdict::does_not_fit;
+    f.reason = "too thick";
+    f.wanted = Fact{inch(0.5), Origin::measured};
+    f.offered = Fact{inch(0.625), Origin::catalog};
+    BOOST_TEST(sentence(f) == "shaft diameter: too thick; wanted 1/2 in, offered 5/8 in");
+}
+
+BOOST_AUTO_TEST_CASE(a_sheet_for_an_electronic_motor_says_wait_and_never_mate_the_plug_live) {
+    Document plain{"", {}, ""}, electronic{"", {}, ""};
+    add_safety(plain, false);
+    add_safety(electronic, true);
+    BOOST_TEST(electronic.blocks.size() == plain.blocks.size() + 2);
+}
