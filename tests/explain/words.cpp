@@ -1,4 +1,5 @@
 #include <boost/test/unit_test.hpp>
+#include <algorithm>
 #include <limits>
 
 #include "engine/diagnosis/diagnosis.hpp"
@@ -36,7 +37,7 @@ BOOST_AUTO_TEST_CASE(every_job_key_that_a_rule_asks_for_has_a_question) {
     const std::vector<std::string> known = keys_with_questions();
     for (const Rule& rule : rules()) {
         for (std::string_view key : rule.job_keys) {
-            BOOST_TEST(std::find(known.begin(), known.end(), std::string(key)) != known.end(), std::string(key) << " has no question");
+            BOOST_TEST((std::find(known.begin(), known.end(), std::string(key)) != known.end()), std::string(key) << " has no question");
         }
     }
 }
@@ -44,7 +45,7 @@ BOOST_AUTO_TEST_CASE(every_job_key_that_a_rule_asks_for_has_a_question) {
 BOOST_AUTO_TEST_CASE(every_reading_that_an_empty_diagnosis_misses_has_a_question) {
     const std::vector<std::string> known = keys_with_questions();
     for (const MissingReading& missing : diagnose(FailedUnit{}, Limits{}).missing) {
-        BOOST_TEST(std::find(known.begin(), known.end(), missing.job_key) != known.end(), missing.job_key << " has no question");
+        BOOST_TEST((std::find(known.begin(), known.end(), missing.job_key) != known.end()), missing.job_key << " has no question");
     }
 }
 
