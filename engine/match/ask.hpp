@@ -10,7 +10,7 @@ namespace endbell {
 
 /// What one answer would leave.
 struct AnswerLeaves {
-    std::string answer;  // "band", "0000.5000 in": sorts by size
+    std::string answer;  // "band", "0.5 in"; in the order of their size
     double share = 0;    // how likely, by the parts it suits
     int living = 0;      // candidates that would not be ended
     int shown = 0;       // of them, those shown to fit

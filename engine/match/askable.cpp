@@ -2,49 +2,70 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <map>
+#include <tuple>
 #include <type_traits>
 #include <utility>
 
 #include "engine/match/answer.hpp"
+#include "engine/match/trade.hpp"
 
 namespace endbell {
 
 namespace {
 
-std::string label(const std::string& text) {
-    return text;
+/// A size to sort by and the words that people read.
+using Label = std::pair<double, std::string>;
+
+/// To four decimals: sizes that no tape or gauge tells apart are one answer.
+Label sized(double value, std::string_view unit) {
+    const double size = std::round(value * 1e4) / 1e4;
+    return {size, fmt::format("{:.10g} {}", size, unit)};
 }
-std::string label(bool yes) {
-    return yes ? "yes" : "no";
+
+Label label(const std::string& text) {
+    return {0, text};
 }
-std::string label(int count) {
-    return fmt::format("{:03}", count);
+Label label(bool yes) {
+    return {0, yes ? "yes" : "no"};
 }
-std::string label(Length length) {
-    return fmt::format("{:08.4f} in", length.in(inch));
+Label label(int count) {
+    return {count, fmt::format("{}", count)};
 }
-std::string label(Voltage voltage) {
-    return fmt::format("{:05.1f} V", voltage.in(volt));
+Label label(Length length) {
+    return sized(length.in(inch), "in");
 }
-std::string label(Speed speed) {
-    return fmt::format("{:06.1f} rpm", speed.in(rpm));
+Label label(Voltage voltage) {
+    return sized(voltage.in(volt), "V");
 }
-std::string label(Temperature t) {
-    return fmt::format("{:05.1f} C", t.in_celsius());
+Label label(Speed speed) {
+    return sized(speed.in(rpm), "rpm");
 }
-std::string label(const std::vector<Power>& power) {
-    return fmt::format("{:07.4f} hp", power.front().in(horsepower));
+Label label(Temperature t) {
+    return sized(t.in_celsius(), "C");
 }
-std::string label(const std::vector<PlateVolts>& v) {
-    return fmt::format("{:05.1f}-{:05.1f} V", v.front().low.in(volt), v.front().high.in(volt));
+/// Plates print 1/3, never 0.333; neighbours 1/49 and 1/50 still lie 2 % apart.
+Label label(const std::vector<Power>& power) {
+    const double hp = power.front().in(horsepower);
+    for (int part = 2; part <= 50; ++part) {
+        if (std::abs(hp * part - 1) < 0.005)
+            return {sized(1.0 / part, "hp").first, fmt::format("1/{} hp", part)};
+    }
+    return std::abs(hp - 0.75) < 0.005 ? Label{0.75, "3/4 hp"} : sized(hp, "hp");
 }
-std::string label(const std::vector<int>& taps) {
-    return fmt::format("{} live", taps.size());
+Label label(const std::vector<PlateVolts>& v) {
+    const Voltage low = v.front().low;
+    const Voltage high = v.front().high;
+    if (low == high) return label(low);
+    return {label(low).first, fmt::format("{:.10g}-{}", low.in(volt), label(high).second)};
+}
+Label label(const std::vector<int>& taps) {
+    return {static_cast<double>(taps.size()), fmt::format("{} live", taps.size())};
 }
 template <class E, class = std::enable_if_t<std::is_enum_v<E>>>
-std::string label(E value) {
-    return std::string(word(value));
+Label label(E value) {
+    return {0, std::string(word(value))};
 }
 
 template <class T>
@@ -64,11 +85,12 @@ Askable field(std::string_view key, int seconds, double chance, Group FailedUnit
     a.chance = chance;
     a.blank = [group, reading](const FailedUnit& job) { return !said((job.*group).*reading); };
     a.answers = [group, reading, wish](const std::vector<const Part*>& parts) {
-        std::map<std::string, PossibleAnswer> box;
+        std::map<Label, PossibleAnswer> box;
         for (const Part* part : parts) {
             for (const auto& [value, votes] : wish(*part)) {
-                PossibleAnswer& answer = box[label(value)];
-                answer.label = label(value);
+                const Label words = label(value);
+                PossibleAnswer& answer = box[words];
+                std::tie(answer.size, answer.label) = words;
                 answer.votes += votes;
                 answer.give = [group, reading, given = value](Trial& trial) {
                     (trial.job.*group).*reading = known(given);
@@ -80,6 +102,32 @@ Askable field(std::string_view key, int seconds, double chance, Group FailedUnit
         return list;
     };
     return a;
+}
+
+Askable tape(Askable a) {
+    a.tape_size = true;
+    return a;
+}
+
+/// Another key that is stated can settle this one.
+Askable unless(bool (*settled)(const FailedUnit&), Askable a) {
+    a.blank = [blank = std::move(a.blank), settled](const FailedUnit& job) {
+        return blank(job) && !settled(job);
+    };
+    return a;
+}
+
+bool volts_on_the_plate(const FailedUnit& job) {
+    return said(job.plate.volts) && said(job.unit.plate_trusted) != false;
+}
+bool poles_known(const FailedUnit& job) {
+    return old_poles(job).count.has_value();
+}
+bool place_known(const FailedUnit& job) {
+    return sits_outdoors(job).has_value();
+}
+bool signal_known(const FailedUnit& job) {
+    return signal_given(job).value.has_value();
 }
 
 template <class T, class U>
@@ -197,8 +245,8 @@ Askable proof(std::string_view key, int seconds, double chance, bool (*blank)(co
     a.blank = blank;
     a.answers = [](const std::vector<const Part*>&) {
         std::vector<PossibleAnswer> both(2);
-        both[0] = {"fails", 1.0, [](Trial& t) { t.diagnosis.fault = Fault::motor_and_module; }};
-        both[1] = {"passes", 1.0, [](Trial& t) {
+        both[0] = {0, "fails", 1.0, [](Trial& t) { t.diagnosis.fault = Fault::motor_and_module; }};
+        both[1] = {0, "passes", 1.0, [](Trial& t) {
                        t.diagnosis.fault = Fault::module;
                        t.diagnosis.motor_half_proven_good = true;
                    }};
@@ -220,34 +268,36 @@ std::vector<Askable> all() {
         field("plate.family", 20, 0.90, &F::plate, &P::family, families),
         field("unit.assembly_number", 60, 0.60, &F::unit, &U::assembly_number,
               Wish<std::string>([](const Part& p) { return of_motor(p, &Motor::assembly); })),
-        field("equipment.supply", 20, 0.80, &F::equipment, &EquipmentFacts::supply, nominals),
+        unless(volts_on_the_plate,
+               field("equipment.supply", 20, 0.80, &F::equipment, &EquipmentFacts::supply, nominals)),
         field("plate.volts", 15, 0.70, &F::plate, &P::volts, plates),
-        field("measured.line_volts", 120, 0.60, &F::measured, &M::line_volts, nominals),
+        unless(volts_on_the_plate,
+               field("measured.line_volts", 120, 0.60, &F::measured, &M::line_volts, nominals)),
         field("plate.phase", 15, 0.80, &F::plate, &P::phase,
               Wish<int>([](const Part& p) { return of_motor(p, &Motor::phase); })),
         field("plate.speed", 15, 0.65, &F::plate, &P::speed, speeds),
-        field("plate.poles", 15, 0.50, &F::plate, &P::poles,
-              Wish<int>([](const Part& p) { return of_motor(p, &Motor::poles); })),
+        unless(poles_known, field("plate.poles", 15, 0.50, &F::plate, &P::poles,
+                                  Wish<int>([](const Part& p) { return of_motor(p, &Motor::poles); }))),
         field("plate.power", 15, 0.70, &F::plate, &P::power, powers),
         field("plate.mount", 15, 0.90, &F::plate, &P::mount,
               Wish<Mount>([](const Part& p) { return of_motor(p, &Motor::mount); })),
         field("plate.body_diameter", 60, 0.70, &F::plate, &P::body_diameter,
               Wish<Length>([](const Part& p) { return of_motor(p, &Motor::body_diameter); })),
-        field("measured.band_diameter", 90, 0.50, &F::measured, &M::band_diameter,
-              Wish<Length>([](const Part& p) { return of_motor(p, &Motor::body_diameter); })),
+        tape(field("measured.band_diameter", 90, 0.50, &F::measured, &M::band_diameter,
+                   Wish<Length>([](const Part& p) { return of_motor(p, &Motor::body_diameter); }))),
         field("plate.shaft_diameter", 30, 0.80, &F::plate, &P::shaft_diameter,
               Wish<Length>([](const Part& p) { return of_motor(p, &Motor::shaft_diameter); })),
-        field("measured.bore", 120, 0.50, &F::measured, &M::bore,
-              Wish<Length>([](const Part& p) { return of_motor(p, &Motor::shaft_diameter); })),
-        field("measured.shaft_needed", 120, 0.50, &F::measured, &M::shaft_needed,
-              Wish<Length>([](const Part& p) { return of_motor(p, &Motor::shaft_length); })),
-        field("measured.shaft_room", 120, 0.50, &F::measured, &M::shaft_room,
-              Wish<Length>([](const Part& p) { return of_motor(p, &Motor::shaft_length); })),
+        tape(field("measured.bore", 120, 0.50, &F::measured, &M::bore,
+                   Wish<Length>([](const Part& p) { return of_motor(p, &Motor::shaft_diameter); }))),
+        tape(field("measured.shaft_needed", 120, 0.50, &F::measured, &M::shaft_needed,
+                   Wish<Length>([](const Part& p) { return of_motor(p, &Motor::shaft_length); }))),
+        tape(field("measured.shaft_room", 120, 0.50, &F::measured, &M::shaft_room,
+                   Wish<Length>([](const Part& p) { return of_motor(p, &Motor::shaft_length); }))),
         field("unit.shaft_points", 5, 0.95, &F::unit, &U::shaft_points, positions),
-        field("unit.outdoors", 5, 1.00, &F::unit, &U::outdoors, yes_or_no),
+        unless(place_known, field("unit.outdoors", 5, 1.00, &F::unit, &U::outdoors, yes_or_no)),
         field("plate.rotation", 60, 0.60, &F::plate, &P::rotation, rotations),
         field("plate.program", 60, 0.60, &F::plate, &P::program, programs),
-        field("plate.signal", 60, 0.60, &F::plate, &P::signal, signals),
+        unless(signal_known, field("plate.signal", 60, 0.60, &F::plate, &P::signal, signals)),
         field("controls.source", 60, 0.70, &F::controls, &C::source, any<ControlSource>),
         field("controls.heat", 5, 1.00, &F::controls, &C::heat, any<HeatKind>),
         field("controls.common_present", 60, 0.70, &F::controls, &C::common_present, yes_or_no),

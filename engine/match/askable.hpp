@@ -19,17 +19,20 @@ struct Trial {
 /// One answer that a person may give. `votes`: how many of the parts it would suit; several answers may share
 /// one.
 struct PossibleAnswer {
-    std::string label;
+    double size = 0;    // sorts sizes; 0 for words
+    std::string label;  // as a person reads it: "0.625 in", "1/3 hp", "band"
     double votes = 0;
     std::function<void(Trial&)> give;
 };
 
 struct Askable {
-    std::string_view key;  // "plate.mount"
-    int seconds = 0;       // to answer at the counter or on site; common practice
-    double chance = 0;     // that the person who is asked can answer now, 0 to 1; common practice
+    std::string_view key;    // "plate.mount"
+    int seconds = 0;         // to answer at the counter or on site; common practice
+    double chance = 0;       // that the person who is asked can answer now, 0 to 1; common practice
+    bool tape_size = false;  // of what stays in the equipment: can be measured once more
+    /// Neither stated nor settled by another key that is.
     std::function<bool(const FailedUnit&)> blank;
-    /// Ascending by label; empty when these parts leave nothing to choose from.
+    /// Ascending by size, then label; empty when these parts leave nothing to choose from.
     std::function<std::vector<PossibleAnswer>(const std::vector<const Part*>&)> answers;
 };
 

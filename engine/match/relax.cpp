@@ -10,27 +10,35 @@ namespace endbell {
 
 namespace {
 
-using Ways = std::map<std::tuple<std::string_view, std::string, std::string>, Relaxation>;
+// Rule, key, size and label of the answer.
+using Ways = std::map<std::tuple<std::string_view, std::string_view, double, std::string>, Relaxation>;
 
-const Rule& rule_that_ended(const Candidate& miss) {
+/// Findings stand in registry order.
+std::size_t end_of(const Candidate& miss) {
     const auto end = std::find_if(miss.findings.begin(), miss.findings.end(),
                                   [](const Finding& f) { return f.verdict == Verdict::does_not_fit; });
-    return rules()[static_cast<std::size_t>(end -
-                                            miss.findings.begin())];  // findings stand in registry order
+    return static_cast<std::size_t>(end - miss.findings.begin());
 }
 
-void try_answers(const Question& q, const Candidate& miss, const Rule& rule, const Askable& how, Ways& ways) {
+bool may_be_otherwise(const FailedUnit& job, const Askable& how) {
+    return how.tape_size || how.blank(job);
+}
+
+/// An answer counts when it settles the rule that ended the part: one that contradicts the job only opens it.
+void try_answers(const Question& q, const Candidate& miss, std::size_t end, const Askable& how, Ways& ways) {
+    const std::string_view rule = rules()[end].id;
     for (const PossibleAnswer& answer : how.answers({&miss.part})) {
         Trial trial{q.job, q.diagnosis};
         answer.give(trial);
-        const Verdict then = examine(Question{trial.job, trial.diagnosis, q.limits}, miss.part).verdict;
-        if (then == Verdict::does_not_fit) continue;
-        Relaxation& way = ways[{rule.id, std::string(how.key), answer.label}];
-        way.rule = rule.id;
+        const Candidate then = examine(Question{trial.job, trial.diagnosis, q.limits}, miss.part);
+        if (then.verdict == Verdict::does_not_fit) continue;
+        if (then.findings[end].verdict == Verdict::not_shown) continue;
+        Relaxation& way = ways[{rule, how.key, answer.size, answer.label}];
+        way.rule = rule;
         way.job_key = how.key;
         way.answer = answer.label;
         way.unread = how.blank(q.job);
-        way.verdict = way.parts.empty() ? then : std::min(way.verdict, then);
+        way.verdict = way.parts.empty() ? then.verdict : std::min(way.verdict, then.verdict);
         way.parts.push_back(miss.part.id);
     }
 }
@@ -40,9 +48,10 @@ void try_answers(const Question& q, const Candidate& miss, const Rule& rule, con
 std::vector<Relaxation> relaxations(const Question& q, const MatchReport& report) {
     Ways ways;
     for (const Candidate& miss : report.near_misses) {
-        const Rule& rule = rule_that_ended(miss);
-        for (const std::string_view key : rule.job_keys) {
-            if (const Askable* how = askable(key)) try_answers(q, miss, rule, *how, ways);
+        const std::size_t end = end_of(miss);
+        for (const std::string_view key : rules()[end].job_keys) {
+            const Askable* how = askable(key);
+            if (how && may_be_otherwise(q.job, *how)) try_answers(q, miss, end, *how, ways);
         }
     }
     std::vector<Relaxation> list;
