@@ -32,6 +32,8 @@ BOOST_AUTO_TEST_CASE(the_clearance_belongs_to_the_fit) {
     SAYS(w("shaft-diameter"), Verdict::fits, "slip fit");
     w.motor().shaft_diameter = inch(0.5021);
     SAYS(w("shaft-diameter"), Verdict::does_not_fit, "too thick");
+    BOOST_TEST(std::get<Length>(w("shaft-diameter").limit.value).in(inch) == 0.502,
+               boost::test_tools::tolerance(1e-12));
     w.motor().shaft_diameter = inch(0.498);
     SAYS(w("shaft-diameter"), Verdict::fits, "slip fit");
     w.motor().shaft_diameter = inch(0.4979);

@@ -17,8 +17,9 @@ Finding judge(const Question& q, const Part& part) {
     if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
     if (!bore) return say.ask("bore not stated", {"measured.bore", "plate.shaft_diameter"});
     if (!shaft) return say.ask("part does not say", {"motors.shaft_diameter_in"});
-    const Length clearance = inch(q.limits.value("shaft.bore_clearance") + rounding);
-    say.limit(q.limits, "shaft.bore_clearance", *bore + clearance);
+    const Length allowed = inch(q.limits.value("shaft.bore_clearance"));
+    const Length clearance = allowed + inch(rounding);
+    say.limit(q.limits, "shaft.bore_clearance", *bore + allowed);
     if (*shaft > *bore + clearance) return say.fails("too thick");
     if (*shaft + clearance >= *bore) return say.fits("slip fit");
     Remedy bushing = remedy(Cure::shaft_bushing);
