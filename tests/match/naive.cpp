@@ -473,11 +473,11 @@ Verdict signal_class(const Pair& p) {
 
 Verdict control_power(const Pair& p) {
     if (p.mod || p.m->signal != SignalClass::control_24v) return yes;
+    const auto* common = told(p.job.controls.common_present);
+    if (common && !*common) return no;
     SignalClass store{};
     if (is(given(p, store), SignalClass::control_24v)) return yes;
-    const auto* common = told(p.job.controls.common_present);
     if (!common) return open;
-    if (!*common) return work;
     const auto* rated = told(p.job.controls.transformer);
     const auto* load_now = told(p.job.controls.transformer_load);
     if (!rated || !load_now) return yes;
@@ -488,9 +488,9 @@ Verdict tap_rule(const Pair& p) {
     if (p.mod || p.m->family != Family::constant_torque || p.m->tap_rule == TapRule::highest_tap_wins)
         return yes;
     int two = -1;  // unknown
-    if (const auto* from = told(p.job.controls.source)) {
+    if (told(p.job.controls.source)) {
         const auto* list = told(p.job.controls.terminals);
-        two = *from == ControlSource::thermostat && !(list && list->size() < 2) ? 1 : 0;
+        two = list && list->size() < 2 ? 0 : 1;
     }
     const auto* live = told(p.job.measured.live_taps);
     if (live && live->size() >= 2) two = 1;

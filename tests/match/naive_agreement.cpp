@@ -27,7 +27,7 @@ const std::map<std::string, std::string>& pages() {
                                                          {"full-load-current", "fnx"},
                                                          {"circuit-ampacity", "fnx"},
                                                          {"signal-class", "fcnx"},
-                                                         {"control-power", "fcn"},
+                                                         {"control-power", "fcnx"},
                                                          {"tap-rule", "fcn"},
                                                          {"tap-count", "fcn"},
                                                          {"rotation", "fcnx"},

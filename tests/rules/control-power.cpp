@@ -8,9 +8,9 @@ BOOST_AUTO_TEST_CASE(a_retrofit_needs_a_common) {
     World w = retrofit();
     SAYS(w("control-power"), Verdict::fits, "common present");
     w.job.controls.common_present = known(false);
-    SAYS(w("control-power"), Verdict::fits_with_changes, "no common");
-    BOOST_TEST(w("control-power").remedies.at(0).power->in(volt_ampere) == 0.6,
-               boost::test_tools::tolerance(1e-9));
+    SAYS(w("control-power"), Verdict::does_not_fit, "no common");
+    w.job.controls.transformer = known(volt_ampere(40));  // it has one; its C still does not reach the motor
+    SAYS(w("control-power"), Verdict::does_not_fit, "no common");
     w.job.controls.common_present = {};
     SAYS(w("control-power"), Verdict::not_shown, "common not stated");
 }
@@ -34,6 +34,9 @@ BOOST_AUTO_TEST_CASE(a_full_transformer_minds_half_a_volt_ampere) {
 
 BOOST_AUTO_TEST_CASE(a_24_v_motor_for_another_is_powered_already) {
     SAYS(five_taps()("control-power"), Verdict::fits, "already 24 V");
+    World without = five_taps();
+    without.job.controls.common_present = known(false);
+    SAYS(without("control-power"), Verdict::does_not_fit, "no common");
     SAYS(blower()("control-power"), Verdict::fits, "not concerned");
 }
 

@@ -39,11 +39,20 @@ BOOST_AUTO_TEST_CASE(one_terminal_can_make_one_tap_live) {
     SAYS(w("tap-rule"), Verdict::fits_with_changes, "one tap at a time by relay");
 }
 
-BOOST_AUTO_TEST_CASE(a_board_closes_one_output_at_a_time) {
-    World w = thermostat(TapRule::one_tap_only);
-    w.job.controls.source = known(ControlSource::board_24v);
-    SAYS(w("tap-rule"), Verdict::fits, "one output at a time");
-    BOOST_TEST(w("tap-rule").caution);
+// A board usually closes one output at a time; unless that is shown, relays see to it, as the wiring plan
+// does.
+BOOST_AUTO_TEST_CASE(a_board_is_not_taken_to_close_one_output_at_a_time) {
+    for (const TapRule rule : {TapRule::one_tap_only, TapRule::not_stated}) {
+        World w = thermostat(rule);
+        w.job.controls.source = known(ControlSource::board_24v);
+        SAYS(w("tap-rule"), Verdict::fits_with_changes, "one tap at a time by relay");
+        w.job.controls.terminals =
+            known(std::vector<Terminal>{{"COOL", Call::cool_high}, {"HEAT", Call::heat_high}});
+        SAYS(w("tap-rule"), Verdict::fits_with_changes, "one tap at a time by relay");
+        w.job.controls.terminals = known(std::vector<Terminal>{{"FAN", Call::circulate}});
+        SAYS(w("tap-rule"), Verdict::fits, "one output at a time");
+        BOOST_TEST(w("tap-rule").caution);
+    }
 }
 
 BOOST_AUTO_TEST_CASE(unknown_controls_ask_unless_the_old_motor_was_as_strict) {

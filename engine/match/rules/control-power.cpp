@@ -36,13 +36,11 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
     const Answer say(id, "va-budget", wanted(q.job.controls.common_present),
                      {std::string(word(SignalClass::control_24v)), Origin::catalog});
-    if (signal_given(q.job).value == SignalClass::control_24v) return say.fits("already 24 V");
     const auto common = said(q.job.controls.common_present);
+    // The signals return to the transformer that sends them: a second one has no common with them.
+    if (common == false) return Answer(say).from("retrofit-wiring").fails("no common");
+    if (signal_given(q.job).value == SignalClass::control_24v) return say.fits("already 24 V");
     if (!common) return say.ask("common not stated", {"controls.common_present"});
-    if (!*common) {
-        const ApparentPower there = said(q.job.controls.transformer_load).value_or(volt_ampere(0));
-        return say.changes("no common", {transformer_for(there + tap_load(q.limits), q.limits)});
-    }
     return judge_transformer(q, say);
 }
 
@@ -50,9 +48,9 @@ Finding judge(const Question& q, const Part& part) {
 
 Rule control_power() {
     return {id,
-            "24 V taps have a common and a transformer that carries them",
+            "24 V taps have the common of their signals and a transformer that carries them",
             Weight::curable,
-            {"va-budget", "tap-current"},
+            {"va-budget", "tap-current", "retrofit-wiring"},
             {"tap.current", "tap.volts", "transformer.plan"},
             {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal"},
             judge};

@@ -6,13 +6,12 @@ namespace {
 
 constexpr std::string_view id = "tap-rule";
 
-// A thermostat sends G with Y, and a defrost board back-feeds W: two taps are live together. A furnace or air
-// handler board closes one blower output at a time (common practice). Empty: not known.
+// A thermostat sends G with Y, and a defrost board back-feeds W. A board usually closes one blower output at
+// a time (common practice), which its sheet would have to show. Terminals that are not listed may be many.
+// Empty: not known.
 std::optional<bool> two_taps_live(const FailedUnit& job) {
     if (const auto seen = said(job.measured.live_taps); seen && seen->size() > 1) return true;
-    const auto from = said(job.controls.source);
-    if (!from) return std::nullopt;
-    if (*from != ControlSource::thermostat) return false;
+    if (!said(job.controls.source)) return std::nullopt;
     const auto terminals = said(job.controls.terminals);
     return !terminals || terminals->size() > 1;
 }
