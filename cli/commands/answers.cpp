@@ -92,7 +92,7 @@ int run_wire(const Arguments& typed) {
     if (typed.json) {
         print(json_option("wire", selection, *option));
     } else {
-        print(wiring_document(selection, *option), typed);
+        print(wiring_document(session.job, selection, *option), typed);
     }
     if (option->wiring.possible) return done;
     return static_cast<int>(option->wiring.lacking.empty() ? Outcome::nothing_fits : Outcome::undecided);

@@ -41,6 +41,18 @@ void add_options(Document& to, const Selection& selection, int top) {
     }
 }
 
+/// The first option is the ranking's; others may suit somebody better.
+void add_named_picks(Document& to, const Selection& s) {
+    Pairs pairs;
+    const auto add = [&](const char* who, const std::optional<int>& i) {
+        if (i) pairs.rows.emplace_back(who, s.options[static_cast<std::size_t>(*i)].candidate.part.id);
+    };
+    add("All in stock now", s.picks.in_stock);
+    add("Lowest cost a year", s.picks.cheapest_per_year);
+    add("Closest to the original", s.picks.closest);
+    if (!pairs.rows.empty()) to.add(pairs);
+}
+
 void add_not_shown(Document& to, const MatchReport& report) {
     int count = 0;
     for (const Candidate& c : report.candidates) count += c.verdict == Verdict::not_shown ? 1 : 0;
@@ -67,6 +79,7 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
     d.add(Paragraph{outcome_sentence(selection)});
     if (selection.diagnosis.fault != Fault::not_shown || !selection.diagnosis.causes.empty()) add_diagnosis(d, selection.diagnosis);
     add_options(d, selection, top);
+    add_named_picks(d, selection);
     if (selection.pick) {
         const Option& pick = selection.options[static_cast<std::size_t>(*selection.pick)];
         d.add(Heading{"What to know of " + pick.candidate.part.id});
@@ -118,10 +131,11 @@ Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenFi
     return d;
 }
 
-Document wiring_document(const Selection& selection, const Option& option) {
+Document wiring_document(const FailedUnit& job, const Selection& selection, const Option& option) {
     Document d{"Wiring of " + option.candidate.part.id + " " + part_name(option.candidate.part), {}, selection.stamp};
     add_air(d, option.air);
     add_wiring(d, option.wiring);
+    add_start_up(d, job, option);
     return d;
 }
 

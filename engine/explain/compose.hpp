@@ -21,7 +21,7 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
 Document why_document(const Candidate& candidate, const std::string& stamp);
 Document ask_document(const Selection& selection, const std::vector<OpenField>& open);
 Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open, const std::string& stamp);
-Document wiring_document(const Selection& selection, const Option& option);
+Document wiring_document(const FailedUnit& job, const Selection& selection, const Option& option);
 Document cost_document(const Selection& selection);
 Document rules_document(const Limits& limits, const std::string& only_rule);
 

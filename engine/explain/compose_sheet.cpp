@@ -56,29 +56,6 @@ void add_pick(Document& to, const Option& option) {
     to.add(pairs);
 }
 
-/// What is written down when it runs. The expected values come from the plan; blanks are for the reading.
-void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
-    to.add(Heading{"Start-up"});
-    Grid table{{"reading", "expected", "found"}, {}, "Rotation first: stop at once if it turns the wrong way."};
-    const auto add = [&table](const std::string& what, const std::string& expected) { table.rows.push_back({what, expected, "________"}); };
-    add("rotation, from the shaft end", job.plate.rotation ? say(Value(*job.plate.rotation)) : "as the wheel or blade needs");
-    add("line volts at the motor, running", "plate, within 10 %");
-    if (job.equipment.fan_amps) add("amps, door on", "at most " + say(Value(*job.equipment.fan_amps)));
-    for (const CallAir& call : option.air.calls) {
-        if (!call.tap) continue;
-        for (const TapAir& tap : option.air.taps) {
-            if (tap.tap != *call.tap) continue;
-            add("call " + std::string(word(call.call)) + ", tap " + std::to_string(tap.tap),
-                say_number(tap.airflow.value, 0) + " cfm at " + say_number(tap.static_total.value, 2) + " in. w.c., " +
-                    say_number(tap.speed.value, 0) + " rpm, " + say_number(tap.line_current.value, 1) + " A");
-        }
-    }
-    if (job.equipment.rise_low && job.equipment.rise_high) {
-        add("temperature rise", say(Value(*job.equipment.rise_low)) + " to " + say(Value(*job.equipment.rise_high)));
-    }
-    to.add(table);
-}
-
 void add_counter_checks(Document& to) {
     to.add(Heading{"Five checks before you open the box"});
     to.add(Bullets{{"Volts and phase on the new plate are those measured at the job.",

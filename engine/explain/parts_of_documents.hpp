@@ -19,6 +19,8 @@ void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at
 void add_kit(Document& to, const KitChoice& kit);
 void add_air(Document& to, const AirPlan& air);
 void add_wiring(Document& to, const WiringPlan& plan);
+/// The form to fill in when it runs: each reading with what the plan expects.
+void add_start_up(Document& to, const FailedUnit& job, const Option& option);
 void add_ledger(Document& to, const Ledger& ledger);
 /// What the policy barred, what lacks a kit or a wiring, and what would rescue a job that nothing fits.
 void add_ways_out(Document& to, const Selection& selection);

@@ -94,6 +94,38 @@ auto rank_of(const Option& option, const std::optional<Money>& today, const Poli
                            std::max(lead, option.kit.longest_lead_days), option.kit.parts.size(), option.candidate.part.id);
 }
 
+/// How far an option is from the original: everything that must be changed or said.
+int differences(const Option& option) {
+    int count = 0;
+    for (const Finding& f : option.candidate.findings) count += f.verdict != Verdict::fits || f.caution ? 1 : 0;
+    return count;
+}
+
+bool all_at_hand(const Option& option, const Policy& policy) {
+    if (!option.offer || !at_hand(*option.offer, policy)) return false;
+    return std::all_of(option.kit.parts.begin(), option.kit.parts.end(),
+                       [&policy](const KitPart& p) { return p.offer && at_hand(*p.offer, policy); });
+}
+
+NamedPicks named_picks(const Selection& s, const Policy& policy) {
+    NamedPicks picks;
+    const auto money_a_year = [&s](int i) -> std::optional<Money> {
+        for (const CostOption& o : s.ledger.options) {
+            if (o.part_id == s.options[static_cast<std::size_t>(i)].candidate.part.id) return o.per_year;
+        }
+        return std::nullopt;
+    };
+    for (int i = 0; i < static_cast<int>(s.options.size()); ++i) {
+        const Option& option = s.options[static_cast<std::size_t>(i)];
+        if (option.standing > Verdict::fits_with_changes) continue;
+        if (!picks.in_stock && all_at_hand(option, policy)) picks.in_stock = i;
+        if (!picks.closest || differences(option) < differences(s.options[static_cast<std::size_t>(*picks.closest)])) picks.closest = i;
+        const auto yearly = money_a_year(i);
+        if (yearly && (!picks.cheapest_per_year || *yearly < *money_a_year(*picks.cheapest_per_year))) picks.cheapest_per_year = i;
+    }
+    return picks;
+}
+
 Outcome outcome_of(const Selection& s) {
     if (s.diagnosis.replace_nothing()) return Outcome::do_not_replace;
     const auto open = [](const Candidate& c) { return c.verdict == Verdict::not_shown; };
@@ -190,7 +222,10 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
     }
     rank(s, job, catalog, policy);
     s.outcome = outcome_of(s);
-    if (s.outcome == Outcome::something_fits) s.pick = 0;
+    if (s.outcome == Outcome::something_fits) {
+        s.pick = 0;
+        s.picks = named_picks(s, policy);
+    }
     if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question);
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided) s.ways_out = relaxations(question, s.report);
     return s;

@@ -37,11 +37,19 @@ struct Option {
     std::optional<Offer> offer;                // the one a shop of this policy would take
 };
 
+/// Indices into Selection::options, among those that fit; empty where none can be told.
+struct NamedPicks {
+    std::optional<int> in_stock;           // the best ranked that the shop can hand over now, kit included
+    std::optional<int> cheapest_per_year;  // by the ledger
+    std::optional<int> closest;            // fewest findings that differ from the old part, then rank
+};
+
 struct Selection {
     Diagnosis diagnosis;
     MatchReport report;
     std::vector<Option> options;   // ranked: standing, installed total, lead time, added parts, id
     std::optional<int> pick;       // index of the option to take; only where something fits and nothing speaks against replacing
+    NamedPicks picks;
     std::vector<Option> stopped;   // pass every rule, but no wiring or no kit of this catalog completes them
     std::vector<std::string> barred;  // part ids that pass every rule and that the shop's policy excludes
     Ledger ledger;

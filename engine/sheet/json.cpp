@@ -248,6 +248,10 @@ std::string json_selection(std::string_view command, const Selection& s, int top
     out["exit_code"] = static_cast<int>(s.outcome);
     out["diagnosis"] = diagnosis(s.diagnosis);
     out["pick"] = s.pick ? Json(s.options[static_cast<std::size_t>(*s.pick)].candidate.part.id) : Json(nullptr);
+    const auto named = [&s](const std::optional<int>& i) {
+        return i ? Json(s.options[static_cast<std::size_t>(*i)].candidate.part.id) : Json(nullptr);
+    };
+    out["picks"] = {{"in_stock", named(s.picks.in_stock)}, {"cheapest_per_year", named(s.picks.cheapest_per_year)}, {"closest", named(s.picks.closest)}};
     out["parts_asked"] = s.report.parts_asked;
     out["options_found"] = s.options.size();
     Json options = Json::array();
