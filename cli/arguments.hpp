@@ -8,6 +8,7 @@ namespace endbell::cli {
 struct Arguments {
     // for every command
     std::string catalog;
+    std::string shop;  // the shop's own file
     bool json = false;
     int width = 80;
     // a job: a file, or a plate line and single fields

@@ -89,6 +89,7 @@ int carry_out(int argc, char** argv) {
     CLI::App app{"Endbell picks what replaces a failed HVAC motor or its module from your own catalog.", "endbell"};
     app.set_version_flag("--version", std::string("endbell ") + ENDBELL_VERSION);
     app.add_option("--catalog", typed.catalog, "the catalog file")->envname("ENDBELL_CATALOG");
+    app.add_option("--shop", typed.shop, "the shop's own file: [shop] keys and tightened [limits]")->envname("ENDBELL_SHOP");
     app.add_flag("--json", typed.json, "one JSON document on stdout instead of text");
     app.add_option("--width", typed.width, "characters a line (80)")->check(CLI::Range(40, 400));
     app.require_subcommand(1);

@@ -6,6 +6,7 @@
 #include "engine/base/text.hpp"
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/job/job.hpp"
+#include "engine/job/shop_policy.hpp"
 #include "engine/sheet/text.hpp"
 
 namespace endbell::cli {
@@ -49,7 +50,14 @@ Session open_session(const Arguments& typed) {
     for (const std::string& unread : words_not_understood) {
         session.open.push_back(OpenField{"--plate", unread, "This was not understood and decides nothing. What does it say?", {}});
     }
-    session.catalog = open_catalog(typed);
+    session.stored = open_catalog(typed);
+    Limits limits = session.stored->limits();
+    if (!typed.shop.empty()) {
+        const ShopPolicy shop = read_shop_policy_file(typed.shop);
+        add_shop(session.job, shop);
+        tighten(limits, shop);
+    }
+    session.catalog = std::make_unique<TightenedCatalog>(*session.stored, std::move(limits));
     session.policy = policy_of(session.job);
     return session;
 }

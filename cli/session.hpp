@@ -15,7 +15,8 @@ namespace endbell::cli {
 struct Session {
     FailedUnit job;
     std::vector<OpenField> open;
-    std::unique_ptr<Catalog> catalog;
+    std::unique_ptr<Catalog> stored;   // the catalog file
+    std::unique_ptr<Catalog> catalog;  // the same under the shop's limits
     Policy policy;
 };
 

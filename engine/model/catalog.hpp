@@ -41,6 +41,24 @@ class Catalog {
     virtual std::string stamp() const = 0;
 };
 
+/// Another catalog with stricter limits: a shop's policy over it. Must not outlive it.
+class TightenedCatalog : public Catalog {
+ public:
+    TightenedCatalog(const Catalog& inner, Limits limits) : inner_(inner), limits_(std::move(limits)) {}
+    void each_part(const std::function<void(const Part&)>& visit) const override { inner_.each_part(visit); }
+    void each_accessory(const std::function<void(const Part&)>& visit) const override { inner_.each_accessory(visit); }
+    std::optional<Part> part(std::string_view id) const override { return inner_.part(id); }
+    std::vector<Offer> offers(std::string_view part_id) const override { return inner_.offers(part_id); }
+    std::vector<CrossReference> references(std::string_view old_number) const override { return inner_.references(old_number); }
+    std::optional<LabourTask> labour(std::string_view task) const override { return inner_.labour(task); }
+    const Limits& limits() const override { return limits_; }
+    std::string stamp() const override { return inner_.stamp(); }
+
+ private:
+    const Catalog& inner_;
+    Limits limits_;
+};
+
 /// A catalog of plain vectors: for tests, and the naive picture of what the store must equal.
 class PlainCatalog : public Catalog {
  public:
