@@ -100,7 +100,7 @@ std::string_view word(Basis basis) {
     return "?";
 }
 
-// `READ Rn` and `[Sn]` of the research behind this table were excerpts of stored public copies, never the
+// `read` means: seen in an excerpt of a public third-party copy of the document, never the
 // paper code books: check the adopted edition before relying on a value.
 const std::vector<Source>& sources() {
     static const std::vector<Source> list{

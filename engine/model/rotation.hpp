@@ -9,7 +9,8 @@ enum class ViewedFrom { shaft_end, lead_end };
 
 /// The lead end (also: opposite drive end, non-drive end) sees the mirror of what the shaft end sees.
 /// Source: NEMA MG 1 2.24 views the end opposite the drive; IEC 60034-8 views the drive end; so MG 1's
-/// standard CCW and IEC's clockwise are one physical direction (READ R1, R3; 2.24 from memory).
+/// standard CCW and IEC's clockwise are one physical direction. 60034-8 and the trade's letters were read in
+/// third-party copies, MG 1 2.24 is from memory.
 constexpr Rotation normalised(Spin spin, ViewedFrom end) {
     const bool cw = (spin == Spin::cw) == (end == ViewedFrom::shaft_end);
     return cw ? Rotation::cw_shaft_end : Rotation::ccw_shaft_end;
