@@ -211,7 +211,7 @@ std::set<Call> calls_of(const FailedUnit& job) {
     const Reading<HeatKind>& heat = job.controls.heat;
     if (job.controls.terminals && !job.controls.terminals->empty()) {
         for (const Terminal& terminal : *job.controls.terminals) calls.insert(terminal.call);
-    } else {
+    } else if (!job.controls.states) {
         calls.insert(Call::circulate);
         if (equipment.cooling) calls.insert(Call::cool_high);
         if (equipment.cooling && equipment.cooling_stages && *equipment.cooling_stages > 1)
@@ -220,6 +220,11 @@ std::set<Call> calls_of(const FailedUnit& job) {
                            equipment.heat_output || equipment.heat_input;
         if (heats) calls.insert(Call::heat_high);
         if (heats && equipment.heating_stages && *equipment.heating_stages > 1) calls.insert(Call::heat_low);
+    }
+    if (job.controls.states) {
+        for (const CustomState& state : *job.controls.states) {
+            if (state.call) calls.insert(*state.call);
+        }
     }
     const bool heating_named = calls.count(Call::heat_high) || calls.count(Call::heat_low);
     const bool elements = equipment.electric_heat || (heat && *heat == HeatKind::electric);

@@ -3,6 +3,7 @@
 #include <string>
 #include <utility>
 
+#include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
 #include "engine/words/words.hpp"
 
@@ -32,6 +33,15 @@ inline std::string write_terminals(const std::vector<Terminal>& terminals) {
     return text;
 }
 
+inline std::string write_states(const std::vector<CustomState>& states) {
+    std::string text;
+    for (const CustomState& s : states) {
+        text += (text.empty() ? "" : "; ") + s.name + " = " + joined(s.live, " + ") + ": " +
+                (s.call ? write(*s.call) : "off");
+    }
+    return text;
+}
+
 /// In the units that the reader takes for granted, to the last figure: no power is moved to a standard one.
 inline std::string write_blower_table(const std::vector<BlowerRow>& table) {
     std::string text;
@@ -47,6 +57,8 @@ template <class T>
 std::string value_text(const T& value) {
     if constexpr (std::is_same_v<T, std::vector<Terminal>>)
         return write_terminals(value);
+    else if constexpr (std::is_same_v<T, std::vector<CustomState>>)
+        return write_states(value);
     else if constexpr (std::is_same_v<T, std::vector<BlowerRow>>)
         return write_blower_table(value);
     else

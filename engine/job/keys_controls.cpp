@@ -26,6 +26,45 @@ Read<std::vector<Terminal>> read_terminals(std::string_view raw) {
     return read_as<List>(raw, list);
 }
 
+/// "Y1 + G: cool" under its name. The call "off" keeps the motor still.
+std::optional<CustomState> read_state(std::string_view name, std::string_view text) {
+    const std::size_t colon = text.rfind(':');
+    if (colon == std::string_view::npos) return std::nullopt;
+    CustomState state{std::string(trimmed(name)), {}, std::nullopt};
+    for (const std::string& label : split(text.substr(0, colon), '+')) {
+        if (trimmed(label).empty()) return std::nullopt;
+        state.live.emplace_back(trimmed(label));
+    }
+    const std::string_view asked = trimmed(text.substr(colon + 1));
+    if (lower(asked) == "off") return state;
+    const Read<Call> call = read_kind<Call>(asked);
+    if (call.failed() || !call.reading) return std::nullopt;
+    state.call = *call.reading;
+    return state;
+}
+
+/// "boost = Y1 + G: cool; idle = DH: off": every state that occurs, under a name.
+Read<std::vector<CustomState>> read_states(std::string_view raw) {
+    using List = std::vector<CustomState>;
+    if (is_missing(raw)) return not_written<List>();
+    List list;
+    for (const std::string& part : split(raw, ';')) {
+        if (trimmed(part).empty()) continue;
+        const std::size_t equals = part.find('=');
+        const std::string name(trimmed(std::string_view(part).substr(0, equals)));
+        const auto state = equals == std::string::npos || name.empty()
+                               ? std::nullopt
+                               : read_state(name, std::string_view(part).substr(equals + 1));
+        if (!state) {
+            return unreadable<List>(raw,
+                                    "for the state " + (name.empty() ? "without a name" : name) +
+                                        " the live terminals and the call, or off, such as \"Y1 + G: cool\"");
+        }
+        list.push_back(*state);
+    }
+    return read_as<List>(raw, list);
+}
+
 }  // namespace
 
 Rows controls_keys() {
@@ -46,6 +85,10 @@ Rows controls_keys() {
             {"terminals", "terminals that give a call, and the call", "",
              "G = circulate; Y1 = cool; W1 = heat"},
             read_terminals),
+        row(controls, &F::states,
+            {"states", "what is live together, and the call, where the usual states do not hold", "",
+             "boost = Y1 + G: cool; idle = DH: off"},
+            read_states),
         row(controls, &F::transformer, {"transformer", "rating of the control transformer", "VA", "40 VA"},
             read_apparent_power),
         row(controls, &F::transformer_load, {"transformer_load", "what hangs on it already", "VA", "21.6"},

@@ -1,5 +1,9 @@
 #include "engine/job/truth.hpp"
 
+#include <algorithm>
+#include <map>
+#include <set>
+
 #include "engine/words/write.hpp"
 
 namespace endbell::job {
@@ -35,6 +39,34 @@ void doubt_sign(Reading<Pressure>& reading, bool negative, const char* side) {
          {write(*reading * -1.0), "the other side of the blower"});
 }
 
+/// Where the job names no terminals, its states do.
+bool has_terminal(const ControlFacts& controls, const std::string& label) {
+    if (!controls.terminals) return true;
+    return std::any_of(controls.terminals->begin(), controls.terminals->end(),
+                       [&](const Terminal& t) { return t.name == label; });
+}
+
+/// Custom states name terminals of the job, and no two of them ask for different things by the same signals.
+void refuse_states(std::vector<Problem>& problems, const ControlFacts& controls) {
+    if (!controls.states) return;
+    std::map<std::set<std::string>, const CustomState*> seen;
+    for (const CustomState& state : *controls.states) {
+        for (const std::string& label : state.live) {
+            if (has_terminal(controls, label)) continue;
+            problems.push_back(
+                refused(controls.states, "controls.states",
+                        "for the state " + state.name + " a terminal of controls.terminals, not " + label,
+                        "correct the label, or add it to controls.terminals"));
+        }
+        const auto [other, fresh] = seen.try_emplace({state.live.begin(), state.live.end()}, &state);
+        if (fresh || other->second->call == state.call) continue;
+        problems.push_back(refused(controls.states, "controls.states",
+                                   "other signals in " + state.name + " than in " + other->second->name +
+                                       ", since the two ask for different air",
+                                   "name what is live in each of the two"));
+    }
+}
+
 }  // namespace
 
 std::vector<Problem> impossible(const FailedUnit& job) {
@@ -62,6 +94,7 @@ std::vector<Problem> impossible(const FailedUnit& job) {
         problems.push_back(refused(plate.body_diameter, "plate.body_diameter",
                                    "more than the shaft's diameter", "measure both again"));
     }
+    refuse_states(problems, job.controls);
     return problems;
 }
 

@@ -1,6 +1,7 @@
 // The job: what failed, what its plate says, what was measured, what it sits in, what controls it, whose shop.
 // Each group is one table of the job file. Keys have the names of the fields.
 #pragma once
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -133,6 +134,14 @@ struct Terminal {
     friend bool operator==(const Terminal&, const Terminal&) = default;
 };
 
+/// One state of controls that follow no usual pattern: the terminals live together, and what they ask for.
+struct CustomState {
+    std::string name;
+    std::vector<std::string> live;  // labels of ControlFacts::terminals, one at least
+    std::optional<Call> call;       // none: the motor is to stand still
+    friend bool operator==(const CustomState&, const CustomState&) = default;
+};
+
 /// [controls] what tells the blower to run.
 struct ControlFacts {
     Reading<ControlSource> source;
@@ -141,6 +150,7 @@ struct ControlFacts {
     Reading<DehumidifyLogic> dehumidify;
     Reading<bool> fan_with_heat;             // the thermostat sends G with W
     Reading<std::vector<Terminal>> terminals;
+    Reading<std::vector<CustomState>> states;  // all that occur, in place of those usual for `heat`
     Reading<ApparentPower> transformer;
     Reading<ApparentPower> transformer_load;
     Reading<bool> common_present;            // a C wire reaches the motor

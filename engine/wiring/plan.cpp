@@ -86,7 +86,7 @@ void wire_run_signal(const Task& task, WiringPlan& plan) {
     bool any = false;
     if (task.job.controls.terminals) {
         for (const Terminal& t : *task.job.controls.terminals) {
-            if (role_of(std::string_view(t.name))) continue;
+            if (is_thermostat_letter(t.name)) continue;
             plan.wires.push_back({"board " + t.name, lead, "run signal"});
             any = true;
         }

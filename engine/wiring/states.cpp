@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/text.hpp"
+#include "engine/wiring/own_states.hpp"
 
 namespace endbell {
 
@@ -94,14 +95,15 @@ std::vector<Signal> thermostat_signals(const FailedUnit& job, const AirPlan& air
                                        Controls& into) {
     std::vector<Signal> signals;
     const ControlFacts& controls = job.controls;
-    if (controls.terminals) {
-        for (const Terminal& t : *controls.terminals) {
-            const auto role = letters_only ? role_of(std::string_view(t.name)) : role_of_terminal(t);
-            if (role && signals.size() <= most_signals)
-                signals.push_back({signal_name(t.name, signals), *role, t.call});
-        }
-        if (!signals.empty()) return signals;
+    for (const Terminal& t : named_terminals(controls)) {
+        auto role = letters_only ? role_of(std::string_view(t.name)) : role_of_terminal(t);
+        // A state of the job's own may hang on the reversing valve's letter too.
+        const bool own = is_stated(controls, t.name) && (!letters_only || is_thermostat_letter(t.name));
+        if (!role && own) role = Role::output;
+        if (role && signals.size() <= most_signals)
+            signals.push_back({signal_name(t.name, signals), *role, t.call, t.name});
     }
+    if (!signals.empty()) return signals;
     into.assumed.push_back("controls.terminals");
     const HeatKind heat = *controls.heat;
     const bool cooling_two =
@@ -258,6 +260,12 @@ std::optional<Role> role_of(std::string_view letter) {
     return std::nullopt;
 }
 
+bool is_thermostat_letter(std::string_view label) {
+    const std::string key = lower(trimmed(label));
+    const auto other = std::find(std::begin(not_for_a_blower), std::end(not_for_a_blower), key);
+    return role_of(label).has_value() || other != std::end(not_for_a_blower);
+}
+
 Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool letters_only) {
     Controls controls;
     if (!job.controls.heat) {
@@ -267,7 +275,8 @@ Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool let
     controls.signals = thermostat_signals(job, air, letters_only, controls);
     const bool dehumidifies = std::any_of(controls.signals.begin(), controls.signals.end(),
                                           [](const Signal& s) { return s.role == Role::dehumidify; });
-    if (dehumidifies && !job.controls.dehumidify) controls.lacking.push_back("controls.dehumidify");
+    const bool logic_matters = dehumidifies && !job.controls.states;
+    if (logic_matters && !job.controls.dehumidify) controls.lacking.push_back("controls.dehumidify");
     if (uses_elements(*job.controls.heat)) {
         for (std::size_t i = 0; i < controls.signals.size(); ++i) {
             const Role role = controls.signals[i].role;
@@ -275,7 +284,8 @@ Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool let
                 controls.must_run |= 1u << i;
         }
     }
-    controls.demands = Thermostat(controls.signals, job.controls).demands();
+    controls.demands = job.controls.states ? own_demands(job.controls, controls.signals)
+                                           : Thermostat(controls.signals, job.controls).demands();
     return controls;
 }
 
@@ -283,15 +293,20 @@ Controls board_controls(const FailedUnit& job) {
     Controls controls;
     controls.exclusive = true;
     controls.demands.push_back({"off", 0, {}});
-    if (!job.controls.terminals || job.controls.terminals->empty()) {
+    const std::vector<Terminal> terminals = named_terminals(job.controls);
+    if (terminals.empty()) {
         controls.lacking.push_back("controls.terminals");
         return controls;
     }
-    for (const Terminal& t : *job.controls.terminals) {
+    for (const Terminal& t : terminals) {
         if (controls.signals.size() > most_signals) break;
         const SignalSet live = 1u << controls.signals.size();
-        controls.signals.push_back({signal_name(t.name, controls.signals), Role::output, t.call});
+        controls.signals.push_back({signal_name(t.name, controls.signals), Role::output, t.call, t.name});
         controls.demands.push_back({std::string(word(t.call)) + " (" + t.name + ")", live, {t.call}});
+    }
+    if (job.controls.states) {
+        controls.exclusive = false;  // the job says what is live together
+        controls.demands = own_demands(job.controls, controls.signals);
     }
     return controls;
 }

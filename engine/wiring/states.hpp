@@ -20,6 +20,7 @@ struct Signal {
     std::string name;  // as the job labels it; never one of the netlist's own places
     Role role = Role::output;
     Call call = Call::circulate;  // of an output
+    std::string label = "";       // the job's own terminal; empty: assumed
 };
 
 /// A reachable state before a tap is chosen for it.
@@ -41,13 +42,16 @@ struct Controls {
 /// The letter's role, in the usual spellings (Y is Y1, W is W1, DEHUM is dehumidify). None: not a terminal
 /// that can reach a blower (R, C, O, B, L, H). Terminal letters: the thermostat convention.
 std::optional<Role> role_of(std::string_view letter);
+/// A letter of the thermostat convention, whether or not it can reach a blower.
+bool is_thermostat_letter(std::string_view label);
 
-/// The thermostat's states. Energised sets: heat-pump rows from a published thermostat matrix; the rest
-/// common practice. `air` says whether two cooling or heating stages are in play where the job does not.
-/// `letters_only`: the job's other terminals are a board's, not the thermostat's.
+/// The thermostat's states; the job's own where it lists them. Energised sets: heat-pump rows from a
+/// published thermostat matrix; the rest common practice. `air` says whether two cooling or heating stages
+/// are in play where the job does not. `letters_only`: the job's other terminals are a board's, not the
+/// thermostat's.
 Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool letters_only);
 
-/// A board's outputs: each alone, and none.
+/// A board's outputs: each alone, and none; the job's own states where it lists them.
 Controls board_controls(const FailedUnit& job);
 
 }  // namespace endbell
