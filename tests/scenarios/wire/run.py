@@ -1,0 +1,220 @@
+#!/usr/bin/env python3
+"""Wires a part on every scenario and compares the plan with what the trade's tables ask for.
+
+usage: run.py PROGRAM_OR_BUILD_FOLDER [--only TEXT] [--verbose]
+
+A scenario is a folder: `job.toml` (its first comment lines tell the story) and `expected.json`; parts come from `shelf/`.
+Expected states, taps and relays were worked out by hand from the thermostat convention's energised sets (the heat-pump
+rows from a published thermostat matrix), the airflow of each tap, and the least number of coils that tells the wanted taps apart.
+Every plan given is also held to what must be true of any plan (`hold_always`), and is printed once as text.
+
+expected.json, every key but `because`, `part` and `exit` optional:
+  because             why
+  part                the part to wire
+  exit                0 a plan, 10 refused, 11 readings are missing, 65 the job is bad data
+  relays              coils of the plan
+  alternative_relays  coils of the plan offered beside it
+  condition           what the plan holds under; "" where absent
+  states              {state: wanted tap}, 0 for off: exactly the reachable states, each obeyed
+  two_live            states in which more than one tap is live; none where absent
+  live                {state: signals live together, sorted}
+  signals             the plan's signals, sorted
+  cautions, no_cautions, checks, no_checks   words that must and must not be there
+  wires, no_wires     [from, to] pairs that must and must not be there
+  line_coils, line_contacts   of every relay
+  refusal, rescues, lacking   why not, what would make it possible, what to ask for
+  refused_at, says    for exit 65: the text of the job's line that is named, and what the message holds
+"""
+import json
+import os
+import subprocess
+import sys
+import tempfile
+
+HERE = os.path.dirname(os.path.abspath(__file__))
+LINE_PLACES, LOW_PLACES = ("L1", "L2", "N"), ("R", "C")
+
+
+class Failure(Exception):
+    """One expectation that did not hold."""
+
+
+def same(what, wanted, found):
+    if wanted != found:
+        raise Failure(f"{what}: wanted {wanted!r}, found {found!r}")
+
+
+def all_in(what, wanted, found):
+    missing = [w for w in wanted if w not in found]
+    if missing:
+        raise Failure(f"{what}: {missing} not among {found}")
+
+
+def none_in(what, unwanted, found):
+    there = [w for w in unwanted if w in found]
+    if there:
+        raise Failure(f"{what}: {there} must not be there")
+
+
+class World:
+    """One catalog database, and the program that reads it."""
+
+    def __init__(self, program, folder):
+        self.program, self.database = program, os.path.join(folder, "catalog.db")
+        code, out, err = self.call("catalog", "import", os.path.join(HERE, "shelf"), "--into", self.database)
+        if code != 0:
+            raise SystemExit(f"the shelf did not import: exit {code}: {err.strip() or out.strip()}")
+
+    def call(self, *words):
+        done = subprocess.run([self.program, *words], capture_output=True, text=True, errors="replace", timeout=120,
+                              env={"PATH": os.environ.get("PATH", ""), "LC_ALL": "C.UTF-8"})
+        return done.returncode, done.stdout, done.stderr
+
+    def wire(self, job, part, *words):
+        return self.call("wire", job, part, "--catalog", self.database, *words)
+
+
+def names(row):
+    """A state may have several names: "cool 1 / heat 1"."""
+    return row["state"].split(" / ")
+
+
+def hold_always(plan):
+    """What must be true of every plan, whatever the job."""
+    same("proven", True, plan["proven"])
+    same("fewest relays", True, plan["fewest_relays"])
+    same("states simulated", 2 ** len(plan["signals"]), len(plan["truth"]))
+    strict = plan["tap_rule"] != "highest tap wins" and not plan["condition"]
+    for row in plan["truth"]:
+        where = " ".join(row["signals"]) or "no signal"
+        same(f"{where}: holds", True, row["holds"])
+        if row["reachable"]:
+            same(f"{where}: tap obeyed", row["wanted_tap"], row["effective_tap"])
+        if strict and len(row["live_taps"]) > 1:
+            raise Failure(f"{where}: taps {row['live_taps']} live together")
+    for fault in plan["faults"]:
+        if strict and (fault["two_taps"] or fault["back_feed"]):
+            raise Failure(f"{fault['kind']} {fault['where']}: two taps, or one call feeds another")
+    if not plan["faults"] or not plan["wires"] or not plan["taps"]:
+        raise Failure("faults, wires or taps are missing")
+    for wire in plan["wires"]:
+        ends = (wire["from"], wire["to"])
+        if any(e in LINE_PLACES for e in ends) and any(e in LOW_PLACES for e in ends):
+            raise Failure(f"{ends} joins line voltage to 24 V")
+        if wire["from"] == "earth" and wire["note"] != "earth":
+            raise Failure(f"{ends}: earth is no conductor of the control")
+    all_in("checks", ["lock out", "absence of voltage", "earth continuous", "rotation", "amps at or below plate"], plan["checks"])
+    same("first check", "lock out", plan["checks"][0])
+
+
+def check_states(expected, plan):
+    rows = [(name, row) for row in plan["truth"] if row["reachable"] for name in names(row)]
+    if "states" in expected:
+        same("states", expected["states"], {name: row["effective_tap"] for name, row in rows})
+        two = sorted(name for name, row in rows if len(row["live_taps"]) > 1)
+        if plan["tap_rule"] != "highest tap wins" or "two_live" in expected:
+            same("states with two live taps", sorted(expected.get("two_live", [])), two)
+    for state, live in expected.get("live", {}).items():
+        same(f"signals of {state}", [live], [sorted(row["signals"]) for name, row in rows if name == state])
+
+
+def check_plan(expected, plan):
+    same("possible", True, plan["possible"])
+    hold_always(plan)
+    for other in plan["alternatives"]:
+        same("the other plan is proven", True, other["proven"])
+    check_states(expected, plan)
+    if "relays" in expected:
+        same("relays", expected["relays"], len(plan["relays"]))
+    if "alternative_relays" in expected:
+        same("relays of the other plan", [expected["alternative_relays"]], [len(p["relays"]) for p in plan["alternatives"]])
+    if "signals" in expected:
+        same("signals", expected["signals"], sorted(plan["signals"]))
+    same("condition", expected.get("condition", ""), plan["condition"])
+    wires = [[w["from"], w["to"]] for w in plan["wires"]]
+    for what, found in (("cautions", plan["cautions"]), ("checks", plan["checks"]), ("wires", wires)):
+        all_in(what, expected.get(what, []), found)
+        none_in(what, expected.get("no_" + what, []), found)
+    for key, field in (("line_coils", "line_coil"), ("line_contacts", "line_contacts")):
+        if key in expected:
+            same(key, {expected[key]}, {relay[field] for relay in plan["relays"]})
+
+
+def check_text(plan, text):
+    """The same plan as a person reads it."""
+    flat = " ".join(text.split())
+    all_in("text", ["Wiring", "Truth table", "If one thing breaks", "Before and after power-on", "Proven: all", "on the part", "two taps live"], flat)
+    lines = text.splitlines()
+    for wire in plan["wires"]:
+        if not any(line.split()[:1] == wire["from"].split()[:1] and wire["to"] in line for line in lines):
+            raise Failure(f"text: no line for the wire {wire['from']} to {wire['to']}")
+    for relay in plan["relays"]:
+        all_in("text", [f"Relay {relay['relay']}: coil from {relay['coil']}"], flat)
+    if not plan["relays"]:
+        all_in("text", ["No isolation relay is needed."], flat)
+    if text.count("CAUTION:") < len(plan["cautions"]):
+        raise Failure("text: a caution is missing")
+
+
+def check_refusal(expected, plan, text):
+    same("possible", False, plan["possible"])
+    same("refusal", expected["refusal"], plan["refusal"])
+    for key in ("rescues", "lacking"):
+        all_in(key, expected.get(key, []), plan[key])
+    all_in("text", ["No wiring is given:"], " ".join(text.split()))
+
+
+def check_bad_data(expected, job, said):
+    with open(job, encoding="utf-8") as f:
+        lines = f.read().splitlines()
+    number = next(i for i, line in enumerate(lines, 1) if line.startswith(expected["refused_at"]))
+    all_in("message", [f"job.toml:{number}:", *expected["says"]], said)
+
+
+def check(world, folder):
+    with open(os.path.join(folder, "expected.json"), encoding="utf-8") as f:
+        expected = json.load(f)
+    job = os.path.join(folder, "job.toml")
+    code, out, err = world.wire(job, expected["part"], "--json")
+    same(f"exit code ({err.strip()[:200]})", expected["exit"], code)
+    if code == 65:
+        return check_bad_data(expected, job, err)
+    plan = json.loads(out)["option"]["wiring"]
+    _, text, _ = world.wire(job, expected["part"], "--width", "160")
+    if code == 0:
+        check_plan(expected, plan)
+        check_text(plan, text)
+    else:
+        check_refusal(expected, plan, text)
+
+
+def main(argv):
+    if not argv or argv[0].startswith("-"):
+        print(__doc__.split("\n\n")[1], file=sys.stderr)
+        return 64
+    program = os.path.abspath(argv[0])
+    for below in ("cli/endbell", "endbell"):
+        if os.path.isfile(os.path.join(program, below)):
+            program = os.path.join(program, below)
+    only = argv[argv.index("--only") + 1] if "--only" in argv else ""
+    scenarios = sorted(n for n in os.listdir(HERE) if os.path.exists(os.path.join(HERE, n, "expected.json")))
+    passed = failed = 0
+    with tempfile.TemporaryDirectory(prefix="wire-") as folder:
+        world = World(program, folder)
+        for name in scenarios:
+            if only not in name:
+                continue
+            try:
+                check(world, os.path.join(HERE, name))
+                passed += 1
+                if "--verbose" in argv:
+                    print(f"ok   {name}")
+            except (Failure, subprocess.TimeoutExpired, KeyError, ValueError) as problem:
+                failed += 1
+                print(f"FAIL {name}: {problem if not isinstance(problem, KeyError) else f'no {problem} in the answer'}")
+    print(f"{passed} passed, {failed} failed")
+    return 1 if failed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
