@@ -97,7 +97,7 @@ bool says_nothing(std::string_view cleaned) {
 
 std::string number_damage(std::string_view part_number) {
     if (!is_spreadsheet_damage(part_number)) return "";
-    const bool exponent = part_number.find_first_of("+") != std::string_view::npos;
+    const bool exponent = part_number.find('+') != std::string_view::npos;
     return exponent ? "a part number, not a spreadsheet's exponent"
                     : "a part number, not a spreadsheet's date";
 }

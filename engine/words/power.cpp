@@ -61,13 +61,14 @@ std::string without_improper_fraction(const std::string& text) {
     return shortest(static_cast<double>(top) / bottom) + text.substr(3);
 }
 
-/// No one motor is sold for more: 1/10 to 1/2 hp is the widest replacement range (common practice).
-constexpr double widest_range = 5.01;
-
-/// A list holds ratings: in "2.5/1/4 hp" the 2.5 is none.
-bool is_standard(Power power) {
-    const double hp = power.in(horsepower);
-    return off_by(hp, nearest_standard(hp)) < 1e-9;
+/// Slashes join whole words of a plate too. What they join is one motor's ratings when each is a standard
+/// one and the highest at most five times the lowest: in "2.5/1/4 hp" the 2.5 is amps. Common practice.
+bool is_one_motor(const std::vector<Power>& high_to_low) {
+    const bool standard = std::all_of(high_to_low.begin(), high_to_low.end(), [](Power power) {
+        const double hp = power.in(horsepower);
+        return off_by(hp, nearest_standard(hp)) < 1e-9;
+    });
+    return standard && high_to_low.front() <= high_to_low.back() * 5.01;
 }
 
 /// Watts as a standard rating, or a question.
@@ -157,13 +158,14 @@ Read<std::vector<Power>> read_powers(std::string_view raw) {
     List list;
     for (const std::string& part : cut(text, "-;/,")) {
         const Read<Power> power = read_power(part);
-        if (!power.reading || !is_standard(*power.reading)) return unreadable<List>(raw, expected);
+        if (!power.reading) return unreadable<List>(raw, expected);
         list.push_back(*power.reading);
     }
     // A whole number before a fraction is nearer to "one and a half" than to a list.
     std::sort(list.begin(), list.end(), [](Power a, Power b) { return b < a; });
     list.erase(std::unique(list.begin(), list.end()), list.end());
-    if (list.size() > 6 || list.front() > list.back() * widest_range) return unreadable<List>(raw, expected);
+    const bool slashed = cut(text, "/").size() > 1;
+    if (list.size() > 6 || (slashed && !is_one_motor(list))) return unreadable<List>(raw, expected);
     return read_as<List>(raw, list);
 }
 
