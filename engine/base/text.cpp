@@ -89,16 +89,16 @@ std::string visible(std::string_view text) {
 }
 
 int edit_distance(std::string_view a, std::string_view b) {
-    std::vector<int> row(b.size() + 1);
+    std::vector<int> before_last(b.size() + 1), last(b.size() + 1), row(b.size() + 1);
     std::iota(row.begin(), row.end(), 0);
     for (std::size_t i = 1; i <= a.size(); ++i) {
-        int diagonal = row[0];
+        before_last.swap(last);
+        last.swap(row);
         row[0] = static_cast<int>(i);
         for (std::size_t j = 1; j <= b.size(); ++j) {
-            const int above = row[j];
-            const int change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-            row[j] = std::min({above + 1, row[j - 1] + 1, change});
-            diagonal = above;
+            row[j] = std::min({last[j] + 1, row[j - 1] + 1, last[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1)});
+            const bool exchanged = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
+            if (exchanged) row[j] = std::min(row[j], before_last[j - 2] + 1);
         }
     }
     return row[b.size()];

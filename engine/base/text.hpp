@@ -18,7 +18,7 @@ std::string number_key(std::string_view part_number);
 /// can never drive a terminal. Other UTF-8 passes.
 std::string visible(std::string_view text);
 
-/// The number of single-character edits between two words (Levenshtein).
+/// The number of single-character edits between two words; two neighbours exchanged are one edit.
 int edit_distance(std::string_view a, std::string_view b);
 
 /// The word nearest to `wanted` for a "did you mean", or empty when none is near enough.

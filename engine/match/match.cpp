@@ -119,6 +119,8 @@ Candidate examine(const Question& question, const Part& part) {
     candidate.findings.reserve(rules().size());
     for (const Rule& rule : rules()) {
         candidate.findings.push_back(rule.check(question, part));
+        // Also "not concerned" says by whose word the rule stands.
+        if (candidate.findings.back().source.empty()) candidate.findings.back().source = rule.sources.front();
         candidate.verdict = std::max(candidate.verdict, candidate.findings.back().verdict);
     }
     return candidate;

@@ -172,7 +172,7 @@ def broken_tables():
     cells[header.index("power_hp")] = "12 parsecs"
     lines[1] = ",".join(cells)
     open(path, "w", encoding="utf-8", newline="").write("".join(lines))
-    code, out, err = run("catalog", "import", folder, "--into", os.path.join(WORK, "cell.db"))
+    code, out, err = run("--width", "400", "catalog", "import", folder, "--into", os.path.join(WORK, "cell.db"))
     check("a wrong cell sets its row aside with line, column, value and what was expected",
           all(p in out + err for p in ("motor_ratings.csv:2", "power_hp", "12 parsecs", "expected")), f"exit {code} {out}{err}")
 
