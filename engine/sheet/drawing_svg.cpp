@@ -1,5 +1,7 @@
 #include "engine/sheet/drawing_svg.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "engine/base/text.hpp"
@@ -7,6 +9,8 @@
 namespace endbell {
 
 namespace {
+
+constexpr double paper_width = 660;  // A4 between margins of 14 mm is 687 px at 96 to the inch
 
 std::string escaped(const std::string& text) {
     std::string out;
@@ -37,11 +41,14 @@ const char* word_of(Anchor anchor) {
 
 }  // namespace
 
+// A narrow screen shows it at three quarters of its size and scrolls; anything smaller is not legible. Paper
+// always takes it whole.
 std::string to_svg(const Drawing& d, const std::string& description) {
+    const double least = std::min(d.width * 0.75, paper_width);
     std::string out = fmt::format(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {:g} {:g}\" width=\"100%\" role=\"img\" "
-        "aria-label=\"{}\" style=\"max-width:{:g}px\">\n",
-        d.width, d.height, escaped(description), d.width);
+        "aria-label=\"{}\" style=\"max-width:{:g}px;min-width:{:g}px\">\n",
+        d.width, d.height, escaped(description), d.width, least);
     for (const DrawnBox& b : d.boxes) {
         out += fmt::format(
             "<rect x=\"{:g}\" y=\"{:g}\" width=\"{:g}\" height=\"{:g}\" fill=\"#fff\" stroke=\"#000\"/>\n",

@@ -24,7 +24,7 @@ dt{font-weight:600}
 dd{margin:0}
 .said{border:2px solid;padding:.4rem .6rem;margin:.5rem 0}
 .said b{letter-spacing:.05em}
-figure{margin:.5rem 0;background:#fff;color:#000;padding:.3rem}
+figure{margin:.5rem 0;background:#fff;color:#000;padding:.3rem;overflow-x:auto}
 figure svg{max-width:100%;height:auto}
 pre{white-space:pre-wrap;font-size:.85rem}
 footer{margin-top:2rem;font-size:.8rem;border-top:1px solid;padding-top:.4rem}
