@@ -21,7 +21,6 @@ std::string_view task_of(Cure cure) {
         case Cure::capacitor_removal:
             return "capacitor removal";
         case Cure::isolation_relay:
-            return "relay fit";
         case Cure::line_relay:
             return "relay fit";
         case Cure::harness:

@@ -98,6 +98,7 @@ Askable field(std::string_view key, int seconds, double chance, Group FailedUnit
             }
         }
         std::vector<PossibleAnswer> list;
+        list.reserve(box.size());
         for (auto& entry : box) list.push_back(std::move(entry.second));
         return list;
     };
