@@ -1,6 +1,7 @@
 #include "engine/cost/ledger.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/cost/bill.hpp"
 #include "engine/cost/energy.hpp"
@@ -218,7 +219,7 @@ class Pricer {
             cured = std::max(cured, killer.yearly_hazard_cured);
         }
         if (diagnosis_.causes.empty()) return;
-        const auto share = [](double hazard) { return Share{static_cast<std::int64_t>(hazard * 1e6 + 0.5)}; };
+        const auto share = [](double hazard) { return Share{std::llround(hazard * 1e6)}; };
         const Money lost = cost_of_losing(option);
         option.recurrence_uncured = lost.of(share(uncured));
         option.recurrence_cured = lost.of(share(cured));
