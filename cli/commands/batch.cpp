@@ -30,11 +30,17 @@ struct ResultRow {
     std::vector<Purchase> purchases;
 };
 
+/// "-12.50" is one, "-1-2" is not.
+bool is_number(std::string_view text) {
+    if (!text.empty() && text.front() == '-') text.remove_prefix(1);
+    const bool digits = !text.empty() && text.find_first_not_of("0123456789.") == std::string_view::npos;
+    return digits && std::count(text.begin(), text.end(), '.') <= 1;
+}
+
 /// One CSV cell. A text that a spreadsheet would take for a formula gets an apostrophe; a number never does.
 std::string cell(const std::string& text) {
-    const bool number = !text.empty() && text.find_first_not_of("0123456789.-") == std::string::npos;
     std::string safe = text;
-    if (!number && !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos) safe.insert(0, "'");
+    if (!is_number(text) && !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos) safe.insert(0, "'");
     if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
     std::string quoted = "\"";
     for (char c : safe) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);

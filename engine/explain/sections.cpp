@@ -252,6 +252,11 @@ void add_ledger(Document& to, const Ledger& ledger) {
         to.add(Paragraph{deciding});
     }
     for (const CostOption& o : ledger.options) {
+        std::string loses;
+        for (std::string_view what : o.loses) loses += (loses.empty() ? "" : ", ") + text(what);
+        if (!loses.empty()) to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) + " loses or leaves: " + loses + "."});
+    }
+    for (const CostOption& o : ledger.options) {
         if (o.lacking.empty()) continue;
         to.add(Paragraph{"No total for " + text(o.way) + " " + o.part_id + " yet: it needs " + joined(o.lacking, ", ") + "."});
     }
