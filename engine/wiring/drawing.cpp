@@ -10,9 +10,10 @@ namespace {
 
 constexpr double margin = 16;
 constexpr double box_width = 76;
-constexpr double gap = 30;  // of wire between two boxes
-constexpr double row_height = 46;
-constexpr double advance = 0.62;  // of the type size: a monospaced letter, a little wide
+constexpr double gap = 30;          // of wire between two boxes
+constexpr double row_height = 46;   // of a row that may end in a contact
+constexpr double wire_height = 26;  // of a row that is one wire
+constexpr double advance = 0.62;    // of the type size: a monospaced letter, a little wide
 
 double letters_wide(std::size_t letters) {
     return static_cast<double>(letters) * 11 * advance;
@@ -58,12 +59,12 @@ class Ladder {
 
     Drawing drawn() {
         out_.title = "after";
-        y_ = margin + 14;
+        y_ = margin;
         measure();
         coils();
         contacts();
         terminals();
-        fit_page(out_, y_);
+        fit_page(out_, y_ - 4);
         return out_;
     }
 
@@ -149,7 +150,7 @@ class Ladder {
 
     void contact(const End& end, double x, double top, double bottom, double common, bool common_left) {
         out_.boxes.push_back({x, top - 27, box_width, bottom - top + 27 + 11});
-        text(x + box_width / 2, top - 15, end.relay + (end.pole == "1" ? "" : " pole " + end.pole),
+        text(x + box_width / 2, top - 15, end.relay + (has_poles(end.relay) ? " pole " + end.pole : ""),
              Anchor::middle, true);
         const double throws = common_left ? x + box_width - 4 : x + 4;
         const Anchor outward = common_left ? Anchor::end : Anchor::start;
@@ -159,9 +160,19 @@ class Ladder {
              common_left ? Anchor::start : Anchor::end);
     }
 
+    bool has_poles(const std::string& relay) const {
+        return std::any_of(plan_.relays.begin(), plan_.relays.end(),
+                           [&](const Relay& r) { return r.name == relay && r.contacts > 1; });
+    }
+
     double next_row() {
         const double row = y_ + 27;
         y_ += row_height;
+        return row;
+    }
+    double next_wire() {
+        const double row = y_ + 14;
+        y_ += wire_height;
         return row;
     }
 
@@ -233,6 +244,13 @@ class Ladder {
     void contacts() {
         y_ += 8;
         for (const Trunk& trunk : trunks()) {
+            if (!contact_end(trunk.from) && !contact_end(trunk.to)) {
+                const double row = next_wire();
+                source(trunk.from, row);
+                line(left_, tap_x_, row);
+                text(tap_x_ + 8, row + 4, trunk.to, Anchor::start, true);
+                continue;
+            }
             const double start = y_;
             const double right = spread(trunk.to, conductor_ + gap);
             if (!contact_end(trunk.from)) {
@@ -252,15 +270,22 @@ class Ladder {
     }
 
     void terminals() {
+        const double notes = left_ + 2 * gap + 8 + letters_wide(longest_terminal() + 3);
         for (const Wire& w : plan_.wires) {
             if (w.note_id.empty()) continue;
-            const double row = y_ + 14;
-            y_ += 26;
+            const double row = next_wire();
             source(w.from, row);
             line(left_, left_ + 2 * gap, row);
             text(left_ + 2 * gap + 8, row + 4, w.to, Anchor::start, true);
-            text(left_ + 2 * gap + 8 + 26 * 11 * advance, row + 4, w.note_id, Anchor::start);
+            text(notes, row + 4, w.note_id, Anchor::start);
         }
+    }
+    std::size_t longest_terminal() const {
+        std::size_t longest = 0;
+        for (const Wire& w : plan_.wires) {
+            if (!w.note_id.empty()) longest = std::max(longest, w.to.size());
+        }
+        return longest;
     }
 
     const WiringPlan& plan_;
@@ -300,9 +325,9 @@ Drawing draw_before(const FailedUnit& job) {
         out.lines.push_back({left, row, left + 2 * gap, row});
         out.texts.push_back({left + 2 * gap + 8, row + 4, motor + ": " + std::string(word(t.call)),
                              Anchor::start, 11, false});
-        row += 26;
+        row += wire_height;
     }
-    fit_page(out, row);
+    fit_page(out, terminals.empty() ? row : row - wire_height + 8);
     return out;
 }
 
