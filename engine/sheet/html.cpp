@@ -39,7 +39,7 @@ footer{margin-top:2rem;font-size:.8rem;border-top:1px solid;padding-top:.4rem}
 @media print{
  @page{margin:14mm}
  body{font-size:10.5pt;padding:0;max-width:none;color:#000;background:#fff}
- h2{break-after:avoid} tr,.said{break-inside:avoid}
+ h2{break-after:avoid} tr,.said,figure{break-inside:avoid}
 }
 )";
 
@@ -78,7 +78,7 @@ class HtmlRenderer {
         return "<p class=\"said\" role=\"note\"><b>" + escape_html(w.signal_word) + "</b> " + escape_html(w.text) + "</p>\n";
     }
     std::string operator()(const Figure& f) const {
-        return "<figure>" + to_svg(f.drawing, f.description) + "<figcaption>" + escape_html(f.drawing.title) + "</figcaption></figure>\n";
+        return "<figure>" + to_svg(f.drawing, f.description) + "<figcaption>" + escape_html(f.drawing.title + ": " + f.description) + "</figcaption></figure>\n";
     }
     std::string operator()(const Plain& plain) const {
         std::string out = "<pre>";
