@@ -20,6 +20,8 @@ constexpr std::array entries{
     Entry{"unit.equipment_model", "What is the model number on the equipment's plate?"},
     Entry{"unit.equipment_serial", "What is the serial number on the equipment's plate?"},
     Entry{"unit.assembly_number", "Which inducer assembly does the equipment's parts list name?"},
+    Entry{"unit.plate_trusted", "Are there signs of an earlier replacement, so that the plate may be the wrong motor's?"},
+    Entry{"plate.service_factor", "Which service factor does the plate say?"},
     Entry{"plate.family", "Is there a capacitor with two brown leads, or a plug with thin wires? How many pins?"},
     Entry{"plate.power", "How many horsepower does the plate say?"},
     Entry{"plate.volts", "Which volts does the plate say?"},

@@ -110,7 +110,10 @@ Document parse_toml(std::string_view text, const std::string& filename) {
             add_entry(document, "", item.first, item.second, filename);
             continue;
         }
-        for (const auto& field : *group) add_entry(document, name, field.first, field.second, filename);
+        for (const auto& field : *group) {
+            add_entry(document, name, field.first, field.second, filename);
+            document.entries.back().group_at = place_of(item.first.source(), filename);
+        }
         if (group->empty()) {
             document.entries.push_back({name, "", "", false, place_of(item.first.source(), filename),
                                         place_of(item.first.source(), filename)});

@@ -15,6 +15,7 @@ struct Entry {
     std::string value;  // arrays joined with "; ", rows inside them with " | ", tables as "key = value; ...",
                         // booleans as yes and no
     bool number = false;  // a bare number
+    Place group_at;
     Place key_at;
     Place value_at;
 };
