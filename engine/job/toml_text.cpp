@@ -72,10 +72,11 @@ std::optional<std::string> value_text(const toml::node& node) {
     return scalar_text(node);
 }
 
-void add_entry(Document& document, std::string group, const toml::key& key, const toml::node& node,
-               const std::string& filename) {
+void add_entry(Document& document, std::string group, const Place& group_at, const toml::key& key,
+               const toml::node& node, const std::string& filename) {
     Entry entry;
     entry.group = std::move(group);
+    entry.group_at = group_at;
     entry.name = std::string(key.str());
     entry.number = node.is_number();
     entry.key_at = place_of(key.source(), filename);
@@ -107,16 +108,14 @@ Document parse_toml(std::string_view text, const std::string& filename) {
         const std::string name(item.first.str());
         const auto* group = item.second.as_table();
         if (!group) {
-            add_entry(document, "", item.first, item.second, filename);
+            add_entry(document, "", {}, item.first, item.second, filename);
             continue;
         }
-        for (const auto& field : *group) {
-            add_entry(document, name, field.first, field.second, filename);
-            document.entries.back().group_at = place_of(item.first.source(), filename);
-        }
+        const Place group_at = place_of(item.first.source(), filename);
+        for (const auto& field : *group)
+            add_entry(document, name, group_at, field.first, field.second, filename);
         if (group->empty()) {
-            document.entries.push_back({name, "", "", false, place_of(item.first.source(), filename),
-                                        place_of(item.first.source(), filename)});
+            document.entries.push_back({name, "", "", false, group_at, group_at, group_at});
         }
     }
     std::sort(document.entries.begin(), document.entries.end(), [](const Entry& a, const Entry& b) {
