@@ -42,9 +42,11 @@ void add_old_part(Document& to, const FailedUnit& job) {
     to.add(pairs);
 }
 
-void add_pick(Document& to, const Option& option) {
+/// "Take" is said of what is to be bought, and of nothing else.
+void add_pick(Document& to, const Selection& selection, const Option& option) {
     const Part& part = option.candidate.part;
-    to.add(Heading{"Take " + part_name(part)});
+    const bool take = selection.outcome == Outcome::something_fits && option.standing <= Verdict::fits_with_changes;
+    to.add(Heading{(take ? "Take " : "Asked about, not to be bought on this sheet: ") + part_name(part)});
     Pairs pairs;
     pairs.rows.emplace_back("Part", part.id + ", " + part.description);
     pairs.rows.emplace_back("Verdict", std::string(word(option.standing)));
@@ -87,7 +89,7 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
         add_sources(d);
         return d;
     }
-    add_pick(d, *option);
+    add_pick(d, selection, *option);
     add_kit(d, option->kit);
     d.add(Heading{"Findings that matter"});
     add_findings(d, option->candidate.findings, Verdict::fits_with_changes);

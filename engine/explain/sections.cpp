@@ -156,7 +156,7 @@ void add_kit(Document& to, const KitChoice& kit) {
     for (const KitPart& p : kit.parts) {
         table.rows.push_back({(p.count > 1 ? std::to_string(p.count) + " x " : "") + p.part_id, remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
     }
-    for (const KitWork& w : kit.work) table.rows.push_back({w.task, remedies(w.cures), hours(w.thousandth_hours)});
+    for (const KitWork& w : kit.work) table.rows.push_back({w.task, remedies(w.cures), w.hours_known ? hours(w.thousandth_hours) : "hours not known"});
     for (int i : kit.uncured) table.rows.push_back({"nothing in this catalog", say(kit.remedies[static_cast<std::size_t>(i)]), ""});
     to.add(table);
     for (const RunnerUp& r : kit.runners_up) {
