@@ -80,6 +80,10 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
     if (selection.diagnosis.fault != Fault::not_shown || !selection.diagnosis.causes.empty()) add_diagnosis(d, selection.diagnosis);
     add_options(d, selection, top);
     add_named_picks(d, selection);
+    if (!selection.options.empty()) {
+        const CostOption* first = cost_of(selection.ledger, selection.options.front().candidate.part.id);
+        if (first != nullptr) add_recurrence(d, *first);
+    }
     if (selection.pick) {
         const Option& pick = selection.options[static_cast<std::size_t>(*selection.pick)];
         d.add(Heading{"What to know of " + pick.candidate.part.id});

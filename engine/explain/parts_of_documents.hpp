@@ -21,6 +21,8 @@ void add_air(Document& to, const AirPlan& air);
 void add_wiring(Document& to, const WiringPlan& plan);
 /// The form to fill in when it runs: each reading with what the plan expects.
 void add_start_up(Document& to, const FailedUnit& job, const Option& option);
+/// What losing the new part too is expected to cost a year; nothing where no cause stands.
+void add_recurrence(Document& to, const CostOption& option);
 void add_ledger(Document& to, const Ledger& ledger);
 /// What the policy barred, what lacks a kit or a wiring, and what would rescue a job that nothing fits.
 void add_ways_out(Document& to, const Selection& selection);

@@ -230,6 +230,13 @@ void add_ways_out(Document& to, const Selection& selection) {
     to.add(grid);
 }
 
+void add_recurrence(Document& to, const CostOption& o) {
+    if (!o.recurrence_uncured) return;
+    std::string cost = to_text(*o.recurrence_uncured) + " a year while the cause stays";
+    if (o.recurrence_cured) cost += ", " + to_text(*o.recurrence_cured) + " once it is cured";
+    to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) + ": losing it again is to be expected at " + cost + "."});
+}
+
 void add_ledger(Document& to, const Ledger& ledger) {
     to.add(Heading{"Cost of each way out"});
     Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, ""};
@@ -255,6 +262,7 @@ void add_ledger(Document& to, const Ledger& ledger) {
         std::string loses;
         for (std::string_view what : o.loses) loses += (loses.empty() ? "" : ", ") + text(what);
         if (!loses.empty()) to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) + " loses or leaves: " + loses + "."});
+        add_recurrence(to, o);
     }
     for (const CostOption& o : ledger.options) {
         if (o.lacking.empty()) continue;
