@@ -15,7 +15,11 @@ namespace {
 
 FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_understood) {
     if (typed.job.empty() && typed.plate.empty() && typed.set.empty()) {
-        throw BadUsage(Problem{{}, "JOB", "", "a job file, --plate, or --set", "try: endbell match --plate \"1/2 hp 208-230 1075 CCWLE 1/2x5\""});
+        throw BadUsage(Problem{{},
+                               "JOB",
+                               "",
+                               "a job file, --plate, or --set",
+                               "try: endbell match --plate \"1/2 hp 208-230 1075 CCWLE 1/2x5\""});
     }
     FailedUnit job = typed.job.empty() ? FailedUnit{} : read_job_file(typed.job);
     if (!typed.plate.empty()) {
@@ -28,7 +32,8 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
 
 std::vector<OpenField> open_fields(const FailedUnit& job) {
     std::vector<OpenField> open;
-    for (const OpenQuestion& q : open_questions(job)) open.push_back(OpenField{q.key, q.raw, q.question, q.readings});
+    for (const OpenQuestion& q : open_questions(job))
+        open.push_back(OpenField{q.key, q.raw, q.question, q.readings});
     return open;
 }
 
@@ -36,8 +41,12 @@ std::vector<OpenField> open_fields(const FailedUnit& job) {
 
 std::unique_ptr<Catalog> open_catalog(const Arguments& typed) {
     if (typed.catalog.empty()) {
-        throw BadUsage(Problem{{}, "--catalog", "", "the catalog file",
-                               "name it with --catalog or ENDBELL_CATALOG; make one with endbell catalog import"});
+        throw BadUsage(
+            Problem{{},
+                    "--catalog",
+                    "",
+                    "the catalog file",
+                    "name it with --catalog or ENDBELL_CATALOG; make one with endbell catalog import"});
     }
     return std::make_unique<StoredCatalog>(typed.catalog);
 }
@@ -48,7 +57,8 @@ Session open_session(const Arguments& typed) {
     session.job = job_of(typed, words_not_understood);
     session.open = open_fields(session.job);
     for (const std::string& unread : words_not_understood) {
-        session.open.push_back(OpenField{"--plate", unread, "This was not understood and decides nothing. What does it say?", {}});
+        session.open.push_back(OpenField{
+            "--plate", unread, "This was not understood and decides nothing. What does it say?", {}});
     }
     session.stored = open_catalog(typed);
     Limits limits = session.stored->limits();
@@ -74,18 +84,32 @@ Part part_named(const Catalog& catalog, const std::string& typed) {
     });
     if (alike.size() == 1) return alike.front();
     if (alike.size() > 1) {
-        throw BadData(Problem{{}, "PART", typed, "a part id", "several parts have this number: use one of their ids, such as " + alike.front().id});
+        throw BadData(
+            Problem{{},
+                    "PART",
+                    typed,
+                    "a part id",
+                    "several parts have this number: use one of their ids, such as " + alike.front().id});
     }
     const std::string near = nearest(typed, known);
-    throw BadData(Problem{{}, "PART", typed, "a part id or number of this catalog", near.empty() ? "look it up with endbell match" : "did you mean " + near + "?"});
+    throw BadData(Problem{{},
+                          "PART",
+                          typed,
+                          "a part id or number of this catalog",
+                          near.empty() ? "look it up with endbell match" : "did you mean " + near + "?"});
 }
 
-void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stdout); }
+void print(const std::string& text) {
+    std::fwrite(text.data(), 1, text.size(), stdout);
+}
 
-void print(const Document& document, const Arguments& typed) { print(render_text(document, typed.width)); }
+void print(const Document& document, const Arguments& typed) {
+    print(render_text(document, typed.width));
+}
 
 const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection) {
-    if (typed.part.empty()) return selection.pick ? &selection.options[static_cast<std::size_t>(*selection.pick)] : nullptr;
+    if (typed.part.empty())
+        return selection.pick ? &selection.options[static_cast<std::size_t>(*selection.pick)] : nullptr;
     const Part part = part_named(*session.catalog, typed.part);
     for (const Option& option : selection.options) {
         if (option.candidate.part.id == part.id) return &option;

@@ -14,7 +14,9 @@ namespace endbell::cli {
 
 namespace {
 
-int exit_of(const Selection& selection) { return static_cast<int>(selection.outcome); }
+int exit_of(const Selection& selection) {
+    return static_cast<int>(selection.outcome);
+}
 
 int exit_of(const Diagnosis& diagnosis) {
     if (diagnosis.replace_nothing()) return static_cast<int>(Outcome::do_not_replace);
@@ -25,7 +27,12 @@ void write_file(const std::string& path, const std::string& text) {
     std::ofstream file(path, std::ios::binary | std::ios::trunc);
     file.write(text.data(), static_cast<std::streamsize>(text.size()));
     file.close();
-    if (!file) throw BadData(Problem{{path, 0, 0}, "--html", "", "a file that can be written", "name another file or free some space"});
+    if (!file)
+        throw BadData(Problem{{path, 0, 0},
+                              "--html",
+                              "",
+                              "a file that can be written",
+                              "name another file or free some space"});
 }
 
 }  // namespace
@@ -44,7 +51,8 @@ int run_match(const Arguments& typed) {
 int run_why(const Arguments& typed_as_is) {
     Arguments typed = typed_as_is;
     if (typed.part.empty()) std::swap(typed.part, typed.job);  // "why PART --plate ..." has no job file
-    if (typed.part.empty()) throw BadUsage(Problem{{}, "PART", "", "a part id or number", "try: endbell why JOB PART"});
+    if (typed.part.empty())
+        throw BadUsage(Problem{{}, "PART", "", "a part id or number", "try: endbell why JOB PART"});
     const Session session = open_session(typed);
     const Part part = part_named(*session.catalog, typed.part);
     const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
@@ -86,7 +94,8 @@ int run_wire(const Arguments& typed) {
     Selection selection = select(session.job, *session.catalog, session.policy);
     const Option* option = chosen_option(typed, session, selection);
     if (option == nullptr) {
-        print(typed.json ? json_selection("wire", selection, 0) : render_text(ask_document(selection, session.open), typed.width));
+        print(typed.json ? json_selection("wire", selection, 0)
+                         : render_text(ask_document(selection, session.open), typed.width));
         return exit_of(selection);
     }
     if (typed.json) {
@@ -117,7 +126,8 @@ int run_sheet(const Arguments& typed) {
     const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
     if (!typed.html.empty()) write_file(typed.html, render_html(sheet));
     if (typed.json) {
-        print(option == nullptr ? json_selection("sheet", selection, 0) : json_option("sheet", selection, *option));
+        print(option == nullptr ? json_selection("sheet", selection, 0)
+                                : json_option("sheet", selection, *option));
     } else if (typed.html.empty()) {
         print(sheet, typed);
     }

@@ -24,7 +24,8 @@ namespace endbell::cli {
 namespace {
 
 struct ResultRow {
-    std::string job, tag, outcome, pick, number, verdict, changes, today, per_year, currency, second, second_today, problem;
+    std::string job, tag, outcome, pick, number, verdict, changes, today, per_year, currency, second,
+        second_today, problem;
     int exit_code = 0;
     std::optional<Money> total;
     std::vector<Purchase> purchases;
@@ -40,7 +41,8 @@ bool is_number(std::string_view text) {
 /// One CSV cell. A text that a spreadsheet would take for a formula gets an apostrophe; a number never does.
 std::string cell(const std::string& text) {
     std::string safe = text;
-    if (!is_number(text) && !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos) safe.insert(0, "'");
+    if (!is_number(text) && !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos)
+        safe.insert(0, "'");
     if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
     std::string quoted = "\"";
     for (char c : safe) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
@@ -53,8 +55,10 @@ std::string line(const std::vector<std::string>& cells) {
     return out + "\r\n";
 }
 
-FailedUnit job_of(const std::vector<std::string>& header, const CsvRow& row, const std::string& file, std::string& tag) {
-    if (!row.damage.empty()) throw BadData(Problem{{file, row.line, 0}, "row", "", "cells that can be told apart", row.damage});
+FailedUnit job_of(const std::vector<std::string>& header, const CsvRow& row, const std::string& file,
+                  std::string& tag) {
+    if (!row.damage.empty())
+        throw BadData(Problem{{file, row.line, 0}, "row", "", "cells that can be told apart", row.damage});
     FailedUnit job;
     std::string digest_text;
     for (std::size_t c = 0; c < header.size() && c < row.cells.size(); ++c) {
@@ -107,7 +111,8 @@ void fill(ResultRow& row, const Selection& s) {
     if (cost != nullptr && cost->today) row.second_today = cost->today->amount();
 }
 
-ResultRow answer(const std::vector<std::string>& header, const CsvRow& csv, const std::string& file, const Catalog& catalog) {
+ResultRow answer(const std::vector<std::string>& header, const CsvRow& csv, const std::string& file,
+                 const Catalog& catalog) {
     ResultRow row;
     row.job = file + ":" + std::to_string(csv.line);
     try {
@@ -129,26 +134,34 @@ void write_whole(const std::string& path, const std::string& text) {
         std::ofstream out(beside, std::ios::binary | std::ios::trunc);
         out.write(text.data(), static_cast<std::streamsize>(text.size()));
         out.flush();
-        if (!out) throw BadData(Problem{{path, 0, 0}, "--out", "", "a file that can be written", "name another file or free some space"});
+        if (!out)
+            throw BadData(Problem{{path, 0, 0},
+                                  "--out",
+                                  "",
+                                  "a file that can be written",
+                                  "name another file or free some space"});
     }
     std::filesystem::rename(beside, path);
 }
 
 std::string results_csv(const std::vector<ResultRow>& rows) {
-    std::string out = line({"job", "tag", "outcome", "exit_code", "part_id", "part_number", "verdict", "changes", "today", "per_year", "currency",
-                            "second_part_id", "second_today", "problem"});
+    std::string out =
+        line({"job", "tag", "outcome", "exit_code", "part_id", "part_number", "verdict", "changes", "today",
+              "per_year", "currency", "second_part_id", "second_today", "problem"});
     for (const ResultRow& r : rows) {
-        out += line({r.job, r.tag, r.outcome, std::to_string(r.exit_code), r.pick, r.number, r.verdict, r.changes, r.today, r.per_year, r.currency, r.second,
-                     r.second_today, r.problem});
+        out += line({r.job, r.tag, r.outcome, std::to_string(r.exit_code), r.pick, r.number, r.verdict,
+                     r.changes, r.today, r.per_year, r.currency, r.second, r.second_today, r.problem});
     }
     return out;
 }
 
 std::string orders_csv(const OrderList& list) {
-    std::string out = line({"seller", "branch", "part_id", "count", "each", "total", "currency", "short_of", "jobs"});
+    std::string out =
+        line({"seller", "branch", "part_id", "count", "each", "total", "currency", "short_of", "jobs"});
     for (const OrderLine& l : list.lines) {
-        out += line({l.seller, l.branch, l.part_id, std::to_string(l.count), l.each ? l.each->amount() : "", l.total ? l.total->amount() : "",
-                     l.total ? l.total->currency().code : "", l.short_of ? std::to_string(*l.short_of) : "", joined(l.jobs, "; ")});
+        out += line({l.seller, l.branch, l.part_id, std::to_string(l.count), l.each ? l.each->amount() : "",
+                     l.total ? l.total->amount() : "", l.total ? l.total->currency().code : "",
+                     l.short_of ? std::to_string(*l.short_of) : "", joined(l.jobs, "; ")});
     }
     return out;
 }
@@ -181,9 +194,11 @@ Document summary(const std::vector<ResultRow>& rows, const std::string& results,
     Grid grid{{"tag", "jobs", "with a part", "without a price", "failed", "today"}, {}, ""};
     for (const auto& tag : tags) {
         std::string totals;
-        for (const auto& total : tag.second.totals) totals += (totals.empty() ? "" : " + ") + to_text(total.second);
-        grid.rows.push_back({tag.first.empty() ? "(none)" : tag.first, std::to_string(tag.second.jobs), std::to_string(tag.second.picked),
-                             std::to_string(tag.second.unpriced), std::to_string(tag.second.failed), totals.empty() ? "-" : totals});
+        for (const auto& total : tag.second.totals)
+            totals += (totals.empty() ? "" : " + ") + to_text(total.second);
+        grid.rows.push_back({tag.first.empty() ? "(none)" : tag.first, std::to_string(tag.second.jobs),
+                             std::to_string(tag.second.picked), std::to_string(tag.second.unpriced),
+                             std::to_string(tag.second.failed), totals.empty() ? "-" : totals});
     }
     d.add(grid);
     d.add(Paragraph{"Results: " + results + ". What to order: " + orders + "."});
@@ -207,14 +222,20 @@ int run_batch(const Arguments& typed) {
         std::vector<std::string> known{"tag", "plate"};
         for (const JobKey& key : job_keys()) known.push_back(key.id());
         const std::string near = nearest(header.back(), known);
-        throw BadData(Problem{{typed.job, csv.header().line, static_cast<int>(header.size())}, "column", header.back(), "GROUP.FIELD, plate or tag",
+        throw BadData(Problem{{typed.job, csv.header().line, static_cast<int>(header.size())},
+                              "column",
+                              header.back(),
+                              "GROUP.FIELD, plate or tag",
                               near.empty() ? "see the keys of a job file" : "did you mean " + near + "?"});
     }
     const bool progress = isatty(STDERR_FILENO) != 0;
     std::vector<ResultRow> rows;
     for (CsvRow row; csv.next(row);) {
         rows.push_back(answer(header, row, typed.job, *catalog));
-        if (progress) std::fprintf(stderr, "\r%3d %%  %zu jobs\x1b[K", static_cast<int>(100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size())), rows.size());
+        if (progress)
+            std::fprintf(stderr, "\r%3d %%  %zu jobs\x1b[K",
+                         static_cast<int>(100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size())),
+                         rows.size());
     }
     if (progress) std::fputs("\r\x1b[K", stderr);
     std::vector<Purchase> purchases;
@@ -228,7 +249,8 @@ int run_batch(const Arguments& typed) {
     } else {
         print(said, typed);
     }
-    const bool any_failed = std::any_of(rows.begin(), rows.end(), [](const ResultRow& r) { return r.exit_code == bad_data; });
+    const bool any_failed =
+        std::any_of(rows.begin(), rows.end(), [](const ResultRow& r) { return r.exit_code == bad_data; });
     return any_failed ? bad_data : done;
 }
 

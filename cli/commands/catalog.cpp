@@ -25,8 +25,8 @@ std::function<void(const ImportProgress&)> progress_line() {
     if (isatty(STDERR_FILENO) == 0) return {};
     return [](const ImportProgress& p) {
         const int percent = p.bytes_in_all == 0 ? 100 : static_cast<int>(100 * p.bytes_read / p.bytes_in_all);
-        std::fprintf(stderr, "\r%-8s %3d %%  %lld rows  %s\x1b[K", std::string(p.stage).c_str(), percent, static_cast<long long>(p.rows),
-                     visible(p.file).c_str());
+        std::fprintf(stderr, "\r%-8s %3d %%  %lld rows  %s\x1b[K", std::string(p.stage).c_str(), percent,
+                     static_cast<long long>(p.rows), visible(p.file).c_str());
     };
 }
 
@@ -38,11 +38,14 @@ ImportMode mode_of(const std::string& word) {
 std::string outcome_text(const ImportReport& r) {
     switch (r.outcome) {
         case ImportOutcome::replaced:
-            return "The catalog is now generation " + std::to_string(r.generation) + ", digest " + r.digest + ".";
+            return "The catalog is now generation " + std::to_string(r.generation) + ", digest " + r.digest +
+                   ".";
         case ImportOutcome::unchanged:
-            return "Nothing changed: the catalog stays generation " + std::to_string(r.generation) + ", digest " + r.digest + ".";
+            return "Nothing changed: the catalog stays generation " + std::to_string(r.generation) +
+                   ", digest " + r.digest + ".";
         case ImportOutcome::dry_run:
-            return "Dry run: nothing was written. It would have been generation " + std::to_string(r.generation) + ", digest " + r.digest + ".";
+            return "Dry run: nothing was written. It would have been generation " +
+                   std::to_string(r.generation) + ", digest " + r.digest + ".";
         case ImportOutcome::refused:
             return "Refused: with --strict a row set aside leaves the catalog as it was.";
     }
@@ -53,21 +56,26 @@ Document import_document(const ImportReport& r) {
     Document d{"Import", {}, ""};
     Grid files{{"file", "table", "encoding", "columns", "rows in", "accepted", "set aside"}, {}, ""};
     for (const FileReport& f : r.files) {
-        files.rows.push_back({f.file, f.table, f.encoding, f.columns, std::to_string(f.rows_in), std::to_string(f.accepted), std::to_string(f.set_aside)});
+        files.rows.push_back({f.file, f.table, f.encoding, f.columns, std::to_string(f.rows_in),
+                              std::to_string(f.accepted), std::to_string(f.set_aside)});
     }
     d.add(files);
-    d.add(Paragraph{"Rows in " + std::to_string(r.rows_in) + " = accepted " + std::to_string(r.accepted) + " + set aside " + std::to_string(r.set_aside) + "."});
+    d.add(Paragraph{"Rows in " + std::to_string(r.rows_in) + " = accepted " + std::to_string(r.accepted) +
+                    " + set aside " + std::to_string(r.set_aside) + "."});
     if (!r.problems.empty()) {
         d.add(Heading{"Set aside, and why"});
         Bullets list;
         for (const Problem& p : r.problems) list.items.push_back(to_text(p));
         d.add(list);
         if (r.problem_count > static_cast<std::int64_t>(r.problems.size())) {
-            d.add(Paragraph{std::to_string(r.problem_count) + " in all; the first " + std::to_string(r.problems.size()) + " are shown."});
+            d.add(Paragraph{std::to_string(r.problem_count) + " in all; the first " +
+                            std::to_string(r.problems.size()) + " are shown."});
         }
     }
     for (const FileReport& f : r.files) {
-        if (!f.set_aside_file.empty()) d.add(Paragraph{"The rows set aside are in " + f.set_aside_file + ": mend them there and import it with --mode rows."});
+        if (!f.set_aside_file.empty())
+            d.add(Paragraph{"The rows set aside are in " + f.set_aside_file +
+                            ": mend them there and import it with --mode rows."});
     }
     d.add(Paragraph{outcome_text(r)});
     return d;
@@ -98,7 +106,8 @@ int run_catalog_import(const Arguments& typed) {
     options.columns = typed.columns;
     options.set_aside = typed.set_aside;
     options.progress = progress_line();
-    const ImportReport report = import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
+    const ImportReport report =
+        import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
     if (options.progress) std::fputs("\r\x1b[K", stderr);
     answer("catalog import", import_document(report), typed);
     return report.outcome == ImportOutcome::refused ? bad_data : done;
@@ -112,7 +121,8 @@ int run_catalog_show(const Arguments& typed) {
         d.add(Heading{rows.table});
         if (rows.rows.size() == 1) {
             Pairs pairs;
-            for (std::size_t c = 0; c < rows.columns.size(); ++c) pairs.rows.emplace_back(rows.columns[c], cell_text(rows.rows[0][c]));
+            for (std::size_t c = 0; c < rows.columns.size(); ++c)
+                pairs.rows.emplace_back(rows.columns[c], cell_text(rows.rows[0][c]));
             d.add(pairs);
             continue;
         }
@@ -129,9 +139,12 @@ int run_catalog_show(const Arguments& typed) {
 
 int run_catalog_generations(const Arguments& typed) {
     Document d{"Generations of " + typed.database, {}, ""};
-    Grid table{{"generation", "digest", "file", "state"}, {}, "Bring one back with: endbell catalog restore CATALOG GENERATION"};
+    Grid table{{"generation", "digest", "file", "state"},
+               {},
+               "Bring one back with: endbell catalog restore CATALOG GENERATION"};
     for (const Generation& g : generations(typed.database)) {
-        table.rows.push_back({std::to_string(g.number), g.digest, g.file.filename().string(), g.damaged ? "damaged" : "whole"});
+        table.rows.push_back({std::to_string(g.number), g.digest, g.file.filename().string(),
+                              g.damaged ? "damaged" : "whole"});
     }
     d.add(table);
     answer("catalog generations", d, typed);
@@ -141,20 +154,28 @@ int run_catalog_generations(const Arguments& typed) {
 int run_catalog_restore(const Arguments& typed) {
     const Generation now = restore(typed.database, typed.generation);
     answer("catalog restore",
-           Document{"Restore", {Paragraph{"Generation " + std::to_string(typed.generation) + " is back, as generation " + std::to_string(now.number) + ", digest " + now.digest + "."}}, ""},
+           Document{"Restore",
+                    {Paragraph{"Generation " + std::to_string(typed.generation) + " is back, as generation " +
+                               std::to_string(now.number) + ", digest " + now.digest + "."}},
+                    ""},
            typed);
     return done;
 }
 
 int run_catalog_check(const Arguments& typed) {
     const QualityReport r = check_catalog(typed.database, QualityOptions{typed.as_of, 20});
-    Document d{"Quality of " + typed.database, {}, "generation " + std::to_string(r.generation) + ", digest " + r.digest};
-    if (!r.whole) d.add(Warning{"WARNING", "The file is damaged: " + r.damage + ". Restore an earlier generation."});
+    Document d{"Quality of " + typed.database,
+               {},
+               "generation " + std::to_string(r.generation) + ", digest " + r.digest};
+    if (!r.whole)
+        d.add(Warning{"WARNING", "The file is damaged: " + r.damage + ". Restore an earlier generation."});
     d.add(Paragraph{std::to_string(r.parts) + " parts."});
     d.add(Heading{"Empty fields that keep parts from being shown to fit"});
     Grid missing{{"rule", "column", "empty", "of"}, {}, ""};
     for (const MissingField& m : r.missing) {
-        if (m.missing > 0) missing.rows.push_back({m.rule, m.table + "." + m.column, std::to_string(m.missing), std::to_string(m.of)});
+        if (m.missing > 0)
+            missing.rows.push_back(
+                {m.rule, m.table + "." + m.column, std::to_string(m.missing), std::to_string(m.of)});
     }
     d.add(missing);
     d.add(Heading{"Contradictions and dead ends"});
@@ -163,7 +184,8 @@ int run_catalog_check(const Arguments& typed) {
     d.add(counts);
     Grid found{{"kind", "part", "where", "found", "expected"}, {}, "At most 20 of a kind are shown."};
     for (const Contradiction& c : r.contradictions) {
-        found.rows.push_back({c.kind, c.part_id, c.table + "." + c.column, cell_text(c.found), cell_text(c.expected)});
+        found.rows.push_back(
+            {c.kind, c.part_id, c.table + "." + c.column, cell_text(c.found), cell_text(c.expected)});
     }
     d.add(found);
     answer("catalog check", d, typed);
@@ -172,17 +194,24 @@ int run_catalog_check(const Arguments& typed) {
 
 int run_catalog_changes(const Arguments& typed) {
     const Changes c = last_changes(typed.database);
-    Document d{"What changed from generation " + std::to_string(c.from_generation) + " to " + std::to_string(c.to_generation), {}, ""};
+    Document d{"What changed from generation " + std::to_string(c.from_generation) + " to " +
+                   std::to_string(c.to_generation),
+               {},
+               ""};
     Grid tables{{"table", "new", "changed", "retired"}, {}, ""};
     for (const TableChanges& t : c.tables) {
-        tables.rows.push_back({t.table, std::to_string(t.added), std::to_string(t.changed), std::to_string(t.retired)});
+        tables.rows.push_back(
+            {t.table, std::to_string(t.added), std::to_string(t.changed), std::to_string(t.retired)});
     }
     d.add(tables);
     if (!c.price_moves.empty()) {
         d.add(Heading{"Prices"});
-        Grid moves{{"part", "branch", "seller", "before", "after"}, {}, std::to_string(c.price_move_count) + " in all."};
+        Grid moves{{"part", "branch", "seller", "before", "after"},
+                   {},
+                   std::to_string(c.price_move_count) + " in all."};
         for (const PriceMove& m : c.price_moves) {
-            moves.rows.push_back({m.part_id, m.branch, m.seller, m.before ? to_text(*m.before) : "-", m.after ? to_text(*m.after) : "-"});
+            moves.rows.push_back({m.part_id, m.branch, m.seller, m.before ? to_text(*m.before) : "-",
+                                  m.after ? to_text(*m.after) : "-"});
         }
         d.add(moves);
     }
@@ -193,7 +222,8 @@ int run_catalog_changes(const Arguments& typed) {
         for (const Stored& cell : row.key) key += (key.empty() ? "" : " / ") + cell_text(cell);
         std::string cells;
         for (const CellChange& cell : row.cells) {
-            cells += (cells.empty() ? "" : "; ") + cell.column + ": " + cell_text(cell.before) + " -> " + cell_text(cell.after);
+            cells += (cells.empty() ? "" : "; ") + cell.column + ": " + cell_text(cell.before) + " -> " +
+                     cell_text(cell.after);
         }
         rows.rows.push_back({row.table, key, std::string(word(row.kind)), cells});
     }

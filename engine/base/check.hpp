@@ -7,7 +7,7 @@ namespace endbell {
 
 /// Caught once, in main: exit 70.
 class OurBug : public std::logic_error {
- public:
+  public:
     using std::logic_error::logic_error;
 };
 

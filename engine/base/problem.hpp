@@ -21,22 +21,22 @@ std::string to_text(const Problem& problem);
 
 /// A broken file, cell or value. Thrown when a command can only end; caught once, in main: exit 65.
 class BadData : public std::runtime_error {
- public:
+  public:
     explicit BadData(std::vector<Problem> problems);
     explicit BadData(Problem problem) : BadData(std::vector<Problem>{std::move(problem)}) {}
     const std::vector<Problem>& problems() const { return problems_; }
 
- private:
+  private:
     std::vector<Problem> problems_;
 };
 
 /// A command that cannot be carried out as typed. Caught once, in main: exit 64.
 class BadUsage : public std::runtime_error {
- public:
+  public:
     explicit BadUsage(Problem problem);
     const Problem& problem() const { return problem_; }
 
- private:
+  private:
     Problem problem_;
 };
 

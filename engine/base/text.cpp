@@ -9,10 +9,18 @@ namespace endbell {
 
 namespace {
 
-bool is_space(char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '\v' || c == '\f'; }
-bool is_upper(char c) { return c >= 'A' && c <= 'Z'; }
-bool is_lower(char c) { return c >= 'a' && c <= 'z'; }
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_space(char c) {
+    return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '\v' || c == '\f';
+}
+bool is_upper(char c) {
+    return c >= 'A' && c <= 'Z';
+}
+bool is_lower(char c) {
+    return c >= 'a' && c <= 'z';
+}
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
 
 }  // namespace
 
@@ -63,14 +71,16 @@ std::string visible(std::string_view text) {
     std::string out;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const auto byte = static_cast<unsigned char>(text[i]);
-        // U+0080..U+009F (C1 controls) are C2 80..C2 9F; direction marks are E2 80 8E/8F/AA-AE and E2 81 A6-A9.
+        // U+0080..U+009F (C1 controls) are C2 80..C2 9F; direction marks are E2 80 8E/8F/AA-AE and E2 81
+        // A6-A9.
         const auto next = [&](std::size_t k) {
             return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : 0U;
         };
         std::size_t hidden = 0;
         if (byte < 0x20 || byte == 0x7f) hidden = 1;
         if (byte == 0xc2 && next(1) >= 0x80 && next(1) < 0xa0) hidden = 2;
-        if (byte == 0xe2 && next(1) == 0x80 && (next(2) == 0x8e || next(2) == 0x8f || (next(2) >= 0xaa && next(2) <= 0xae))) {
+        if (byte == 0xe2 && next(1) == 0x80 &&
+            (next(2) == 0x8e || next(2) == 0x8f || (next(2) >= 0xaa && next(2) <= 0xae))) {
             hidden = 3;
         }
         if (byte == 0xe2 && next(1) == 0x81 && next(2) >= 0xa6 && next(2) <= 0xa9) hidden = 3;

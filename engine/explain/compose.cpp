@@ -27,17 +27,20 @@ std::string stock_text(const std::optional<Offer>& offer) {
 
 void add_options(Document& to, const Selection& selection, int top) {
     if (selection.options.empty()) return;
-    to.add(Heading{selection.outcome == Outcome::do_not_replace ? "If it must be replaced all the same" : "What can take its place"});
+    to.add(Heading{selection.outcome == Outcome::do_not_replace ? "If it must be replaced all the same"
+                                                                : "What can take its place"});
     Grid table{{"#", "part", "verdict", "changes", "today", "stock"}, {}, ""};
     for (std::size_t i = 0; i < selection.options.size() && static_cast<int>(i) < top; ++i) {
         const Option& o = selection.options[i];
         const CostOption* cost = cost_of(selection.ledger, o.candidate.part.id);
-        table.rows.push_back({std::to_string(i + 1), o.candidate.part.id + " " + part_name(o.candidate.part), std::string(word(o.standing)),
-                              kit_text(o.kit), cost != nullptr ? total_text(*cost) : "not known", stock_text(o.offer)});
+        table.rows.push_back({std::to_string(i + 1), o.candidate.part.id + " " + part_name(o.candidate.part),
+                              std::string(word(o.standing)), kit_text(o.kit),
+                              cost != nullptr ? total_text(*cost) : "not known", stock_text(o.offer)});
     }
     to.add(table);
     if (static_cast<int>(selection.options.size()) > top) {
-        to.add(Paragraph{std::to_string(selection.options.size() - static_cast<std::size_t>(top)) + " more: ask with --top."});
+        to.add(Paragraph{std::to_string(selection.options.size() - static_cast<std::size_t>(top)) +
+                         " more: ask with --top."});
     }
 }
 
@@ -58,13 +61,15 @@ void add_not_shown(Document& to, const MatchReport& report) {
     for (const Candidate& c : report.candidates) count += c.verdict == Verdict::not_shown ? 1 : 0;
     if (count == 0) return;
     to.add(Paragraph{std::to_string(count) + (count == 1 ? " part is" : " parts are") +
-                     " not shown to fit: a field of the job or of the part is unknown. Unknown is neither a pass nor a fail."});
+                     " not shown to fit: a field of the job or of the part is unknown. Unknown is neither a "
+                     "pass nor a fail."});
 }
 
 void add_claims(Document& to, const Candidate& candidate) {
     for (const CrossReference& claim : candidate.claims) {
-        to.add(Paragraph{"Cross reference: " + candidate.part.id + " " + std::string(word(claim.relation)) + " " + claim.old_number + ", says " +
-                         claim.source + ". A claim, still checked by every rule."});
+        to.add(Paragraph{"Cross reference: " + candidate.part.id + " " + std::string(word(claim.relation)) +
+                         " " + claim.old_number + ", says " + claim.source +
+                         ". A claim, still checked by every rule."});
     }
 }
 
@@ -74,10 +79,12 @@ std::string title_of(const FailedUnit& job, const char* what) {
 
 }  // namespace
 
-Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open, int top) {
+Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open,
+                        int top) {
     Document d{title_of(job, "What goes in its place"), {}, selection.stamp};
     d.add(Paragraph{outcome_sentence(selection)});
-    if (selection.diagnosis.fault != Fault::not_shown || !selection.diagnosis.causes.empty()) add_diagnosis(d, selection.diagnosis);
+    if (selection.diagnosis.fault != Fault::not_shown || !selection.diagnosis.causes.empty())
+        add_diagnosis(d, selection.diagnosis);
     add_options(d, selection, top);
     add_named_picks(d, selection);
     if (!selection.options.empty()) {
@@ -99,15 +106,19 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
 }
 
 Document why_document(const Candidate& candidate, const std::string& stamp) {
-    Document d{"What every rule found about " + candidate.part.id + " " + part_name(candidate.part), {}, stamp};
+    Document d{
+        "What every rule found about " + candidate.part.id + " " + part_name(candidate.part), {}, stamp};
     d.add(Paragraph{"Verdict: " + std::string(word(candidate.verdict)) + ". The worst finding decides."});
     add_claims(d, candidate);
-    Grid table{{"rule", "verdict", "wanted", "offered", "limit", "reason", "source"}, {}, "(!) fits, and must be said."};
+    Grid table{{"rule", "verdict", "wanted", "offered", "limit", "reason", "source"},
+               {},
+               "(!) fits, and must be said."};
     for (const Finding& f : candidate.findings) {
         std::string reason(f.reason);
         for (const Remedy& remedy : f.remedies) reason += "; cure: " + say(remedy);
-        table.rows.push_back({std::string(f.rule), std::string(word(f.verdict)) + (f.caution ? " (!)" : ""), say(f.wanted), say(f.offered),
-                              f.limit.known() ? say(f.limit) : "-", reason, f.source.empty() ? "-" : f.source});
+        table.rows.push_back({std::string(f.rule), std::string(word(f.verdict)) + (f.caution ? " (!)" : ""),
+                              say(f.wanted), say(f.offered), f.limit.known() ? say(f.limit) : "-", reason,
+                              f.source.empty() ? "-" : f.source});
         if (!f.source.empty()) d.source_ids.push_back(f.source);
     }
     d.add(table);
@@ -120,14 +131,16 @@ Document why_document(const Candidate& candidate, const std::string& stamp) {
 Document ask_document(const Selection& selection, const std::vector<OpenField>& open) {
     Document d{"What to measure next", {}, selection.stamp};
     if (selection.questions.empty() && open.empty()) {
-        d.add(Paragraph{"Nothing more: no reading that is still open can change the decision. " + outcome_sentence(selection)});
+        d.add(Paragraph{"Nothing more: no reading that is still open can change the decision. " +
+                        outcome_sentence(selection)});
     } else {
         add_questions(d, selection.questions, open);
     }
     return d;
 }
 
-Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open, const std::string& stamp) {
+Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open,
+                            const std::string& stamp) {
     Document d{"What failed, and why", {}, stamp};
     add_diagnosis(d, diagnosis);
     add_questions(d, {}, open);
@@ -136,7 +149,9 @@ Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenFi
 }
 
 Document wiring_document(const FailedUnit& job, const Selection& selection, const Option& option) {
-    Document d{"Wiring of " + option.candidate.part.id + " " + part_name(option.candidate.part), {}, selection.stamp};
+    Document d{"Wiring of " + option.candidate.part.id + " " + part_name(option.candidate.part),
+               {},
+               selection.stamp};
     add_air(d, option.air);
     add_wiring(d, option.wiring);
     add_start_up(d, job, option);
@@ -156,8 +171,11 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
     for (const Rule& rule : rules()) {
         if (!only_rule.empty() && rule.id != only_rule) continue;
         std::string from;
-        for (std::string_view id : rule.sources) from += (from.empty() ? "" : "; ") + source(id).title + " (" + std::string(word(source(id).basis)) + ")";
-        table.rows.push_back({std::string(rule.id), std::string(rule.claim), std::string(word(rule.weight)), from});
+        for (std::string_view id : rule.sources)
+            from += (from.empty() ? "" : "; ") + source(id).title + " (" +
+                    std::string(word(source(id).basis)) + ")";
+        table.rows.push_back(
+            {std::string(rule.id), std::string(rule.claim), std::string(word(rule.weight)), from});
     }
     d.add(table);
     Grid rows{{"limit", "value", "meaning", "source", "set by"}, {}, ""};
@@ -169,7 +187,8 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
         }
         if (!wanted) continue;
         const Source& from = source(row.source);
-        rows.rows.push_back({row.id, say_number(row.value, 4) + " " + row.unit, row.meaning, from.title + " (" + std::string(word(from.basis)) + ")",
+        rows.rows.push_back({row.id, say_number(row.value, 4) + " " + row.unit, row.meaning,
+                             from.title + " (" + std::string(word(from.basis)) + ")",
                              row.set_by.empty() ? "the program" : row.set_by});
     }
     d.add(Heading{"Limits"});

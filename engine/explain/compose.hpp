@@ -17,10 +17,12 @@ struct OpenField {
     std::vector<std::string> readings;
 };
 
-Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open, int top);
+Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open,
+                        int top);
 Document why_document(const Candidate& candidate, const std::string& stamp);
 Document ask_document(const Selection& selection, const std::vector<OpenField>& open);
-Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open, const std::string& stamp);
+Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open,
+                            const std::string& stamp);
 Document wiring_document(const FailedUnit& job, const Selection& selection, const Option& option);
 Document cost_document(const Selection& selection);
 Document rules_document(const Limits& limits, const std::string& only_rule);
@@ -33,7 +35,7 @@ struct Words<Reader> {
                                       Word<Reader>{Reader::estimate, "estimate"}};
 };
 /// `option` may be null: then the sheet says why there is no part to take.
-Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option, Reader reader,
-                        const std::vector<OpenField>& open);
+Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option,
+                        Reader reader, const std::vector<OpenField>& open);
 
 }  // namespace endbell

@@ -12,7 +12,8 @@ bool electronic(const FailedUnit& job, const Option* option) {
     if (job.plate.family && is_electronic(*job.plate.family)) return true;
     if (option == nullptr) return false;
     const Part& part = option->candidate.part;
-    return part.kind == PartKind::module || (part.motor && part.motor->family && is_electronic(*part.motor->family));
+    return part.kind == PartKind::module ||
+           (part.motor && part.motor->family && is_electronic(*part.motor->family));
 }
 
 template <class T>
@@ -45,14 +46,16 @@ void add_old_part(Document& to, const FailedUnit& job) {
 /// "Take" is said of what is to be bought, and of nothing else.
 void add_pick(Document& to, const Selection& selection, const Option& option) {
     const Part& part = option.candidate.part;
-    const bool take = selection.outcome == Outcome::something_fits && option.standing <= Verdict::fits_with_changes;
+    const bool take =
+        selection.outcome == Outcome::something_fits && option.standing <= Verdict::fits_with_changes;
     to.add(Heading{(take ? "Take " : "Asked about, not to be bought on this sheet: ") + part_name(part)});
     Pairs pairs;
     pairs.rows.emplace_back("Part", part.id + ", " + part.description);
     pairs.rows.emplace_back("Verdict", std::string(word(option.standing)));
     pairs.rows.emplace_back("Changes", kit_text(option.kit));
     if (option.offer) {
-        pairs.rows.emplace_back("Where", option.offer->branch + ", " + option.offer->seller + ", price of " + option.offer->as_of);
+        pairs.rows.emplace_back("Where", option.offer->branch + ", " + option.offer->seller + ", price of " +
+                                             option.offer->as_of);
         if (option.offer->stock) pairs.rows.emplace_back("Stock", std::to_string(*option.offer->stock));
     }
     to.add(pairs);
@@ -65,14 +68,18 @@ void add_counter_checks(Document& to) {
                     "The shaft's thickness and length are those of the hub.",
                     "Body and mount are those of the band or bracket that stays.",
                     "The plugs or leads are of the same kind: line leads, 24 V taps, or a module's plug."}});
-    to.add(Paragraph{"Returns: an opened box, a cut shaft or a motor that was wired usually cannot come back. Ask before cutting."});
+    to.add(
+        Paragraph{"Returns: an opened box, a cut shaft or a motor that was wired usually cannot come back. "
+                  "Ask before cutting."});
 }
 
 }  // namespace
 
-Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option, Reader reader,
-                        const std::vector<OpenField>& open) {
-    Document d{(reader == Reader::counter ? "Counter ticket" : reader == Reader::technician ? "Work sheet" : "Estimate") +
+Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option,
+                        Reader reader, const std::vector<OpenField>& open) {
+    Document d{(reader == Reader::counter      ? "Counter ticket"
+                : reader == Reader::technician ? "Work sheet"
+                                               : "Estimate") +
                    (job.unit.name ? ": " + *job.unit.name : std::string()),
                {},
                selection.stamp};

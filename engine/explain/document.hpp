@@ -43,7 +43,8 @@ struct Plain {
     std::vector<std::string> lines;
 };
 
-/// A drawing, and what a reader who cannot see it is told. Text renderings leave it out: a table says the same.
+/// A drawing, and what a reader who cannot see it is told. Text renderings leave it out: a table says the
+/// same.
 struct Figure {
     Drawing drawing;
     std::string description;
@@ -56,7 +57,8 @@ struct Document {
     std::vector<Block> blocks;
     std::string stamp;  // program, rules, catalog generation, input: the last line of every rendering
 
-    std::vector<std::string> source_ids = {};  // named in the blocks; listed with title and basis before the stamp
+    std::vector<std::string> source_ids =
+        {};  // named in the blocks; listed with title and basis before the stamp
 
     void add(Block block) { blocks.push_back(std::move(block)); }
 };

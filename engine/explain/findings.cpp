@@ -21,10 +21,12 @@ std::string part_of(const char* name, const Fact& fact) {
 }  // namespace
 
 std::string sentence(const Finding& finding) {
-    std::string text = spaced(finding.rule) + ": " + std::string(finding.reason.empty() ? word(finding.verdict) : finding.reason);
+    std::string text = spaced(finding.rule) + ": " +
+                       std::string(finding.reason.empty() ? word(finding.verdict) : finding.reason);
     std::string facts;
     for (const std::string& piece :
-         {part_of("wanted", finding.wanted), part_of("offered", finding.offered), part_of("limit", finding.limit), part_of("comes to", finding.computed)}) {
+         {part_of("wanted", finding.wanted), part_of("offered", finding.offered),
+          part_of("limit", finding.limit), part_of("comes to", finding.computed)}) {
         if (piece.empty()) continue;
         facts += (facts.empty() ? "" : ", ") + piece;
     }
@@ -42,7 +44,8 @@ std::string say(const Remedy& remedy) {
     if (remedy.capacitor) text += " " + say(Value(*remedy.capacitor));
     if (remedy.capacitor_volts) text += " " + say(Value(*remedy.capacitor_volts)) + " or more";
     if (remedy.mount) text += " to " + std::string(word(*remedy.mount));
-    if (remedy.connector_from && remedy.connector_to) text += " " + *remedy.connector_from + " to " + *remedy.connector_to;
+    if (remedy.connector_from && remedy.connector_to)
+        text += " " + *remedy.connector_from + " to " + *remedy.connector_to;
     return text;
 }
 

@@ -12,7 +12,9 @@ namespace endbell {
 
 namespace {
 
-std::string text(std::string_view view) { return std::string(view); }
+std::string text(std::string_view view) {
+    return std::string(view);
+}
 
 std::string plus_minus(const Estimate& e, int decimals) {
     if (!e.known) return "-";
@@ -21,11 +23,14 @@ std::string plus_minus(const Estimate& e, int decimals) {
     return out + (e.assumed ? " (a)" : "");
 }
 
-std::string hours(int thousandths) { return say_number(thousandths / 1000.0, 3) + " h"; }
+std::string hours(int thousandths) {
+    return say_number(thousandths / 1000.0, 3) + " h";
+}
 
 std::string cited(Document& to, const std::string& id) {
     if (id.empty()) return "";
-    if (std::find(to.source_ids.begin(), to.source_ids.end(), id) == to.source_ids.end()) to.source_ids.push_back(id);
+    if (std::find(to.source_ids.begin(), to.source_ids.end(), id) == to.source_ids.end())
+        to.source_ids.push_back(id);
     return id;
 }
 
@@ -48,9 +53,13 @@ std::string counted(int count, const char* one, const char* many) {
 
 }  // namespace
 
-std::string part_name(const Part& part) { return part.number.empty() ? part.id : part.number + " (" + part.maker + ")"; }
+std::string part_name(const Part& part) {
+    return part.number.empty() ? part.id : part.number + " (" + part.maker + ")";
+}
 
-std::string price_text(const std::optional<Money>& money) { return money ? to_text(*money) : "not known"; }
+std::string price_text(const std::optional<Money>& money) {
+    return money ? to_text(*money) : "not known";
+}
 
 std::string total_text(const CostOption& option) {
     if (option.today) return to_text(*option.today);
@@ -65,9 +74,9 @@ std::string kit_text(const KitChoice& kit) {
 
 std::string outcome_sentence(const Selection& selection) {
     const int asked = selection.report.parts_asked;
-    const auto shown_count = std::count_if(selection.options.begin(), selection.options.end(), [](const Option& o) {
-        return o.standing <= Verdict::fits_with_changes;
-    });
+    const auto shown_count =
+        std::count_if(selection.options.begin(), selection.options.end(),
+                      [](const Option& o) { return o.standing <= Verdict::fits_with_changes; });
     switch (selection.outcome) {
         case Outcome::something_fits:
             return counted(static_cast<int>(shown_count), "part", "parts") + " of " + std::to_string(asked) +
@@ -76,26 +85,32 @@ std::string outcome_sentence(const Selection& selection) {
             return "Nothing in this catalog fits: " + std::to_string(asked) +
                    " parts were asked, and at least one rule ends each of them.";
         case Outcome::undecided:
-            return "Undecided: no part is shown to fit until the readings below are taken. Nothing was guessed.";
+            return "Undecided: no part is shown to fit until the readings below are taken. Nothing was "
+                   "guessed.";
         case Outcome::do_not_replace:
-            return "Do not replace it yet: the readings put the fault elsewhere (" + text(word(selection.diagnosis.fault)) + ").";
+            return "Do not replace it yet: the readings put the fault elsewhere (" +
+                   text(word(selection.diagnosis.fault)) + ").";
     }
     return "";
 }
 
 void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(Heading{"What failed"});
-    to.add(Paragraph{d.fault == Fault::not_shown ? "Not shown yet by the readings given." : "Fault: " + text(word(d.fault)) + "."});
+    to.add(Paragraph{d.fault == Fault::not_shown ? "Not shown yet by the readings given."
+                                                 : "Fault: " + text(word(d.fault)) + "."});
     Grid table{{"test", "measured", "limit", "result", "source"}, {}, ""};
     for (const Evidence& e : d.evidence) {
         // A reading that was simply not taken stands in the list below; one that cannot be used stands here.
         if (e.verdict == Verdict::not_shown && !e.measured.known()) continue;
-        table.rows.push_back({text(e.test) + (e.carries ? " *" : ""), say(e.measured.value), e.limit.known() ? say(e.limit.value) : "", text(e.reason),
+        table.rows.push_back({text(e.test) + (e.carries ? " *" : ""), say(e.measured.value),
+                              e.limit.known() ? say(e.limit.value) : "", text(e.reason),
                               cited(to, e.source)});
     }
-    if (std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) { return e.carries; })) table.caption = "* The conclusion stands on it.";
+    if (std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) { return e.carries; }))
+        table.caption = "* The conclusion stands on it.";
     if (!table.rows.empty()) to.add(table);
-    for (const std::string& both : d.contradictions) to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
+    for (const std::string& both : d.contradictions)
+        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
     for (const KillerCause& k : d.causes) {
         to.add(Warning{"CAUTION", "What shortens the next one's life: " + text(k.cause) + " (" + k.job_key +
                                       "). Cure it with the replacement, or expect to be back."});
@@ -104,7 +119,8 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(Paragraph{"Readings still missing, in the order to take them:"});
     Bullets list;
     for (const MissingReading& m : d.missing) {
-        list.items.push_back(question_for(m.job_key) + " [" + m.job_key + "] " + (m.power_off ? "Power locked out, 5 minutes waited." : "Power on: keep clear."));
+        list.items.push_back(question_for(m.job_key) + " [" + m.job_key + "] " +
+                             (m.power_off ? "Power locked out, 5 minutes waited." : "Power on: keep clear."));
     }
     to.add(list);
 }
@@ -131,8 +147,8 @@ void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at
     for (const Finding& f : findings) {
         if (f.verdict < at_least && !(f.caution && at_least == Verdict::fits_with_changes)) continue;
         const std::string whole = sentence(f);
-        table.rows.push_back({text(f.rule), text(word(f.verdict)) + (f.caution ? " (!)" : ""), whole.substr(f.rule.size() + 2),
-                              cited(to, f.source)});
+        table.rows.push_back({text(f.rule), text(word(f.verdict)) + (f.caution ? " (!)" : ""),
+                              whole.substr(f.rule.size() + 2), cited(to, f.source)});
     }
     if (table.rows.empty()) {
         to.add(Paragraph{"No finding to mention."});
@@ -154,13 +170,18 @@ void add_kit(Document& to, const KitChoice& kit) {
         return out;
     };
     for (const KitPart& p : kit.parts) {
-        table.rows.push_back({(p.count > 1 ? std::to_string(p.count) + " x " : "") + p.part_id, remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
+        table.rows.push_back({(p.count > 1 ? std::to_string(p.count) + " x " : "") + p.part_id,
+                              remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
     }
-    for (const KitWork& w : kit.work) table.rows.push_back({w.task, remedies(w.cures), w.hours_known ? hours(w.thousandth_hours) : "hours not known"});
-    for (int i : kit.uncured) table.rows.push_back({"nothing in this catalog", say(kit.remedies[static_cast<std::size_t>(i)]), ""});
+    for (const KitWork& w : kit.work)
+        table.rows.push_back(
+            {w.task, remedies(w.cures), w.hours_known ? hours(w.thousandth_hours) : "hours not known"});
+    for (int i : kit.uncured)
+        table.rows.push_back({"nothing in this catalog", say(kit.remedies[static_cast<std::size_t>(i)]), ""});
     to.add(table);
     for (const RunnerUp& r : kit.runners_up) {
-        to.add(Paragraph{"Also possible: " + joined(r.part_ids, ", ") + " (" + price_text(r.parts_total) + "); it lost on " + text(r.lost_on) + "."});
+        to.add(Paragraph{"Also possible: " + joined(r.part_ids, ", ") + " (" + price_text(r.parts_total) +
+                         "); it lost on " + text(r.lost_on) + "."});
     }
 }
 
@@ -170,31 +191,44 @@ void add_air(Document& to, const AirPlan& air) {
         Grid calls{{"call", "tap", "window, cfm", "target", "from", "met"}, {}, ""};
         for (const CallAir& c : air.calls) {
             const bool window = c.high > 0;
-            std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes") : (c.unmet_reason.empty() ? "no" : "no: " + text(c.unmet_reason));
+            std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes")
+                                    : (c.unmet_reason.empty() ? "no" : "no: " + text(c.unmet_reason));
             for (std::string_view caution : c.cautions) met += ", " + text(caution);
             calls.rows.push_back({text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
                                   window ? say_number(c.low, 0) + "-" + say_number(c.high, 0) : "not known",
-                                  window ? say_number(c.target, 0) : "-", text(c.basis) + (c.hard ? " (hard)" : ""), met});
+                                  window ? say_number(c.target, 0) : "-",
+                                  text(c.basis) + (c.hard ? " (hard)" : ""), met});
         }
         to.add(calls);
     }
     if (air.computed && !air.taps.empty()) {
-        Grid taps{{"tap", "cfm", "static in. w.c.", "rpm", "shaft hp", "watts", "amps", "bound by"}, {}, "(a): assumed in part. Check it at start-up."};
+        Grid taps{{"tap", "cfm", "static in. w.c.", "rpm", "shaft hp", "watts", "amps", "bound by"},
+                  {},
+                  "(a): assumed in part. Check it at start-up."};
         for (const TapAir& t : air.taps) {
-            taps.rows.push_back({std::to_string(t.tap), plus_minus(t.airflow, 0), plus_minus(t.static_total, 2), plus_minus(t.speed, 0),
-                                 plus_minus(t.shaft_power, 2), plus_minus(t.input_power, 0), plus_minus(t.line_current, 1),
-                                 text(t.bound) + (t.caution.empty() ? "" : (t.bound.empty() ? "" : ", ") + text(t.caution))});
+            taps.rows.push_back(
+                {std::to_string(t.tap), plus_minus(t.airflow, 0), plus_minus(t.static_total, 2),
+                 plus_minus(t.speed, 0), plus_minus(t.shaft_power, 2), plus_minus(t.input_power, 0),
+                 plus_minus(t.line_current, 1),
+                 text(t.bound) + (t.caution.empty() ? "" : (t.bound.empty() ? "" : ", ") + text(t.caution))});
         }
         to.add(taps);
     }
     if (!air.lacking.empty()) {
-        to.add(Paragraph{std::string(air.computed ? "More could be said with: " : "The airflow of each tap is not computed. It needs: ") + joined(air.lacking, ", ") + "."});
+        to.add(Paragraph{std::string(air.computed ? "More could be said with: "
+                                                  : "The airflow of each tap is not computed. It needs: ") +
+                         joined(air.lacking, ", ") + "."});
     } else if (!air.computed) {
         to.add(Paragraph{"No airflow is computed (" + text(air.method) + ")."});
     }
-    if (air.computed) to.add(Paragraph{"Method: " + text(air.method) + "." + (air.assumed.empty() ? "" : " Assumed: " + joined(air.assumed, ", ") + ".")});
-    for (const std::string& both : air.contradictions) to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
-    if (air.duct_first) to.add(Warning{"CAUTION", "The measured static pressure is above the limit: the duct is the first repair."});
+    if (air.computed)
+        to.add(Paragraph{"Method: " + text(air.method) + "." +
+                         (air.assumed.empty() ? "" : " Assumed: " + joined(air.assumed, ", ") + ".")});
+    for (const std::string& both : air.contradictions)
+        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
+    if (air.duct_first)
+        to.add(Warning{"CAUTION",
+                       "The measured static pressure is above the limit: the duct is the first repair."});
 }
 
 void add_sources(Document& to) {
@@ -202,17 +236,21 @@ void add_sources(Document& to) {
     to.add(Heading{"Sources"});
     Pairs pairs;
     std::sort(to.source_ids.begin(), to.source_ids.end());
-    for (const std::string& id : to.source_ids) pairs.rows.emplace_back(id, source(id).title + " (" + text(word(source(id).basis)) + ")");
+    for (const std::string& id : to.source_ids)
+        pairs.rows.emplace_back(id, source(id).title + " (" + text(word(source(id).basis)) + ")");
     to.add(pairs);
 }
 
 void add_ways_out(Document& to, const Selection& selection) {
     if (!selection.barred.empty()) {
-        to.add(Paragraph{"The shop's own policy, not the fit, leaves out: " + joined(selection.barred, ", ") + "."});
+        to.add(Paragraph{"The shop's own policy, not the fit, leaves out: " + joined(selection.barred, ", ") +
+                         "."});
     }
     for (const Option& o : selection.stopped) {
         std::string why;
-        for (int i : o.kit.uncured) why += (why.empty() ? "" : "; ") + std::string("no part of this catalog gives ") + say(o.kit.remedies[static_cast<std::size_t>(i)]);
+        for (int i : o.kit.uncured)
+            why += (why.empty() ? "" : "; ") + std::string("no part of this catalog gives ") +
+                   say(o.kit.remedies[static_cast<std::size_t>(i)]);
         if (why.empty()) why = wiring_sentence(o.wiring.refusal);
         to.add(Paragraph{o.candidate.part.id + " passes every rule, but " + why + "."});
     }
@@ -225,7 +263,8 @@ void add_ways_out(Document& to, const Selection& selection) {
             parts.resize(4);
             parts.push_back("and " + std::to_string(way.parts.size() - 4) + " more");
         }
-        grid.rows.push_back({way.job_key + (way.unread ? " (not read yet)" : ""), without_padding(way.answer), text(word(way.verdict)), joined(parts, ", ")});
+        grid.rows.push_back({way.job_key + (way.unread ? " (not read yet)" : ""), without_padding(way.answer),
+                             text(word(way.verdict)), joined(parts, ", ")});
     }
     to.add(grid);
 }
@@ -234,15 +273,17 @@ void add_recurrence(Document& to, const CostOption& o) {
     if (!o.recurrence_uncured) return;
     std::string cost = to_text(*o.recurrence_uncured) + " a year while the cause stays";
     if (o.recurrence_cured) cost += ", " + to_text(*o.recurrence_cured) + " once it is cured";
-    to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) + ": losing it again is to be expected at " + cost + "."});
+    to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) +
+                     ": losing it again is to be expected at " + cost + "."});
 }
 
 void add_ledger(Document& to, const Ledger& ledger) {
     to.add(Heading{"Cost of each way out"});
     Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, ""};
     for (const CostOption& o : ledger.options) {
-        table.rows.push_back({text(o.way), o.part_id.empty() ? "-" : o.part_id, total_text(o), price_text(o.energy_cost),
-                              o.life_years > 0 ? say_number(o.life_years, 0) + " y" : "-", price_text(o.per_year)});
+        table.rows.push_back(
+            {text(o.way), o.part_id.empty() ? "-" : o.part_id, total_text(o), price_text(o.energy_cost),
+             o.life_years > 0 ? say_number(o.life_years, 0) + " y" : "-", price_text(o.per_year)});
     }
     if (table.rows.empty()) {
         to.add(Paragraph{"No way out has a price in this catalog and job."});
@@ -255,18 +296,22 @@ void add_ledger(Document& to, const Ledger& ledger) {
     };
     if (ledger.cheapest_today) {
         std::string deciding = "Cheapest today: " + name(*ledger.cheapest_today) + ".";
-        if (ledger.cheapest_per_year) deciding += " Cheapest a year over its life: " + name(*ledger.cheapest_per_year) + ".";
+        if (ledger.cheapest_per_year)
+            deciding += " Cheapest a year over its life: " + name(*ledger.cheapest_per_year) + ".";
         to.add(Paragraph{deciding});
     }
     for (const CostOption& o : ledger.options) {
         std::string loses;
         for (std::string_view what : o.loses) loses += (loses.empty() ? "" : ", ") + text(what);
-        if (!loses.empty()) to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) + " loses or leaves: " + loses + "."});
+        if (!loses.empty())
+            to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) +
+                             " loses or leaves: " + loses + "."});
         add_recurrence(to, o);
     }
     for (const CostOption& o : ledger.options) {
         if (o.lacking.empty()) continue;
-        to.add(Paragraph{"No total for " + text(o.way) + " " + o.part_id + " yet: it needs " + joined(o.lacking, ", ") + "."});
+        to.add(Paragraph{"No total for " + text(o.way) + " " + o.part_id + " yet: it needs " +
+                         joined(o.lacking, ", ") + "."});
     }
 }
 
@@ -276,7 +321,8 @@ void add_fallen(Document& to, const MatchReport& report) {
         Grid table{{"part", "what ends it"}, {}, ""};
         for (const Candidate& c : report.near_misses) {
             for (const Finding& f : c.findings) {
-                if (f.verdict == Verdict::does_not_fit) table.rows.push_back({part_name(c.part), sentence(f)});
+                if (f.verdict == Verdict::does_not_fit)
+                    table.rows.push_back({part_name(c.part), sentence(f)});
             }
         }
         to.add(table);
@@ -285,7 +331,8 @@ void add_fallen(Document& to, const MatchReport& report) {
     to.add(Heading{"Why the rest fall"});
     Grid table{{"parts", "only by this", "rule", "reason"}, {}, ""};
     for (const Tally& t : report.tallies) {
-        table.rows.push_back({std::to_string(t.parts), std::to_string(t.parts_only), text(t.rule), text(t.reason)});
+        table.rows.push_back(
+            {std::to_string(t.parts), std::to_string(t.parts_only), text(t.rule), text(t.reason)});
     }
     to.add(table);
 }

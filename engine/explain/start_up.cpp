@@ -7,7 +7,8 @@ namespace {
 
 std::string expected(const Estimate& e, int decimals, const char* unit) {
     if (!e.known) return "not known";
-    return say_number(e.value, decimals) + (e.plus_minus > 0 ? " +/-" + say_number(e.plus_minus, decimals) : "") + " " + unit +
+    return say_number(e.value, decimals) +
+           (e.plus_minus > 0 ? " +/-" + say_number(e.plus_minus, decimals) : "") + " " + unit +
            (e.assumed ? " (assumed in part)" : "");
 }
 
@@ -19,23 +20,30 @@ std::string window_text(const CallAir& call) {
 
 void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
     to.add(Heading{"Start-up"});
-    Grid table{{"reading", "expected", "found"}, {}, "Rotation first: stop at once if it turns the wrong way."};
-    const auto add = [&table](const std::string& what, const std::string& expected) { table.rows.push_back({what, expected, "________"}); };
-    add("rotation, from the shaft end", job.plate.rotation ? say(Value(*job.plate.rotation)) : "as the wheel or blade needs");
+    Grid table{
+        {"reading", "expected", "found"}, {}, "Rotation first: stop at once if it turns the wrong way."};
+    const auto add = [&table](const std::string& what, const std::string& expected) {
+        table.rows.push_back({what, expected, "________"});
+    };
+    add("rotation, from the shaft end",
+        job.plate.rotation ? say(Value(*job.plate.rotation)) : "as the wheel or blade needs");
     add("line volts at the motor, running", "plate, within 10 %");
     if (job.equipment.fan_amps) add("amps, door on", "at most " + say(Value(*job.equipment.fan_amps)));
     for (const CallAir& call : option.air.calls) {
         if (!call.tap) continue;
         for (const TapAir& tap : option.air.taps) {
             if (tap.tap != *call.tap) continue;
-            add("call " + std::string(word(call.call)) + ", tap " + std::to_string(tap.tap) + ": airflow", expected(tap.airflow, 0, "cfm") + ", window " + window_text(call));
-            add("  its total static, rpm, amps",
-                expected(tap.static_total, 2, "in. w.c.") + ", " + expected(tap.speed, 0, "rpm") + ", " + expected(tap.line_current, 1, "A"));
+            add("call " + std::string(word(call.call)) + ", tap " + std::to_string(tap.tap) + ": airflow",
+                expected(tap.airflow, 0, "cfm") + ", window " + window_text(call));
+            add("  its total static, rpm, amps", expected(tap.static_total, 2, "in. w.c.") + ", " +
+                                                     expected(tap.speed, 0, "rpm") + ", " +
+                                                     expected(tap.line_current, 1, "A"));
         }
         if (call.expected_rise) add("  its temperature rise", expected(*call.expected_rise, 0, "F degrees"));
     }
     if (job.equipment.rise_low && job.equipment.rise_high) {
-        add("temperature rise", say(Value(*job.equipment.rise_low)) + " to " + say(Value(*job.equipment.rise_high)));
+        add("temperature rise",
+            say(Value(*job.equipment.rise_low)) + " to " + say(Value(*job.equipment.rise_high)));
     }
     to.add(table);
 }

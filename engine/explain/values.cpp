@@ -17,9 +17,12 @@ struct Speaker {
     std::string operator()(const std::string& word) const { return word; }
     std::string operator()(Rotation r) const {
         switch (r) {
-            case Rotation::cw_shaft_end: return "clockwise from the shaft end (CWSE = CCWLE)";
-            case Rotation::ccw_shaft_end: return "counter-clockwise from the shaft end (CCWSE = CWLE)";
-            case Rotation::reversible: return "reversible";
+            case Rotation::cw_shaft_end:
+                return "clockwise from the shaft end (CWSE = CCWLE)";
+            case Rotation::ccw_shaft_end:
+                return "counter-clockwise from the shaft end (CCWSE = CWLE)";
+            case Rotation::reversible:
+                return "reversible";
         }
         return "";
     }
@@ -35,7 +38,9 @@ struct Speaker {
         if (!std::isfinite(r.in(ohm))) return "open (OL)";
         return say_number(r.in(ohm), 2) + " ohm";
     }
-    std::string operator()(TemperatureRise rise) const { return say_number(rise.in(fahrenheit_degree), 0) + " F degrees"; }
+    std::string operator()(TemperatureRise rise) const {
+        return say_number(rise.in(fahrenheit_degree), 0) + " F degrees";
+    }
     template <class T>
     std::string operator()(const T& quantity) const {
         return write(quantity);
@@ -44,22 +49,28 @@ struct Speaker {
 
 }  // namespace
 
-std::string say(const Value& value) { return std::visit(Speaker{}, value); }
+std::string say(const Value& value) {
+    return std::visit(Speaker{}, value);
+}
 
 std::string say(const Fact& fact) {
     if (!fact.known()) return "not known";
-    return say(fact.value) + (fact.origin == Origin::inferred || fact.origin == Origin::assumed ? " (" + std::string(say(fact.origin)) + ")" : "");
+    return say(fact.value) + (fact.origin == Origin::inferred || fact.origin == Origin::assumed
+                                  ? " (" + std::string(say(fact.origin)) + ")"
+                                  : "");
 }
 
 std::string_view say(Origin origin) {
-    constexpr std::array<std::string_view, 8> names{"plate", "measured", "equipment", "job", "catalog", "shop", "inferred", "assumed"};
+    constexpr std::array<std::string_view, 8> names{"plate",   "measured", "equipment", "job",
+                                                    "catalog", "shop",     "inferred",  "assumed"};
     return names[static_cast<std::size_t>(origin)];
 }
 
 std::string say_number(double number, int decimals) {
     if (!std::isfinite(number)) return "-";
     std::array<char, 64> text{};
-    const auto end = std::to_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed, decimals).ptr;
+    const auto end =
+        std::to_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed, decimals).ptr;
     std::string out(text.data(), end);
     if (out.find('.') != std::string::npos) {
         out.erase(out.find_last_not_of('0') + 1);

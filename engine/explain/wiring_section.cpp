@@ -30,23 +30,30 @@ void add_truth(Document& to, const WiringPlan& plan) {
             ++unreachable;
             continue;
         }
-        table.rows.push_back({signal_names(plan, row.live), row.state, tap_list(row.live_taps),
-                              row.effective_tap ? (*row.effective_tap == 0 ? "off" : std::to_string(*row.effective_tap)) : "not stated",
-                              !row.reachable ? "any" : (row.wanted_tap == 0 ? "off" : std::to_string(row.wanted_tap)),
-                              row.holds ? "yes" : "NO"});
+        table.rows.push_back(
+            {signal_names(plan, row.live), row.state, tap_list(row.live_taps),
+             row.effective_tap ? (*row.effective_tap == 0 ? "off" : std::to_string(*row.effective_tap))
+                               : "not stated",
+             !row.reachable ? "any" : (row.wanted_tap == 0 ? "off" : std::to_string(row.wanted_tap)),
+             row.holds ? "yes" : "NO"});
     }
-    table.caption = std::string(plan.proven ? "Proven: " : "NOT PROVEN: ") + "all " + std::to_string(plan.truth.size()) +
-                    " states of the signals were simulated; " + std::to_string(unreachable) +
+    table.caption = std::string(plan.proven ? "Proven: " : "NOT PROVEN: ") + "all " +
+                    std::to_string(plan.truth.size()) + " states of the signals were simulated; " +
+                    std::to_string(unreachable) +
                     " that the controls cannot reach hold too and are left out here.";
     to.add(Heading{"Truth table"});
     to.add(table);
 }
 
 void add_taps(Document& to, const WiringPlan& plan) {
-    Grid table{{"tap", "on the part", "from", "serves"}, {}, "By the terminals in the catalog, never by wire colour."};
+    Grid table{{"tap", "on the part", "from", "serves"},
+               {},
+               "By the terminals in the catalog, never by wire colour."};
     for (const TapRow& tap : plan.taps) {
-        table.rows.push_back({std::to_string(tap.tap), tap.terminal.empty() ? "not in the catalog" : tap.terminal,
-                              tap.parked ? "cap and insulate on its own" : (tap.from.empty() ? "leave open" : joined(tap.from, ", ")),
+        table.rows.push_back({std::to_string(tap.tap),
+                              tap.terminal.empty() ? "not in the catalog" : tap.terminal,
+                              tap.parked ? "cap and insulate on its own"
+                                         : (tap.from.empty() ? "leave open" : joined(tap.from, ", ")),
                               tap.states.empty() ? "-" : joined(tap.states, ", ")});
     }
     to.add(table);
@@ -58,19 +65,26 @@ void add_relays(Document& to, const WiringPlan& plan) {
         return;
     }
     for (const Relay& relay : plan.relays) {
-        to.add(Paragraph{"Relay " + relay.name + ": coil from " + plan.signals[static_cast<std::size_t>(relay.coil_signal)] + " to " +
-                         (relay.line_coil ? "the return conductor (line-voltage coil)" : "C") + ", " + std::to_string(relay.contacts) +
-                         " change-over contact" + (relay.contacts == 1 ? "" : "s") + ", break before make" +
-                         (relay.bodies > 1 ? ", made of " + std::to_string(relay.bodies) + " relays with coils side by side" : "") + "."});
+        to.add(Paragraph{"Relay " + relay.name + ": coil from " +
+                         plan.signals[static_cast<std::size_t>(relay.coil_signal)] + " to " +
+                         (relay.line_coil ? "the return conductor (line-voltage coil)" : "C") + ", " +
+                         std::to_string(relay.contacts) + " change-over contact" +
+                         (relay.contacts == 1 ? "" : "s") + ", break before make" +
+                         (relay.bodies > 1 ? ", made of " + std::to_string(relay.bodies) +
+                                                 " relays with coils side by side"
+                                           : "") +
+                         "."});
     }
-    if (plan.fewest_relays) to.add(Paragraph{"No plan of this kind needs fewer coils: every smaller set was tried."});
+    if (plan.fewest_relays)
+        to.add(Paragraph{"No plan of this kind needs fewer coils: every smaller set was tried."});
 }
 
 std::string effect_text(const WiringPlan& plan, const FaultRow& fault) {
     std::string out;
     for (const FaultEffect& e : fault.effects) {
-        out += (out.empty() ? "" : "; ") + (e.state.empty() ? signal_names(plan, e.live) : e.state) + ": tap " + tap_list(e.live_taps) +
-               " instead of " + (e.wanted_tap == 0 ? "off" : std::to_string(e.wanted_tap));
+        out += (out.empty() ? "" : "; ") + (e.state.empty() ? signal_names(plan, e.live) : e.state) +
+               ": tap " + tap_list(e.live_taps) + " instead of " +
+               (e.wanted_tap == 0 ? "off" : std::to_string(e.wanted_tap));
     }
     return out.empty() ? "nothing is seen" : out;
 }
@@ -100,19 +114,23 @@ void add_power(Document& to, const ControlPower& power) {
 void add_wiring(Document& to, const WiringPlan& plan) {
     to.add(Heading{"Wiring"});
     if (!plan.possible) {
-        if (!plan.refusal.empty()) to.add(Paragraph{"No wiring is given: " + wiring_sentence(plan.refusal) + "."});
-        for (const std::string& rescue : plan.rescues) to.add(Paragraph{"It would become possible with: " + wiring_sentence(rescue) + "."});
+        if (!plan.refusal.empty())
+            to.add(Paragraph{"No wiring is given: " + wiring_sentence(plan.refusal) + "."});
+        for (const std::string& rescue : plan.rescues)
+            to.add(Paragraph{"It would become possible with: " + wiring_sentence(rescue) + "."});
         if (!plan.lacking.empty()) to.add(Paragraph{"It needs: " + joined(plan.lacking, ", ") + "."});
         return;
     }
-    if (!plan.condition.empty()) to.add(Warning{"CAUTION", "This holds only while: " + std::string(plan.condition) + "."});
+    if (!plan.condition.empty())
+        to.add(Warning{"CAUTION", "This holds only while: " + std::string(plan.condition) + "."});
     add_taps(to, plan);
     Grid wires{{"from", "to", "note"}, {}, ""};
     for (const Wire& wire : plan.wires) wires.rows.push_back({wire.from, wire.to, wire.note_id});
     to.add(wires);
     add_relays(to, plan);
     to.add(Figure{draw(plan), "The wires of the table above as a ladder."});
-    for (const Setting& setting : plan.settings) to.add(Paragraph{"Set " + std::string(setting.what) + ": " + setting.value + "."});
+    for (const Setting& setting : plan.settings)
+        to.add(Paragraph{"Set " + std::string(setting.what) + ": " + setting.value + "."});
     add_power(to, plan.power);
     for (std::string_view caution : plan.cautions) to.add(Warning{"CAUTION", wiring_sentence(caution)});
     if (!plan.truth.empty()) add_truth(to, plan);

@@ -54,7 +54,8 @@ Problem unknown_entry(const job::Entry& entry) {
                                             : "put it under [" + home_of(entry.name) + "]"};
     }
     if (!known_group) {
-        return {entry.group_at, "[" + entry.group + "]", "", "one of the groups " + joined(group_names(), ", "),
+        return {entry.group_at, "[" + entry.group + "]", "",
+                "one of the groups " + joined(group_names(), ", "),
                 did_you_mean(entry.group, group_names(), "rename or remove it")};
     }
     const std::string home = home_of(entry.name);

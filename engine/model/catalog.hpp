@@ -11,7 +11,8 @@
 
 namespace endbell {
 
-/// A piece of work and its hours, from the shop's own table. Hours in thousandths: no floating point in a total.
+/// A piece of work and its hours, from the shop's own table. Hours in thousandths: no floating point in a
+/// total.
 struct LabourTask {
     std::string id;  // "motor swap", "shaft cut"
     int thousandth_hours = 0;
@@ -19,7 +20,7 @@ struct LabourTask {
 };
 
 class Catalog {
- public:
+  public:
     virtual ~Catalog() = default;
 
     /// Every part, ascending by id. `visit` must not call back into the catalog's writers.
@@ -43,25 +44,29 @@ class Catalog {
 
 /// Another catalog with stricter limits: a shop's policy over it. Must not outlive it.
 class TightenedCatalog : public Catalog {
- public:
+  public:
     TightenedCatalog(const Catalog& inner, Limits limits) : inner_(inner), limits_(std::move(limits)) {}
     void each_part(const std::function<void(const Part&)>& visit) const override { inner_.each_part(visit); }
-    void each_accessory(const std::function<void(const Part&)>& visit) const override { inner_.each_accessory(visit); }
+    void each_accessory(const std::function<void(const Part&)>& visit) const override {
+        inner_.each_accessory(visit);
+    }
     std::optional<Part> part(std::string_view id) const override { return inner_.part(id); }
     std::vector<Offer> offers(std::string_view part_id) const override { return inner_.offers(part_id); }
-    std::vector<CrossReference> references(std::string_view old_number) const override { return inner_.references(old_number); }
+    std::vector<CrossReference> references(std::string_view old_number) const override {
+        return inner_.references(old_number);
+    }
     std::optional<LabourTask> labour(std::string_view task) const override { return inner_.labour(task); }
     const Limits& limits() const override { return limits_; }
     std::string stamp() const override { return inner_.stamp(); }
 
- private:
+  private:
     const Catalog& inner_;
     Limits limits_;
 };
 
 /// A catalog of plain vectors: for tests, and the naive picture of what the store must equal.
 class PlainCatalog : public Catalog {
- public:
+  public:
     std::vector<Part> parts_list;
     std::vector<Offer> offer_list;
     std::vector<CrossReference> reference_list;

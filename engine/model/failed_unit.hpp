@@ -1,5 +1,5 @@
-// The job: what failed, what its plate says, what was measured, what it sits in, what controls it, whose shop.
-// Each group is one table of the job file. Keys have the names of the fields.
+// The job: what failed, what its plate says, what was measured, what it sits in, what controls it, whose
+// shop. Each group is one table of the job file. Keys have the names of the fields.
 #pragma once
 #include <optional>
 #include <string>
@@ -22,16 +22,16 @@ struct UnitFacts {
     Reading<bool> outdoors;
     Reading<std::string> old_part_number;
     Reading<std::string> old_module_number;
-    Reading<std::string> equipment_model;   // needed for an inducer: no inference is allowed
+    Reading<std::string> equipment_model;  // needed for an inducer: no inference is allowed
     Reading<std::string> equipment_serial;
-    Reading<std::string> assembly_number;   // the specified inducer assembly
-    Reading<bool> plate_trusted;            // false: signs of an earlier, possibly wrong replacement
+    Reading<std::string> assembly_number;  // the specified inducer assembly
+    Reading<bool> plate_trusted;           // false: signs of an earlier, possibly wrong replacement
 };
 
 /// [plate] the old motor's nameplate, as read. Lengths are of the shaft as the motor was made.
 struct PlateFacts {
     Reading<Family> family;
-    Reading<std::vector<Power>> power;      // one entry; several when the plate lists hp per tap, high to low
+    Reading<std::vector<Power>> power;  // one entry; several when the plate lists hp per tap, high to low
     Reading<std::vector<PlateVolts>> volts;  // several: reconnectable
     Reading<int> phase;
     Reading<Frequency> frequency;
@@ -54,43 +54,43 @@ struct PlateFacts {
     Reading<Protection> protection;
     Reading<Capacitance> capacitor;
     Reading<Voltage> capacitor_volts;
-    Reading<int> speeds;                    // how many speeds are really used
+    Reading<int> speeds;  // how many speeds are really used
     Reading<SignalClass> signal;
     Reading<TapRule> tap_rule;
-    Reading<std::string> program;           // of a constant-airflow module
+    Reading<std::string> program;  // of a constant-airflow module
     Reading<std::string> connector;
 };
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
 struct MeasuredFacts {
-    Reading<Voltage> line_volts;             // at the motor, under load where it runs; three phase: the lowest pair
-    Reading<Voltage> control_volts;          // tap to C with the call present
+    Reading<Voltage> line_volts;     // at the motor, under load where it runs; three phase: the lowest pair
+    Reading<Voltage> control_volts;  // tap to C with the call present
     Reading<std::vector<int>> live_taps;
     Reading<std::vector<Resistance>> windings;  // three, pin to pin, rotor held still
     Reading<bool> rotor_held;
     Reading<Resistance> winding_to_shell;
-    Reading<bool> spins_free;                // by hand, power and plugs off: a shorted module brakes the rotor
+    Reading<bool> spins_free;  // by hand, power and plugs off: a shorted module brakes the rotor
     Reading<bool> shaft_play;
-    Reading<Capacitance> capacitor;          // by meter, out of circuit
-    Reading<Voltage> capacitor_volts;        // across the capacitor, running
-    Reading<Current> capacitor_amps;         // in the start lead, running
+    Reading<Capacitance> capacitor;    // by meter, out of circuit
+    Reading<Voltage> capacitor_volts;  // across the capacitor, running
+    Reading<Current> capacitor_amps;   // in the start lead, running
     Reading<bool> capacitor_bulged;
     Reading<Current> amps;
     Reading<Speed> speed;
-    Reading<Power> watts;                    // electrical input
+    Reading<Power> watts;  // electrical input
     Reading<Airflow> airflow;
-    Reading<Pressure> static_supply;         // positive, after the blower
-    Reading<Pressure> static_return;         // negative, before the blower; the sign carries the side
+    Reading<Pressure> static_supply;  // positive, after the blower
+    Reading<Pressure> static_return;  // negative, before the blower; the sign carries the side
     Reading<Pressure> static_total;
     Reading<Pressure> filter_drop;
     Reading<TemperatureRise> rise;
-    Reading<Length> bore;                    // of the wheel or blade hub
-    Reading<Length> shaft_needed;            // motor face to the far end of the hub
-    Reading<Length> shaft_room;              // the longest shaft that clears
-    Reading<Length> band_diameter;           // of the mount that stays in the equipment
-    Reading<Length> body_room;               // the longest motor body that clears
+    Reading<Length> bore;           // of the wheel or blade hub
+    Reading<Length> shaft_needed;   // motor face to the far end of the hub
+    Reading<Length> shaft_room;     // the longest shaft that clears
+    Reading<Length> band_diameter;  // of the mount that stays in the equipment
+    Reading<Length> body_room;      // the longest motor body that clears
     Reading<std::vector<Symptom>> symptoms;
-    Reading<int> earlier_replacements;       // motors or modules already lost here
+    Reading<int> earlier_replacements;  // motors or modules already lost here
 };
 
 /// One cell of a published blower table, in standard air.
@@ -98,7 +98,7 @@ struct BlowerRow {
     Airflow airflow;
     Pressure static_total;
     Speed speed;
-    Power shaft;   // brake horsepower
+    Power shaft;  // brake horsepower
     friend bool operator==(const BlowerRow&, const BlowerRow&) = default;
 };
 
@@ -106,30 +106,31 @@ struct BlowerRow {
 struct EquipmentFacts {
     Reading<Current> minimum_circuit_ampacity;
     Reading<Current> maximum_overcurrent;
-    Reading<Current> fan_amps;               // the fan's full-load current on the equipment plate
+    Reading<Current> fan_amps;  // the fan's full-load current on the equipment plate
     Reading<Current> compressor_amps;
-    Reading<Voltage> supply;                 // nominal supply: 115, 208, 230, 277, 460, 575
-    Reading<HeatRate> cooling;               // total; one ton is 12,000 Btu/h
+    Reading<Voltage> supply;    // nominal supply: 115, 208, 230, 277, 460, 575
+    Reading<HeatRate> cooling;  // total; one ton is 12,000 Btu/h
     Reading<int> cooling_stages;
     Reading<int> heating_stages;
     Reading<HeatRate> heat_input;
     Reading<HeatRate> heat_output;
-    Reading<double> efficiency;              // heat output over input, 0 to 1
-    Reading<TemperatureRise> rise_low;       // the plate's permitted rise
+    Reading<double> efficiency;         // heat output over input, 0 to 1
+    Reading<TemperatureRise> rise_low;  // the plate's permitted rise
     Reading<TemperatureRise> rise_high;
     Reading<Power> electric_heat;
-    Reading<Pressure> static_limit;          // the plate's maximum external static
+    Reading<Pressure> static_limit;  // the plate's maximum external static
     Reading<Length> altitude;
     Reading<Temperature> return_air;
     Reading<double> remaining_years;
-    Reading<std::vector<BlowerRow>> blower_table;  // of this unit's own blower, where its sheet prints rpm and hp
-    Reading<std::string> climate;            // "humid", "normal", "dry": sets cfm per ton
-    Reading<Money> replacement_price;        // a quote for new equipment, where the user has one
+    Reading<std::vector<BlowerRow>>
+        blower_table;                  // of this unit's own blower, where its sheet prints rpm and hp
+    Reading<std::string> climate;      // "humid", "normal", "dry": sets cfm per ton
+    Reading<Money> replacement_price;  // a quote for new equipment, where the user has one
 };
 
 /// One terminal that gives a call today, and the call it stands for.
 struct Terminal {
-    std::string name;   // G, Y1, W1, ... or a board's own label
+    std::string name;  // G, Y1, W1, ... or a board's own label
     Call call;
     friend bool operator==(const Terminal&, const Terminal&) = default;
 };
@@ -148,14 +149,14 @@ struct ControlFacts {
     Reading<HeatKind> heat;
     Reading<ReversingValve> reversing_valve;
     Reading<DehumidifyLogic> dehumidify;
-    Reading<bool> fan_with_heat;             // the thermostat sends G with W
+    Reading<bool> fan_with_heat;  // the thermostat sends G with W
     Reading<std::vector<Terminal>> terminals;
     Reading<std::vector<CustomState>> states;  // all that occur, in place of those usual for `heat`
     Reading<ApparentPower> transformer;
     Reading<ApparentPower> transformer_load;
-    Reading<bool> common_present;            // a C wire reaches the motor
+    Reading<bool> common_present;  // a C wire reaches the motor
     Reading<bool> run_signal_available;
-    Reading<double> cool_hours;              // per year
+    Reading<double> cool_hours;  // per year
     Reading<double> heat_hours;
     Reading<double> circulate_hours;
 };
@@ -163,20 +164,20 @@ struct ControlFacts {
 /// [shop] whose money and whose rules. `as_of` stands in for a clock: the engine never reads one.
 struct ShopFacts {
     Reading<std::string> branch;
-    Reading<std::string> as_of;              // YYYY-MM-DD
-    Reading<std::string> currency;           // ISO 4217
-    Reading<Money> labour_rate;              // per hour
+    Reading<std::string> as_of;     // YYYY-MM-DD
+    Reading<std::string> currency;  // ISO 4217
+    Reading<Money> labour_rate;     // per hour
     Reading<Money> trip;
     Reading<Money> diagnosis_fee;
-    Reading<Share> markup;                   // on cost
-    Reading<Share> margin;                   // of price: told apart from markup
+    Reading<Share> markup;  // on cost
+    Reading<Share> margin;  // of price: told apart from markup
     Reading<Share> parts_tax;
     Reading<Share> labour_tax;
-    Reading<Share> emergency;                // 1.5 times labour is 150 %
+    Reading<Share> emergency;  // 1.5 times labour is 150 %
     Reading<Share> real_discount_rate;
     Reading<Share> nominal_discount_rate;
     Reading<Share> energy_escalation;
-    Reading<Money> electricity;              // per 100 kWh, so that 0.1545 USD/kWh is 15.45
+    Reading<Money> electricity;  // per 100 kWh, so that 0.1545 USD/kWh is 15.45
     Reading<std::vector<std::string>> prefer_makers;
     Reading<std::vector<std::string>> exclude_makers;
     Reading<int> longest_lead_days;

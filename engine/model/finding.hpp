@@ -24,10 +24,11 @@ struct Words<Verdict> {
                                       Word<Verdict>{Verdict::does_not_fit, "does not fit"}};
 };
 
-/// A typed value of a finding. std::string holds words (family, mount, program); double a bare ratio or count.
-using Value = std::variant<std::monostate, bool, double, std::string, Power, PlateVolts, Voltage, Current, Frequency,
-                           Speed, Torque, Length, Capacitance, ApparentPower, Airflow, Pressure, Resistance, Temperature,
-                           TemperatureRise, Rotation>;
+/// A typed value of a finding. std::string holds words (family, mount, program); double a bare ratio or
+/// count.
+using Value = std::variant<std::monostate, bool, double, std::string, Power, PlateVolts, Voltage, Current,
+                           Frequency, Speed, Torque, Length, Capacitance, ApparentPower, Airflow, Pressure,
+                           Resistance, Temperature, TemperatureRise, Rotation>;
 
 struct Fact {
     Value value;
@@ -45,9 +46,9 @@ struct Remedy {
     std::optional<Mount> mount;  // the mount that the equipment has
     std::optional<std::string> connector_from;
     std::optional<std::string> connector_to;
-    int count = 1;     // how many of it: the relays of a wiring plan
-    int poles = 1;     // of a relay: change-over contacts on its one coil
-    std::string task;  // the labour task it takes, from the shop's table of hours
+    int count = 1;                       // how many of it: the relays of a wiring plan
+    int poles = 1;                       // of a relay: change-over contacts on its one coil
+    std::string task;                    // the labour task it takes, from the shop's table of hours
     std::optional<Voltage> coil;         // what drives a relay's coil: a line relay must state it
     std::optional<ApparentPower> power;  // what a transformer must carry
 
@@ -62,12 +63,13 @@ struct Finding {
     Fact wanted;
     Fact offered;
     Fact limit;
-    std::string limit_id;           // row of limits, where one decided
-    std::string source;             // id of a Source
-    std::vector<Remedy> remedies;   // all of them are needed
-    std::vector<std::string> asks;  // job keys ("measured.bore") or part columns ("motors.rotation") that would settle it
-    bool caution = false;           // fits, but must be said: 230-only on 208 and the like
-    Fact computed;                  // a number worked out on the way: a cube-law overload, a recomputed ampacity
+    std::string limit_id;          // row of limits, where one decided
+    std::string source;            // id of a Source
+    std::vector<Remedy> remedies;  // all of them are needed
+    std::vector<std::string>
+        asks;  // job keys ("measured.bore") or part columns ("motors.rotation") that would settle it
+    bool caution = false;  // fits, but must be said: 230-only on 208 and the like
+    Fact computed;         // a number worked out on the way: a cube-law overload, a recomputed ampacity
 };
 
 }  // namespace endbell

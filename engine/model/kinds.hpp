@@ -16,11 +16,11 @@ struct Words<Load> {
 /// How the motor makes its torque, which decides what may replace it.
 enum class Family {
     shaded_pole,
-    capacitor_run,      // permanent split capacitor (PSC)
-    three_phase,        // induction, no capacitor
-    constant_torque,    // electronic, one piece, discrete taps
-    constant_airflow,   // electronic, two pieces, programmed module
-    communicating       // electronic, serial or pulse commands from the equipment's board
+    capacitor_run,     // permanent split capacitor (PSC)
+    three_phase,       // induction, no capacitor
+    constant_torque,   // electronic, one piece, discrete taps
+    constant_airflow,  // electronic, two pieces, programmed module
+    communicating      // electronic, serial or pulse commands from the equipment's board
 };
 template <>
 struct Words<Family> {
@@ -73,12 +73,18 @@ struct Words<Rotation> {
 enum class Mount { band, studs, lugs, ring, base, face };
 template <>
 struct Words<Mount> {
-    static constexpr std::array table{Word<Mount>{Mount::band, "band"},   Word<Mount>{Mount::studs, "studs"},
-                                      Word<Mount>{Mount::lugs, "lugs"},   Word<Mount>{Mount::ring, "ring"},
-                                      Word<Mount>{Mount::base, "base"},   Word<Mount>{Mount::face, "face"}};
+    static constexpr std::array table{Word<Mount>{Mount::band, "band"}, Word<Mount>{Mount::studs, "studs"},
+                                      Word<Mount>{Mount::lugs, "lugs"}, Word<Mount>{Mount::ring, "ring"},
+                                      Word<Mount>{Mount::base, "base"}, Word<Mount>{Mount::face, "face"}};
 };
 
-enum class Enclosure { open_drip_proof, open_air_over, enclosed_air_over, enclosed_non_ventilated, enclosed_fan_cooled };
+enum class Enclosure {
+    open_drip_proof,
+    open_air_over,
+    enclosed_air_over,
+    enclosed_non_ventilated,
+    enclosed_fan_cooled
+};
 template <>
 struct Words<Enclosure> {
     static constexpr std::array table{Word<Enclosure>{Enclosure::open_drip_proof, "ODP"},
@@ -95,7 +101,8 @@ constexpr bool is_enclosed(Enclosure e) {
 enum class Bearing { ball, sleeve };
 template <>
 struct Words<Bearing> {
-    static constexpr std::array table{Word<Bearing>{Bearing::ball, "ball"}, Word<Bearing>{Bearing::sleeve, "sleeve"}};
+    static constexpr std::array table{Word<Bearing>{Bearing::ball, "ball"},
+                                      Word<Bearing>{Bearing::sleeve, "sleeve"}};
 };
 
 /// Which way the shaft points where the motor sits; a part's plate may allow all.
@@ -121,14 +128,17 @@ struct Words<Protection> {
 enum class VoltageSelection { none, jumper, plug, leads };
 template <>
 struct Words<VoltageSelection> {
-    static constexpr std::array table{Word<VoltageSelection>{VoltageSelection::none, "none"}, Word<VoltageSelection>{VoltageSelection::jumper, "jumper"},
-                                      Word<VoltageSelection>{VoltageSelection::plug, "plug"}, Word<VoltageSelection>{VoltageSelection::leads, "leads"}};
+    static constexpr std::array table{Word<VoltageSelection>{VoltageSelection::none, "none"},
+                                      Word<VoltageSelection>{VoltageSelection::jumper, "jumper"},
+                                      Word<VoltageSelection>{VoltageSelection::plug, "plug"},
+                                      Word<VoltageSelection>{VoltageSelection::leads, "leads"}};
 };
 
 enum class PartKind { motor, module, accessory };
 template <>
 struct Words<PartKind> {
-    static constexpr std::array table{Word<PartKind>{PartKind::motor, "motor"}, Word<PartKind>{PartKind::module, "module"},
+    static constexpr std::array table{Word<PartKind>{PartKind::motor, "motor"},
+                                      Word<PartKind>{PartKind::module, "module"},
                                       Word<PartKind>{PartKind::accessory, "accessory"}};
 };
 
@@ -152,22 +162,22 @@ struct Words<Relation> {
 
 /// What an accessory or a piece of work puts right.
 enum class Cure {
-    shaft_bushing,    // thinner shaft into a larger bore
-    shaft_cut,        // work only: shorten the shaft
-    mount_band,       // hold a round body where another mount was
-    mount_adapter,    // studs, lugs or ring of another pattern
-    body_ring,        // smaller body into a larger band or ring
-    run_capacitor,    // the new motor's own capacitor
-    capacitor_removal,  // work only: take out the capacitor an electronic motor must not see
-    isolation_relay,  // one live tap at a time
-    line_relay,       // line-voltage board output turned into a 24 V signal, or the reverse
-    harness,          // another plug
-    transformer,      // control power
-    voltage_selection,  // work only: jumper, plug or leads set for the supply
+    shaft_bushing,       // thinner shaft into a larger bore
+    shaft_cut,           // work only: shorten the shaft
+    mount_band,          // hold a round body where another mount was
+    mount_adapter,       // studs, lugs or ring of another pattern
+    body_ring,           // smaller body into a larger band or ring
+    run_capacitor,       // the new motor's own capacitor
+    capacitor_removal,   // work only: take out the capacitor an electronic motor must not see
+    isolation_relay,     // one live tap at a time
+    line_relay,          // line-voltage board output turned into a 24 V signal, or the reverse
+    harness,             // another plug
+    transformer,         // control power
+    voltage_selection,   // work only: jumper, plug or leads set for the supply
     rotation_selection,  // work only: reversing plug or jumper set
-    rain_shield,      // shaft-up slinger outdoors
-    lead_parking,     // work only: cap and insulate unused speed leads
-    airflow_setup     // work only: choose and verify taps after the change
+    rain_shield,         // shaft-up slinger outdoors
+    lead_parking,        // work only: cap and insulate unused speed leads
+    airflow_setup        // work only: choose and verify taps after the change
 };
 template <>
 struct Words<Cure> {
@@ -207,9 +217,10 @@ struct Words<ControlSource> {
 enum class HeatKind { none, gas, oil, electric, heat_pump, dual_fuel };
 template <>
 struct Words<HeatKind> {
-    static constexpr std::array table{Word<HeatKind>{HeatKind::none, "none"},           Word<HeatKind>{HeatKind::gas, "gas furnace"},
-                                      Word<HeatKind>{HeatKind::oil, "oil furnace"},     Word<HeatKind>{HeatKind::electric, "electric heat"},
-                                      Word<HeatKind>{HeatKind::heat_pump, "heat pump"}, Word<HeatKind>{HeatKind::dual_fuel, "dual fuel"}};
+    static constexpr std::array table{
+        Word<HeatKind>{HeatKind::none, "none"},           Word<HeatKind>{HeatKind::gas, "gas furnace"},
+        Word<HeatKind>{HeatKind::oil, "oil furnace"},     Word<HeatKind>{HeatKind::electric, "electric heat"},
+        Word<HeatKind>{HeatKind::heat_pump, "heat pump"}, Word<HeatKind>{HeatKind::dual_fuel, "dual fuel"}};
 };
 
 /// Which call energises a heat pump's reversing valve.
@@ -224,19 +235,21 @@ struct Words<ReversingValve> {
 enum class DehumidifyLogic { not_used, live_is_normal, live_is_dehumidify };
 template <>
 struct Words<DehumidifyLogic> {
-    static constexpr std::array table{Word<DehumidifyLogic>{DehumidifyLogic::not_used, "not used"},
-                                      Word<DehumidifyLogic>{DehumidifyLogic::live_is_normal, "live is normal"},
-                                      Word<DehumidifyLogic>{DehumidifyLogic::live_is_dehumidify, "live is dehumidify"}};
+    static constexpr std::array table{
+        Word<DehumidifyLogic>{DehumidifyLogic::not_used, "not used"},
+        Word<DehumidifyLogic>{DehumidifyLogic::live_is_normal, "live is normal"},
+        Word<DehumidifyLogic>{DehumidifyLogic::live_is_dehumidify, "live is dehumidify"}};
 };
 
 /// What a person asks the blower for. Each has its own airflow window.
 enum class Call { circulate, cool_low, cool_high, heat_low, heat_high, electric_heat, dehumidify };
 template <>
 struct Words<Call> {
-    static constexpr std::array table{Word<Call>{Call::circulate, "circulate"},         Word<Call>{Call::cool_low, "cool low"},
-                                      Word<Call>{Call::cool_high, "cool"},              Word<Call>{Call::heat_low, "heat low"},
-                                      Word<Call>{Call::heat_high, "heat"},              Word<Call>{Call::electric_heat, "electric heat"},
-                                      Word<Call>{Call::dehumidify, "dehumidify"}};
+    static constexpr std::array table{
+        Word<Call>{Call::circulate, "circulate"},  Word<Call>{Call::cool_low, "cool low"},
+        Word<Call>{Call::cool_high, "cool"},       Word<Call>{Call::heat_low, "heat low"},
+        Word<Call>{Call::heat_high, "heat"},       Word<Call>{Call::electric_heat, "electric heat"},
+        Word<Call>{Call::dehumidify, "dehumidify"}};
 };
 
 enum class Symptom {

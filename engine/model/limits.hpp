@@ -30,7 +30,7 @@ struct Limit {
 };
 
 class Limits {
- public:
+  public:
     /// The program's own rows.
     Limits();
 
@@ -44,7 +44,7 @@ class Limits {
     /// Replaces a row's value by a stricter one; refuses a looser value and changes nothing then.
     Tightening tighten(std::string_view id, double value, std::string set_by);
 
- private:
+  private:
     std::vector<Limit> rows_;
 };
 

@@ -38,11 +38,11 @@ struct PartTerminal {
 
 struct Motor {
     std::optional<Family> family;
-    std::vector<Load> loads;             // empty: not stated
-    std::vector<Family> retrofit_for;    // families its own sheet says it replaces
+    std::vector<Load> loads;           // empty: not stated
+    std::vector<Family> retrofit_for;  // families its own sheet says it replaces
     std::optional<int> phase;
     std::optional<Frequency> frequency;
-    std::optional<int> poles;            // induction only
+    std::optional<int> poles;  // induction only
     std::optional<Rotation> rotation;
     std::optional<bool> double_shaft;
     std::optional<Length> shaft_diameter;
@@ -66,10 +66,10 @@ struct Motor {
     std::optional<SignalClass> signal;
     std::optional<TapRule> tap_rule;
     std::optional<Speed> speed_limit;
-    std::optional<std::string> program;    // the program its module must carry
-    std::optional<std::string> assembly;   // the equipment assembly it is specified for (inducers)
+    std::optional<std::string> program;   // the program its module must carry
+    std::optional<std::string> assembly;  // the equipment assembly it is specified for (inducers)
     std::optional<std::string> connector;
-    std::optional<double> efficiency;      // shaft over electrical input at rated load, 0 to 1
+    std::optional<double> efficiency;  // shaft over electrical input at rated load, 0 to 1
     std::optional<int> warranty_months;
     std::vector<Rating> ratings;
     std::vector<Tap> taps;
@@ -132,7 +132,7 @@ struct Part {
     std::string number;  // text for ever: leading zeros, dashes and spaces kept
     PartStatus status = PartStatus::active;
     std::string description;
-    std::optional<Motor> motor;          // exactly the one that `kind` names is present
+    std::optional<Motor> motor;  // exactly the one that `kind` names is present
     std::optional<Module> module;
     std::optional<Accessory> accessory;
 };

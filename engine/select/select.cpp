@@ -52,29 +52,35 @@ void hand_over_relays(std::vector<Finding>& from_rules, Finding& relays) {
             }
         }
         f.remedies.erase(std::remove_if(f.remedies.begin(), f.remedies.end(),
-                                        [](const Remedy& r) { return r.cure == Cure::line_relay || r.cure == Cure::isolation_relay; }),
+                                        [](const Remedy& r) {
+                                            return r.cure == Cure::line_relay ||
+                                                   r.cure == Cure::isolation_relay;
+                                        }),
                          f.remedies.end());
     }
 }
 
 /// A rule left the cure to the wiring plan, and there is no plan: whether it can be cured is not shown.
 bool waits_for_wiring(const Option& option) {
-    return !option.wiring.possible &&
-           std::any_of(option.candidate.findings.begin(), option.candidate.findings.end(), [](const Finding& f) {
-               return f.verdict == Verdict::fits_with_changes && f.remedies.empty();
-           });
+    return !option.wiring.possible && std::any_of(option.candidate.findings.begin(),
+                                                  option.candidate.findings.end(), [](const Finding& f) {
+                                                      return f.verdict == Verdict::fits_with_changes &&
+                                                             f.remedies.empty();
+                                                  });
 }
 
 /// A specified inducer assembly is wired by the equipment's diagram: no plan of ours is owed.
 bool by_its_own_diagram(const Part& part) {
-    return part.motor && std::find(part.motor->loads.begin(), part.motor->loads.end(), Load::draft_inducer) != part.motor->loads.end();
+    return part.motor && std::find(part.motor->loads.begin(), part.motor->loads.end(), Load::draft_inducer) !=
+                             part.motor->loads.end();
 }
 
 Verdict standing_of(const Option& option) {
     Verdict worst = option.candidate.verdict;
     if (waits_for_wiring(option)) worst = std::max(worst, Verdict::not_shown);
     const WiringPlan& wiring = option.wiring;
-    if (!wiring.possible && !wiring.refusal.empty() && wiring.lacking.empty() && !by_its_own_diagram(option.candidate.part)) {
+    if (!wiring.possible && !wiring.refusal.empty() && wiring.lacking.empty() &&
+        !by_its_own_diagram(option.candidate.part)) {
         worst = Verdict::does_not_fit;
     }
     if (!option.kit.uncured.empty()) worst = Verdict::does_not_fit;
@@ -91,13 +97,15 @@ bool barred_by_policy(const Option& option, const Policy& policy, const Catalog&
 auto rank_of(const Option& option, const std::optional<Money>& today, const Policy& policy) {
     const int lead = option.offer ? lead_of(*option.offer, policy).value_or(1'000'000) : 1'000'000;
     return std::make_tuple(option.standing, !today.has_value(), today ? today->minor() : 0,
-                           std::max(lead, option.kit.longest_lead_days), option.kit.parts.size(), option.candidate.part.id);
+                           std::max(lead, option.kit.longest_lead_days), option.kit.parts.size(),
+                           option.candidate.part.id);
 }
 
 /// How far an option is from the original: everything that must be changed or said.
 int differences(const Option& option) {
     int count = 0;
-    for (const Finding& f : option.candidate.findings) count += f.verdict != Verdict::fits || f.caution ? 1 : 0;
+    for (const Finding& f : option.candidate.findings)
+        count += f.verdict != Verdict::fits || f.caution ? 1 : 0;
     return count;
 }
 
@@ -119,9 +127,12 @@ NamedPicks named_picks(const Selection& s, const Policy& policy) {
         const Option& option = s.options[static_cast<std::size_t>(i)];
         if (option.standing > Verdict::fits_with_changes) continue;
         if (!picks.in_stock && all_at_hand(option, policy)) picks.in_stock = i;
-        if (!picks.closest || differences(option) < differences(s.options[static_cast<std::size_t>(*picks.closest)])) picks.closest = i;
+        if (!picks.closest ||
+            differences(option) < differences(s.options[static_cast<std::size_t>(*picks.closest)]))
+            picks.closest = i;
         const auto yearly = money_a_year(i);
-        if (yearly && (!picks.cheapest_per_year || *yearly < *money_a_year(*picks.cheapest_per_year))) picks.cheapest_per_year = i;
+        if (yearly && (!picks.cheapest_per_year || *yearly < *money_a_year(*picks.cheapest_per_year)))
+            picks.cheapest_per_year = i;
     }
     return picks;
 }
@@ -133,7 +144,9 @@ Outcome outcome_of(const Selection& s) {
     if (s.options.empty() && !any_open) return Outcome::nothing_fits;
     // Readings were taken and do not show what failed: a part bought now may be the wrong half.
     if (s.diagnosis.fault == Fault::not_shown && !s.diagnosis.nothing_measured) return Outcome::undecided;
-    return s.options.empty() || s.options.front().standing > Verdict::fits_with_changes ? Outcome::undecided : Outcome::something_fits;
+    return s.options.empty() || s.options.front().standing > Verdict::fits_with_changes
+               ? Outcome::undecided
+               : Outcome::something_fits;
 }
 
 std::vector<PricedCandidate> priced(const std::vector<Option>& options) {
@@ -157,7 +170,8 @@ void rank(Selection& s, const FailedUnit& job, const Catalog& catalog, const Pol
     std::sort(s.options.begin(), s.options.end(), [&](const Option& a, const Option& b) {
         return rank_of(a, total(a), policy) < rank_of(b, total(b), policy);
     });
-    std::vector<Option> best(s.options.begin(), s.options.begin() + static_cast<std::ptrdiff_t>(std::min(options_priced, s.options.size())));
+    std::vector<Option> best(s.options.begin(), s.options.begin() + static_cast<std::ptrdiff_t>(std::min(
+                                                                        options_priced, s.options.size())));
     s.ledger = price_options(job, s.diagnosis, priced(best), catalog, policy);
 }
 
@@ -181,11 +195,12 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Question& questio
 }  // namespace
 
 std::string stamp_of(const FailedUnit& job, const Catalog& catalog) {
-    return std::string("endbell ") + ENDBELL_VERSION + ", rules " + std::string(rule_set) + ", catalog " + catalog.stamp() + ", job " +
-           job.digest;
+    return std::string("endbell ") + ENDBELL_VERSION + ", rules " + std::string(rule_set) + ", catalog " +
+           catalog.stamp() + ", job " + job.digest;
 }
 
-Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part, const KitShelf& shelf, const Catalog& catalog) {
+Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part, const KitShelf& shelf,
+             const Catalog& catalog) {
     Option option;
     option.candidate = examine(Question{job, diagnosis, catalog.limits()}, part);
     option.offer = best_offer(catalog.offers(part.id), shelf.policy());
@@ -227,7 +242,8 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
         s.picks = named_picks(s, policy);
     }
     if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question);
-    if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided) s.ways_out = relaxations(question, s.report);
+    if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
+        s.ways_out = relaxations(question, s.report);
     return s;
 }
 

@@ -47,10 +47,11 @@ struct NamedPicks {
 struct Selection {
     Diagnosis diagnosis;
     MatchReport report;
-    std::vector<Option> options;   // ranked: standing, installed total, lead time, added parts, id
-    std::optional<int> pick;       // index of the option to take; only where something fits and nothing speaks against replacing
+    std::vector<Option> options;  // ranked: standing, installed total, lead time, added parts, id
+    std::optional<int>
+        pick;  // index of the option to take; only where something fits and nothing speaks against replacing
     NamedPicks picks;
-    std::vector<Option> stopped;   // pass every rule, but no wiring or no kit of this catalog completes them
+    std::vector<Option> stopped;  // pass every rule, but no wiring or no kit of this catalog completes them
     std::vector<std::string> barred;  // part ids that pass every rule and that the shop's policy excludes
     Ledger ledger;
     Outcome outcome = Outcome::undecided;

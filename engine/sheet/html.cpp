@@ -44,7 +44,7 @@ footer{margin-top:2rem;font-size:.8rem;border-top:1px solid;padding-top:.4rem}
 )";
 
 class HtmlRenderer {
- public:
+  public:
     std::string operator()(const Heading& h) const { return "<h2>" + escape_html(h.text) + "</h2>\n"; }
     std::string operator()(const Paragraph& p) const { return "<p>" + escape_html(p.text) + "</p>\n"; }
     std::string operator()(const Bullets& b) const {
@@ -63,22 +63,26 @@ class HtmlRenderer {
         std::string out = "<table>\n";
         if (!table.caption.empty()) out += "<caption>" + escape_html(table.caption) + "</caption>\n";
         out += "<thead><tr>";
-        for (const std::string& name : table.header) out += "<th scope=\"col\">" + escape_html(name) + "</th>";
+        for (const std::string& name : table.header)
+            out += "<th scope=\"col\">" + escape_html(name) + "</th>";
         out += "</tr></thead>\n<tbody>\n";
         for (const auto& row : table.rows) {
             out += "<tr>";
             for (std::size_t c = 0; c < row.size(); ++c) {
-                out += "<td data-of=\"" + escape_html(table.header[c]) + "\">" + escape_html(row[c]) + "</td>";
+                out +=
+                    "<td data-of=\"" + escape_html(table.header[c]) + "\">" + escape_html(row[c]) + "</td>";
             }
             out += "</tr>\n";
         }
         return out + "</tbody>\n</table>\n";
     }
     std::string operator()(const Warning& w) const {
-        return "<p class=\"said\" role=\"note\"><b>" + escape_html(w.signal_word) + "</b> " + escape_html(w.text) + "</p>\n";
+        return "<p class=\"said\" role=\"note\"><b>" + escape_html(w.signal_word) + "</b> " +
+               escape_html(w.text) + "</p>\n";
     }
     std::string operator()(const Figure& f) const {
-        return "<figure>" + to_svg(f.drawing, f.description) + "<figcaption>" + escape_html(f.drawing.title + ": " + f.description) + "</figcaption></figure>\n";
+        return "<figure>" + to_svg(f.drawing, f.description) + "<figcaption>" +
+               escape_html(f.drawing.title + ": " + f.description) + "</figcaption></figure>\n";
     }
     std::string operator()(const Plain& plain) const {
         std::string out = "<pre>";
@@ -93,12 +97,23 @@ std::string escape_html(std::string_view text) {
     std::string out;
     for (char c : visible(text)) {
         switch (c) {
-            case '&': out += "&amp;"; break;
-            case '<': out += "&lt;"; break;
-            case '>': out += "&gt;"; break;
-            case '"': out += "&quot;"; break;
-            case '\'': out += "&#39;"; break;
-            default: out += c;
+            case '&':
+                out += "&amp;";
+                break;
+            case '<':
+                out += "&lt;";
+                break;
+            case '>':
+                out += "&gt;";
+                break;
+            case '"':
+                out += "&quot;";
+                break;
+            case '\'':
+                out += "&#39;";
+                break;
+            default:
+                out += c;
         }
     }
     return out;
@@ -107,9 +122,11 @@ std::string escape_html(std::string_view text) {
 std::string render_html(const Document& document) {
     const HtmlRenderer renderer;
     const std::string title = escape_html(document.title);
-    std::string out = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                      "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" +
-                      title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1>" + title + "</h1>\n";
+    std::string out =
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" +
+        title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1>" + title +
+        "</h1>\n";
     for (const Block& block : document.blocks) out += std::visit(renderer, block);
     out += "</main>\n";
     if (!document.stamp.empty()) out += "<footer>" + escape_html(document.stamp) + "</footer>\n";

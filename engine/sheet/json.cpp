@@ -15,7 +15,9 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 /// JSON has no infinity (an open circuit) and no "not a number": both are null beside their text.
-Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
+Json number(double value) {
+    return std::isfinite(value) ? Json(value) : Json(nullptr);
+}
 
 template <class T, class F>
 Json list(const std::vector<T>& items, F to_json) {
@@ -24,7 +26,9 @@ Json list(const std::vector<T>& items, F to_json) {
     return out;
 }
 
-Json texts(const std::vector<std::string>& items) { return Json(items); }
+Json texts(const std::vector<std::string>& items) {
+    return Json(items);
+}
 
 Json fact(const Fact& f) {
     if (!f.known()) return nullptr;
@@ -68,7 +72,9 @@ Json candidate(const Candidate& c) {
             {"verdict", word(c.verdict)},
             {"claims", list(c.claims,
                             [](const CrossReference& r) {
-                                return Json{{"old_number", r.old_number}, {"relation", word(r.relation)}, {"source", r.source}};
+                                return Json{{"old_number", r.old_number},
+                                            {"relation", word(r.relation)},
+                                            {"source", r.source}};
                             })},
             {"findings", list(c.findings, finding)}};
 }
@@ -107,19 +113,27 @@ Json diagnosis(const Diagnosis& d) {
 }
 
 Json kit(const KitChoice& k) {
-    return {{"complete", k.complete()},
-            {"remedies", list(k.remedies, remedy)},
-            {"parts", list(k.parts,
-                           [](const KitPart& p) {
-                               return Json{{"part", p.part_id}, {"count", p.count}, {"cures", p.cures}, {"price", money(p.offer ? p.offer->price : std::nullopt)}};
-                           })},
-            {"work", list(k.work,
-                          [](const KitWork& w) { return Json{{"task", w.task}, {"hours", w.thousandth_hours / 1000.0}, {"cures", w.cures}}; })},
-            {"uncured", k.uncured},
-            {"parts_total", money(k.parts_total)},
-            {"runners_up", list(k.runners_up, [](const RunnerUp& r) {
-                 return Json{{"parts", r.part_ids}, {"parts_total", money(r.parts_total)}, {"lost_on", r.lost_on}};
-             })}};
+    return {
+        {"complete", k.complete()},
+        {"remedies", list(k.remedies, remedy)},
+        {"parts", list(k.parts,
+                       [](const KitPart& p) {
+                           return Json{{"part", p.part_id},
+                                       {"count", p.count},
+                                       {"cures", p.cures},
+                                       {"price", money(p.offer ? p.offer->price : std::nullopt)}};
+                       })},
+        {"work",
+         list(k.work,
+              [](const KitWork& w) {
+                  return Json{{"task", w.task}, {"hours", w.thousandth_hours / 1000.0}, {"cures", w.cures}};
+              })},
+        {"uncured", k.uncured},
+        {"parts_total", money(k.parts_total)},
+        {"runners_up", list(k.runners_up, [](const RunnerUp& r) {
+             return Json{
+                 {"parts", r.part_ids}, {"parts_total", money(r.parts_total)}, {"lost_on", r.lost_on}};
+         })}};
 }
 
 Json estimate(const Estimate& e) {
@@ -147,9 +161,17 @@ Json air(const AirPlan& a) {
                                           {"bound", t.bound}};
                           })},
             {"calls", list(a.calls, [](const CallAir& c) {
-                 return Json{{"call", word(c.call)}, {"low_cfm", number(c.low)}, {"target_cfm", number(c.target)},
-                             {"high_cfm", number(c.high)}, {"basis", c.basis}, {"hard", c.hard},
-                             {"tap", c.tap ? Json(*c.tap) : Json(nullptr)}, {"met", c.met}, {"assured", c.assured}, {"cautions", c.cautions}, {"unmet_reason", c.unmet_reason}};
+                 return Json{{"call", word(c.call)},
+                             {"low_cfm", number(c.low)},
+                             {"target_cfm", number(c.target)},
+                             {"high_cfm", number(c.high)},
+                             {"basis", c.basis},
+                             {"hard", c.hard},
+                             {"tap", c.tap ? Json(*c.tap) : Json(nullptr)},
+                             {"met", c.met},
+                             {"assured", c.assured},
+                             {"cautions", c.cautions},
+                             {"unmet_reason", c.unmet_reason}};
              })}};
 }
 
@@ -162,22 +184,38 @@ Json wiring(const WiringPlan& w) {
         return out;
     };
     const auto truth = [&names](const TruthRow& r) {
-        return Json{{"signals", names(r.live)}, {"state", r.state}, {"reachable", r.reachable}, {"live_taps", r.live_taps},
-                    {"effective_tap", r.effective_tap ? Json(*r.effective_tap) : Json(nullptr)}, {"wanted_tap", r.wanted_tap}, {"holds", r.holds}};
+        return Json{{"signals", names(r.live)},
+                    {"state", r.state},
+                    {"reachable", r.reachable},
+                    {"live_taps", r.live_taps},
+                    {"effective_tap", r.effective_tap ? Json(*r.effective_tap) : Json(nullptr)},
+                    {"wanted_tap", r.wanted_tap},
+                    {"holds", r.holds}};
     };
     const auto relay = [&w](const Relay& r) {
-        return Json{{"relay", r.name}, {"coil", w.signals[static_cast<std::size_t>(r.coil_signal)]}, {"poles", r.contacts}, {"bodies", r.bodies},
+        return Json{{"relay", r.name},          {"coil", w.signals[static_cast<std::size_t>(r.coil_signal)]},
+                    {"poles", r.contacts},      {"bodies", r.bodies},
                     {"line_coil", r.line_coil}, {"line_contacts", r.line_contacts}};
     };
     const auto fault = [&names](const FaultRow& f) {
-        return Json{{"kind", word(f.kind)}, {"where", f.where}, {"two_taps", f.two_taps}, {"back_feed", f.back_feed},
+        return Json{{"kind", word(f.kind)},
+                    {"where", f.where},
+                    {"two_taps", f.two_taps},
+                    {"back_feed", f.back_feed},
                     {"heat_without_air", f.heat_without_air},
                     {"effects", list(f.effects, [&names](const FaultEffect& e) {
-                         return Json{{"signals", names(e.live)}, {"state", e.state}, {"wanted_tap", e.wanted_tap}, {"live_taps", e.live_taps}};
+                         return Json{{"signals", names(e.live)},
+                                     {"state", e.state},
+                                     {"wanted_tap", e.wanted_tap},
+                                     {"live_taps", e.live_taps}};
                      })}};
     };
     const auto tap = [](const TapRow& t) {
-        return Json{{"tap", t.tap}, {"terminal", t.terminal}, {"from", t.from}, {"states", t.states}, {"parked", t.parked}};
+        return Json{{"tap", t.tap},
+                    {"terminal", t.terminal},
+                    {"from", t.from},
+                    {"states", t.states},
+                    {"parked", t.parked}};
     };
     return {{"possible", w.possible},
             {"refusal", w.refusal},
@@ -191,8 +229,14 @@ Json wiring(const WiringPlan& w) {
             {"signals", texts(w.signals)},
             {"taps", list(w.taps, tap)},
             {"relays", list(w.relays, relay)},
-            {"wires", list(w.wires, [](const Wire& x) { return Json{{"from", x.from}, {"to", x.to}, {"note", x.note_id}}; })},
-            {"settings", list(w.settings, [](const Setting& x) { return Json{{"what", x.what}, {"value", x.value}}; })},
+            {"wires", list(w.wires,
+                           [](const Wire& x) {
+                               return Json{{"from", x.from}, {"to", x.to}, {"note", x.note_id}};
+                           })},
+            {"settings", list(w.settings,
+                              [](const Setting& x) {
+                                  return Json{{"what", x.what}, {"value", x.value}};
+                              })},
             {"truth", list(w.truth, truth)},
             {"faults", list(w.faults, fault)},
             {"cautions", w.cautions},
@@ -204,21 +248,26 @@ Json ledger(const Ledger& l) {
     return {{"cheapest_today", l.cheapest_today ? Json(*l.cheapest_today) : Json(nullptr)},
             {"cheapest_per_year", l.cheapest_per_year ? Json(*l.cheapest_per_year) : Json(nullptr)},
             {"options", list(l.options, [](const CostOption& o) {
-                 return Json{{"way", o.way},
-                             {"part", o.part_id},
-                             {"today", money(o.today)},
-                             {"so_far", money(o.so_far)},
-                             {"per_year", money(o.per_year)},
-                             {"life_years", o.life_years},
-                             {"energy_kwh_per_year", o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},
-                             {"energy_cost", money(o.energy_cost)},
-                             {"lacking", texts(o.lacking)},
-                             {"loses", o.loses},
-                             {"not_counted", o.not_counted},
-                             {"lines", list(o.lines, [](const CostLine& line) {
-                                  return Json{{"kind", line.kind}, {"subject", line.subject}, {"amount", money(line.amount)},
-                                              {"source", line.source}, {"stale", line.stale}};
-                              })}};
+                 return Json{
+                     {"way", o.way},
+                     {"part", o.part_id},
+                     {"today", money(o.today)},
+                     {"so_far", money(o.so_far)},
+                     {"per_year", money(o.per_year)},
+                     {"life_years", o.life_years},
+                     {"energy_kwh_per_year",
+                      o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},
+                     {"energy_cost", money(o.energy_cost)},
+                     {"lacking", texts(o.lacking)},
+                     {"loses", o.loses},
+                     {"not_counted", o.not_counted},
+                     {"lines", list(o.lines, [](const CostLine& line) {
+                          return Json{{"kind", line.kind},
+                                      {"subject", line.subject},
+                                      {"amount", money(line.amount)},
+                                      {"source", line.source},
+                                      {"stale", line.stale}};
+                      })}};
              })}};
 }
 
@@ -247,15 +296,19 @@ std::string json_selection(std::string_view command, const Selection& s, int top
     out["outcome"] = word(s.outcome);
     out["exit_code"] = static_cast<int>(s.outcome);
     out["diagnosis"] = diagnosis(s.diagnosis);
-    out["pick"] = s.pick ? Json(s.options[static_cast<std::size_t>(*s.pick)].candidate.part.id) : Json(nullptr);
+    out["pick"] =
+        s.pick ? Json(s.options[static_cast<std::size_t>(*s.pick)].candidate.part.id) : Json(nullptr);
     const auto named = [&s](const std::optional<int>& i) {
         return i ? Json(s.options[static_cast<std::size_t>(*i)].candidate.part.id) : Json(nullptr);
     };
-    out["picks"] = {{"in_stock", named(s.picks.in_stock)}, {"cheapest_per_year", named(s.picks.cheapest_per_year)}, {"closest", named(s.picks.closest)}};
+    out["picks"] = {{"in_stock", named(s.picks.in_stock)},
+                    {"cheapest_per_year", named(s.picks.cheapest_per_year)},
+                    {"closest", named(s.picks.closest)}};
     out["parts_asked"] = s.report.parts_asked;
     out["options_found"] = s.options.size();
     Json options = Json::array();
-    for (std::size_t i = 0; i < s.options.size() && static_cast<int>(i) < top; ++i) options.push_back(option(s.options[i]));
+    for (std::size_t i = 0; i < s.options.size() && static_cast<int>(i) < top; ++i)
+        options.push_back(option(s.options[i]));
     out["options"] = options;
     out["not_shown"] = Json::array();
     for (const Candidate& c : s.report.candidates) {
@@ -268,9 +321,12 @@ std::string json_selection(std::string_view command, const Selection& s, int top
     out["barred_by_policy"] = s.barred;
     out["stopped"] = list(s.stopped, option);
     out["ways_out"] = list(s.ways_out, [](const Relaxation& way) {
-        return Json{{"rule", way.rule}, {"key", way.job_key}, {"answer", way.answer}, {"unread", way.unread}, {"verdict", word(way.verdict)}, {"parts", way.parts}};
+        return Json{{"rule", way.rule},     {"key", way.job_key},           {"answer", way.answer},
+                    {"unread", way.unread}, {"verdict", word(way.verdict)}, {"parts", way.parts}};
     });
-    out["questions"] = list(s.questions, [](const std::string& key) { return Json{{"key", key}, {"question", question_for(key)}}; });
+    out["questions"] = list(s.questions, [](const std::string& key) {
+        return Json{{"key", key}, {"question", question_for(key)}};
+    });
     out["ledger"] = ledger(s.ledger);
     return written(out);
 }
@@ -281,7 +337,8 @@ std::string json_candidate(std::string_view command, const Candidate& c, const s
     return written(out);
 }
 
-std::string json_diagnosis(std::string_view command, const Diagnosis& d, int exit_code, const std::string& stamp) {
+std::string json_diagnosis(std::string_view command, const Diagnosis& d, int exit_code,
+                           const std::string& stamp) {
     Json out = envelope(command, stamp);
     out["exit_code"] = exit_code;
     out["diagnosis"] = diagnosis(d);
@@ -330,12 +387,17 @@ std::string json_rules(std::string_view command, const Limits& limits, std::stri
     out["rules"] = Json::array();
     for (const Rule& r : rules()) {
         if (!only_rule.empty() && r.id != only_rule) continue;
-        out["rules"].push_back({{"rule", r.id}, {"claim", r.claim}, {"sources", r.sources}, {"limits", r.limits}, {"job_keys", r.job_keys}});
+        out["rules"].push_back({{"rule", r.id},
+                                {"claim", r.claim},
+                                {"sources", r.sources},
+                                {"limits", r.limits},
+                                {"job_keys", r.job_keys}});
     }
     out["limits"] = list(limits.rows(), [](const Limit& row) {
         const Source& from = source(row.source);
-        return Json{{"limit", row.id}, {"value", row.value}, {"unit", row.unit}, {"meaning", row.meaning},
-                    {"source", row.source}, {"title", from.title}, {"basis", word(from.basis)}, {"set_by", row.set_by}};
+        return Json{{"limit", row.id},           {"value", row.value},   {"unit", row.unit},
+                    {"meaning", row.meaning},    {"source", row.source}, {"title", from.title},
+                    {"basis", word(from.basis)}, {"set_by", row.set_by}};
     });
     return written(out);
 }

@@ -14,7 +14,8 @@ inline constexpr int json_format = 1;
 /// `top` limits the options written; the counts are of all.
 std::string json_selection(std::string_view command, const Selection& selection, int top);
 std::string json_candidate(std::string_view command, const Candidate& candidate, const std::string& stamp);
-std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis, int exit_code, const std::string& stamp);
+std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis, int exit_code,
+                           const std::string& stamp);
 std::string json_option(std::string_view command, const Selection& selection, const Option& option);
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule);
 

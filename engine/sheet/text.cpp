@@ -11,7 +11,8 @@ namespace {
 
 /// Characters of UTF-8 text, counting one a code point.
 int width_of(std::string_view text) {
-    return static_cast<int>(std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+    return static_cast<int>(
+        std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
 }
 
 std::string padded(std::string text, int width) {
@@ -61,7 +62,7 @@ std::string hanging(const std::string& lead, const std::string& text, int width)
 }
 
 class TextRenderer {
- public:
+  public:
     explicit TextRenderer(int width) : width_(std::max(width, 40)) {}
 
     std::string operator()(const Heading& h) const {
@@ -104,7 +105,7 @@ class TextRenderer {
         return out;
     }
 
- private:
+  private:
     /// Natural widths where they fit; else the widest columns give way until the row does.
     std::vector<int> column_widths(const Grid& table) const {
         std::vector<int> widths(table.header.size(), 1);
@@ -123,7 +124,8 @@ class TextRenderer {
         while (std::accumulate(widths.begin(), widths.end(), 0) > room) {
             std::size_t widest = widths.size();
             for (std::size_t c = 0; c < widths.size(); ++c) {
-                if (widths[c] > least[c] && (widest == widths.size() || widths[c] > widths[widest])) widest = c;
+                if (widths[c] > least[c] && (widest == widths.size() || widths[c] > widths[widest]))
+                    widest = c;
             }
             if (widest == widths.size()) break;
             --widths[widest];

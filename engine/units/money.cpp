@@ -100,7 +100,8 @@ Money Money::scaled(std::int64_t numerator, std::int64_t denominator) const {
 
 Money shares_of(const Money& a, Share of_a, const Money& b, Share of_b) {
     same_currency(a, b);
-    const Wide sum = static_cast<Wide>(a.minor()) * of_a.millionths + static_cast<Wide>(b.minor()) * of_b.millionths;
+    const Wide sum =
+        static_cast<Wide>(a.minor()) * of_a.millionths + static_cast<Wide>(b.minor()) * of_b.millionths;
     return Money(divided(sum, 1'000'000), a.currency());
 }
 
@@ -141,7 +142,8 @@ std::optional<Money> read_amount(std::string_view text, const Currency& currency
 
 std::optional<Share> read_percent(std::string_view text) {
     std::string plain(trimmed(text));
-    if (!plain.empty() && plain.back() == '%') plain = std::string(trimmed(std::string_view(plain).substr(0, plain.size() - 1)));
+    if (!plain.empty() && plain.back() == '%')
+        plain = std::string(trimmed(std::string_view(plain).substr(0, plain.size() - 1)));
     const auto millionths = read_fixed(plain, 4);
     if (!millionths) return std::nullopt;
     return Share{*millionths};

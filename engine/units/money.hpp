@@ -25,7 +25,7 @@ struct Share {
 };
 
 class Money {
- public:
+  public:
     Money() = default;
     Money(std::int64_t minor, Currency currency) : minor_(minor), currency_(std::move(currency)) {}
 
@@ -47,7 +47,7 @@ class Money {
     /// "1234.50": plain digits, no sign of the currency, read back by `read_amount`.
     std::string amount() const;
 
- private:
+  private:
     std::int64_t minor_ = 0;
     Currency currency_;
 };

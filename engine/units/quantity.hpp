@@ -18,7 +18,7 @@ struct Unit {
 
 template <class Dimension>
 class Quantity {
- public:
+  public:
     constexpr Quantity() = default;
     constexpr double in(Unit<Dimension> unit) const { return base_ / unit.to_base; }
 
@@ -31,7 +31,7 @@ class Quantity {
     /// A ratio of two equal dimensions has no unit.
     friend constexpr double operator/(Quantity a, Quantity b) { return a.base_ / b.base_; }
 
- private:
+  private:
     friend struct Unit<Dimension>;
     explicit constexpr Quantity(double base) : base_(base) {}
     double base_ = 0;

@@ -70,7 +70,7 @@ inline constexpr Unit<RiseDimension> celsius_degree{1.8};
 
 /// A temperature: a point on a scale. Two of them differ by a TemperatureRise.
 class Temperature {
- public:
+  public:
     static constexpr Temperature fahrenheit(double f) { return Temperature(f); }
     static constexpr Temperature celsius(double c) { return Temperature(c * 1.8 + 32.0); }
     constexpr double in_fahrenheit() const { return fahrenheit_; }
@@ -85,7 +85,7 @@ class Temperature {
         return Temperature(a.fahrenheit_ + rise.in(fahrenheit_degree));
     }
 
- private:
+  private:
     explicit constexpr Temperature(double f) : fahrenheit_(f) {}
     double fahrenheit_ = 0;
 };
@@ -97,7 +97,7 @@ inline constexpr Torque torque_of(Power shaft, Speed speed) {
     return pound_foot(pound_foot_rpm_per_horsepower * shaft.in(horsepower) / speed.in(rpm));
 }
 inline constexpr Power shaft_power(Torque torque, Speed speed) {
-    return horsepower(torque.in(pound_foot) * speed.in(rpm) / pound_foot_rpm_per_horsepower);
+    return horsepower(torque.in(pound_foot)*speed.in(rpm) / pound_foot_rpm_per_horsepower);
 }
 
 }  // namespace endbell

@@ -1,5 +1,5 @@
-#include <boost/test/unit_test.hpp>
 #include <algorithm>
+#include <boost/test/unit_test.hpp>
 #include <limits>
 
 #include "engine/diagnosis/diagnosis.hpp"
@@ -19,7 +19,9 @@ BOOST_AUTO_TEST_CASE(values_are_said_in_the_words_of_the_trade) {
     BOOST_TEST(say(Value()) == "not known");
 }
 
-BOOST_AUTO_TEST_CASE(a_worked_out_length_is_rounded_and_not_a_long_decimal) { BOOST_TEST(say(Value(inch(0.439500001))) == "0.44 in"); }
+BOOST_AUTO_TEST_CASE(a_worked_out_length_is_rounded_and_not_a_long_decimal) {
+    BOOST_TEST(say(Value(inch(0.439500001))) == "0.44 in");
+}
 
 BOOST_AUTO_TEST_CASE(both_names_of_a_rotation_are_said) {
     const std::string text = say(Value(Rotation::ccw_shaft_end));
@@ -37,7 +39,8 @@ BOOST_AUTO_TEST_CASE(every_job_key_that_a_rule_asks_for_has_a_question) {
     const std::vector<std::string> known = keys_with_questions();
     for (const Rule& rule : rules()) {
         for (std::string_view key : rule.job_keys) {
-            BOOST_TEST((std::find(known.begin(), known.end(), std::string(key)) != known.end()), std::string(key) << " has no question");
+            BOOST_TEST((std::find(known.begin(), known.end(), std::string(key)) != known.end()),
+                       std::string(key) << " has no question");
         }
     }
 }
@@ -45,7 +48,8 @@ BOOST_AUTO_TEST_CASE(every_job_key_that_a_rule_asks_for_has_a_question) {
 BOOST_AUTO_TEST_CASE(every_reading_that_an_empty_diagnosis_misses_has_a_question) {
     const std::vector<std::string> known = keys_with_questions();
     for (const MissingReading& missing : diagnose(FailedUnit{}, Limits{}).missing) {
-        BOOST_TEST((std::find(known.begin(), known.end(), missing.job_key) != known.end()), missing.job_key << " has no question");
+        BOOST_TEST((std::find(known.begin(), known.end(), missing.job_key) != known.end()),
+                   missing.job_key << " has no question");
     }
 }
 

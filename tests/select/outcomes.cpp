@@ -37,8 +37,12 @@ Part condenser_motor(const std::string& id) {
     m.capacitor_volts = volt(370);
     m.speeds = 1;
     m.signal = SignalClass::switched_line;
-    m.ratings = {Rating{horsepower(0.25), plate_volts(208, 230), ampere(1.8), rpm(1075), VoltageSelection::none}};
-    m.terminals = {{"black", "line", "leads"}, {"white", "second line", "leads"}, {"brown", "capacitor", "leads"}, {"green", "earth", "leads"}};
+    m.ratings = {
+        Rating{horsepower(0.25), plate_volts(208, 230), ampere(1.8), rpm(1075), VoltageSelection::none}};
+    m.terminals = {{"black", "line", "leads"},
+                   {"white", "second line", "leads"},
+                   {"brown", "capacitor", "leads"},
+                   {"green", "earth", "leads"}};
     part.motor = m;
     return part;
 }
@@ -84,7 +88,9 @@ Part capacitor_part() {
     return part;
 }
 
-Selection answer(const FailedUnit& job, const PlainCatalog& catalog) { return select(job, catalog, policy_of(job)); }
+Selection answer(const FailedUnit& job, const PlainCatalog& catalog) {
+    return select(job, catalog, policy_of(job));
+}
 
 }  // namespace
 
@@ -159,5 +165,6 @@ BOOST_AUTO_TEST_CASE(the_order_of_the_catalog_changes_nothing) {
     const Selection a = answer(condenser_job(), forward);
     const Selection b = answer(condenser_job(), backward);
     BOOST_REQUIRE_EQUAL(a.options.size(), b.options.size());
-    for (std::size_t i = 0; i < a.options.size(); ++i) BOOST_TEST(a.options[i].candidate.part.id == b.options[i].candidate.part.id);
+    for (std::size_t i = 0; i < a.options.size(); ++i)
+        BOOST_TEST(a.options[i].candidate.part.id == b.options[i].candidate.part.id);
 }

@@ -34,7 +34,11 @@ BOOST_AUTO_TEST_CASE(a_table_keeps_its_columns_apart) {
 }
 
 BOOST_AUTO_TEST_CASE(a_wide_table_folds_into_the_width) {
-    Grid t{{"rule", "found"}, {{"shaft-diameter", std::string("word ") + std::string("word word word word word word word word word word word word")}}, ""};
+    Grid t{
+        {"rule", "found"},
+        {{"shaft-diameter",
+          std::string("word ") + std::string("word word word word word word word word word word word word")}},
+        ""};
     BOOST_TEST(longest_line(render_text(Document{"T", {t}, ""}, 40)) <= 40u);
 }
 

@@ -1,6 +1,6 @@
 // Reads state tables, prints the number of coils the synthesis needs. One table a line:
-// one_tap(0|1) supply(0|1) signals_feed(0|1) signals highest_tap must_run wanted[0] ... wanted[2^signals - 1], -1: does
-// not occur. One number a line; -1: no circuit.
+// one_tap(0|1) supply(0|1) signals_feed(0|1) signals highest_tap must_run wanted[0] ... wanted[2^signals -
+// 1], -1: does not occur. One number a line; -1: no circuit.
 #include <iostream>
 
 #include "engine/wiring/synthesis.hpp"
