@@ -4,36 +4,13 @@
 
 #include <fmt/format.h>
 
-#include "engine/base/text.hpp"
+#include "engine/sheet/escape.hpp"
 
 namespace endbell {
 
 namespace {
 
 constexpr double paper_width = 660;  // A4 between margins of 14 mm is 687 px at 96 to the inch
-
-std::string escaped(const std::string& text) {
-    std::string out;
-    for (const char c : visible(text)) {
-        switch (c) {
-            case '&':
-                out += "&amp;";
-                break;
-            case '<':
-                out += "&lt;";
-                break;
-            case '>':
-                out += "&gt;";
-                break;
-            case '"':
-                out += "&quot;";
-                break;
-            default:
-                out += c;
-        }
-    }
-    return out;
-}
 
 const char* word_of(Anchor anchor) {
     return anchor == Anchor::start ? "start" : anchor == Anchor::middle ? "middle" : "end";
@@ -48,7 +25,7 @@ std::string to_svg(const Drawing& d, const std::string& description) {
     std::string out = fmt::format(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {:g} {:g}\" width=\"100%\" role=\"img\" "
         "aria-label=\"{}\" style=\"max-width:{:g}px;min-width:{:g}px\">\n",
-        d.width, d.height, escaped(description), d.width, least);
+        d.width, d.height, escape_html(description), d.width, least);
     for (const DrawnBox& b : d.boxes) {
         out += fmt::format(
             "<rect x=\"{:g}\" y=\"{:g}\" width=\"{:g}\" height=\"{:g}\" fill=\"#fff\" stroke=\"#000\"/>\n",
@@ -63,7 +40,7 @@ std::string to_svg(const Drawing& d, const std::string& description) {
         out += fmt::format(
             "<text x=\"{:g}\" y=\"{:g}\" font-family=\"monospace\" font-size=\"{:g}\" "
             "text-anchor=\"{}\"{}>{}</text>\n",
-            t.x, t.y, t.size, word_of(t.anchor), t.bold ? " font-weight=\"bold\"" : "", escaped(t.text));
+            t.x, t.y, t.size, word_of(t.anchor), t.bold ? " font-weight=\"bold\"" : "", escape_html(t.text));
     }
     return out + "</svg>\n";
 }

@@ -1,6 +1,5 @@
 #include "engine/sheet/html.hpp"
 
-#include "engine/base/text.hpp"
 #include "engine/sheet/drawing_svg.hpp"
 
 namespace endbell {
@@ -92,32 +91,6 @@ class HtmlRenderer {
 };
 
 }  // namespace
-
-std::string escape_html(std::string_view text) {
-    std::string out;
-    for (char c : visible(text)) {
-        switch (c) {
-            case '&':
-                out += "&amp;";
-                break;
-            case '<':
-                out += "&lt;";
-                break;
-            case '>':
-                out += "&gt;";
-                break;
-            case '"':
-                out += "&quot;";
-                break;
-            case '\'':
-                out += "&#39;";
-                break;
-            default:
-                out += c;
-        }
-    }
-    return out;
-}
 
 std::string render_html(const Document& document) {
     const HtmlRenderer renderer;
