@@ -1,8 +1,9 @@
 // How a supplier's own layout turns into neutral columns: a TOML file, one [tables.NAME] a table.
 //
 //     [tables.offers]
-//     file = "pricelist.csv"              # which file; else the file named after the table, else the one
-//     with these headers encoding = "Windows-1252"           # only where finding out fails delimiter = ";"
+//     file = "pricelist.csv"              # which file; else the one named after the table or with these headers
+//     encoding = "Windows-1252"           # only where finding out fails
+//     delimiter = ";"
 //     ignore = ["Remarks"]                # headers that nobody needs
 //     [tables.offers.columns]
 //     part_id = "Item"                    # neutral column = their header
