@@ -1,0 +1,267 @@
+#include "engine/sheet/json_stages.hpp"
+
+#include "engine/explain/findings.hpp"
+#include "engine/explain/questions.hpp"
+#include "engine/explain/values.hpp"
+
+namespace endbell::json {
+
+namespace {
+
+Json texts(const std::vector<std::string>& items) {
+    return Json(items);
+}
+
+Json fact(const Fact& f) {
+    if (!f.known()) return nullptr;
+    return {{"text", say(f.value)}, {"origin", say(f.origin)}};
+}
+
+Json money(const std::optional<Money>& m) {
+    if (!m) return nullptr;
+    return {{"amount", m->amount()}, {"currency", m->currency().code}};
+}
+
+Json remedy(const Remedy& r) {
+    Json out{{"cure", word(r.cure)}, {"count", r.count}, {"task", r.task}};
+    if (r.from) out["from_in"] = r.from->in(inch);
+    if (r.to) out["to_in"] = r.to->in(inch);
+    if (r.capacitor) out["capacitor_uf"] = r.capacitor->in(microfarad);
+    if (r.capacitor_volts) out["capacitor_v"] = r.capacitor_volts->in(volt);
+    return out;
+}
+
+Json finding(const Finding& f) {
+    return {{"rule", f.rule},
+            {"verdict", word(f.verdict)},
+            {"reason", f.reason},
+            {"wanted", fact(f.wanted)},
+            {"offered", fact(f.offered)},
+            {"limit", fact(f.limit)},
+            {"limit_id", f.limit_id},
+            {"source", f.source},
+            {"caution", f.caution},
+            {"remedies", list(f.remedies, remedy)},
+            {"asks", texts(f.asks)},
+            {"sentence", sentence(f)}};
+}
+
+Json kit(const KitChoice& k) {
+    return {
+        {"complete", k.complete()},
+        {"remedies", list(k.remedies, remedy)},
+        {"parts", list(k.parts,
+                       [](const KitPart& p) {
+                           return Json{{"part", p.part_id},
+                                       {"count", p.count},
+                                       {"cures", p.cures},
+                                       {"price", money(p.offer ? p.offer->price : std::nullopt)}};
+                       })},
+        {"work",
+         list(k.work,
+              [](const KitWork& w) {
+                  return Json{{"task", w.task}, {"hours", w.thousandth_hours / 1000.0}, {"cures", w.cures}};
+              })},
+        {"uncured", k.uncured},
+        {"parts_total", money(k.parts_total)},
+        {"runners_up", list(k.runners_up, [](const RunnerUp& r) {
+             return Json{
+                 {"parts", r.part_ids}, {"parts_total", money(r.parts_total)}, {"lost_on", r.lost_on}};
+         })}};
+}
+
+Json estimate(const Estimate& e) {
+    if (!e.known) return nullptr;
+    return {{"value", number(e.value)}, {"plus_minus", number(e.plus_minus)}, {"assumed", e.assumed}};
+}
+
+Json air(const AirPlan& a) {
+    return {{"computed", a.computed},
+            {"lacking", texts(a.lacking)},
+            {"method", a.method},
+            {"duct_first", a.duct_first},
+            {"assumed", texts(a.assumed)},
+            {"taps", list(a.taps,
+                          [](const TapAir& t) {
+                              return Json{{"tap", t.tap},
+                                          {"cfm", estimate(t.airflow)},
+                                          {"static_inwc", estimate(t.static_total)},
+                                          {"rpm", estimate(t.speed)},
+                                          {"shaft_hp", estimate(t.shaft_power)},
+                                          {"watts", estimate(t.input_power)},
+                                          {"amps", estimate(t.line_current)},
+                                          {"load", estimate(t.load)},
+                                          {"caution", t.caution},
+                                          {"bound", t.bound}};
+                          })},
+            {"calls", list(a.calls, [](const CallAir& c) {
+                 return Json{{"call", word(c.call)},
+                             {"low_cfm", number(c.low)},
+                             {"target_cfm", number(c.target)},
+                             {"high_cfm", number(c.high)},
+                             {"basis", c.basis},
+                             {"hard", c.hard},
+                             {"tap", c.tap ? Json(*c.tap) : Json(nullptr)},
+                             {"met", c.met},
+                             {"assured", c.assured},
+                             {"cautions", c.cautions},
+                             {"unmet_reason", c.unmet_reason}};
+             })}};
+}
+
+Json wiring(const WiringPlan& w) {
+    const auto names = [&w](SignalSet live) {
+        Json out = Json::array();
+        for (std::size_t i = 0; i < w.signals.size(); ++i) {
+            if (live >> i & 1U) out.push_back(w.signals[i]);
+        }
+        return out;
+    };
+    const auto truth = [&names](const TruthRow& r) {
+        return Json{{"signals", names(r.live)},
+                    {"state", r.state},
+                    {"reachable", r.reachable},
+                    {"live_taps", r.live_taps},
+                    {"effective_tap", r.effective_tap ? Json(*r.effective_tap) : Json(nullptr)},
+                    {"wanted_tap", r.wanted_tap},
+                    {"holds", r.holds}};
+    };
+    const auto relay = [&w](const Relay& r) {
+        return Json{{"relay", r.name},          {"coil", w.signals[static_cast<std::size_t>(r.coil_signal)]},
+                    {"poles", r.contacts},      {"bodies", r.bodies},
+                    {"line_coil", r.line_coil}, {"line_contacts", r.line_contacts}};
+    };
+    const auto fault = [&names](const FaultRow& f) {
+        return Json{{"kind", word(f.kind)},
+                    {"where", f.where},
+                    {"two_taps", f.two_taps},
+                    {"back_feed", f.back_feed},
+                    {"heat_without_air", f.heat_without_air},
+                    {"effects", list(f.effects, [&names](const FaultEffect& e) {
+                         return Json{{"signals", names(e.live)},
+                                     {"state", e.state},
+                                     {"wanted_tap", e.wanted_tap},
+                                     {"live_taps", e.live_taps}};
+                     })}};
+    };
+    const auto tap = [](const TapRow& t) {
+        return Json{{"tap", t.tap},
+                    {"terminal", t.terminal},
+                    {"from", t.from},
+                    {"states", t.states},
+                    {"parked", t.parked}};
+    };
+    return {{"possible", w.possible},
+            {"refusal", w.refusal},
+            {"rescues", texts(w.rescues)},
+            {"lacking", texts(w.lacking)},
+            {"method", w.method},
+            {"condition", w.condition},
+            {"tap_rule", word(w.tap_rule)},
+            {"proven", w.proven},
+            {"fewest_relays", w.fewest_relays},
+            {"signals", texts(w.signals)},
+            {"taps", list(w.taps, tap)},
+            {"relays", list(w.relays, relay)},
+            {"wires", list(w.wires,
+                           [](const Wire& x) {
+                               return Json{{"from", x.from}, {"to", x.to}, {"note", x.note_id}};
+                           })},
+            {"settings", list(w.settings,
+                              [](const Setting& x) {
+                                  return Json{{"what", x.what}, {"value", x.value}};
+                              })},
+            {"truth", list(w.truth, truth)},
+            {"faults", list(w.faults, fault)},
+            {"cautions", w.cautions},
+            {"checks", w.checks},
+            {"alternatives", list(w.alternatives, wiring)}};
+}
+
+}  // namespace
+
+Json candidate(const Candidate& c) {
+    return {{"part", c.part.id},
+            {"number", c.part.number},
+            {"maker", c.part.maker},
+            {"kind", word(c.part.kind)},
+            {"verdict", word(c.verdict)},
+            {"claims", list(c.claims,
+                            [](const CrossReference& r) {
+                                return Json{{"old_number", r.old_number},
+                                            {"relation", word(r.relation)},
+                                            {"source", r.source}};
+                            })},
+            {"findings", list(c.findings, finding)}};
+}
+
+Json diagnosis(const Diagnosis& d) {
+    return {{"fault", word(d.fault)},
+            {"replace_nothing", d.replace_nothing()},
+            {"nothing_measured", d.nothing_measured},
+            {"motor_half_proven_good", d.motor_half_proven_good},
+            {"evidence", list(d.evidence,
+                              [](const Evidence& e) {
+                                  return Json{{"test", e.test},
+                                              {"key", e.job_key},
+                                              {"verdict", word(e.verdict)},
+                                              {"reason", e.reason},
+                                              {"measured", fact(e.measured)},
+                                              {"limit", fact(e.limit)},
+                                              {"limit_id", e.limit_id},
+                                              {"source", e.source},
+                                              {"asks", e.asks},
+                                              {"carries", e.carries}};
+                              })},
+            {"missing", list(d.missing,
+                             [](const MissingReading& m) {
+                                 return Json{{"key", m.job_key},
+                                             {"test", m.test},
+                                             {"seconds", m.seconds},
+                                             {"power_off", m.power_off},
+                                             {"question", question_for(m.job_key)}};
+                             })},
+            {"causes", list(d.causes,
+                            [](const KillerCause& k) {
+                                return Json{{"cause", k.cause}, {"key", k.job_key}, {"source", k.source}};
+                            })},
+            {"contradictions", texts(d.contradictions)}};
+}
+
+Json ledger(const Ledger& l) {
+    return {{"cheapest_today", l.cheapest_today ? Json(*l.cheapest_today) : Json(nullptr)},
+            {"cheapest_per_year", l.cheapest_per_year ? Json(*l.cheapest_per_year) : Json(nullptr)},
+            {"options", list(l.options, [](const CostOption& o) {
+                 return Json{
+                     {"way", o.way},
+                     {"part", o.part_id},
+                     {"today", money(o.today)},
+                     {"so_far", money(o.so_far)},
+                     {"per_year", money(o.per_year)},
+                     {"life_years", o.life_years},
+                     {"energy_kwh_per_year",
+                      o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},
+                     {"energy_cost", money(o.energy_cost)},
+                     {"lacking", texts(o.lacking)},
+                     {"loses", o.loses},
+                     {"not_counted", o.not_counted},
+                     {"lines", list(o.lines, [](const CostLine& line) {
+                          return Json{{"kind", line.kind},
+                                      {"subject", line.subject},
+                                      {"amount", money(line.amount)},
+                                      {"source", line.source},
+                                      {"stale", line.stale}};
+                      })}};
+             })}};
+}
+
+Json option(const Option& o) {
+    Json out = candidate(o.candidate);
+    out["standing"] = word(o.standing);
+    out["kit"] = kit(o.kit);
+    out["air"] = air(o.air);
+    out["wiring"] = wiring(o.wiring);
+    return out;
+}
+
+}  // namespace endbell::json
