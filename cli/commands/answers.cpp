@@ -1,4 +1,5 @@
 // The verbs that answer about one job.
+#include <algorithm>
 #include <cstdio>
 #include <fstream>
 
@@ -39,7 +40,8 @@ void write_file(const std::string& path, const std::string& text) {
 
 int run_match(const Arguments& typed) {
     const Session session = open_session(typed);
-    const Selection selection = select(session.job, *session.catalog, session.policy);
+    const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
+    const Selection selection = select(session.job, *session.catalog, session.policy, wanted);
     if (typed.json) {
         print(json_selection("match", selection, typed.top));
     } else {
