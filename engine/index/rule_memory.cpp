@@ -11,7 +11,7 @@ namespace endbell {
 namespace {
 
 // Memory stays bounded however many jobs are answered: a rule that knows as many forgets them all.
-constexpr std::size_t jobs_remembered = 256;
+constexpr std::size_t jobs_remembered = 1024;
 
 /// A number that no part of the class bears: it stands for any other than the job's.
 std::string other_than(const Reading<std::string>& number) {
@@ -63,7 +63,7 @@ JobBytes::JobBytes(const Question& question) {
         field.take(question, all_);
         ends_.push_back(all_.size());
     }
-    limits_ = fingerprint(limits_in_force(question.limits));
+    limits_ = fingerprint(limit_bytes(question.limits));
 }
 
 std::string JobBytes::of(const std::vector<int>& fields) const {
@@ -82,6 +82,8 @@ RuleMemory::RuleMemory() {
 
 std::shared_ptr<const Sayings> RuleMemory::sayings(std::size_t r, const Column& column, const Question& q,
                                                    const JobBytes& job) {
+    static const auto nothing = std::make_shared<const Sayings>();
+    if (rules()[r].decides && !rules()[r].decides(q.job)) return nothing;
     std::string key = job.of(rules_[r].job_fields);
     {
         const std::lock_guard lock(mutex_);

@@ -140,7 +140,7 @@ std::vector<int> job_fields_of(const Rule& rule) {
     return fields;
 }
 
-std::string limits_in_force(const Limits& limits) {
+std::string limit_bytes(const Limits& limits) {
     std::string all;
     for (const Limit& row : limits.rows()) bytes::append(all, row.value);
     return all;

@@ -22,6 +22,6 @@ const std::vector<JobField>& job_fields();
 std::vector<int> job_fields_of(const Rule& rule);
 
 /// Every limit in force, as bytes.
-std::string limits_in_force(const Limits& limits);
+std::string limit_bytes(const Limits& limits);
 
 }  // namespace endbell

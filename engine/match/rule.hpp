@@ -40,6 +40,8 @@ struct Rule {
     std::vector<std::string_view> part_columns;
     /// Always answers, also for parts of a kind it does not concern (then: fits, reason "not concerned").
     Finding (*check)(const Question&, const Part&);
+    /// False: the job says nothing by which this rule could do other than let every part pass. Empty: ask it.
+    bool (*decides)(const FailedUnit&) = nullptr;
 };
 
 /// All rules in the order in which a person would check them.

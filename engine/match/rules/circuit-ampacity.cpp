@@ -27,6 +27,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("within the circuit");
 }
 
+bool decides(const FailedUnit& job) {
+    return said(job.equipment.minimum_circuit_ampacity) && said(job.equipment.compressor_amps);
+}
+
 }  // namespace
 
 Rule circuit_ampacity() {
@@ -37,7 +41,8 @@ Rule circuit_ampacity() {
             {"current.circuit", "current.plate_rounding"},
             {"equipment.minimum_circuit_ampacity", "equipment.compressor_amps"},
             {"motor_ratings.amps"},
-            judge};
+            judge,
+            decides};
 }
 
 }  // namespace endbell::rule

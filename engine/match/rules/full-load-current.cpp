@@ -27,6 +27,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.caution("no more than the old motor");
 }
 
+bool decides(const FailedUnit& job) {
+    return said(job.equipment.fan_amps).has_value();
+}
+
 }  // namespace
 
 Rule full_load_current() {
@@ -37,7 +41,8 @@ Rule full_load_current() {
             {"current.over_plate"},
             {"equipment.fan_amps", "plate.current"},
             {"motor_ratings.amps"},
-            judge};
+            judge,
+            decides};
 }
 
 }  // namespace endbell::rule
