@@ -21,10 +21,12 @@ CLI::App* verb(Grammar& g, CLI::App& parent, const char* name, const char* help,
 }
 
 void takes_job(CLI::App* sub, Arguments& typed) {
-    sub->add_option("JOB", typed.job, "a job file (TOML); without it, --plate and --set describe the job");
+    sub->add_option("JOB", typed.job, "a job file (TOML); without it, --plate and --set describe the job")
+        ->type_name("FILE");
     sub->add_option("--plate", typed.plate, "the nameplate in one line, as it is written");
     sub->add_option("--set", typed.set, "one field of the job: GROUP.FIELD=VALUE (may be given again)")
-        ->allow_extra_args(false);
+        ->allow_extra_args(false)
+        ->type_name("KEY=VALUE");
     sub->add_option("--as-of", typed.as_of, "the day for which prices count, YYYY-MM-DD (shop.as_of)");
 }
 
@@ -33,7 +35,7 @@ void takes_part(CLI::App* sub, Arguments& typed) {
 }
 
 void takes_catalog(CLI::App* sub, Arguments& typed) {
-    sub->add_option("CATALOG", typed.database, "a catalog file")->required();
+    sub->add_option("CATALOG", typed.database, "a catalog file")->type_name("FILE")->required();
 }
 
 void answer_verbs(Grammar& g) {
@@ -81,7 +83,8 @@ void answer_verbs(Grammar& g) {
     takes_part(sheet, typed);
     sheet->add_option("--for", typed.reader, "counter, technician or estimate")
         ->check(CLI::IsMember({"counter", "technician", "estimate"}));
-    sheet->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it");
+    sheet->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it")
+        ->type_name("FILE");
 }
 
 void list_verbs(Grammar& g) {
@@ -90,8 +93,10 @@ void list_verbs(Grammar& g) {
         verb(g, g.app, "batch", "many jobs from one CSV; a failed row never stops the rest", run_batch,
              {{"endbell batch jobs.csv --out results.csv",
                "one result row a job, and results.orders.csv with what to order"}});
-    batch->add_option("JOBS", typed.job, "a CSV file, one job a row, columns named GROUP.FIELD")->required();
-    batch->add_option("--out", typed.results, "the CSV file to write")->required();
+    batch->add_option("JOBS", typed.job, "a CSV file, one job a row, columns named GROUP.FIELD")
+        ->type_name("FILE")
+        ->required();
+    batch->add_option("--out", typed.results, "the CSV file to write")->type_name("FILE")->required();
     CLI::App* rules =
         verb(g, g.app, "rules", "the rules and limits in force, each with its source", run_rules,
              {{"endbell rules", "all of them"}, {"endbell rules rotation", "one of them"}});
@@ -108,15 +113,22 @@ void import_verb(Grammar& g, CLI::App& catalog) {
                "replace one table: tonight's prices"},
               {"endbell catalog import supplier.csv --into parts.db --mode rows --columns supplier.toml",
                "add a supplier's own spreadsheet"}});
-    import->add_option("TABLES", typed.inputs, "a folder of CSV tables, or CSV files")->required();
-    import->add_option("--into", typed.database, "the catalog file to make or replace")->required();
-    import->add_option("--columns", typed.columns, "a column map (TOML) for a supplier's own headers");
+    import->add_option("TABLES", typed.inputs, "a folder of CSV tables, or CSV files")
+        ->type_name("FILE")
+        ->required();
+    import->add_option("--into", typed.database, "the catalog file to make or replace")
+        ->type_name("FILE")
+        ->required();
+    import->add_option("--columns", typed.columns, "a column map (TOML) for a supplier's own headers")
+        ->type_name("FILE");
     import
         ->add_option("--mode", typed.mode,
                      "whole: the files are the catalog; tables: each replaces its table; rows: added to it")
         ->check(CLI::IsMember({"whole", "tables", "rows"}));
-    import->add_option("--set-aside", typed.set_aside,
-                       "a folder for the rows that were set aside, as they came");
+    import
+        ->add_option("--set-aside", typed.set_aside,
+                     "a folder for the rows that were set aside, as they came")
+        ->type_name("FOLDER");
     import->add_flag("--strict", typed.strict, "one row set aside, and the old catalog stays");
     import->add_flag("--dry-run", typed.dry_run, "read and report, change nothing");
 }
@@ -154,8 +166,11 @@ void catalog_verbs(Grammar& g) {
 Grammar::Grammar()
     : app("Endbell picks what replaces a failed HVAC motor or its module from your own catalog.", "endbell") {
     app.set_version_flag("--version", std::string("endbell ") + ENDBELL_VERSION);
-    app.add_option("--catalog", typed.catalog, "the catalog file")->envname("ENDBELL_CATALOG");
+    app.add_option("--catalog", typed.catalog, "the catalog file")
+        ->type_name("FILE")
+        ->envname("ENDBELL_CATALOG");
     app.add_option("--shop", typed.shop, "the shop's own file: [shop] keys and tightened [limits]")
+        ->type_name("FILE")
         ->envname("ENDBELL_SHOP");
     app.add_flag("--json", typed.json, "one JSON document on stdout instead of text");
     app.add_option("--width", typed.width, "characters a line (80)")->check(CLI::Range(40, 400));
