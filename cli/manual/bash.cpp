@@ -1,4 +1,7 @@
 // Completion for bash, without anything that the shell does not bring itself.
+#include <algorithm>
+#include <utility>
+
 #include "cli/manual/writers.hpp"
 #include "engine/base/text.hpp"
 
@@ -23,14 +26,27 @@ std::string offer(const Item& item) {
     return ":";
 }
 
-/// Lines of a case: after `verb`'s option, the option's values. "*": any verb.
-std::string value_lines(const std::string& verb, const std::vector<Item>& options) {
-    std::string text;
+/// The patterns of a case, by what to offer: behind which verb's option its value stands.
+using ValueLines = std::vector<std::pair<std::string, std::string>>;  // offer, patterns
+
+void add_values(const std::string& verb, const std::vector<Item>& options, ValueLines& lines) {
     for (const Item& item : options) {
-        if (!item.value.empty())
-            text += "        \"" + verb + "\"" + (verb.empty() ? "*" : "") + "\" " + item.name + "\") " +
-                    offer(item) + "; return ;;\n";
+        if (item.value.empty()) continue;
+        const std::string pattern = verb + " " + item.name + "\"";
+        const std::string what = offer(item);
+        const auto same =
+            std::find_if(lines.begin(), lines.end(), [&](const auto& each) { return each.first == what; });
+        if (same == lines.end())
+            lines.emplace_back(what, pattern);
+        else
+            same->second += " | " + pattern;
     }
+}
+
+std::string text_of(const ValueLines& lines) {
+    std::string text;
+    for (const auto& [what, patterns] : lines)
+        text += "        " + patterns + ")\n            " + what + "\n            return ;;\n";
     return text;
 }
 
@@ -82,7 +98,8 @@ _endbell() {
 std::string bash_completion(const CommandLine& line) {
     std::string valued;
     std::string groups;
-    std::string values = value_lines("", line.options);
+    ValueLines values;
+    add_values("*\"", line.options, values);
     std::string options;
     std::string positions;
     const auto add_valued = [&](const std::vector<Item>& items) {
@@ -99,7 +116,7 @@ std::string bash_completion(const CommandLine& line) {
     }
     for (const Verb& verb : line.verbs) {
         add_valued(verb.options);
-        values += value_lines(verb.name, verb.options);
+        add_values("\"" + verb.name, verb.options, values);
         if (!verb.options.empty())
             options += "        \"" + verb.name + "\") own=\"" + names(verb.options) + "\" ;;\n";
         for (std::size_t i = 0; i < verb.positions.size(); ++i) {
@@ -111,7 +128,7 @@ std::string bash_completion(const CommandLine& line) {
     std::string script = tools;
     script.replace(script.find("$valued"), 7, valued);
     script.replace(script.find("$groups"), 7, groups);
-    script += "    case \"$verb $before\" in\n" + values + "    esac\n";
+    script += "    case \"$verb $before\" in\n" + text_of(values) + "    esac\n";
     script += "    if [[ $word == -* ]]; then\n        local own=''\n        case \"$verb\" in\n";
     for (const std::string& each : split(options, '\n')) script += each.empty() ? "" : "    " + each + "\n";
     script +=

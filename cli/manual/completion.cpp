@@ -13,6 +13,12 @@ std::string synopsis(const Verb& verb) {
     return text;
 }
 
+std::string sentence(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text + ".";
+}
+
 std::string dashed(std::string name) {
     for (char& c : name) {
         if (c == ' ') c = '-';

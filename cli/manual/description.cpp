@@ -1,6 +1,7 @@
 #include "cli/manual/description.hpp"
 
 #include "cli/exit_codes.hpp"
+#include "cli/grammar.hpp"
 #include "engine/base/text.hpp"
 #include "engine/select/select.hpp"
 
@@ -33,7 +34,8 @@ Verb describe(const CLI::App& app, const std::string& above, const Grammar& gram
         (item.is_option() ? verb.options : verb.positions).push_back(item);
     }
     const auto examples = grammar.examples.find(&app);
-    if (examples != grammar.examples.end()) verb.examples = examples->second;
+    if (examples == grammar.examples.end()) return verb;
+    for (const Example& e : examples->second) verb.examples.push_back({e.command, e.does});
     return verb;
 }
 
@@ -57,16 +59,20 @@ CommandLine describe(const Grammar& grammar) {
     return line;
 }
 
-std::vector<ExitMeaning> exit_meanings() {
+std::vector<ExitMeaning> exit_meanings(bool of_a_job) {
     std::vector<ExitMeaning> meanings;
     for (const Word<Outcome>& outcome : Words<Outcome>::table) {
-        meanings.push_back({static_cast<int>(outcome.value), std::string(outcome.text)});
+        if (of_a_job) meanings.push_back({static_cast<int>(outcome.value), std::string(outcome.text)});
     }
-    meanings.front().meaning += ", with or without changes; or the command did its work";
+    if (!of_a_job) meanings.push_back({done, "done"});
     meanings.push_back({usage, "usage: what was typed is not a command"});
     meanings.push_back({bad_data, "bad data: a file or a value cannot be read, or cannot be true"});
     meanings.push_back({our_bug, "our own bug"});
     return meanings;
+}
+
+bool takes_job(const Verb& verb) {
+    return !verb.positions.empty() && verb.positions.front().name == "JOB";
 }
 
 }  // namespace endbell::cli

@@ -3,9 +3,9 @@
 #include <string>
 #include <vector>
 
-#include "cli/grammar.hpp"
-
 namespace endbell::cli {
+
+struct Grammar;
 
 /// What is typed at one place: an option ("--plate") or a word at its position ("JOB").
 struct Item {
@@ -20,12 +20,17 @@ struct Item {
     bool is_option() const { return name.front() == '-'; }
 };
 
+struct ShownExample {
+    std::string command;
+    std::string does;
+};
+
 struct Verb {
     std::string name;  // "catalog import"
     std::string help;
     std::vector<Item> positions;
     std::vector<Item> options;
-    std::vector<Example> examples;
+    std::vector<ShownExample> examples;
 };
 
 /// Verbs under one word, which does nothing alone: "catalog".
@@ -49,6 +54,8 @@ struct ExitMeaning {
     int code;
     std::string meaning;
 };
-std::vector<ExitMeaning> exit_meanings();
+/// Of a command about a job, or of any other.
+std::vector<ExitMeaning> exit_meanings(bool of_a_job);
+bool takes_job(const Verb& verb);
 
 }  // namespace endbell::cli

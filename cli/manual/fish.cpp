@@ -6,7 +6,7 @@ namespace endbell::cli {
 
 namespace {
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
     std::string out = "'";
     for (const char c : text) out += c == '\'' || c == '\\' ? std::string("\\") + c : std::string(1, c);
     return out + "'";
@@ -29,7 +29,7 @@ std::string offer(const Item& item) {
         case Offer::folders:
             return " -f -a '(__fish_complete_directories)'";
         case Offer::words:
-            return " -f -a " + quoted(joined(c.words, " "));
+            return " -f -a " + in_quotes(joined(c.words, " "));
         case Offer::nothing:
             break;
     }
@@ -38,9 +38,9 @@ std::string offer(const Item& item) {
 
 std::string option_line(const Item& item, const std::string& condition) {
     std::string text = "complete -c endbell";
-    if (!condition.empty()) text += " -n " + quoted(condition);
+    if (!condition.empty()) text += " -n " + in_quotes(condition);
     text += " -l " + item.name.substr(2) + (item.value.empty() ? "" : " -r" + offer(item));
-    return text + " -d " + quoted(item.help) + "\n";
+    return text + " -d " + in_quotes(item.help) + "\n";
 }
 
 }  // namespace
@@ -51,7 +51,7 @@ std::string fish_completion(const CommandLine& line) {
     std::vector<std::string> first;
     for (const VerbGroup& group : line.groups)
         script += "complete -c endbell -n __fish_use_subcommand -a " + group.name + " -d " +
-                  quoted(group.help) + "\n";
+                  in_quotes(group.help) + "\n";
     for (const Verb& verb : line.verbs) {
         const std::size_t blank = verb.name.find(' ');
         const std::string word = verb.name.substr(blank == std::string::npos ? 0 : blank + 1);
@@ -63,12 +63,12 @@ std::string fish_completion(const CommandLine& line) {
                     condition += "; and not __fish_seen_subcommand_from " + other.name.substr(blank + 1);
             }
         }
-        script +=
-            "complete -c endbell -n " + quoted(condition) + " -a " + word + " -d " + quoted(verb.help) + "\n";
+        script += "complete -c endbell -n " + in_quotes(condition) + " -a " + word + " -d " +
+                  in_quotes(verb.help) + "\n";
         for (const Item& item : verb.options) script += option_line(item, behind(verb));
         for (const Item& item : verb.positions) {
             if (completion_of(item).offer != Offer::nothing)
-                script += "complete -c endbell -n " + quoted(behind(verb)) + offer(item) + "\n";
+                script += "complete -c endbell -n " + in_quotes(behind(verb)) + offer(item) + "\n";
         }
     }
     return script;

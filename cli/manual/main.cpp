@@ -5,6 +5,7 @@
 #include <fstream>
 
 #include "cli/exit_codes.hpp"
+#include "cli/grammar.hpp"
 #include "cli/manual/writers.hpp"
 
 namespace {

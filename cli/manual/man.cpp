@@ -44,14 +44,13 @@ std::string entry(const std::string& term, const std::string& meaning) {
 
 std::string described(const Item& item) {
     std::string help = item.help;
-    if (!item.words.empty()) help += " (one of " + joined(item.words, ", ") + ")";
     if (!item.environment.empty()) help += ". Else the environment variable " + item.environment;
     return entry(item.is_option() && !item.value.empty() ? item.name + " " + item.value : item.name, help);
 }
 
-std::string exit_status() {
+std::string exit_status(bool of_a_job) {
     std::string text = ".SH EXIT STATUS\n";
-    for (const ExitMeaning& e : exit_meanings()) text += entry(std::to_string(e.code), e.meaning);
+    for (const ExitMeaning& e : exit_meanings(of_a_job)) text += entry(std::to_string(e.code), e.meaning);
     return text;
 }
 
@@ -80,20 +79,19 @@ std::string man_page(const CommandLine& line) {
     pages.emplace_back("endbell-job(5)");
     text += ".SH OPTIONS\nThese stand before or behind every command.\n";
     for (const Item& item : line.options) text += described(item);
-    return text + exit_status() + see_also(pages);
+    return text + exit_status(true) + see_also(pages);
 }
 
 std::string man_page(const CommandLine& line, const Verb& verb) {
     const std::string name = "endbell-" + dashed(verb.name);
     std::string text = heading(line, name, "1", verb.help) + ".SH SYNOPSIS\n" + plain(synopsis(verb)) +
-                       "\n.SH DESCRIPTION\nPrints " + plain(verb.help) + ".\n";
-    if (!verb.positions.empty() || !verb.options.empty()) text += ".SH OPTIONS\n";
+                       "\n.SH DESCRIPTION\n" + plain(sentence(verb.help)) + "\n.SH OPTIONS\n";
     for (const Item& item : verb.positions) text += described(item);
     for (const Item& item : verb.options) text += described(item);
-    text += "The options of\n.BR endbell (1)\nare taken too.\n";
+    text += ".PP\nThe options of\n.BR endbell (1)\nare taken too.\n";
     if (!verb.examples.empty()) text += ".SH EXAMPLES\n";
-    for (const Example& e : verb.examples) text += entry(e.command, e.does);
-    return text + exit_status() + see_also({"endbell(1)", "endbell-job(5)"});
+    for (const ShownExample& e : verb.examples) text += entry(e.command, e.does);
+    return text + exit_status(takes_job(verb)) + see_also({"endbell(1)", "endbell-job(5)"});
 }
 
 std::string job_man_page(const CommandLine& line) {

@@ -26,7 +26,6 @@ std::string rows_of(const std::vector<Item>& items) {
         const std::string typed =
             item.is_option() && !item.value.empty() ? item.name + " " + item.value : item.name;
         std::string help = item.help;
-        if (!item.words.empty()) help += "; one of `" + joined(item.words, "`, `") + "`";
         if (!item.environment.empty()) help += "; else " + code(item.environment);
         if (item.required) help += "; required";
         text += "| " + code(typed) + " | " + cell(help) + " |\n";
@@ -47,14 +46,17 @@ std::string expected_of(const JobKey& key) {
 std::string commands_page(const CommandLine& line) {
     std::string text = made;
     text += "# Commands\n\n" + line.about + "\n\n## For every command\n\n" + head + rows_of(line.options);
-    text += "\n## Exit codes\n\n| code | meaning |\n|---|---|\n";
-    for (const ExitMeaning& e : exit_meanings())
+    text +=
+        "\n## Exit codes\n\nOf a command about a job. Any other ends with 0 when its work is done.\n\n"
+        "| code | meaning |\n|---|---|\n";
+    for (const ExitMeaning& e : exit_meanings(true))
         text += "| " + std::to_string(e.code) + " | " + e.meaning + " |\n";
     for (const Verb& verb : line.verbs) {
-        text += "\n## endbell " + verb.name + "\n\n" + code(synopsis(verb)) + ": " + verb.help + ".\n\n" +
-                head + rows_of(verb.positions) + rows_of(verb.options);
+        text += "\n## endbell " + verb.name + "\n\n" + code(synopsis(verb)) + "\n\n" + sentence(verb.help) +
+                "\n\n" + head + rows_of(verb.positions) + rows_of(verb.options);
         if (!verb.examples.empty()) text += "\n| example | what it does |\n|---|---|\n";
-        for (const Example& e : verb.examples) text += "| " + code(e.command) + " | " + cell(e.does) + " |\n";
+        for (const ShownExample& e : verb.examples)
+            text += "| " + code(e.command) + " | " + cell(e.does) + " |\n";
     }
     return text;
 }

@@ -22,6 +22,9 @@ std::string fish_completion(const CommandLine& line);
 /// "endbell match [OPTIONS] [JOB]".
 std::string synopsis(const Verb& verb);
 
+/// "what failed and why" -> "What failed and why."
+std::string sentence(std::string text);
+
 /// "catalog import" -> "catalog-import".
 std::string dashed(std::string name);
 
