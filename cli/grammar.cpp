@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "cli/commands/commands.hpp"
+#include "cli/exit_codes.hpp"
 #include "engine/base/text.hpp"
 
 namespace endbell::cli {
@@ -38,23 +39,19 @@ class Help : public CLI::Formatter {
     }
 };
 
-constexpr const char* exit_codes =
-    "Exit codes:\n"
-    "  0    something fits, or the command is done\n"
-    "  10   nothing in the catalog fits\n"
-    "  11   undecided: readings are missing\n"
-    "  12   do not replace it yet: the fault is elsewhere\n"
-    "  64   the command cannot be carried out as typed\n"
-    "  65   a job, a catalog or another file is wrong; batch: at least one row is\n"
-    "  70   a bug of ours\n"
-    "  74   the output could not be written\n"
-    "  130  stopped by Ctrl-C (128 + the signal); nothing is half done\n"
-    "\n"
-    "Settings:\n"
-    "  A flag comes before the environment, the environment before the file\n"
-    "  $XDG_CONFIG_HOME/endbell/config.toml (~/.config/endbell/config.toml), or the\n"
-    "  one that ENDBELL_CONFIG names. Its keys: catalog, shop, width. NO_COLOR keeps\n"
-    "  headings on a terminal from being bold.\n";
+std::string footer() {
+    std::string text = "Exit codes:\n";
+    for (const ExitMeaning& e : exit_meanings(true)) {
+        std::string code = "  " + std::to_string(e.code);
+        code.resize(7, ' ');
+        text += code + e.meaning + "\n";
+    }
+    return text +
+           "\nSettings:\n"
+           "  A flag comes before the environment, the environment before the file\n"
+           "  $XDG_CONFIG_HOME/endbell/config.toml (~/.config/endbell/config.toml), or the\n"
+           "  one that ENDBELL_CONFIG names. Its keys: catalog, shop, width.\n";
+}
 
 /// Adds a verb under `parent`, with its examples in the footer of its help.
 CLI::App* verb(Grammar& g, CLI::App& parent, const char* name, const char* help, Command command,
@@ -93,10 +90,12 @@ CLI::Validator whole_number(int least, int most) {
 }
 
 void takes_job(CLI::App* sub, Arguments& typed) {
-    sub->add_option("JOB", typed.job, "a job file (TOML); without it, --plate and --set describe the job");
+    sub->add_option("JOB", typed.job, "a job file (TOML); without it, --plate and --set describe the job")
+        ->type_name("FILE");
     sub->add_option("--plate", typed.plate, "the nameplate in one line, as it is written");
     sub->add_option("--set", typed.set, "one field of the job: GROUP.FIELD=VALUE (may be given again)")
-        ->allow_extra_args(false);
+        ->allow_extra_args(false)
+        ->type_name("KEY=VALUE");
     sub->add_option("--as-of", typed.as_of, "the day for which prices count, YYYY-MM-DD (shop.as_of)");
 }
 
@@ -105,7 +104,7 @@ void takes_part(CLI::App* sub, Arguments& typed) {
 }
 
 void takes_catalog(CLI::App* sub, Arguments& typed) {
-    sub->add_option("CATALOG", typed.database, "a catalog file")->required();
+    sub->add_option("CATALOG", typed.database, "a catalog file")->type_name("FILE")->required();
 }
 
 void answer_verbs(Grammar& g) {
@@ -157,7 +156,8 @@ void answer_verbs(Grammar& g) {
     takes_part(sheet, typed);
     sheet->add_option("--for", typed.reader, "counter, technician or estimate")
         ->check(one_of({"counter", "technician", "estimate"}));
-    sheet->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it");
+    sheet->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it")
+        ->type_name("FILE");
 }
 
 void list_verbs(Grammar& g) {
@@ -166,8 +166,10 @@ void list_verbs(Grammar& g) {
         verb(g, g.app, "batch", "many jobs from one CSV; a failed row never stops the rest", run_batch,
              {{"endbell batch jobs.csv --out results.csv",
                "one result row a job, and results.orders.csv with what to order"}});
-    batch->add_option("JOBS", typed.job, "a CSV file, one job a row, columns named GROUP.FIELD")->required();
-    batch->add_option("--out", typed.results, "the CSV file to write")->required();
+    batch->add_option("JOBS", typed.job, "a CSV file, one job a row, columns named GROUP.FIELD")
+        ->type_name("FILE")
+        ->required();
+    batch->add_option("--out", typed.results, "the CSV file to write")->type_name("FILE")->required();
     CLI::App* rules =
         verb(g, g.app, "rules", "the rules and limits in force, each with its source", run_rules,
              {{"endbell rules", "all of them"}, {"endbell rules rotation", "one of them"}});
@@ -184,15 +186,22 @@ void import_verb(Grammar& g, CLI::App& catalog) {
                "replace one table: tonight's prices"},
               {"endbell catalog import supplier.csv --into parts.db --mode rows --columns supplier.toml",
                "add a supplier's own spreadsheet"}});
-    import->add_option("TABLES", typed.inputs, "a folder of CSV tables, or CSV files")->required();
-    import->add_option("--into", typed.database, "the catalog file to make or replace")->required();
-    import->add_option("--columns", typed.columns, "a column map (TOML) for a supplier's own headers");
+    import->add_option("TABLES", typed.inputs, "a folder of CSV tables, or CSV files")
+        ->type_name("FILE")
+        ->required();
+    import->add_option("--into", typed.database, "the catalog file to make or replace")
+        ->type_name("FILE")
+        ->required();
+    import->add_option("--columns", typed.columns, "a column map (TOML) for a supplier's own headers")
+        ->type_name("FILE");
     import
         ->add_option("--mode", typed.mode,
                      "whole: the files are the catalog; tables: each replaces its table; rows: added to it")
         ->check(one_of({"whole", "tables", "rows"}));
-    import->add_option("--set-aside", typed.set_aside,
-                       "a folder for the rows that were set aside, as they came");
+    import
+        ->add_option("--set-aside", typed.set_aside,
+                     "a folder for the rows that were set aside, as they came")
+        ->type_name("FOLDER");
     import->add_flag("--strict", typed.strict, "one row set aside, and the old catalog stays");
     import->add_flag("--dry-run", typed.dry_run, "read and report, change nothing");
 }
@@ -280,8 +289,11 @@ Problem Grammar::complaint(const CLI::ParseError& wrong) const {
 Grammar::Grammar()
     : app("Endbell picks what replaces a failed HVAC motor or its module from your own catalog.", "endbell") {
     app.set_version_flag("--version", std::string("endbell ") + ENDBELL_VERSION);
-    app.add_option("--catalog", typed.catalog, "the catalog file")->envname("ENDBELL_CATALOG");
+    app.add_option("--catalog", typed.catalog, "the catalog file")
+        ->type_name("FILE")
+        ->envname("ENDBELL_CATALOG");
     app.add_option("--shop", typed.shop, "the shop's own file: [shop] keys and tightened [limits]")
+        ->type_name("FILE")
         ->envname("ENDBELL_SHOP");
     app.add_flag("--json", typed.json, "one JSON document on stdout instead of text");
     app.add_option("--width", typed.width, "characters a line (the terminal's, else 80)")
@@ -291,7 +303,7 @@ Grammar::Grammar()
     app.require_subcommand(1);
     app.fallthrough();
     app.formatter(std::make_shared<Help>());
-    app.footer(exit_codes);
+    app.footer(footer());
     answer_verbs(*this);
     list_verbs(*this);
     catalog_verbs(*this);
