@@ -1,12 +1,60 @@
 #include "cli/grammar.hpp"
 
+#include <algorithm>
+#include <memory>
+#include <sstream>
 #include <utility>
 
 #include "cli/commands/commands.hpp"
+#include "engine/base/text.hpp"
 
 namespace endbell::cli {
 
 namespace {
+
+/// The help in lines of 80 characters.
+class Help : public CLI::Formatter {
+  public:
+    std::string make_option_desc(const CLI::Option* option) const override {
+        return folded(CLI::Formatter::make_option_desc(option));
+    }
+    std::string make_subcommand(const CLI::App* sub) const override {
+        std::ostringstream out;
+        CLI::detail::format_help(out, sub->get_name(), folded(sub->get_description()), column_width_);
+        return out.str();
+    }
+
+  private:
+    std::string folded(const std::string& text) const {
+        std::string out, line;
+        for (const std::string& word : split(text, ' ')) {
+            if (!line.empty() && column_width_ + line.size() + 1 + word.size() > 80) {
+                out += line + "\n";
+                line.clear();
+            }
+            line += (line.empty() ? "" : " ") + word;
+        }
+        return out + line;
+    }
+};
+
+constexpr const char* exit_codes =
+    "Exit codes:\n"
+    "  0    something fits, or the command is done\n"
+    "  10   nothing in the catalog fits\n"
+    "  11   undecided: readings are missing\n"
+    "  12   do not replace it yet: the fault is elsewhere\n"
+    "  64   the command cannot be carried out as typed\n"
+    "  65   a job, a catalog or another file is wrong; batch: at least one row is\n"
+    "  70   a bug of ours\n"
+    "  74   the output could not be written\n"
+    "  130  stopped by Ctrl-C (128 + the signal); nothing is half done\n"
+    "\n"
+    "Settings:\n"
+    "  A flag comes before the environment, the environment before the file\n"
+    "  $XDG_CONFIG_HOME/endbell/config.toml (~/.config/endbell/config.toml), or the\n"
+    "  one that ENDBELL_CONFIG names. Its keys: catalog, shop, width. NO_COLOR keeps\n"
+    "  headings on a terminal from being bold.\n";
 
 /// Adds a verb under `parent`, with its examples in the footer of its help.
 CLI::App* verb(Grammar& g, CLI::App& parent, const char* name, const char* help, Command command,
@@ -18,6 +66,30 @@ CLI::App* verb(Grammar& g, CLI::App& parent, const char* name, const char* help,
     sub->footer(footer + "\n");
     g.examples[sub] = std::move(examples);
     return sub;
+}
+
+/// A word of a few; its description in the help lists them.
+CLI::Validator one_of(const std::vector<std::string>& words) {
+    const auto complaint = [words](std::string& typed) -> std::string {
+        if (std::find(words.begin(), words.end(), typed) != words.end()) return "";
+        const std::string near = nearest(typed, words);
+        return "expected " + joined(words, ", ") + ", not '" + typed + "'" +
+               (near.empty() ? "" : "; did you mean '" + near + "'?");
+    };
+    return CLI::Validator(complaint, "{" + joined(words, ",") + "}");
+}
+
+CLI::Validator whole_number(int least, int most) {
+    const std::string range = "from " + std::to_string(least) + " to " + std::to_string(most);
+    const auto complaint = [=](std::string& typed) -> std::string {
+        const bool digits =
+            !typed.empty() && typed.size() < 7 && typed.find_first_not_of("0123456789") == std::string::npos;
+        const int number = digits ? std::stoi(typed) : -1;
+        return number >= least && number <= most
+                   ? ""
+                   : "expected a whole number " + range + ", not '" + typed + "'";
+    };
+    return CLI::Validator(complaint, range);
 }
 
 void takes_job(CLI::App* sub, Arguments& typed) {
@@ -47,7 +119,7 @@ void answer_verbs(Grammar& g) {
               {"endbell match job.toml --top 10", "from a job file, with ten options"},
               {"endbell --json match job.toml > answer.json", "for another program: one JSON document"}});
     takes_job(match, typed);
-    match->add_option("--top", typed.top, "how many options to show (5)")->check(CLI::Range(1, 1000));
+    match->add_option("--top", typed.top, "how many options to show (5)")->check(whole_number(1, 1000));
 
     CLI::App* why =
         verb(g, g.app, "why", "what every rule found about one part: JOB PART, or PART with --plate", run_why,
@@ -56,9 +128,13 @@ void answer_verbs(Grammar& g) {
     takes_job(why, typed);
     why->add_option("PART", typed.part, "a part id or a part number");
 
-    takes_job(verb(g, g.app, "ask", "what to measure next", run_ask,
-                   {{"endbell ask job.toml", "the open questions, the most telling first"}}),
-              typed);
+    CLI::App* ask = verb(g, g.app, "ask", "what to measure next", run_ask,
+                         {{"endbell ask job.toml", "the open questions, the most telling first"},
+                          {"endbell ask job.toml --answer",
+                           "one question after the other; each answer goes into the job file, and the last "
+                           "gives the decision"}});
+    takes_job(ask, typed);
+    ask->add_flag("--answer", typed.answer, "answer them now, into the job file");
     takes_job(verb(g, g.app, "diagnose", "what failed and why", run_diagnose,
                    {{"endbell diagnose job.toml", "the conclusion, with the reading that proves it"},
                     {"endbell diagnose job.toml --set measured.line_volts=\"0 V\"",
@@ -82,7 +158,7 @@ void answer_verbs(Grammar& g) {
     takes_job(sheet, typed);
     takes_part(sheet, typed);
     sheet->add_option("--for", typed.reader, "counter, technician or estimate")
-        ->check(CLI::IsMember({"counter", "technician", "estimate"}));
+        ->check(one_of({"counter", "technician", "estimate"}));
     sheet->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it")
         ->type_name("FILE");
 }
@@ -124,7 +200,7 @@ void import_verb(Grammar& g, CLI::App& catalog) {
     import
         ->add_option("--mode", typed.mode,
                      "whole: the files are the catalog; tables: each replaces its table; rows: added to it")
-        ->check(CLI::IsMember({"whole", "tables", "rows"}));
+        ->check(one_of({"whole", "tables", "rows"}));
     import
         ->add_option("--set-aside", typed.set_aside,
                      "a folder for the rows that were set aside, as they came")
@@ -158,10 +234,60 @@ void catalog_verbs(Grammar& g) {
     CLI::App* back = verb(g, *catalog, "restore", "bring an earlier generation back", run_catalog_restore,
                           {{"endbell catalog restore parts.db 1", "as it was after the first import"}});
     takes_catalog(back, typed);
-    back->add_option("GENERATION", typed.generation, "its number, from catalog generations")->required();
+    back->add_option("GENERATION", typed.generation, "its number, from catalog generations")
+        ->required()
+        ->check(whole_number(1, 999'999));
+}
+
+/// The innermost verb that was typed.
+const CLI::App& innermost(const CLI::App& app) {
+    const CLI::App* inner = &app;
+    while (!inner->get_subcommands().empty()) inner = inner->get_subcommands().front();
+    return *inner;
+}
+
+/// Everything that may stand where `word` stands.
+std::vector<std::string> known_words(const CLI::App& app, const CLI::App& inner, const std::string& word) {
+    std::vector<std::string> known;
+    if (word.front() == '-') {
+        for (const CLI::App* each : {&inner, &app}) {
+            for (const CLI::Option* option : each->get_options()) {
+                for (const std::string& name : option->get_lnames()) known.push_back("--" + name);
+            }
+        }
+        return known;
+    }
+    for (const CLI::App* sub : inner.get_subcommands([](const CLI::App*) { return true; }))
+        known.push_back(sub->get_name());
+    return known;
 }
 
 }  // namespace
+
+std::string Grammar::verb() const {
+    std::string words;
+    const CLI::App* at = &app;
+    while (!at->get_subcommands().empty()) {
+        at = at->get_subcommands().front();
+        words += (words.empty() ? "" : " ") + at->get_name();
+    }
+    return words;
+}
+
+Problem Grammar::complaint(const CLI::ParseError& wrong) const {
+    const CLI::App& inner = innermost(app);
+    const std::string here = verb().empty() ? "endbell" : "endbell " + verb();
+    const std::vector<std::string> unread = app.remaining(true);
+    const std::string help = "see " + here + " --help";
+    if (unread.empty() || unread.front().empty()) return {{}, wrong.what(), "", "", help};
+    const std::string& word = unread.front();
+    const std::vector<std::string> known = known_words(app, inner, word);
+    const std::string near = nearest(word, known);
+    const std::string wanted = word.front() == '-' ? "an option of "
+                               : known.empty()     ? "nothing more after "
+                                                   : "a command of ";
+    return {{}, word, "", wanted + here, near.empty() ? help : "did you mean '" + near + "'?"};
+}
 
 Grammar::Grammar()
     : app("Endbell picks what replaces a failed HVAC motor or its module from your own catalog.", "endbell") {
@@ -173,9 +299,14 @@ Grammar::Grammar()
         ->type_name("FILE")
         ->envname("ENDBELL_SHOP");
     app.add_flag("--json", typed.json, "one JSON document on stdout instead of text");
-    app.add_option("--width", typed.width, "characters a line (80)")->check(CLI::Range(40, 400));
+    app.add_option("--width", typed.width, "characters a line (the terminal's, else 80)")
+        ->check(whole_number(narrowest_line, widest_line))
+        ->envname("ENDBELL_WIDTH");
+    app.add_flag("--no-config", typed.no_config, "leave the user's configuration file aside");
     app.require_subcommand(1);
     app.fallthrough();
+    app.formatter(std::make_shared<Help>());
+    app.footer(exit_codes);
     answer_verbs(*this);
     list_verbs(*this);
     catalog_verbs(*this);

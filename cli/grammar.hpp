@@ -1,5 +1,5 @@
 // The command line, once: every verb with its options, what it does and examples. Help is printed from it; man
-// pages and shell completion walk the same tree. With grammar.cpp the only includer of CLI11 beside main.cpp.
+// pages and shell completion walk the same tree. The only includer of CLI11.
 #pragma once
 #include <CLI/CLI.hpp>
 #include <map>
@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cli/arguments.hpp"
+#include "engine/base/problem.hpp"
 
 namespace endbell::cli {
 
@@ -21,12 +22,18 @@ struct Example {
 struct Grammar {
     CLI::App app;
     Arguments typed;
-    Command chosen = nullptr;                                  // the function of the verb that was typed
-    std::map<const CLI::App*, std::vector<Example>> examples;  // looked up by verb; also the footer of its help
+    Command chosen = nullptr;  // the function of the verb that was typed
+    std::map<const CLI::App*, std::vector<Example>>
+        examples;  // looked up by verb; also the footer of its help
 
     Grammar();
     Grammar(const Grammar&) = delete;  // app points into it
     Grammar& operator=(const Grammar&) = delete;
+
+    /// The verb that was typed, as far as it is known: "catalog import", or empty.
+    std::string verb() const;
+    /// What is wrong with what was typed, with a near word where there is one.
+    Problem complaint(const CLI::ParseError& wrong) const;
 };
 
 }  // namespace endbell::cli

@@ -1,15 +1,13 @@
 // Many jobs from one CSV: one row a job, columns named GROUP.FIELD, and "plate", "tag". A row that fails says
 // why in its own result row and stops nothing.
-#include <unistd.h>
-
 #include <algorithm>
-#include <cstdio>
 #include <filesystem>
-#include <fstream>
 #include <map>
 
 #include "cli/commands/commands.hpp"
 #include "cli/exit_codes.hpp"
+#include "cli/interrupt.hpp"
+#include "cli/output.hpp"
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
@@ -127,23 +125,6 @@ ResultRow answer(const std::vector<std::string>& header, const CsvRow& csv, cons
     return row;
 }
 
-/// Whole or not at all: written beside the file and renamed over it.
-void write_whole(const std::string& path, const std::string& text) {
-    const std::string beside = path + ".part";
-    {
-        std::ofstream out(beside, std::ios::binary | std::ios::trunc);
-        out.write(text.data(), static_cast<std::streamsize>(text.size()));
-        out.flush();
-        if (!out)
-            throw BadData(Problem{{path, 0, 0},
-                                  "--out",
-                                  "",
-                                  "a file that can be written",
-                                  "name another file or free some space"});
-    }
-    std::filesystem::rename(beside, path);
-}
-
 std::string results_csv(const std::vector<ResultRow>& rows) {
     std::string out =
         line({"job", "tag", "outcome", "exit_code", "part_id", "part_number", "verdict", "changes", "today",
@@ -210,6 +191,24 @@ std::string orders_beside(const std::string& results) {
     return (path.parent_path() / (path.stem().string() + ".orders.csv")).string();
 }
 
+/// Ctrl-C ends it between two jobs, and writes nothing.
+std::vector<ResultRow> heeded_answers(const std::vector<std::string>& header, CsvFile& csv,
+                                      const Arguments& typed, const Catalog& catalog) {
+    const Heed heed;
+    ProgressLine line;
+    std::vector<ResultRow> rows;
+    for (CsvRow row; csv.next(row);) {
+        heed.look("the batch after " + std::to_string(rows.size()) + " jobs; nothing was written to " +
+                  typed.results);
+        rows.push_back(answer(header, row, typed.job, catalog));
+        const std::uint64_t percent = 100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size());
+        line.show(std::to_string(percent) + " %  " + std::to_string(rows.size()) + " jobs");
+    }
+    heed.look("the batch after " + std::to_string(rows.size()) + " jobs; nothing was written to " +
+              typed.results);
+    return rows;
+}
+
 }  // namespace
 
 int run_batch(const Arguments& typed) {
@@ -228,30 +227,22 @@ int run_batch(const Arguments& typed) {
                               "GROUP.FIELD, plate or tag",
                               near.empty() ? "see the keys of a job file" : "did you mean " + near + "?"});
     }
-    const bool progress = isatty(STDERR_FILENO) != 0;
-    std::vector<ResultRow> rows;
-    for (CsvRow row; csv.next(row);) {
-        rows.push_back(answer(header, row, typed.job, *catalog));
-        if (progress)
-            std::fprintf(stderr, "\r%3d %%  %zu jobs\x1b[K",
-                         static_cast<int>(100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size())),
-                         rows.size());
-    }
-    if (progress) std::fputs("\r\x1b[K", stderr);
+    const std::vector<ResultRow> rows = heeded_answers(header, csv, typed, *catalog);
     std::vector<Purchase> purchases;
     for (const ResultRow& r : rows) purchases.insert(purchases.end(), r.purchases.begin(), r.purchases.end());
     const std::string orders = orders_beside(typed.results);
-    write_whole(typed.results, results_csv(rows));
-    write_whole(orders, orders_csv(order_list(purchases)));
+    write_whole(
+        {{typed.results, results_csv(rows), "--out"}, {orders, orders_csv(order_list(purchases)), "--out"}});
+    const bool any_failed =
+        std::any_of(rows.begin(), rows.end(), [](const ResultRow& r) { return r.exit_code == bad_data; });
+    const int code = any_failed ? bad_data : done;
     const Document said = summary(rows, typed.results, orders);
     if (typed.json) {
-        print(json_document("batch", said, done));
+        print(json_document("batch", said, code));
     } else {
         print(said, typed);
     }
-    const bool any_failed =
-        std::any_of(rows.begin(), rows.end(), [](const ResultRow& r) { return r.exit_code == bad_data; });
-    return any_failed ? bad_data : done;
+    return code;
 }
 
 }  // namespace endbell::cli

@@ -22,6 +22,35 @@ bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
 
+struct CodePoint {
+    int value = -1;  // -1: no UTF-8
+    std::size_t bytes = 1;
+};
+
+/// REQUIRES: text is not empty. Overlong forms and surrogates are no UTF-8.
+CodePoint code_point(std::string_view text) {
+    const auto byte = [&](std::size_t i) { return static_cast<int>(static_cast<unsigned char>(text[i])); };
+    const int lead = byte(0);
+    if (lead < 0x80) return {lead, 1};
+    const std::size_t length = lead >= 0xf0 ? 4 : lead >= 0xe0 ? 3 : 2;
+    if (lead < 0xc2 || lead > 0xf4 || text.size() < length) return {};
+    int value = lead & (0xff >> (length + 1));
+    for (std::size_t i = 1; i < length; ++i) {
+        if ((byte(i) & 0xc0) != 0x80) return {};
+        value = value << 6 | (byte(i) & 0x3f);
+    }
+    const bool overlong = (length == 3 && value < 0x800) || (length == 4 && value < 0x10000);
+    const bool surrogate = value >= 0xd800 && value < 0xe000;
+    if (overlong || surrogate || value > 0x10ffff) return {};
+    return {value, length};
+}
+
+/// The controls C0, DEL and C1; the line and paragraph separators; the marks that turn the direction of text.
+bool drives_a_terminal(int c) {
+    return c < 0x20 || (c >= 0x7f && c < 0xa0) || c == 0x61c || c == 0x200e || c == 0x200f ||
+           (c >= 0x2028 && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069);
+}
+
 }  // namespace
 
 std::string_view trimmed(std::string_view text) {
@@ -69,31 +98,20 @@ std::string number_key(std::string_view part_number) {
 
 std::string visible(std::string_view text) {
     std::string out;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(text[i]);
-        // U+0080..U+009F (C1 controls) are C2 80..C2 9F; direction marks are E2 80 8E/8F/AA-AE and E2 81
-        // A6-A9.
-        const auto next = [&](std::size_t k) {
-            return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : 0U;
-        };
-        std::size_t hidden = 0;
-        if (byte < 0x20 || byte == 0x7f) hidden = 1;
-        if (byte == 0xc2 && next(1) >= 0x80 && next(1) < 0xa0) hidden = 2;
-        if (byte == 0xe2 && next(1) == 0x80 &&
-            (next(2) == 0x8e || next(2) == 0x8f || (next(2) >= 0xaa && next(2) <= 0xae))) {
-            hidden = 3;
-        }
-        if (byte == 0xe2 && next(1) == 0x81 && next(2) >= 0xa6 && next(2) <= 0xa9) hidden = 3;
-        if (hidden == 0) {
-            out += text[i];
+    while (!text.empty()) {
+        const CodePoint first = code_point(text);
+        const std::string_view bytes = text.substr(0, first.bytes);
+        text.remove_prefix(first.bytes);
+        if (first.value >= 0 && !drives_a_terminal(first.value)) {
+            out += bytes;
             continue;
         }
-        for (std::size_t k = 0; k < hidden; ++k) {
+        for (const char byte : bytes) {
             char escaped[8];
-            std::snprintf(escaped, sizeof escaped, "\\x%02x", next(k));
+            std::snprintf(escaped, sizeof escaped, "\\x%02x",
+                          static_cast<unsigned>(static_cast<unsigned char>(byte)));
             out += escaped;
         }
-        i += hidden - 1;
     }
     return out;
 }

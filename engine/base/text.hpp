@@ -14,8 +14,8 @@ std::string joined(const std::vector<std::string>& parts, std::string_view separ
 /// Letters and digits only, upper case: two spellings of one part number give the same key.
 std::string number_key(std::string_view part_number);
 
-/// Control characters, escape sequences and direction marks as visible \xNN, so that catalog text
-/// can never drive a terminal. Other UTF-8 passes.
+/// Control characters, direction marks and bytes that are no UTF-8 as visible \xNN, so that no text of a catalog
+/// or a job can drive a terminal. Other UTF-8 passes. Idempotent.
 std::string visible(std::string_view text);
 
 /// The number of single-character edits between two words; two neighbours exchanged are one edit.

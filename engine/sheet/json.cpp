@@ -78,9 +78,9 @@ std::string json_diagnosis(std::string_view command, const Diagnosis& d, int exi
     return written(out);
 }
 
-std::string json_option(std::string_view command, const Selection& s, const Option& o) {
+std::string json_option(std::string_view command, const Selection& s, const Option& o, int exit_code) {
     Json out = envelope(command, s.stamp);
-    out["exit_code"] = static_cast<int>(s.outcome);
+    out["exit_code"] = exit_code;
     out["option"] = json::option(o);
     return written(out);
 }
@@ -131,6 +131,17 @@ std::string json_rules(std::string_view command, const Limits& limits, std::stri
         return Json{{"limit", row.id},           {"value", row.value},   {"unit", row.unit},
                     {"meaning", row.meaning},    {"source", row.source}, {"title", from.title},
                     {"basis", word(from.basis)}, {"set_by", row.set_by}};
+    });
+    return written(out);
+}
+
+std::string json_problems(std::string_view command, const std::vector<Problem>& problems, int exit_code) {
+    Json out = envelope(command, "");
+    out["exit_code"] = exit_code;
+    out["problems"] = list(problems, [](const Problem& p) {
+        return Json{{"file", p.at.file},    {"line", p.at.line}, {"column", p.at.column},
+                    {"subject", p.subject}, {"value", p.value},  {"expected", p.expected},
+                    {"todo", p.todo},       {"text", to_text(p)}};
     });
     return written(out);
 }

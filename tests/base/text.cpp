@@ -65,10 +65,26 @@ BOOST_AUTO_TEST_CASE(other_letters_and_signs_pass_as_they_are) {
     }
 }
 
-BOOST_AUTO_TEST_CASE(a_direction_mark_cut_off_at_the_end_reads_nothing_beyond_it) {
-    BOOST_TEST(visible("\xe2") == "\xe2");
-    BOOST_TEST(visible("\xe2\x80") == "\xe2\x80");
-    BOOST_TEST(visible("\xc2") == "\xc2");
+BOOST_AUTO_TEST_CASE(more_of_what_turns_or_breaks_a_line_becomes_visible) {
+    // ALM U+061C, LINE SEPARATOR U+2028.
+    BOOST_TEST(visible("\xd8\x9c") == "\\xd8\\x9c");
+    BOOST_TEST(visible("\xe2\x80\xa8") == "\\xe2\\x80\\xa8");
+}
+
+BOOST_AUTO_TEST_CASE(bytes_that_are_no_utf8_become_visible) {
+    BOOST_TEST(visible("\x9b"
+                       "31m") == "\\x9b31m");  // CSI of an 8-bit terminal
+    BOOST_TEST(visible("\xe2") == "\\xe2");    // cut off at the end: nothing beyond it is read
+    BOOST_TEST(visible("\xe2\x80") == "\\xe2\\x80");
+    BOOST_TEST(visible("\xc2") == "\\xc2");
+    BOOST_TEST(visible("\xc0\x9b") == "\\xc0\\x9b");                    // overlong ESC
+    BOOST_TEST(visible("\xed\xa0\x80") == "\\xed\\xa0\\x80");           // a surrogate
+    BOOST_TEST(visible("\xf4\x90\x80\x80") == "\\xf4\\x90\\x80\\x80");  // beyond U+10FFFF
+}
+
+BOOST_AUTO_TEST_CASE(what_was_made_visible_stays_as_it_is) {
+    const std::string once = visible("a\x1b\xe2\x80\xae\xff");
+    BOOST_TEST(visible(once) == once);
 }
 
 BOOST_AUTO_TEST_CASE(edit_distance_counts_single_edits) {
