@@ -68,7 +68,7 @@ def program():
     libraries = run("ldd", ENDBELL).stdout
     check("every shared library is found", "not found" not in libraries and "libsqlite3" in libraries, libraries)
     depends = run("dpkg-deb", "--field", packages_made["endbell"], "Depends").stdout
-    for library in ("libc6", "libcsv3", "libfmt9", "libsqlite3-0", "libstdc++6"):
+    for library in ("libc6", "libcsv3", "libfmt9", "libsqlite3-0", "libstdc++6", "libtomlplusplus3"):
         check(f"the package depends on {library}", library in depends, depends)
     demo = os.path.join(USR, "share/endbell/demo-catalog")
     catalog = os.path.join(WORK, "parts.db")
@@ -130,13 +130,13 @@ def fish_offers(*words):
     return [offer.split("\t")[0] for offer in done.stdout.splitlines()]
 
 
-def zsh_offers(*words):
-    """Types the words and a tab at an interactive zsh in a terminal of its own, and lists what it shows."""
+def zsh_offers(awaited, *words):
+    """Types the words and ^D at an interactive zsh in a terminal of its own: what it lists until `awaited` is there."""
     script = (f"zmodload zsh/zpty; zpty shell zsh -f -i; zpty -w shell \"PS1=; fpath=({USR}/share/zsh/vendor-completions"
-              " \\$fpath); autoload -Uz compinit; compinit -u -D; zstyle ':completion:*' list-prompt ''; LISTMAX=9999;"
-              " print RE''ADY\"; zpty -r shell out '*READY*'; "
-              f"zpty -n -w shell $'{' '.join(('endbell', *words))}\\C-D'; sleep 2; "
-              "while zpty -r -t shell out; do print -r -- $out; done; zpty -d shell")
+              " \\$fpath); autoload -Uz compinit; compinit -u -D; LISTMAX=9999; print RE''ADY\"; "
+              f"zpty -r shell out '*READY*'; zpty -n -w shell $'{' '.join(('endbell', *words))}\\C-D'; shown=; "
+              f"for i in {{1..60}}; do sleep 0.5; while zpty -r -t shell out; do shown+=$out; done; "
+              f"[[ $shown == *{awaited}* ]] && break; done; print -r -- $shown; zpty -d shell")
     return run("zsh", "-f", "-c", script).stdout
 
 
@@ -168,9 +168,9 @@ def shells():
         check(f"{name} can read its completion", done.returncode == 0 and not done.stderr, done.stderr)
     completion(bash_offers, "bash")
     completion(fish_offers, "fish")
-    shown = zsh_offers("sheet", "--")
+    shown = zsh_offers("--width", "sheet", "--")
     check("zsh offers options with their help", "--html" in shown and "--plate" in shown, shown)
-    shown = zsh_offers("catalog", "")
+    shown = zsh_offers("show", "catalog", "")
     check("zsh offers what stands under catalog", "restore" in shown and "generations" in shown, shown)
 
 
