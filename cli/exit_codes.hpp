@@ -1,7 +1,5 @@
 // Exit codes are outcomes (Outcome: 0, 10, 11, 12) or say whose fault it is.
 #pragma once
-#include <string>
-#include <vector>
 
 namespace endbell::cli {
 
@@ -13,12 +11,5 @@ enum ExitCode {
     output_failed = 74,
     stopped_by = 128  // + the signal: 130 is Ctrl-C
 };
-
-struct ExitMeaning {
-    int code;
-    std::string meaning;
-};
-/// Ascending; of the commands that answer about a job, or of the others.
-std::vector<ExitMeaning> exit_meanings(bool of_a_job);
 
 }  // namespace endbell::cli

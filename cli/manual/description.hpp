@@ -49,6 +49,13 @@ struct CommandLine {
 
 CommandLine describe(const Grammar& grammar);
 
+/// An exit code and what it says.
+struct ExitMeaning {
+    int code;
+    std::string meaning;
+};
+/// Of a command about a job, or of any other.
+std::vector<ExitMeaning> exit_meanings(bool of_a_job);
 bool takes_job(const Verb& verb);
 
 }  // namespace endbell::cli

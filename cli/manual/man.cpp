@@ -1,5 +1,4 @@
 // Pages for man, in the man macros of troff.
-#include "cli/exit_codes.hpp"
 #include "cli/manual/writers.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"

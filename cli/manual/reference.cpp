@@ -1,5 +1,4 @@
 // Pages of docs/reference that are made, not written.
-#include "cli/exit_codes.hpp"
 #include "cli/manual/writers.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
