@@ -1,5 +1,7 @@
 #include "cli/session.hpp"
 
+#include <filesystem>
+
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
@@ -17,7 +19,8 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
                                "a job file, --plate, or --set",
                                "try: endbell match --plate \"1/2 hp 208-230 1075 CCWLE 1/2x5\""});
     }
-    FailedUnit job = typed.job.empty() ? FailedUnit{} : read_job_file(typed.job);
+    const bool begun = !typed.answer || std::filesystem::exists(typed.job);  // a dialogue may begin a job
+    FailedUnit job = typed.job.empty() || !begun ? FailedUnit{} : read_job_file(typed.job);
     if (!typed.plate.empty()) {
         for (const std::string& unread : add_plate(job, typed.plate)) words_not_understood.push_back(unread);
     }

@@ -62,6 +62,9 @@ def near_words():
     for words in (("match", JOB, "one", "too"), ("why", JOB, "zzzzzzzzzz"), ("xyzzy",), ("--frobnicate-it-all", "match", JOB)):
         code, out, err = shop.run(*PARTS, *words)
         count.check(f"nothing near: {' '.join(words[-2:])} gets no guess", code in (64, 65) and "did you mean" not in err and err and not out, err)
+    code, out, err = shop.run(*PARTS, "batch", "row.csv", "--out", "./row.csv")
+    with open(shop.path("row.csv"), encoding="utf-8") as file:
+        count.check("results are never written over the jobs", code == 64 and "--out" in err and file.read() == "plate.mount\nstudz\n", err)
     code, out, err = shop.run(*PARTS, "why", JOB, "b0502303r")
     count.check("case and dashes of a part number do not matter", code == 0 and "B-050-230-3R" in out, err)
     code, out, err = shop.run("match", "--top", "many")
