@@ -99,7 +99,13 @@ ImportReport heeded_import(const Arguments& typed, ImportOptions& options) {
         heed.look(left);
         line.show(progress_text(p));
     };
-    return import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
+    options.stopped = [&heed] { return heed.wanted(); };
+    try {
+        return import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
+    } catch (const BadData&) {
+        heed.look(left);  // a statement was broken off
+        throw;
+    }
 }
 
 }  // namespace

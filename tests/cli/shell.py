@@ -9,6 +9,7 @@ import json
 import os
 import re
 import shutil
+import sqlite3
 import subprocess
 import sys
 
@@ -178,14 +179,19 @@ def hostile_text():
     path = os.path.join(tables, "parts.csv")
     with open(path, encoding="utf-8", newline="") as file:
         rows = list(csv.reader(file))
-    part = rows[1][rows[0].index("part_id")]
     for column in ("description", "maker"):
         rows[1][rows[0].index(column)] = ATTACK
     with open(path, "w", encoding="utf-8", newline="") as file:
         csv.writer(file).writerows(rows)
     code, out, err = shop.run("catalog", "import", tables, "--into", "hostile.db")
-    count.check("an import of hostile text is inert", inert(out + err), repr(out + err))
-    kept = "\\x1b[2J" in shop.run("catalog", "show", "hostile.db", part)[1]
+    count.check("an import of hostile text sets it aside, inert", code == 0 and "\\x1b[2J" in out and inert(out + err), repr(out + err))
+    # A catalog file from elsewhere may hold what no import lets in.
+    part = "B-050-230-3R"
+    with sqlite3.connect(shop.path("hostile.db")) as db:
+        db.execute("UPDATE parts SET description = ?, maker = ?, part_number = part_number || ? WHERE part_id = ?", (ATTACK, ATTACK, ATTACK, part))
+        db.execute("UPDATE offers SET branch = branch || ? WHERE part_id = ?", (ATTACK, part))
+    db.close()
+    kept = "\\x1b[2J" in shop.run("--width", "400", "catalog", "show", "hostile.db", part)[1]
     hostile = ("--catalog", "hostile.db")
     job = shop.write("hostile.toml", '[unit]\nname = "' + "".join(f"\\u{ord(c):04x}" for c in ATTACK) + '"\nload = "indoor blower"\n')
     typo = shop.write("typo\x1b[31m\u202e.toml", '[plate]\nmount = "' + "".join(f"\\u{ord(c):04x}" for c in ATTACK) + '"\n"a\\u001bb" = 1\n')
