@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "cli/commands/commands.hpp"
+#include "cli/exit_codes.hpp"
 #include "engine/base/text.hpp"
 
 namespace endbell::cli {
@@ -38,23 +39,18 @@ class Help : public CLI::Formatter {
     }
 };
 
-constexpr const char* exit_codes =
-    "Exit codes:\n"
-    "  0    something fits, or the command is done\n"
-    "  10   nothing in the catalog fits\n"
-    "  11   undecided: readings are missing\n"
-    "  12   do not replace it yet: the fault is elsewhere\n"
-    "  64   the command cannot be carried out as typed\n"
-    "  65   a job, a catalog or another file is wrong; batch: at least one row is\n"
-    "  70   a bug of ours\n"
-    "  74   the output could not be written\n"
-    "  130  stopped by Ctrl-C (128 + the signal); nothing is half done\n"
-    "\n"
-    "Settings:\n"
-    "  A flag comes before the environment, the environment before the file\n"
-    "  $XDG_CONFIG_HOME/endbell/config.toml (~/.config/endbell/config.toml), or the\n"
-    "  one that ENDBELL_CONFIG names. Its keys: catalog, shop, width. NO_COLOR keeps\n"
-    "  headings on a terminal from being bold.\n";
+/// What stands under the help of the whole program.
+std::string exit_codes_and_settings() {
+    std::ostringstream text;
+    text << "Exit codes:\n";
+    for (const ExitMeaning& exit : exit_meanings) {
+        const std::string code = std::to_string(exit.code);
+        text << "  " << code << std::string(5 - code.size(), ' ') << exit.meaning << '\n';
+    }
+    text << "\nSettings:\n";
+    for (const std::string& line : split(settings, '\n')) text << "  " << line << '\n';
+    return text.str();
+}
 
 /// Adds a verb under `parent`, with its examples in the footer of its help.
 CLI::App* verb(Grammar& g, CLI::App& parent, const char* name, const char* help, Command command,
@@ -306,7 +302,7 @@ Grammar::Grammar()
     app.require_subcommand(1);
     app.fallthrough();
     app.formatter(std::make_shared<Help>());
-    app.footer(exit_codes);
+    app.footer(exit_codes_and_settings());
     answer_verbs(*this);
     list_verbs(*this);
     catalog_verbs(*this);

@@ -18,6 +18,13 @@ struct Example {
     std::string does;
 };
 
+/// Where a setting comes from, in lines for the help.
+inline constexpr const char* settings =
+    "A flag comes before the environment, the environment before the file\n"
+    "$XDG_CONFIG_HOME/endbell/config.toml (~/.config/endbell/config.toml), or the\n"
+    "one that ENDBELL_CONFIG names. Its keys: catalog, shop, width. NO_COLOR keeps\n"
+    "headings on a terminal from being bold.";
+
 /// One for each run: parsing `app` fills `typed` and `chosen`.
 struct Grammar {
     CLI::App app;

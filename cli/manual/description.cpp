@@ -1,9 +1,7 @@
 #include "cli/manual/description.hpp"
 
-#include "cli/exit_codes.hpp"
 #include "cli/grammar.hpp"
 #include "engine/base/text.hpp"
-#include "engine/select/select.hpp"
 
 namespace endbell::cli {
 
@@ -53,22 +51,10 @@ void add_verbs(const CLI::App& app, const std::string& above, const Grammar& gra
 }  // namespace
 
 CommandLine describe(const Grammar& grammar) {
-    CommandLine line{grammar.app.get_description(), grammar.app.version(), {}, {}, {}};
+    CommandLine line{grammar.app.get_description(), grammar.app.version(), settings, {}, {}, {}};
     for (const CLI::Option* option : grammar.app.get_options()) line.options.push_back(describe(*option));
     add_verbs(grammar.app, "", grammar, line);
     return line;
-}
-
-std::vector<ExitMeaning> exit_meanings(bool of_a_job) {
-    std::vector<ExitMeaning> meanings;
-    for (const Word<Outcome>& outcome : Words<Outcome>::table) {
-        if (of_a_job) meanings.push_back({static_cast<int>(outcome.value), std::string(outcome.text)});
-    }
-    if (!of_a_job) meanings.push_back({done, "done"});
-    meanings.push_back({usage, "usage: what was typed is not a command"});
-    meanings.push_back({bad_data, "bad data: a file or a value cannot be read, or cannot be true"});
-    meanings.push_back({our_bug, "our own bug"});
-    return meanings;
 }
 
 bool takes_job(const Verb& verb) {

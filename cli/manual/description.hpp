@@ -42,6 +42,7 @@ struct VerbGroup {
 struct CommandLine {
     std::string about;
     std::string version;        // "endbell 1.2.3"
+    std::string settings;       // where they come from
     std::vector<Item> options;  // taken before and behind every verb
     std::vector<Verb> verbs;
     std::vector<VerbGroup> groups;
@@ -49,13 +50,6 @@ struct CommandLine {
 
 CommandLine describe(const Grammar& grammar);
 
-/// An exit code and what it says.
-struct ExitMeaning {
-    int code;
-    std::string meaning;
-};
-/// Of a command about a job, or of any other.
-std::vector<ExitMeaning> exit_meanings(bool of_a_job);
 bool takes_job(const Verb& verb);
 
 }  // namespace endbell::cli

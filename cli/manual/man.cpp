@@ -1,4 +1,5 @@
 // Pages for man, in the man macros of troff.
+#include "cli/exit_codes.hpp"
 #include "cli/manual/writers.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
@@ -50,7 +51,9 @@ std::string described(const Item& item) {
 
 std::string exit_status(bool of_a_job) {
     std::string text = ".SH EXIT STATUS\n";
-    for (const ExitMeaning& e : exit_meanings(of_a_job)) text += entry(std::to_string(e.code), e.meaning);
+    for (const ExitMeaning& e : exit_meanings) {
+        if (of_a_job || !e.of_a_job) text += entry(std::to_string(e.code), std::string(e.meaning));
+    }
     return text;
 }
 
@@ -79,7 +82,7 @@ std::string man_page(const CommandLine& line) {
     pages.emplace_back("endbell-job(5)");
     text += ".SH OPTIONS\nThese stand before or behind every command.\n";
     for (const Item& item : line.options) text += described(item);
-    return text + exit_status(true) + see_also(pages);
+    return text + ".SH SETTINGS\n" + plain(line.settings) + "\n" + exit_status(true) + see_also(pages);
 }
 
 std::string man_page(const CommandLine& line, const Verb& verb) {

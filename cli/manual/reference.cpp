@@ -1,4 +1,5 @@
 // Pages of docs/reference that are made, not written.
+#include "cli/exit_codes.hpp"
 #include "cli/manual/writers.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
@@ -47,10 +48,10 @@ std::string commands_page(const CommandLine& line) {
     std::string text = made;
     text += "# Commands\n\n" + line.about + "\n\n## For every command\n\n" + head + rows_of(line.options);
     text +=
-        "\n## Exit codes\n\nOf a command about a job. Any other ends with 0 when its work is done.\n\n"
+        "\n## Exit codes\n\n10, 11 and 12 are outcomes of a job: no other command ends with them.\n\n"
         "| code | meaning |\n|---|---|\n";
-    for (const ExitMeaning& e : exit_meanings(true))
-        text += "| " + std::to_string(e.code) + " | " + e.meaning + " |\n";
+    for (const ExitMeaning& e : exit_meanings)
+        text += "| " + std::to_string(e.code) + " | " + std::string(e.meaning) + " |\n";
     for (const Verb& verb : line.verbs) {
         text += "\n## endbell " + verb.name + "\n\n" + code(synopsis(verb)) + "\n\n" + sentence(verb.help) +
                 "\n\n" + head + rows_of(verb.positions) + rows_of(verb.options);
