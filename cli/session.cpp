@@ -40,12 +40,12 @@ std::vector<OpenField> open_fields(const FailedUnit& job) {
 
 std::unique_ptr<StoredCatalog> open_catalog(const Arguments& typed) {
     if (typed.catalog.empty()) {
-        throw BadUsage(
-            Problem{{},
-                    "--catalog",
-                    "",
-                    "the catalog file",
-                    "name it with --catalog or ENDBELL_CATALOG; make one with endbell catalog import"});
+        throw BadUsage(Problem{{},
+                               "--catalog",
+                               "",
+                               "the catalog file",
+                               "name it with --catalog, ENDBELL_CATALOG or the configuration file; make one "
+                               "with endbell catalog import"});
     }
     return std::make_unique<StoredCatalog>(typed.catalog);
 }
