@@ -67,6 +67,9 @@ def near_words():
         count.check("results are never written over the jobs", code == 64 and "--out" in err and file.read() == "plate.mount\nstudz\n", err)
     code, out, err = shop.run(*PARTS, "why", JOB, "b0502303r")
     count.check("case and dashes of a part number do not matter", code == 0 and "B-050-230-3R" in out, err)
+    for words in (("match", JOB), ("catalog", "check", "parts.db")):
+        code, out, err = shop.run(*PARTS, *words, "--as-of", "2026-02-30")
+        count.check(f"a day that is none is refused: {words[0]}", code == 65 and "2026-02-30" in err and "YYYY-MM-DD" in err and not out, err)
     code, out, err = shop.run("match", "--top", "many")
     count.check("a number that is none is named", code == 64 and "whole number from 1 to 1000" in err and "many" in err, err)
 
