@@ -5,18 +5,24 @@
 
 namespace endbell::cli {
 
+/// Characters a line that may be asked for.
+inline constexpr int narrowest_line = 40;
+inline constexpr int widest_line = 400;
+
 struct Arguments {
     // for every command
     std::string catalog;
     std::string shop;  // the shop's own file
     bool json = false;
-    int width = 80;
+    int width = 0;  // 0: neither typed nor settled yet
+    bool no_config = false;
     // a job: a file, or a plate line and single fields
     std::string job;
     std::string plate;
     std::vector<std::string> set;  // "plate.rotation=CCWLE"
     std::string part;
     int top = 5;
+    bool answer = false;  // ask: the questions are put one by one
     // sheet
     std::string reader = "technician";
     std::string html;

@@ -1,13 +1,11 @@
 #include "cli/session.hpp"
 
-#include <cstdio>
+#include <filesystem>
 
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
-#include "engine/catalog/stored_catalog.hpp"
 #include "engine/job/job.hpp"
 #include "engine/job/shop_policy.hpp"
-#include "engine/sheet/text.hpp"
 
 namespace endbell::cli {
 
@@ -21,7 +19,8 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
                                "a job file, --plate, or --set",
                                "try: endbell match --plate \"1/2 hp 208-230 1075 CCWLE 1/2x5\""});
     }
-    FailedUnit job = typed.job.empty() ? FailedUnit{} : read_job_file(typed.job);
+    const bool begun = !typed.answer || std::filesystem::exists(typed.job);  // a dialogue may begin a job
+    FailedUnit job = typed.job.empty() || !begun ? FailedUnit{} : read_job_file(typed.job);
     if (!typed.plate.empty()) {
         for (const std::string& unread : add_plate(job, typed.plate)) words_not_understood.push_back(unread);
     }
@@ -39,16 +38,16 @@ std::vector<OpenField> open_fields(const FailedUnit& job) {
 
 }  // namespace
 
-std::unique_ptr<Catalog> open_catalog(const Arguments& typed) {
+std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
     if (typed.catalog.empty()) {
-        throw BadUsage(
-            Problem{{},
-                    "--catalog",
-                    "",
-                    "the catalog file",
-                    "name it with --catalog or ENDBELL_CATALOG; make one with endbell catalog import"});
+        throw BadUsage(Problem{{},
+                               "--catalog",
+                               "",
+                               "the catalog file",
+                               "name it with --catalog, ENDBELL_CATALOG or the configuration file; make one "
+                               "with endbell catalog import"});
     }
-    return std::make_unique<StoredCatalog>(typed.catalog);
+    return std::make_unique<IndexedCatalog>(typed.catalog);
 }
 
 Session open_session(const Arguments& typed) {
@@ -61,37 +60,47 @@ Session open_session(const Arguments& typed) {
             "--plate", unread, "This was not understood and decides nothing. What does it say?", {}});
     }
     session.stored = open_catalog(typed);
-    Limits limits = session.stored->limits();
-    if (!typed.shop.empty()) {
-        const ShopPolicy shop = read_shop_policy_file(typed.shop);
-        add_shop(session.job, shop);
-        tighten(limits, shop);
-    }
-    session.catalog = std::make_unique<TightenedCatalog>(*session.stored, std::move(limits));
+    if (!typed.shop.empty()) add_shop(session.job, read_shop_policy_file(typed.shop));
+    session.catalog =
+        std::make_unique<TightenedCatalog>(*session.stored, limits_in_force(typed, session.stored.get()));
     session.policy = policy_of(session.job);
     return session;
 }
 
-Part part_named(const Catalog& catalog, const std::string& typed) {
-    if (auto part = catalog.part(typed)) return *part;
-    std::vector<Part> alike;
+Limits limits_in_force(const Arguments& typed, const Catalog* catalog) {
+    Limits limits = catalog != nullptr ? catalog->limits() : Limits();
+    if (!typed.shop.empty()) tighten(limits, read_shop_policy_file(typed.shop));
+    return limits;
+}
+
+namespace {
+
+/// A number that looks alike comes before one that is spelled nearly alike.
+std::string near_part(const StoredCatalog& catalog, const std::string& typed) {
+    const std::vector<NearMiss> alike = catalog.near_misses(typed);
+    if (!alike.empty()) return alike.front().number;
     std::vector<std::string> known;
-    const std::string key = number_key(typed);
     catalog.each_part([&](const Part& part) {
-        if (number_key(part.number) == key || number_key(part.id) == key) alike.push_back(part);
         known.push_back(part.id);
         known.push_back(part.number);
     });
-    if (alike.size() == 1) return alike.front();
-    if (alike.size() > 1) {
-        throw BadData(
-            Problem{{},
-                    "PART",
-                    typed,
-                    "a part id",
-                    "several parts have this number: use one of their ids, such as " + alike.front().id});
+    return nearest(typed, known);
+}
+
+}  // namespace
+
+Part part_named(const StoredCatalog& catalog, const std::string& typed) {
+    if (auto part = catalog.part(typed)) return *part;
+    const std::vector<std::string> same = catalog.parts_numbered(typed);
+    if (same.size() == 1) return *catalog.part(same.front());
+    if (same.size() > 1) {
+        throw BadData(Problem{{},
+                              "PART",
+                              typed,
+                              "a part id",
+                              "several parts have this number: use one of their ids, " + joined(same, ", ")});
     }
-    const std::string near = nearest(typed, known);
+    const std::string near = near_part(catalog, typed);
     throw BadData(Problem{{},
                           "PART",
                           typed,
@@ -99,18 +108,10 @@ Part part_named(const Catalog& catalog, const std::string& typed) {
                           near.empty() ? "look it up with endbell match" : "did you mean " + near + "?"});
 }
 
-void print(const std::string& text) {
-    std::fwrite(text.data(), 1, text.size(), stdout);
-}
-
-void print(const Document& document, const Arguments& typed) {
-    print(render_text(document, typed.width));
-}
-
 const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection) {
     if (typed.part.empty())
         return selection.pick ? &selection.options[static_cast<std::size_t>(*selection.pick)] : nullptr;
-    const Part part = part_named(*session.catalog, typed.part);
+    const Part part = part_named(*session.stored, typed.part);
     for (const Option& option : selection.options) {
         if (option.candidate.part.id == part.id) return &option;
     }

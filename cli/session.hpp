@@ -6,7 +6,7 @@
 
 #include "cli/arguments.hpp"
 #include "engine/explain/compose.hpp"
-#include "engine/model/catalog.hpp"
+#include "engine/index/indexed_catalog.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/select/select.hpp"
 
@@ -15,22 +15,21 @@ namespace endbell::cli {
 struct Session {
     FailedUnit job;
     std::vector<OpenField> open;
-    std::unique_ptr<Catalog> stored;   // the catalog file
-    std::unique_ptr<Catalog> catalog;  // the same under the shop's limits
+    std::unique_ptr<IndexedCatalog> stored;  // the catalog file
+    std::unique_ptr<Catalog> catalog;        // the same under the shop's limits
     Policy policy;
 };
 
 /// Throws BadUsage when there is no job or no catalog to read, BadData when one of them is broken.
 Session open_session(const Arguments& typed);
 
-std::unique_ptr<Catalog> open_catalog(const Arguments& typed);
+std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed);
+
+/// The limits of a catalog, or the program's own, as the shop's file tightens them.
+Limits limits_in_force(const Arguments& typed, const Catalog* catalog);
 
 /// The part whose id or number was typed; several numbers alike or none: BadData with a near one named.
-Part part_named(const Catalog& catalog, const std::string& typed);
-
-/// Text on stdout in the width asked for.
-void print(const Document& document, const Arguments& typed);
-void print(const std::string& text);
+Part part_named(const StoredCatalog& catalog, const std::string& typed);
 
 /// The option for the part typed, carried through every stage whatever its verdict; without one typed, the
 /// pick; null when there is none.

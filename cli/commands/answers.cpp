@@ -1,15 +1,14 @@
 // The verbs that answer about one job.
 #include <algorithm>
-#include <cstdio>
-#include <fstream>
 
 #include "cli/commands/commands.hpp"
 #include "cli/exit_codes.hpp"
+#include "cli/output.hpp"
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
+#include "engine/base/text.hpp"
 #include "engine/sheet/html.hpp"
 #include "engine/sheet/json.hpp"
-#include "engine/sheet/text.hpp"
 
 namespace endbell::cli {
 
@@ -24,26 +23,14 @@ int exit_of(const Diagnosis& diagnosis) {
     return diagnosis.fault == Fault::not_shown ? static_cast<int>(Outcome::undecided) : done;
 }
 
-void write_file(const std::string& path, const std::string& text) {
-    std::ofstream file(path, std::ios::binary | std::ios::trunc);
-    file.write(text.data(), static_cast<std::streamsize>(text.size()));
-    file.close();
-    if (!file)
-        throw BadData(Problem{{path, 0, 0},
-                              "--html",
-                              "",
-                              "a file that can be written",
-                              "name another file or free some space"});
-}
-
 }  // namespace
 
 int run_match(const Arguments& typed) {
     const Session session = open_session(typed);
     const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
-    const Selection selection = select(session.job, *session.catalog, session.policy, wanted);
+    const Selection selection = select(session.job, *session.catalog, session.policy, {wanted});
     if (typed.json) {
-        print(json_selection("match", selection, typed.top));
+        print(json_selection("match", selection, session.open, typed.top));
     } else {
         print(match_document(session.job, selection, session.open, typed.top), typed);
     }
@@ -56,7 +43,7 @@ int run_why(const Arguments& typed_as_is) {
     if (typed.part.empty())
         throw BadUsage(Problem{{}, "PART", "", "a part id or number", "try: endbell why JOB PART"});
     const Session session = open_session(typed);
-    const Part part = part_named(*session.catalog, typed.part);
+    const Part part = part_named(*session.stored, typed.part);
     const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
     Candidate candidate = examine(Question{session.job, diagnosis, session.catalog->limits()}, part);
     const std::string stamp = stamp_of(session.job, *session.catalog);
@@ -68,23 +55,12 @@ int run_why(const Arguments& typed_as_is) {
     return done;
 }
 
-int run_ask(const Arguments& typed) {
-    const Session session = open_session(typed);
-    const Selection selection = select(session.job, *session.catalog, session.policy);
-    if (typed.json) {
-        print(json_selection("ask", selection, 0));
-    } else {
-        print(ask_document(selection, session.open), typed);
-    }
-    return exit_of(selection);
-}
-
 int run_diagnose(const Arguments& typed) {
     const Session session = open_session(typed);
     const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
     const std::string stamp = stamp_of(session.job, *session.catalog);
     if (typed.json) {
-        print(json_diagnosis("diagnose", diagnosis, exit_of(diagnosis), stamp));
+        print(json_diagnosis("diagnose", diagnosis, session.open, exit_of(diagnosis), stamp));
     } else {
         print(diagnosis_document(diagnosis, session.open, stamp), typed);
     }
@@ -96,24 +72,27 @@ int run_wire(const Arguments& typed) {
     Selection selection = select(session.job, *session.catalog, session.policy);
     const Option* option = chosen_option(typed, session, selection);
     if (option == nullptr) {
-        print(typed.json ? json_selection("wire", selection, 0)
-                         : render_text(ask_document(selection, session.open), typed.width));
+        if (typed.json)
+            print(json_selection("wire", selection, session.open, 0));
+        else
+            print(ask_document(selection, session.open), typed);
         return exit_of(selection);
     }
+    const Outcome refused = option->wiring.lacking.empty() ? Outcome::nothing_fits : Outcome::undecided;
+    const int code = option->wiring.possible ? done : static_cast<int>(refused);
     if (typed.json) {
-        print(json_option("wire", selection, *option));
+        print(json_option("wire", selection, *option, code));
     } else {
         print(wiring_document(session.job, selection, *option), typed);
     }
-    if (option->wiring.possible) return done;
-    return static_cast<int>(option->wiring.lacking.empty() ? Outcome::nothing_fits : Outcome::undecided);
+    return code;
 }
 
 int run_compare(const Arguments& typed) {
     const Session session = open_session(typed);
     const Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
-        print(json_selection("compare", selection, 0));
+        print(json_selection("compare", selection, session.open, 0));
     } else {
         print(cost_document(selection), typed);
     }
@@ -126,10 +105,10 @@ int run_sheet(const Arguments& typed) {
     const Option* option = chosen_option(typed, session, selection);
     const Reader reader = *from_word<Reader>(typed.reader);
     const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
-    if (!typed.html.empty()) write_file(typed.html, render_html(sheet));
+    if (!typed.html.empty()) write_whole({{typed.html, render_html(sheet), "--html"}});
     if (typed.json) {
-        print(option == nullptr ? json_selection("sheet", selection, 0)
-                                : json_option("sheet", selection, *option));
+        print(option == nullptr ? json_selection("sheet", selection, session.open, 0)
+                                : json_option("sheet", selection, *option, exit_of(selection)));
     } else if (typed.html.empty()) {
         print(sheet, typed);
     }
@@ -137,13 +116,23 @@ int run_sheet(const Arguments& typed) {
 }
 
 int run_rules(const Arguments& typed) {
-    Limits limits;
-    std::unique_ptr<Catalog> catalog = typed.catalog.empty() ? nullptr : open_catalog(typed);
-    const Limits& in_force = catalog ? catalog->limits() : limits;
+    std::vector<std::string> known;
+    for (const Rule& rule : rules()) known.emplace_back(rule.id);
+    if (!typed.rule.empty() && std::count(known.begin(), known.end(), typed.rule) == 0) {
+        const std::string near = nearest(typed.rule, known);
+        throw BadUsage(
+            Problem{{},
+                    "RULE",
+                    typed.rule,
+                    "the id of a rule",
+                    near.empty() ? "list them with endbell rules" : "did you mean '" + near + "'?"});
+    }
+    const std::unique_ptr<Catalog> catalog = typed.catalog.empty() ? nullptr : open_catalog(typed);
+    const Limits limits = limits_in_force(typed, catalog.get());
     if (typed.json) {
-        print(json_rules("rules", in_force, typed.rule));
+        print(json_rules("rules", limits, typed.rule));
     } else {
-        print(rules_document(in_force, typed.rule), typed);
+        print(rules_document(limits, typed.rule), typed);
     }
     return done;
 }

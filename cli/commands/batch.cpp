@@ -1,15 +1,19 @@
 // Many jobs from one CSV: one row a job, columns named GROUP.FIELD, and "plate", "tag". A row that fails says
 // why in its own result row and stops nothing.
-#include <unistd.h>
-
 #include <algorithm>
-#include <cstdio>
+#include <atomic>
+#include <exception>
 #include <filesystem>
-#include <fstream>
+#include <functional>
 #include <map>
+#include <memory>
+#include <mutex>
+#include <thread>
 
 #include "cli/commands/commands.hpp"
 #include "cli/exit_codes.hpp"
+#include "cli/interrupt.hpp"
+#include "cli/output.hpp"
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
@@ -17,6 +21,7 @@
 #include "engine/cost/orders.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/job/job.hpp"
+#include "engine/job/shop_policy.hpp"
 #include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
@@ -111,37 +116,30 @@ void fill(ResultRow& row, const Selection& s) {
     if (cost != nullptr && cost->today) row.second_today = cost->today->amount();
 }
 
+/// What one thread answers its rows from.
+struct Shelf {
+    Shelf(const IndexedCatalog& stored, const Limits& limits, const std::optional<ShopPolicy>& policy)
+        : own(stored), catalog(own, limits), shop(policy) {}
+    IndexedCatalog own;        // a connection serves one thread
+    TightenedCatalog catalog;  // under the shop's limits
+    const std::optional<ShopPolicy>& shop;
+};
+
 ResultRow answer(const std::vector<std::string>& header, const CsvRow& csv, const std::string& file,
-                 const Catalog& catalog) {
+                 const Shelf& shelf) {
     ResultRow row;
     row.job = file + ":" + std::to_string(csv.line);
     try {
-        const FailedUnit job = job_of(header, csv, file, row.tag);
+        FailedUnit job = job_of(header, csv, file, row.tag);
         if (job.unit.name) row.job = *job.unit.name;
-        fill(row, select(job, catalog, policy_of(job)));
+        if (shelf.shop) add_shop(job, *shelf.shop);
+        fill(row, select(job, shelf.catalog, policy_of(job), {2, false}));
     } catch (const BadData& wrong) {
         row.outcome = "bad data";
         row.exit_code = bad_data;
         row.problem = joined(split(wrong.what(), '\n'), " | ");
     }
     return row;
-}
-
-/// Whole or not at all: written beside the file and renamed over it.
-void write_whole(const std::string& path, const std::string& text) {
-    const std::string beside = path + ".part";
-    {
-        std::ofstream out(beside, std::ios::binary | std::ios::trunc);
-        out.write(text.data(), static_cast<std::streamsize>(text.size()));
-        out.flush();
-        if (!out)
-            throw BadData(Problem{{path, 0, 0},
-                                  "--out",
-                                  "",
-                                  "a file that can be written",
-                                  "name another file or free some space"});
-    }
-    std::filesystem::rename(beside, path);
 }
 
 std::string results_csv(const std::vector<ResultRow>& rows) {
@@ -210,10 +208,73 @@ std::string orders_beside(const std::string& results) {
     return (path.parent_path() / (path.stem().string() + ".orders.csv")).string();
 }
 
+/// Rows that are answered together; Ctrl-C waits for so many.
+constexpr std::size_t rows_at_once = 512;
+
+/// Each row's answer in the place of its row, by as many threads as there are shelves.
+std::vector<ResultRow> answers(const std::vector<std::string>& header, const std::vector<CsvRow>& rows,
+                               const std::string& file, const std::vector<std::unique_ptr<Shelf>>& shelves) {
+    std::vector<ResultRow> results(rows.size());
+    std::atomic<std::size_t> next = 0;
+    std::mutex mutex;
+    std::exception_ptr bug;
+    const auto work = [&](const Shelf& shelf) {
+        try {
+            for (std::size_t i = next++; i < rows.size(); i = next++)
+                results[i] = answer(header, rows[i], file, shelf);
+        } catch (...) {
+            const std::lock_guard lock(mutex);
+            bug = std::current_exception();
+            next = rows.size();
+        }
+    };
+    std::vector<std::thread> others;
+    for (std::size_t t = 1; t < shelves.size(); ++t) others.emplace_back(work, std::cref(*shelves[t]));
+    work(*shelves.front());
+    for (std::thread& other : others) other.join();
+    if (bug) std::rethrow_exception(bug);
+    return results;
+}
+
+/// Ctrl-C ends it between two lots of jobs, and writes nothing.
+std::vector<ResultRow> heeded_answers(const std::vector<std::string>& header, CsvFile& csv,
+                                      const Arguments& typed,
+                                      const std::vector<std::unique_ptr<Shelf>>& shelves) {
+    const Heed heed;
+    ProgressLine line;
+    std::vector<ResultRow> all;
+    std::vector<CsvRow> rows;
+    for (bool more = true; more;) {
+        heed.look("the batch after " + std::to_string(all.size()) + " jobs; nothing was written to " +
+                  typed.results);
+        rows.clear();
+        for (CsvRow row; rows.size() < rows_at_once && (more = csv.next(row));) rows.push_back(row);
+        for (ResultRow& row : answers(header, rows, typed.job, shelves)) all.push_back(std::move(row));
+        const std::uint64_t percent = 100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size());
+        line.show(std::to_string(percent) + " %  " + std::to_string(all.size()) + " jobs");
+    }
+    return all;
+}
+
+/// Results are never written over the jobs.
+void keep_apart(const std::string& jobs, const std::vector<std::string>& written) {
+    for (const std::string& file : written) {
+        std::error_code none;
+        if (!std::filesystem::equivalent(jobs, file, none)) continue;
+        throw BadUsage(
+            Problem{{}, "--out", file, "another file than the jobs", "name a file for the results"});
+    }
+}
+
 }  // namespace
 
 int run_batch(const Arguments& typed) {
-    const std::unique_ptr<Catalog> catalog = open_catalog(typed);
+    const std::string orders = orders_beside(typed.results);
+    keep_apart(typed.job, {typed.results, orders});
+    const std::unique_ptr<IndexedCatalog> stored = open_catalog(typed);
+    const Limits limits = limits_in_force(typed, stored.get());
+    std::optional<ShopPolicy> shop;
+    if (!typed.shop.empty()) shop = read_shop_policy_file(typed.shop);
     CsvFile csv{typed.job};
     std::vector<std::string> header;
     for (const std::string& name : csv.header().cells) {
@@ -228,30 +289,24 @@ int run_batch(const Arguments& typed) {
                               "GROUP.FIELD, plate or tag",
                               near.empty() ? "see the keys of a job file" : "did you mean " + near + "?"});
     }
-    const bool progress = isatty(STDERR_FILENO) != 0;
-    std::vector<ResultRow> rows;
-    for (CsvRow row; csv.next(row);) {
-        rows.push_back(answer(header, row, typed.job, *catalog));
-        if (progress)
-            std::fprintf(stderr, "\r%3d %%  %zu jobs\x1b[K",
-                         static_cast<int>(100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size())),
-                         rows.size());
-    }
-    if (progress) std::fputs("\r\x1b[K", stderr);
+    std::vector<std::unique_ptr<Shelf>> shelves;
+    for (unsigned t = 0; t < std::max(1u, std::thread::hardware_concurrency()); ++t)
+        shelves.push_back(std::make_unique<Shelf>(*stored, limits, shop));
+    const std::vector<ResultRow> rows = heeded_answers(header, csv, typed, shelves);
     std::vector<Purchase> purchases;
     for (const ResultRow& r : rows) purchases.insert(purchases.end(), r.purchases.begin(), r.purchases.end());
-    const std::string orders = orders_beside(typed.results);
-    write_whole(typed.results, results_csv(rows));
-    write_whole(orders, orders_csv(order_list(purchases)));
+    write_whole(
+        {{typed.results, results_csv(rows), "--out"}, {orders, orders_csv(order_list(purchases)), "--out"}});
+    const bool any_failed =
+        std::any_of(rows.begin(), rows.end(), [](const ResultRow& r) { return r.exit_code == bad_data; });
+    const int code = any_failed ? bad_data : done;
     const Document said = summary(rows, typed.results, orders);
     if (typed.json) {
-        print(json_document("batch", said, done));
+        print(json_document("batch", said, code));
     } else {
         print(said, typed);
     }
-    const bool any_failed =
-        std::any_of(rows.begin(), rows.end(), [](const ResultRow& r) { return r.exit_code == bad_data; });
-    return any_failed ? bad_data : done;
+    return code;
 }
 
 }  // namespace endbell::cli

@@ -1,10 +1,8 @@
 // The verbs of whoever keeps the catalog.
-#include <unistd.h>
-
-#include <cstdio>
-
 #include "cli/commands/commands.hpp"
 #include "cli/exit_codes.hpp"
+#include "cli/interrupt.hpp"
+#include "cli/output.hpp"
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
@@ -14,20 +12,18 @@
 #include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/index/indexed_catalog.hpp"
+#include "engine/job/job.hpp"
 #include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
 
 namespace {
 
-/// Progress on the terminal's last line; silent in a pipe or a file.
-std::function<void(const ImportProgress&)> progress_line() {
-    if (isatty(STDERR_FILENO) == 0) return {};
-    return [](const ImportProgress& p) {
-        const int percent = p.bytes_in_all == 0 ? 100 : static_cast<int>(100 * p.bytes_read / p.bytes_in_all);
-        std::fprintf(stderr, "\r%-8s %3d %%  %lld rows  %s\x1b[K", std::string(p.stage).c_str(), percent,
-                     static_cast<long long>(p.rows), visible(p.file).c_str());
-    };
+std::string progress_text(const ImportProgress& p) {
+    const std::uint64_t percent = p.bytes_in_all == 0 ? 100 : 100 * p.bytes_read / p.bytes_in_all;
+    return std::string(p.stage) + "  " + std::to_string(percent) + " %  " + std::to_string(p.rows) +
+           " rows  " + p.file;
 }
 
 ImportMode mode_of(const std::string& word) {
@@ -81,9 +77,9 @@ Document import_document(const ImportReport& r) {
     return d;
 }
 
-void answer(const char* command, const Document& document, const Arguments& typed) {
+void answer(const char* command, const Document& document, const Arguments& typed, int code = done) {
     if (typed.json) {
-        print(json_document(command, document, done));
+        print(json_document(command, document, code));
     } else {
         print(document, typed);
     }
@@ -96,6 +92,29 @@ std::string cell_text(const Stored& cell) {
     return "not known";
 }
 
+/// Ctrl-C ends it between two rows: the catalog is the old one, or the new one whole.
+ImportReport heeded_import(const Arguments& typed, ImportOptions& options) {
+    const Heed heed;
+    ProgressLine line;
+    const std::string left = "the import; " + typed.database + " is as it was";
+    options.progress = [&](const ImportProgress& p) {
+        heed.look(left);
+        line.show(progress_text(p));
+    };
+    options.stopped = [&heed] { return heed.wanted(); };
+    try {
+        ImportReport report =
+            import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
+        // Not needed for an answer, only for a quick one: broken off, it is made when it is first missed.
+        if (report.outcome == ImportOutcome::replaced && !heed.wanted())
+            index_of(typed.database, StoredCatalog(typed.database));
+        return report;
+    } catch (const BadData&) {
+        heed.look(left);  // a statement was broken off
+        throw;
+    }
+}
+
 }  // namespace
 
 int run_catalog_import(const Arguments& typed) {
@@ -105,12 +124,10 @@ int run_catalog_import(const Arguments& typed) {
     options.strict = typed.strict;
     options.columns = typed.columns;
     options.set_aside = typed.set_aside;
-    options.progress = progress_line();
-    const ImportReport report =
-        import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
-    if (options.progress) std::fputs("\r\x1b[K", stderr);
-    answer("catalog import", import_document(report), typed);
-    return report.outcome == ImportOutcome::refused ? bad_data : done;
+    const ImportReport report = heeded_import(typed, options);
+    const int code = report.outcome == ImportOutcome::refused ? bad_data : done;
+    answer("catalog import", import_document(report), typed, code);
+    return code;
 }
 
 int run_catalog_show(const Arguments& typed) {
@@ -152,6 +169,7 @@ int run_catalog_generations(const Arguments& typed) {
 }
 
 int run_catalog_restore(const Arguments& typed) {
+    const Heed heed;  // a copy and a rename: no signal stops it half way
     const Generation now = restore(typed.database, typed.generation);
     answer("catalog restore",
            Document{"Restore",
@@ -163,6 +181,8 @@ int run_catalog_restore(const Arguments& typed) {
 }
 
 int run_catalog_check(const Arguments& typed) {
+    FailedUnit day;  // reads the date as a job would, and complains alike
+    if (!typed.as_of.empty()) set_field(day, "shop.as_of=" + typed.as_of);
     const QualityReport r = check_catalog(typed.database, QualityOptions{typed.as_of, 20});
     Document d{"Quality of " + typed.database,
                {},
@@ -188,8 +208,9 @@ int run_catalog_check(const Arguments& typed) {
             {c.kind, c.part_id, c.table + "." + c.column, cell_text(c.found), cell_text(c.expected)});
     }
     d.add(found);
-    answer("catalog check", d, typed);
-    return r.whole ? done : bad_data;
+    const int code = r.whole ? done : bad_data;
+    answer("catalog check", d, typed, code);
+    return code;
 }
 
 int run_catalog_changes(const Arguments& typed) {

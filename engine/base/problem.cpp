@@ -16,11 +16,11 @@ std::string to_text(const Place& place) {
 std::string to_text(const Problem& problem) {
     std::string text = to_text(problem.at);
     if (!text.empty()) text += ": ";
-    text += visible(problem.subject);
-    if (!problem.value.empty()) text += " = '" + visible(problem.value) + "'";
+    text += problem.subject;
+    if (!problem.value.empty()) text += " = '" + problem.value + "'";
     if (!problem.expected.empty()) text += ": expected " + problem.expected;
     if (!problem.todo.empty()) text += "; " + problem.todo;
-    return text;
+    return visible(text);  // a file name, too, may hold anything
 }
 
 namespace {

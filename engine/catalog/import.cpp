@@ -76,12 +76,16 @@ class Import {
         for (const TableFile& file : files_) changed_.emplace_back(file.table->name);
     }
 
+    static constexpr int steps_between = 100'000;  // of SQLite's machine: some milliseconds
+    static int ask(void* import) { return static_cast<Import*>(import)->options_.stopped() ? 1 : 0; }
+
     /// The whole generation, in a file that nobody else looks at.
     void build() {
         guarded(next_.file(), [&] {
             if (options_.mode != ImportMode::whole) next_.copy_from(catalog_);
             SQLite::Database db =
                 options_.mode == ImportMode::whole ? make_new(next_.file()) : open_private(next_.file());
+            if (options_.stopped) sqlite3_progress_handler(db.getHandle(), steps_between, ask, this);
             if (options_.mode == ImportMode::tables) clear_tables(db);
             SetAside set_aside(options_.dry_run ? fs::path() : options_.set_aside, paths_);
             Loader(db, set_aside, options_, report_).load(files_);

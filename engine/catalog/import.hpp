@@ -40,7 +40,9 @@ struct ImportOptions {
         columns;  // a column map; empty: headers are neutral, or remembered from an earlier import
     std::filesystem::path set_aside;  // folder for set-aside rows; empty: they are only reported
     std::size_t most_problems = 200;  // how many are told one by one; all are counted
-    std::function<void(const ImportProgress&)> progress;
+    std::function<void(const ImportProgress&)> progress;  // may throw: the old generation is whole then
+    /// Asked often while a statement runs long; true ends the import with BadData.
+    std::function<bool()> stopped;
     /// Called at each point where being killed matters, with its name: "begun", "rows written", "file
     /// closed", "on disk", "old kept", "swapped". For tests.
     std::function<void(std::string_view)> at_write_point;

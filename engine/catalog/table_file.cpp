@@ -178,8 +178,11 @@ Choice choose(const fs::path& path, const CsvFile& csv, const std::optional<Colu
         recall ? recall(header_fingerprint(csv.header().cells)) : std::nullopt;
     if (!remembered) return choice;
     choice.recalled = parse_column_map(remembered->toml, "the remembered column map");
-    for (const TableMap& entry : choice.recalled->tables) {
-        if (entry.table == remembered->table) choice.entry = &entry;
+    // A sheet saved once for each table has the same header in all of them: the file's own name says which.
+    for (const std::string& table : {remembered->table, stem_of(path)}) {
+        for (const TableMap& entry : choice.recalled->tables) {
+            if (entry.table == table) choice.entry = &entry;
+        }
     }
     if (choice.entry != nullptr) choice.columns = "remembered";
     return choice;

@@ -11,7 +11,7 @@ struct Entry {
     std::string_view sentence;
 };
 
-// Wiring words. Sources: equipment and motor service manuals, as named in docs/wiring-proof.md.
+// Wiring words. Sources: equipment and motor service manuals, as named in docs/explanation/wiring-proof.md.
 constexpr std::array sentences{
     // cautions
     Entry{"line power always present",

@@ -29,9 +29,32 @@ std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, con
 }
 
 IndexedCatalog::IndexedCatalog(const std::filesystem::path& file)
-    : file_(file), stored_(file), index_(index_of(file, stored_)) {}
+    : StoredCatalog(file), file_(file), index_(index_of(file, *this)) {}
 
 IndexedCatalog::IndexedCatalog(const IndexedCatalog& other)
-    : file_(other.file_), stored_(other.file_), index_(other.index_) {}
+    : StoredCatalog(other.file_), file_(other.file_), index_(other.index_) {}
+
+void IndexedCatalog::read_accessories() const {
+    if (accessories_read_) return;
+    StoredCatalog::each_accessory([&](const Part& part) { accessories_.push_back(part); });
+    for (const Part& part : accessories_) accessory_offers_[part.id] = StoredCatalog::offers(part.id);
+    accessories_read_ = true;
+}
+
+void IndexedCatalog::each_accessory(const std::function<void(const Part&)>& visit) const {
+    read_accessories();
+    for (const Part& part : accessories_) visit(part);
+}
+
+std::vector<Offer> IndexedCatalog::offers(std::string_view part_id) const {
+    const auto known = accessory_offers_.find(part_id);
+    return known != accessory_offers_.end() ? known->second : StoredCatalog::offers(part_id);
+}
+
+std::optional<LabourTask> IndexedCatalog::labour(std::string_view task) const {
+    auto known = tasks_.find(task);
+    if (known == tasks_.end()) known = tasks_.emplace(std::string(task), StoredCatalog::labour(task)).first;
+    return known->second;
+}
 
 }  // namespace endbell

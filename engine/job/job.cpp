@@ -67,6 +67,14 @@ Problem unknown_entry(const job::Entry& entry) {
 
 constexpr const char* correct_it = "correct it, or leave the key out: what is missing will be asked for";
 
+/// The words of a few that `expected` lists in quotes.
+std::vector<std::string> words_in(const std::string& expected) {
+    std::vector<std::string> words;
+    const std::vector<std::string> pieces = split(expected, '\'');
+    for (std::size_t i = 1; i < pieces.size(); i += 2) words.push_back(pieces[i]);
+    return words;
+}
+
 void read_entry(FailedUnit& job, const JobKey& key, const job::Entry& entry, std::vector<Problem>& problems) {
     if (key.quoted && entry.number) {
         problems.push_back({entry.value_at, key.id(), entry.value, "a text in quotes",
@@ -74,7 +82,9 @@ void read_entry(FailedUnit& job, const JobKey& key, const job::Entry& entry, std
         return;
     }
     const std::string expected = key.read(job, entry.value, entry.value_at);
-    if (!expected.empty()) problems.push_back({entry.value_at, key.id(), entry.value, expected, correct_it});
+    if (expected.empty()) return;
+    problems.push_back({entry.value_at, key.id(), entry.value, expected,
+                        did_you_mean(entry.value, words_in(expected), correct_it)});
 }
 
 void sort_by_line(std::vector<Problem>& problems) {
@@ -136,7 +146,8 @@ FailedUnit read_job(std::string_view text, const std::string& filename) {
 FailedUnit read_job_file(const std::filesystem::path& path) {
     std::ifstream file(path, std::ios::binary);
     std::ostringstream text;
-    if (std::filesystem::is_directory(path) || !file || !(text << file.rdbuf())) {
+    const bool readable = !std::filesystem::is_directory(path) && file;
+    if (!readable || (file.peek() != std::ifstream::traits_type::eof() && !(text << file.rdbuf()))) {
         throw BadData(
             Problem{{path.string(), 0, 0}, "the job file", "", "a readable text file", "check the path"});
     }
@@ -151,7 +162,10 @@ std::optional<Problem> set_key(FailedUnit& job, std::string_view id, std::string
                        did_you_mean(id, key_names(""), "keys look like plate.rotation")};
     FailedUnit changed = job;
     const std::string expected = key->read(changed, value, at);
-    if (!expected.empty()) return Problem{at, key->id(), std::string(value), expected, "correct it"};
+    if (!expected.empty()) {
+        return Problem{at, key->id(), std::string(value), expected,
+                       did_you_mean(value, words_in(expected), "correct it")};
+    }
     for (const JobKey& follower : job_keys()) {
         if (follower.follows != id || follower.text(changed).empty()) continue;
         follower.reread(changed);

@@ -11,8 +11,11 @@ namespace endbell::job {
 
 namespace {
 
+Place place_of(const toml::source_position& at, const std::string& filename) {
+    return {filename, static_cast<int>(at.line), static_cast<int>(at.column)};
+}
 Place place_of(const toml::source_region& region, const std::string& filename) {
-    return {filename, static_cast<int>(region.begin.line), static_cast<int>(region.begin.column)};
+    return place_of(region.begin, filename);
 }
 
 std::string two_digits(int number) {
@@ -81,6 +84,7 @@ void add_entry(Document& document, std::string group, const Place& group_at, con
     entry.number = node.is_number();
     entry.key_at = place_of(key.source(), filename);
     entry.value_at = place_of(node.source(), filename);
+    entry.value_end = place_of(node.source().end, filename);
     const auto text = value_text(node);
     if (text) {
         entry.value = *text;
@@ -115,7 +119,7 @@ Document parse_toml(std::string_view text, const std::string& filename) {
         for (const auto& field : *group)
             add_entry(document, name, group_at, field.first, field.second, filename);
         if (group->empty()) {
-            document.entries.push_back({name, "", "", false, group_at, group_at, group_at});
+            document.entries.push_back({name, "", "", false, group_at, group_at, group_at, group_at});
         }
     }
     std::sort(document.entries.begin(), document.entries.end(), [](const Entry& a, const Entry& b) {

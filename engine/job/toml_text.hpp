@@ -18,6 +18,7 @@ struct Entry {
     Place group_at;
     Place key_at;
     Place value_at;
+    Place value_end;  // behind its last character
 };
 
 struct Document {

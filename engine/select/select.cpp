@@ -170,7 +170,7 @@ class Carrier {
         std::size_t done = 0;
         while (carry_from(done)) {
             done = s_.report.shown.size();
-            s_.report = match(question_, catalog_, Keep{8 * done});
+            s_.report.shown = match(question_, catalog_, Keep{8 * done, 0, 0}).shown;
             if (s_.report.shown.size() == done) break;
         }
         std::sort(s_.options.begin(), s_.options.end(), [this](const Option& a, const Option& b) {
@@ -244,8 +244,9 @@ class Carrier {
 };
 
 /// The ledger of the best options: as many as a person can read.
-Ledger ledger_of(const Selection& s, const FailedUnit& job, const Catalog& catalog, const Policy& policy) {
-    constexpr std::size_t options_priced = 12;
+Ledger ledger_of(const Selection& s, const FailedUnit& job, const Catalog& catalog, const Policy& policy,
+                 std::size_t wanted) {
+    const std::size_t options_priced = std::min<std::size_t>(12, wanted);
     std::vector<PricedCandidate> best;
     for (std::size_t i = 0; i < std::min(options_priced, s.options.size()); ++i)
         best.push_back(priced(s.options[i]));
@@ -293,19 +294,20 @@ Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, con
     return option;
 }
 
-Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy, std::size_t wanted) {
+Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy, const Wanted& wanted) {
     Selection s;
     s.stamp = stamp_of(job, catalog);
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
-    s.report = match(question, catalog);
-    Carrier(s, question, catalog, policy, wanted).run();
-    s.ledger = ledger_of(s, job, catalog, policy);
+    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{50, 0, 0});
+    Carrier(s, question, catalog, policy, wanted.options).run();
+    s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {
         s.pick = 0;
         s.picks = named_picks(s, policy);
     }
+    if (!wanted.reasons) return s;
     if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question, catalog);
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
         s.ways_out = relaxations(question, s.report);

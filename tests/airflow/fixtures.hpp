@@ -17,7 +17,7 @@ inline bool has(const std::vector<std::string>& list, const std::string& word) {
     return false;
 }
 
-/// RB-1, the reference blower of docs/physics.md: invented, not any real unit.
+/// RB-1, the reference blower of docs/explanation/physics.md: invented, not any real unit.
 inline BlowerCurve reference_blower() {
     return {1.10, 0, 0.40, 0.36, 1.12, 0.22};
 }

@@ -1,4 +1,4 @@
-// RB-1 (docs/physics.md): published cell by cell, then walked by a second method that shares no code.
+// RB-1 (docs/explanation/physics.md): published cell by cell, then walked by a second method that shares no code.
 #include <boost/test/unit_test.hpp>
 #include <cmath>
 #include <random>

@@ -81,16 +81,14 @@ std::string said_of(const MatchReport& report) {
     return text;
 }
 
-int agree(const IndexedCatalog& catalog, const std::vector<FailedUnit>& jobs) {
-    std::vector<Part> parts;
-    PlainCatalog plain;
-    plain.limit_rows = catalog.limits();
+int agree(const IndexedCatalog& catalog, const char* file, const std::vector<FailedUnit>& jobs) {
+    const StoredCatalog rules_only(file);
     std::int64_t pairs = 0;
     int differences = 0;
     for (const FailedUnit& job : jobs) {
         const Asked asked(job, catalog);
         const std::string with = said_of(match(asked.question, catalog));
-        const std::string without = said_of(match(asked.question, catalog.stored()));
+        const std::string without = said_of(match(asked.question, rules_only));
         pairs += match(asked.question, catalog).parts_asked;
         if (with == without) continue;
         if (++differences == 1) fmt::print("-- with index\n{}-- by rules\n{}", with, without);
@@ -111,7 +109,7 @@ int main(int argc, char** argv) {
     const std::vector<FailedUnit> jobs = read_jobs(argv[3]);
     if (catalog.sieve() == nullptr) return 65;
     const auto& index = static_cast<const PartIndex&>(*catalog.sieve());
-    if (what == "agree") return agree(catalog, jobs);
+    if (what == "agree") return agree(catalog, argv[2], jobs);
     std::vector<Asked> asked;
     asked.reserve(jobs.size());
     for (const FailedUnit& job : jobs) asked.emplace_back(job, catalog);
@@ -152,8 +150,9 @@ int main(int argc, char** argv) {
         fmt::print("carried {:.1f} a job\n", static_cast<double>(carried) / static_cast<double>(jobs.size()));
         time_jobs("select", jobs.size(), forget,
                   [&](std::size_t j) { select(jobs[j], catalog, policies[j]); });
-        time_jobs("select 2", jobs.size(), forget,
-                  [&](std::size_t j) { select(jobs[j], catalog, policies[j], 2); });
+        time_jobs("picks", jobs.size(), forget, [&](std::size_t j) {
+            select(jobs[j], catalog, policies[j], {2, false});
+        });
     }
     return 0;
 }

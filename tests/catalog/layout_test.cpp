@@ -147,6 +147,30 @@ as_of = { from = "Stand", date = "d.m.y" }
     BOOST_TEST(StoredCatalog(folder.catalog()).offers("M-1").at(0).price->minor() == 130000);
 }
 
+BOOST_AUTO_TEST_CASE(one_sheet_saved_once_for_each_table_is_remembered_for_each) {
+    Folder folder;
+    write_file(folder.path / "sheet.toml",
+               "[tables.parts]\nignore = [\"Net\"]\n[tables.parts.columns]\npart_id = \"Item\"\n"
+               "maker = \"Brand\"\npart_number = \"Item\"\nkind = { value = \"motor\" }\n"
+               "[tables.offers]\nignore = [\"Brand\"]\n[tables.offers.columns]\npart_id = \"Item\"\n"
+               "price = \"Net\"\nseller = { value = \"Corner Shop\" }\n");
+    const auto sheet = [&](const std::string& bytes) {
+        folder.table("parts", bytes);
+        folder.table("offers", bytes);
+    };
+    sheet("Item,Brand,Net\nM-1,Example,80.00\n");
+    ImportOptions options;
+    options.columns = folder.path / "sheet.toml";
+    BOOST_TEST(folder.import(options).accepted == 2);
+    sheet("Item,Brand,Net\nM-1,Example,82.00\nM-2,Example,95.00\n");
+    const ImportReport later = folder.import();
+    BOOST_TEST(later.accepted == 4);
+    BOOST_TEST(later.files.at(0).table == "parts");
+    BOOST_TEST(later.files.at(1).table == "offers");
+    BOOST_TEST(later.files.at(0).columns == "remembered");
+    BOOST_TEST(StoredCatalog(folder.catalog()).offers("M-1").at(0).price->minor() == 8200);
+}
+
 BOOST_AUTO_TEST_CASE(a_map_with_mistakes_names_each_line) {
     Folder folder;
     folder.table("parts", neutral_parts);

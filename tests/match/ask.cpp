@@ -13,7 +13,7 @@ namespace {
 using namespace rule_tests;
 
 AskState state(const Shelf& s) {
-    return ask_state(s.report());
+    return ask_state(s.question(), s.report(), s.catalog);
 }
 
 std::vector<AskedReading> asked(const Shelf& s) {

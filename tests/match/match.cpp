@@ -34,20 +34,47 @@ BOOST_AUTO_TEST_CASE(every_motor_and_module_is_asked_every_rule_and_no_accessory
     accessory.accessory = Accessory{};
     const MatchReport r = s.report();
     BOOST_TEST(r.parts_asked == 1);
-    BOOST_TEST(r.candidates.at(0).findings.size() == rules().size());
-    for (std::size_t i = 0; i < rules().size(); ++i)
-        BOOST_TEST(r.candidates[0].findings[i].rule == rules()[i].id);
-    BOOST_TEST(word(r.candidates.at(0).verdict) == "fits with changes");  // its own capacitor
+    const Candidate only = s.living().at(0);
+    BOOST_TEST(only.findings.size() == rules().size());
+    for (std::size_t i = 0; i < rules().size(); ++i) BOOST_TEST(only.findings[i].rule == rules()[i].id);
+    BOOST_TEST(word(only.verdict) == "fits with changes");  // its own capacitor
 }
 
-BOOST_AUTO_TEST_CASE(candidates_stand_worst_verdict_last_then_by_id) {
+BOOST_AUTO_TEST_CASE(parts_stand_worst_verdict_last_then_by_id) {
     Shelf s;
     s.add("c").motor->rotation.reset();  // not shown
     s.add("b");
     s.add("a");
     s.add("d").motor->rotation = Rotation::ccw_shaft_end;  // ended
-    BOOST_TEST(ids(s.report().candidates) == (std::vector<std::string>{"a", "b", "c"}),
+    BOOST_TEST(ids(s.living()) == (std::vector<std::string>{"a", "b", "c"}),
                boost::test_tools::per_element());
+}
+
+// Fits before fits with changes; then the lowest price that anybody asks, whoever would buy; then id.
+BOOST_AUTO_TEST_CASE(shown_parts_stand_cheapest_first_and_a_price_that_nobody_states_is_the_dearest) {
+    Shelf s;
+    for (const char* id : {"a", "b", "c", "d"}) s.add(id);
+    const auto offer = [&](const char* id, std::int64_t cents, std::int64_t credit) {
+        Offer o;
+        o.part_id = id;
+        o.price = Money(cents, Currency{});
+        if (credit > 0) o.core_credit = Money(credit, Currency{});
+        s.catalog.offer_list.push_back(o);
+    };
+    offer("b", 9'000, 0);
+    offer("b", 8'000, 0);
+    offer("d", 9'500, 2'000);  // 7,500 after the core
+    offer("c", 8'000, 0);
+    const MatchReport r = s.report();
+    BOOST_REQUIRE(r.shown.size() == 4u);
+    BOOST_TEST(r.shown[0].part_id == "d");
+    BOOST_TEST(*r.shown[0].least_price == 7'500);
+    BOOST_TEST(r.shown[1].part_id == "b");
+    BOOST_TEST(r.shown[2].part_id == "c");
+    BOOST_TEST(r.shown[3].part_id == "a");
+    BOOST_TEST(!r.shown[3].least_price);
+    BOOST_TEST(match(s.question(), s.catalog, Keep{1}).shown.size() == 1u);
+    BOOST_TEST(match(s.question(), s.catalog, Keep{1}).changing == 4);
 }
 
 // "2 parts: shaft too thick; 1 of them nothing else."
@@ -80,7 +107,7 @@ BOOST_AUTO_TEST_CASE(near_misses_end_by_one_finding_and_are_few_at_any_size) {
     open.motor->shaft_diameter = inch(0.625);
     open.motor->mount.reset();
     const MatchReport r = s.report();
-    BOOST_TEST(r.candidates.empty());
+    BOOST_TEST(r.fitting + r.changing + r.open == 0);
     BOOST_TEST(r.near_misses.size() == 10u);
     BOOST_TEST(r.near_misses.front().part.id == "p100");  // the open one is further off than its letter
     for (const Candidate& c : r.near_misses) {
@@ -108,14 +135,14 @@ BOOST_AUTO_TEST_CASE(a_cross_reference_is_a_claim_and_every_rule_still_checks) {
     s.catalog.reference_list = {{"OLD-551", "a", Relation::replaces, "a list"},
                                 {"OLD-551", "b", Relation::replaces, "a list"}};
     const MatchReport r = s.report();
-    BOOST_TEST(r.candidates.at(0).claims.size() == 1u);
+    BOOST_TEST(s.living().at(0).claims.size() == 1u);
     BOOST_TEST(r.near_misses.at(0).part.id == "b");
     BOOST_TEST(r.near_misses.at(0).claims.at(0).source == "a list");
 }
 
 BOOST_AUTO_TEST_CASE(an_empty_catalog_is_an_answer) {
     const MatchReport r = Shelf().report();
-    BOOST_TEST(r.candidates.empty());
+    BOOST_TEST(r.fitting + r.changing + r.open == 0);
     BOOST_TEST(r.parts_asked == 0);
 }
 
@@ -136,7 +163,7 @@ BOOST_AUTO_TEST_CASE(a_plate_line_leaves_only_the_hard_questions) {
     s.w.job = line;
     s.add("a").motor->ratings = {rating(0.5, plate_volts(208, 230), 3, 1075)};
     const MatchReport r = s.report();
-    BOOST_REQUIRE(r.candidates.size() == 1u);
+    BOOST_REQUIRE(r.open == 1);
     std::vector<std::string> keys;
     for (const auto& field : r.open_fields) keys.push_back(field.first);
     BOOST_TEST(
@@ -144,7 +171,7 @@ BOOST_AUTO_TEST_CASE(a_plate_line_leaves_only_the_hard_questions) {
         boost::test_tools::per_element());
     s.w.job.plate.mount = known(Mount::band);
     s.w.job.plate.body_diameter = known(inch(5.6));
-    BOOST_TEST(word(s.report().candidates.at(0).verdict) == "fits with changes");
+    BOOST_TEST(word(s.living().at(0).verdict) == "fits with changes");
 }
 
 }  // namespace endbell::match_tests

@@ -1,10 +1,22 @@
 // A catalog around the agreeing blower; a test spoils the parts it adds.
 #pragma once
 #include <string>
+#include <vector>
 
+#include "engine/match/match.hpp"
 #include "tests/rules/world.hpp"
 
 namespace endbell::match_tests {
+
+/// The parts that live, with their findings, in the report's order: shown first.
+inline std::vector<Candidate> living(const Question& question, const Catalog& catalog) {
+    const MatchReport report = match(question, catalog, Keep{1'000'000, 1'000'000});
+    std::vector<Candidate> all;
+    for (const auto* list : {&report.shown, &report.not_shown}) {
+        for (const Standing& s : *list) all.push_back(candidate(question, catalog, s.part_id));
+    }
+    return all;
+}
 
 struct Shelf {
     rule_tests::World w = rule_tests::blower();
@@ -18,6 +30,7 @@ struct Shelf {
     }
     Question question() const { return Question{w.job, w.diagnosis, w.limits}; }
     MatchReport report() const { return match(question(), catalog); }
+    std::vector<Candidate> living() const { return match_tests::living(question(), catalog); }
 };
 
 }  // namespace endbell::match_tests

@@ -1,0 +1,46 @@
+#include "cli/manual/writers.hpp"
+#include "engine/job/job.hpp"
+#include "engine/match/rule.hpp"
+
+namespace endbell::cli {
+
+std::string synopsis(const Verb& verb) {
+    std::string text = "endbell " + verb.name + (verb.options.empty() ? "" : " [OPTIONS]");
+    for (const Item& item : verb.positions) {
+        const std::string word = item.name + (item.many ? "..." : "");
+        text += item.required ? " " + word : " [" + word + "]";
+    }
+    return text;
+}
+
+std::string sentence(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text + ".";
+}
+
+std::string dashed(std::string name) {
+    for (char& c : name) {
+        if (c == ' ') c = '-';
+    }
+    return name;
+}
+
+Completion completion_of(const Item& item) {
+    if (!item.words.empty()) return {Offer::words, item.words};
+    if (item.value == "FILE") return {Offer::files, {}};
+    if (item.value == "FOLDER") return {Offer::folders, {}};
+    Completion known{Offer::words, {}};
+    if (item.name == "RULE") {
+        for (const Rule& rule : rules()) known.words.emplace_back(rule.id);
+        return known;
+    }
+    if (item.value == "KEY=VALUE") {
+        for (const JobKey& key : job_keys()) known.words.push_back(key.id() + "=");
+        known.goes_on = true;
+        return known;
+    }
+    return {};
+}
+
+}  // namespace endbell::cli
