@@ -147,8 +147,8 @@ const Cell& ReadCells::read(const TableFile& file, std::size_t column, const Csv
     return known.last;
 }
 
-std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCells& cells,
-                                std::vector<Problem>& problems) {
+void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std::vector<Stored>& values,
+                 std::vector<Problem>& problems) {
     const std::size_t wanted = file.csv.header().cells.size();
     if (row.cells.size() < wanted || has_more_cells(file, row)) {
         problems.push_back({{file.path.string(), row.line, 0},
@@ -156,9 +156,9 @@ std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCe
                             joined(row.cells, "|").substr(0, 200),
                             fmt::format("{} cells, as in the header, not {}", wanted, row.cells.size()),
                             "look for a missing or an extra delimiter, or an unquoted one inside a cell"});
-        return {};
+        return;
     }
-    std::vector<Stored> values(file.table->columns.size());
+    values.resize(file.table->columns.size());
     for (std::size_t i = 0; i < values.size(); ++i) {
         const Column& column = file.table->columns[i];
         const Cell& cell = cells.read(file, i, row);
@@ -168,13 +168,14 @@ std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCe
             values[i] = cell.value;
         } else if (column.when_empty.data() != nullptr) {
             values[i] = std::string(column.when_empty);
-        } else if (column.need == Need::required) {
+        } else {
+            values[i] = std::monostate();
+            if (column.need != Need::required) continue;
             problems.push_back(
                 problem_at(file, row, column.name, "a value: this column is required", "fill the cell"));
         }
     }
     if (problems.empty()) RowSettler(file, row, values, problems).settle();
-    return values;
 }
 
 }  // namespace endbell

@@ -28,10 +28,10 @@ class ReadCells {
     std::vector<Known> columns_;
 };
 
-/// The values in the order of the table's columns. Problems are added for every cell that cannot be read; the
-/// values mean nothing then.
-std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCells& cells,
-                                std::vector<Problem>& problems);
+/// Sets the values, in the order of the table's columns. Problems are added for every cell that cannot be
+/// read; the values mean nothing then.
+void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std::vector<Stored>& values,
+                 std::vector<Problem>& problems);
 
 /// The text that stands for a column in a row, before reading: "" when the file lacks it.
 std::string_view cell_text(const TableFile& file, const CsvRow& row, std::string_view column);
