@@ -1,30 +1,33 @@
 -- The catalog, schema version 1. One table here for each CSV table, with the same columns under the same names;
 -- what a column means is in DICTIONARY.md. An empty cell is NULL: unknown, never a default.
--- Words are those of engine/model/kinds.hpp. A constraint's name is what a person is told when a row breaks it.
+-- Words are those of engine/model/kinds.hpp. They are written with OR: for a list of three or more, IN builds a table
+-- of its own on every row that is inserted. A constraint's name is what a person is told when a row breaks it.
 
 PRAGMA application_id = 1162757196; -- "ENDL"
 PRAGMA user_version = 1;            -- schema version: migrations/README.md
 
 CREATE TABLE parts (
     part_id     TEXT NOT NULL PRIMARY KEY,
-    kind        TEXT NOT NULL CONSTRAINT "motor, module or accessory" CHECK (kind IN ('motor', 'module', 'accessory')),
+    kind        TEXT NOT NULL CONSTRAINT "motor, module or accessory" CHECK (kind = 'motor' OR kind = 'module' OR
+                                                                             kind = 'accessory'),
     maker       TEXT NOT NULL,
     part_number TEXT NOT NULL,
     status      TEXT NOT NULL CONSTRAINT "active, superseded or discontinued"
-                CHECK (status IN ('active', 'superseded', 'discontinued')),
+                CHECK (status = 'active' OR status = 'superseded' OR status = 'discontinued'),
     description TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE motors (
     part_id              TEXT NOT NULL PRIMARY KEY REFERENCES parts (part_id),
-    family               TEXT CHECK (family IN ('shaded pole', 'capacitor run', 'three phase', 'constant torque',
-                                                'constant airflow', 'communicating')),
+    family               TEXT CHECK (family = 'shaded pole' OR family = 'capacitor run' OR family = 'three phase' OR
+                                     family = 'constant torque' OR family = 'constant airflow' OR
+                                     family = 'communicating'),
     loads                TEXT,
     retrofit_for         TEXT,
     phase                INTEGER CONSTRAINT "one or three phases" CHECK (phase IN (1, 3)),
     frequency_hz         REAL CONSTRAINT "frequency above zero" CHECK (frequency_hz > 0),
     poles                INTEGER CONSTRAINT "an even number of poles, 2 to 16" CHECK (poles BETWEEN 2 AND 16 AND poles % 2 = 0),
-    rotation             TEXT CHECK (rotation IN ('CW', 'CCW', 'reversible')),
+    rotation             TEXT CHECK (rotation = 'CW' OR rotation = 'CCW' OR rotation = 'reversible'),
     rotation_viewed_from TEXT CHECK (rotation_viewed_from IN ('shaft end', 'lead end')),
     double_shaft         TEXT CHECK (double_shaft IN ('yes', 'no')),
     shaft_diameter_in    REAL CONSTRAINT "a shaft diameter above zero, at most 3 in" CHECK (shaft_diameter_in > 0 AND shaft_diameter_in <= 3),
@@ -34,19 +37,24 @@ CREATE TABLE motors (
     body_diameter_in     REAL CONSTRAINT "a body diameter above zero, at most 30 in" CHECK (body_diameter_in > 0 AND body_diameter_in <= 30),
     body_length_in       REAL CONSTRAINT "a body length above zero, at most 60 in" CHECK (body_length_in > 0 AND body_length_in <= 60),
     frame                TEXT,
-    mount                TEXT CHECK (mount IN ('band', 'studs', 'lugs', 'ring', 'base', 'face')),
+    mount                TEXT CHECK (mount = 'band' OR mount = 'studs' OR mount = 'lugs' OR mount = 'ring' OR
+                                     mount = 'base' OR mount = 'face'),
     bolt_circle_in       REAL CONSTRAINT "a bolt circle above zero, at most 30 in" CHECK (bolt_circle_in > 0 AND bolt_circle_in <= 30),
-    enclosure            TEXT CHECK (enclosure IN ('ODP', 'OPAO', 'TEAO', 'TENV', 'TEFC')),
+    enclosure            TEXT CHECK (enclosure = 'ODP' OR enclosure = 'OPAO' OR enclosure = 'TEAO' OR
+                                     enclosure = 'TENV' OR enclosure = 'TEFC'),
     bearing              TEXT CHECK (bearing IN ('ball', 'sleeve')),
     positions            TEXT,
     ambient_c            REAL CONSTRAINT "an ambient between -60 and 150 C" CHECK (ambient_c BETWEEN -60 AND 150),
     service_factor       REAL CONSTRAINT "a service factor of 1 to 2" CHECK (service_factor BETWEEN 1 AND 2),
-    protection           TEXT CHECK (protection IN ('thermal automatic', 'thermal manual', 'impedance', 'none')),
+    protection           TEXT CHECK (protection = 'thermal automatic' OR protection = 'thermal manual' OR
+                                     protection = 'impedance' OR protection = 'none'),
     capacitor_uf         REAL CONSTRAINT "microfarad above zero" CHECK (capacitor_uf > 0),
     capacitor_v          REAL CONSTRAINT "capacitor volts above zero" CHECK (capacitor_v > 0),
     speeds               INTEGER CONSTRAINT "1 to 20 speeds" CHECK (speeds BETWEEN 1 AND 20),
-    signal               TEXT CHECK (signal IN ('switched line', 'line signal', '24 V', 'pulse', 'serial')),
-    tap_rule             TEXT CHECK (tap_rule IN ('one tap only', 'highest tap wins', 'not stated')),
+    signal               TEXT CHECK (signal = 'switched line' OR signal = 'line signal' OR signal = '24 V' OR
+                                     signal = 'pulse' OR signal = 'serial'),
+    tap_rule             TEXT CHECK (tap_rule = 'one tap only' OR tap_rule = 'highest tap wins' OR
+                                     tap_rule = 'not stated'),
     speed_limit_rpm      REAL CONSTRAINT "a speed limit above zero" CHECK (speed_limit_rpm > 0),
     program              TEXT,
     assembly             TEXT,
@@ -62,7 +70,7 @@ CREATE TABLE motor_ratings (
     volts     TEXT CONSTRAINT "volts such as 115 or 208-230" CHECK (volts GLOB '[1-9]*'),
     amps      REAL CONSTRAINT "amps above zero" CHECK (amps > 0),
     speed_rpm REAL CONSTRAINT "rpm above zero" CHECK (speed_rpm > 0),
-    selection TEXT CHECK (selection IN ('none', 'jumper', 'plug', 'leads')),
+    selection TEXT CHECK (selection = 'none' OR selection = 'jumper' OR selection = 'plug' OR selection = 'leads'),
     PRIMARY KEY (part_id, rating)
 ) STRICT, WITHOUT ROWID;
 
@@ -72,7 +80,8 @@ CREATE TABLE taps (
     label       TEXT,
     torque_ozft REAL CONSTRAINT "torque above zero" CHECK (torque_ozft > 0),
     speed_rpm   REAL CONSTRAINT "rpm above zero" CHECK (speed_rpm > 0),
-    signal      TEXT CHECK (signal IN ('switched line', 'line signal', '24 V', 'pulse', 'serial')),
+    signal      TEXT CHECK (signal = 'switched line' OR signal = 'line signal' OR signal = '24 V' OR
+                            signal = 'pulse' OR signal = 'serial'),
     off_delay_s REAL CONSTRAINT "an off delay of zero or more" CHECK (off_delay_s >= 0),
     PRIMARY KEY (part_id, tap)
 ) STRICT, WITHOUT ROWID;
@@ -89,7 +98,8 @@ CREATE TABLE modules (
     part_id         TEXT NOT NULL PRIMARY KEY REFERENCES parts (part_id),
     program         TEXT,
     volts           TEXT CONSTRAINT "volts such as 115 or 208-230" CHECK (volts GLOB '[1-9]*'),
-    signal          TEXT CHECK (signal IN ('switched line', 'line signal', '24 V', 'pulse', 'serial')),
+    signal          TEXT CHECK (signal = 'switched line' OR signal = 'line signal' OR signal = '24 V' OR
+                                signal = 'pulse' OR signal = 'serial'),
     power_hp        REAL CONSTRAINT "power above zero" CHECK (power_hp > 0),
     warranty_months INTEGER CONSTRAINT "0 to 600 months" CHECK (warranty_months BETWEEN 0 AND 600)
 ) STRICT, WITHOUT ROWID;
@@ -103,15 +113,18 @@ CREATE TABLE module_fits (
 CREATE TABLE accessories (
     part_id        TEXT NOT NULL REFERENCES parts (part_id),
     cure_no        INTEGER NOT NULL CONSTRAINT "cures count from 1" CHECK (cure_no BETWEEN 1 AND 100),
-    cure           TEXT NOT NULL CHECK (cure IN ('shaft bushing', 'shaft cut', 'mount band', 'mount adapter', 'body ring',
-                                                 'run capacitor', 'capacitor removal', 'isolation relay', 'line relay',
-                                                 'harness', 'transformer', 'voltage selection', 'rotation selection',
-                                                 'rain shield', 'lead parking', 'airflow setup')),
+    cure           TEXT NOT NULL CHECK (cure = 'shaft bushing' OR cure = 'shaft cut' OR cure = 'mount band' OR
+                                        cure = 'mount adapter' OR cure = 'body ring' OR cure = 'run capacitor' OR
+                                        cure = 'capacitor removal' OR cure = 'isolation relay' OR
+                                        cure = 'line relay' OR cure = 'harness' OR cure = 'transformer' OR
+                                        cure = 'voltage selection' OR cure = 'rotation selection' OR
+                                        cure = 'rain shield' OR cure = 'lead parking' OR cure = 'airflow setup'),
     from_in        REAL CONSTRAINT "a size to cure from above zero" CHECK (from_in > 0),
     to_in          REAL CONSTRAINT "a size to cure to above zero" CHECK (to_in > 0),
     capacitor_uf   REAL CONSTRAINT "microfarad above zero" CHECK (capacitor_uf > 0),
     capacitor_v    REAL CONSTRAINT "capacitor volts above zero" CHECK (capacitor_v > 0),
-    mount          TEXT CHECK (mount IN ('band', 'studs', 'lugs', 'ring', 'base', 'face')),
+    mount          TEXT CHECK (mount = 'band' OR mount = 'studs' OR mount = 'lugs' OR mount = 'ring' OR
+                               mount = 'base' OR mount = 'face'),
     coil_v         REAL CONSTRAINT "coil volts above zero" CHECK (coil_v > 0),
     power_va       REAL CONSTRAINT "VA above zero" CHECK (power_va > 0),
     poles          INTEGER CONSTRAINT "1 to 12 contact poles" CHECK (poles BETWEEN 1 AND 12),
@@ -130,7 +143,8 @@ CREATE TABLE accessory_excludes (
 CREATE TABLE cross_references (
     old_number TEXT NOT NULL,
     part_id    TEXT NOT NULL,
-    relation   TEXT NOT NULL CHECK (relation IN ('replaces', 'supersedes', 'superseded by', 'equivalent')),
+    relation   TEXT NOT NULL CHECK (relation = 'replaces' OR relation = 'supersedes' OR relation = 'superseded by' OR
+                                    relation = 'equivalent'),
     source     TEXT NOT NULL,
     PRIMARY KEY (old_number, part_id, relation)
 ) STRICT, WITHOUT ROWID;

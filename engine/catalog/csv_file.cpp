@@ -29,6 +29,7 @@ class LineReader {
         line.bytes.clear();
         line.ended = true;
         line.number = ++number_;
+        take_plain(line.bytes);
         bool after_cr = false;
         for (int unit = take(line.bytes); unit >= 0; unit = take(line.bytes)) {
             if (after_cr && unit != '\n') {
@@ -58,6 +59,17 @@ class LineReader {
         at_ = 0;
         end_ = static_cast<std::size_t>(in_.gcount());
         return end_ > 0;
+    }
+    /// Of a line of single bytes, moves all that is at hand before its end.
+    void take_plain(std::string& out) {
+        if (unit_size() != 1 || !fill()) return;
+        const std::string_view at_hand(block_.data() + at_, std::min(end_ - at_, longest_row));
+        const std::size_t size = std::min(at_hand.find('\n'), at_hand.size());
+        const std::size_t plain = std::min(at_hand.substr(0, size).find('\r'), size);
+        if (plain == longest_row) return;
+        out.append(at_hand.substr(0, plain));
+        at_ += plain;
+        bytes_read_ += plain;
     }
     /// Moves one unit to `out` and returns its code; -1 at the end of the file. Blocks have an even size, so
     /// that a unit never lies across two.
@@ -105,28 +117,33 @@ class RowParser {
     bool row_is_whole() const { return whole_; }
     /// libcsv's state 0: nothing but white space since the last row.
     bool nothing_begun() const { return parser_.pstate == 0; }
-    std::vector<std::string> take_cells() {
+    /// The cells of the row, in exchange for others whose memory is used again.
+    void swap_cells(std::vector<std::string>& cells) {
         whole_ = false;
-        return std::move(cells_);
+        cells_.resize(count_);
+        cells_.swap(cells);
+        count_ = 0;
     }
 
   private:
     void start() {
         csv_init(&parser_, 0);
         csv_set_delim(&parser_, static_cast<unsigned char>(delimiter_));
-        cells_.clear();
+        count_ = 0;
         whole_ = false;
     }
     static void on_cell(void* text, std::size_t length, void* self) {
         auto* parser = static_cast<RowParser*>(self);
         if (text == nullptr) length = 0;
-        parser->cells_.emplace_back(static_cast<const char*>(text), length);
+        if (parser->count_ == parser->cells_.size()) parser->cells_.emplace_back();
+        parser->cells_[parser->count_++].assign(length == 0 ? "" : static_cast<const char*>(text), length);
     }
     static void on_row(int, void* self) { static_cast<RowParser*>(self)->whole_ = true; }
 
     csv_parser parser_{};
     char delimiter_;
     std::vector<std::string> cells_;
+    std::size_t count_ = 0;  // of cells_: those of this row
     bool whole_ = false;
 };
 
@@ -196,7 +213,9 @@ struct CsvFile::State {
         if (!text) return std::nullopt;
         std::string_view plain = without_mark(*text);
         const bool had_end = !plain.empty() && (plain.back() == '\n' || plain.back() == '\r');
-        return std::string(plain) + (had_end ? "" : "\n");
+        text->erase(0, text->size() - plain.size());
+        if (!had_end) *text += '\n';
+        return text;
     }
 
     bool damaged(CsvRow& row, std::vector<Line>& read, std::string why) {
@@ -231,11 +250,11 @@ struct CsvFile::State {
                 if (read.size() >= most_row_lines || length >= longest_row) break;
                 continue;
             }
-            row.cells = parser->take_cells();
+            parser->swap_cells(row.cells);
             row.line = read.front().number;
             row.damage.clear();
-            row.bytes.clear();
-            for (const Line& part : read) row.bytes += part.bytes;
+            row.bytes = std::move(read.front().bytes);
+            for (std::size_t i = 1; i < read.size(); ++i) row.bytes += read[i].bytes;
             return true;
         }
         if (read.empty()) return false;

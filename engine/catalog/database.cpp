@@ -83,7 +83,7 @@ void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
 
 /// A writer whose file is thrown away unless it finishes: the disk is only asked to be safe once, at the end.
 /// The rollback journal is kept in memory: without one, a row that breaks a constraint could not be taken
-/// back.
+/// back. One thread at a time uses the file: no locks (OPEN_NOMUTEX).
 void set_for_filling(SQLite::Database& db) {
     db.exec("PRAGMA journal_mode = MEMORY");
     db.exec("PRAGMA synchronous = OFF");
@@ -108,7 +108,8 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
 
 SQLite::Database make_new(const std::filesystem::path& file) {
     return guarded(file, [&] {
-        SQLite::Database db(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        SQLite::Database db(file.string(),
+                            SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLite::OPEN_NOMUTEX);
         harden(db);
         set_for_filling(db);
         db.exec(std::string(schema_sql()));
@@ -118,7 +119,7 @@ SQLite::Database make_new(const std::filesystem::path& file) {
 
 SQLite::Database open_private(const std::filesystem::path& file) {
     return guarded(file, [&] {
-        SQLite::Database db(file.string(), SQLite::OPEN_READWRITE);
+        SQLite::Database db(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX);
         harden(db);
         set_for_filling(db);
         check_is_catalog(db, file);

@@ -1,8 +1,10 @@
 #include "engine/catalog/digest.hpp"
 
 #include <fmt/format.h>
+#include <sqlite3.h>
 
 #include <algorithm>
+#include <memory>
 
 #include "engine/base/text.hpp"
 #include "engine/catalog/database.hpp"
@@ -26,20 +28,54 @@ class Fnv {
     std::uint64_t hash_ = 0xcbf29ce484222325ULL;
 };
 
+/// Adds the cells of one column, each as `to_text` writes it. A column's numbers repeat: the last one written is
+/// kept.
+class ColumnText {
+  public:
+    void add(Fnv& hash, sqlite3_stmt* row, int column) {
+        switch (sqlite3_column_type(row, column)) {
+            case SQLITE_NULL:
+                hash.add("\x1d");
+                break;
+            case SQLITE_INTEGER:
+                hash.add(written(std::int64_t{sqlite3_column_int64(row, column)}));
+                break;
+            case SQLITE_FLOAT:
+                hash.add(written(sqlite3_column_double(row, column)));
+                break;
+            default: {
+                const auto* bytes = static_cast<const char*>(sqlite3_column_blob(row, column));
+                hash.add({bytes, static_cast<std::size_t>(sqlite3_column_bytes(row, column))});
+            }
+        }
+        hash.add("\x1f");
+    }
+
+  private:
+    std::string_view written(const Stored& number) {
+        if (number != number_) text_ = to_text(number);
+        number_ = number;
+        return text_;
+    }
+    Stored number_;
+    std::string text_;
+};
+
 ContentDigest of_table(SQLite::Database& db, const Table& table) {
-    SQLite::Statement rows(db, select_all(table, in_order(table)));
+    sqlite3_stmt* prepared = nullptr;
+    int code = sqlite3_prepare_v2(db.getHandle(), select_all(table, in_order(table)).c_str(), -1, &prepared,
+                                  nullptr);
+    const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> rows(prepared, sqlite3_finalize);
+    if (code != SQLITE_OK) throw SQLite::Exception(db.getHandle(), code);
     Fnv hash;
     ContentDigest result;
-    const int columns = static_cast<int>(table.columns.size());
-    while (rows.executeStep()) {
-        for (int i = 0; i < columns; ++i) {
-            const Stored value = column_value(rows.getColumn(i));
-            hash.add(std::holds_alternative<std::monostate>(value) ? std::string("\x1d") : to_text(value));
-            hash.add("\x1f");
-        }
+    std::vector<ColumnText> columns(table.columns.size());
+    while ((code = sqlite3_step(prepared)) == SQLITE_ROW) {
+        for (std::size_t i = 0; i < columns.size(); ++i) columns[i].add(hash, prepared, static_cast<int>(i));
         hash.add("\x1e");
         ++result.rows;
     }
+    if (code != SQLITE_DONE) throw SQLite::Exception(db.getHandle(), code);
     result.digest = hash.text();
     return result;
 }

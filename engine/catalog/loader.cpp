@@ -7,7 +7,6 @@
 
 #include "engine/base/text.hpp"
 #include "engine/catalog/database.hpp"
-#include "engine/catalog/row_values.hpp"
 
 namespace endbell {
 
@@ -50,7 +49,6 @@ struct Loader::Target {
         : insert(db, insert_into(table)), kind(db, "SELECT kind FROM parts WHERE part_id = ?") {}
     SQLite::Statement insert;
     SQLite::Statement kind;
-    ReadCells cells;
 };
 
 Loader::Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& options, ImportReport& report)
@@ -83,34 +81,40 @@ void Loader::load(std::vector<TableFile>& files) {
 void Loader::load_file(TableFile& file, Target& target, FileReport& counts) {
     set_aside_.begin_file(file.path, file.csv.head_bytes());
     db_.exec("BEGIN");
-    CsvRow row;
-    while (file.csv.next(row)) {
-        ++counts.rows_in;
-        std::vector<Problem> problems;
-        load_row(file, row, target, problems);
-        if (problems.empty()) {
-            ++counts.accepted;
-        } else {
-            ++counts.set_aside;
-            put_aside(file, row, problems);
+    ReadAhead rows(file);
+    for (;;) {
+        ReadAhead::Batch& batch = rows.next();
+        for (std::size_t i = 0; i < batch.count; ++i) {
+            ReadRow& read = batch.rows[i];
+            ++counts.rows_in;
+            load_row(file, read, target);
+            if (read.problems.empty()) {
+                ++counts.accepted;
+            } else {
+                ++counts.set_aside;
+                put_aside(file, read.row, read.problems);
+            }
+            if (counts.rows_in % rows_a_batch != 0) continue;
+            db_.exec("COMMIT; BEGIN");
+            tell(file, batch.bytes_read, counts.rows_in);
         }
-        if (counts.rows_in % rows_a_batch != 0) continue;
-        db_.exec("COMMIT; BEGIN");
-        tell(file, counts.rows_in);
+        if (batch.count > 0) continue;
+        db_.exec("COMMIT");
+        tell(file, batch.bytes_read, counts.rows_in);
+        break;
     }
-    db_.exec("COMMIT");
-    tell(file, counts.rows_in);
     counts.set_aside_file = set_aside_.file();
 }
 
-void Loader::load_row(const TableFile& file, const CsvRow& row, Target& target,
-                      std::vector<Problem>& problems) {
+void Loader::load_row(const TableFile& file, ReadRow& read, Target& target) {
+    const CsvRow& row = read.row;
+    const std::vector<Stored>& values = read.values;
+    std::vector<Problem>& problems = read.problems;
     if (!row.damage.empty()) {
         problems.push_back(
             {{file.path.string(), row.line, 0}, "row", row.bytes.substr(0, 80), row.damage, "mend the line"});
         return;
     }
-    const std::vector<Stored> values = read_values(file, row, target.cells, problems);
     if (!problems.empty()) return;
     check_kind(file, row, values, target, problems);
     if (!problems.empty()) return;
@@ -207,10 +211,10 @@ bool Loader::was_set_aside(std::string_view table, std::string_view part_id) {
     return known(table) || known("parts");
 }
 
-void Loader::tell(const TableFile& file, std::int64_t rows) {
+void Loader::tell(const TableFile& file, std::uint64_t bytes_read, std::int64_t rows) {
     if (!options_.progress) return;
-    options_.progress({"rows", file.path.string(), bytes_before_ + file.csv.bytes_read(), bytes_in_all_,
-                       report_.rows_in + rows});
+    options_.progress(
+        {"rows", file.path.string(), bytes_before_ + bytes_read, bytes_in_all_, report_.rows_in + rows});
 }
 
 }  // namespace endbell

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "engine/catalog/import.hpp"
+#include "engine/catalog/read_ahead.hpp"
 #include "engine/catalog/set_aside.hpp"
 #include "engine/catalog/table_file.hpp"
 
@@ -25,7 +26,7 @@ class Loader {
     struct Target;  // the prepared statements of one table
 
     void load_file(TableFile& file, Target& target, FileReport& counts);
-    void load_row(const TableFile& file, const CsvRow& row, Target& target, std::vector<Problem>& problems);
+    void load_row(const TableFile& file, ReadRow& read, Target& target);
     void check_kind(const TableFile& file, const CsvRow& row, const std::vector<Stored>& values,
                     Target& target, std::vector<Problem>& problems);
     void refused_by_store(const TableFile& file, const CsvRow& row, int code, std::vector<Problem>& problems);
@@ -34,7 +35,7 @@ class Loader {
     void put_aside(const TableFile& file, const CsvRow& row, const std::vector<Problem>& problems);
     void remember_aside(const TableFile& file, const CsvRow& row);
     bool was_set_aside(std::string_view table, std::string_view part_id);
-    void tell(const TableFile& file, std::int64_t rows);
+    void tell(const TableFile& file, std::uint64_t bytes_read, std::int64_t rows);
 
     SQLite::Database& db_;
     SetAside& set_aside_;

@@ -59,8 +59,9 @@ void rebuild_numbers(SQLite::Database& db) {
     db.exec("BEGIN");
     db.exec("DELETE FROM numbers");
     db.exec(
-        "INSERT INTO numbers SELECT sight_key(number) AS k, number, part_id FROM ("
-        "SELECT part_id AS number, part_id FROM parts UNION SELECT part_number, part_id FROM parts UNION "
+        "INSERT OR IGNORE INTO numbers SELECT sight_key(number) AS k, number, part_id FROM ("
+        "SELECT part_id AS number, part_id FROM parts UNION ALL SELECT part_number, part_id FROM parts UNION "
+        "ALL "
         "SELECT old_number, part_id FROM cross_references) WHERE k <> '' ORDER BY 1, 2, 3");
     db.exec("COMMIT");
 }

@@ -16,9 +16,9 @@ std::size_t column_index(const Table& table, std::string_view name) {
     return i;
 }
 
-std::string text_of(const Stored& value) {
+std::string_view text_of(const Stored& value) {
     const auto* text = std::get_if<std::string>(&value);
-    return text != nullptr ? *text : "";
+    return text != nullptr ? std::string_view(*text) : std::string_view();
 }
 
 /// Columns of one row that only make sense together.
@@ -45,9 +45,9 @@ class RowSettler {
 
     /// "CWSE" and "CCWSE" bring their viewing end; the other column may not say otherwise.
     void settle_rotation() {
-        const std::string turned = text_of(value("rotation"));
+        const std::string turned(text_of(value("rotation")));
         if (turned != "CWSE" && turned != "CCWSE") return;
-        const std::string viewed = text_of(value("rotation_viewed_from"));
+        const std::string_view viewed = text_of(value("rotation_viewed_from"));
         if (viewed == "lead end") {
             complain("rotation", "the same viewing end as in rotation_viewed_from",
                      "write the end once, in rotation_viewed_from");
@@ -57,7 +57,7 @@ class RowSettler {
     }
 
     void settle_amount(std::string_view column) {
-        const std::string text = text_of(value(column));
+        const std::string_view text = text_of(value(column));
         const std::optional<Currency> money = currency(text_of(value("currency")));
         if (text.empty() || !money) return;
         const std::optional<Money> amount = read_amount(text, *money);
@@ -72,11 +72,12 @@ class RowSettler {
     /// A shop may tighten a limit, never loosen it.
     void settle_limit() {
         const auto* number = std::get_if<double>(&value("value"));
-        const std::string id = text_of(value("limit"));
+        const std::string id(text_of(value("limit")));
         Limits limits;
         if (number == nullptr || !limits.has(id)) return;
         const Limit own = limits.row(id);
-        if (limits.tighten(id, *number, text_of(value("set_by"))) != Limits::Tightening::looser) return;
+        if (limits.tighten(id, *number, std::string(text_of(value("set_by")))) != Limits::Tightening::looser)
+            return;
         complain("value",
                  fmt::format("{} {:.12g} {}", own.stricter == Stricter::lower ? "at most" : "at least",
                              own.value, own.unit),
@@ -119,22 +120,35 @@ Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view co
     return problem;
 }
 
-Cell ReadCells::read(const TableFile& file, std::size_t column, const CsvRow& row) {
+const Cell& ReadCells::read(const TableFile& file, std::size_t column, const CsvRow& row) {
+    static const Cell unknown;
     const Feed& feed = file.feeds[column];
-    if (!feed.present) return {};
-    const std::string raw = feed.source.from.empty() ? std::string() : row.cells[feed.cell];
-    known_.resize(file.feeds.size());
-    auto& known = known_[column];
-    if (const auto found = known.find(raw); found != known.end()) return found->second;
+    if (!feed.present) return unknown;
+    static const std::string nothing;
+    const std::string& raw = feed.source.from.empty() ? nothing : row.cells[feed.cell];
+    columns_.resize(file.feeds.size());
+    Known& known = columns_[column];
+    if (known.open) {
+        if (const auto found = known.cells.find(raw); found != known.cells.end()) {
+            ++known.found;
+            return found->second;
+        }
+    }
     const std::string text = cleaned(translated(feed.source, raw));
     Cell cell = says_nothing(text) ? Cell{} : file.table->columns[column].read(text);
-    if (known.size() >= most_known) known.clear();
-    if (raw.size() <= longest_known) known.emplace(raw, cell);
-    return cell;
+    if (known.open && known.cells.size() >= most_known) {
+        known.open = known.found >= most_known;  // else nearly every row says something new
+        known.found = 0;
+        known.cells.clear();
+    }
+    if (known.open && raw.size() <= longest_known)
+        return known.cells.emplace(raw, std::move(cell)).first->second;
+    known.last = std::move(cell);
+    return known.last;
 }
 
-std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCells& cells,
-                                std::vector<Problem>& problems) {
+void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std::vector<Stored>& values,
+                 std::vector<Problem>& problems) {
     const std::size_t wanted = file.csv.header().cells.size();
     if (row.cells.size() < wanted || has_more_cells(file, row)) {
         problems.push_back({{file.path.string(), row.line, 0},
@@ -142,25 +156,26 @@ std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCe
                             joined(row.cells, "|").substr(0, 200),
                             fmt::format("{} cells, as in the header, not {}", wanted, row.cells.size()),
                             "look for a missing or an extra delimiter, or an unquoted one inside a cell"});
-        return {};
+        return;
     }
-    std::vector<Stored> values(file.table->columns.size());
+    values.resize(file.table->columns.size());
     for (std::size_t i = 0; i < values.size(); ++i) {
         const Column& column = file.table->columns[i];
-        Cell cell = cells.read(file, i, row);
+        const Cell& cell = cells.read(file, i, row);
         if (!cell.is_read()) {
             problems.push_back(problem_at(file, row, column.name, cell.expected, cell.todo));
         } else if (!cell.is_unknown()) {
-            values[i] = std::move(cell.value);
+            values[i] = cell.value;
         } else if (column.when_empty.data() != nullptr) {
             values[i] = std::string(column.when_empty);
-        } else if (column.need == Need::required) {
+        } else {
+            values[i] = std::monostate();
+            if (column.need != Need::required) continue;
             problems.push_back(
                 problem_at(file, row, column.name, "a value: this column is required", "fill the cell"));
         }
     }
     if (problems.empty()) RowSettler(file, row, values, problems).settle();
-    return values;
 }
 
 }  // namespace endbell

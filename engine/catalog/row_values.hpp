@@ -9,21 +9,29 @@
 
 namespace endbell {
 
-/// Cells of one file that were read before: most columns say few different things. Bounded.
+/// Cells of one file that were read before: most columns say few different things. Bounded, and given up for
+/// a column whose rows all differ.
 class ReadCells {
   public:
-    Cell read(const TableFile& file, std::size_t column, const CsvRow& row);
+    /// Good until the next cell is read.
+    const Cell& read(const TableFile& file, std::size_t column, const CsvRow& row);
 
   private:
     static constexpr std::size_t most_known = 500;  // of a column
     static constexpr std::size_t longest_known = 64;
-    std::vector<std::unordered_map<std::string, Cell>> known_;
+    struct Known {
+        std::unordered_map<std::string, Cell> cells;
+        Cell last;              // one that is not kept
+        std::size_t found = 0;  // since `cells` was last emptied
+        bool open = true;
+    };
+    std::vector<Known> columns_;
 };
 
-/// The values in the order of the table's columns. Problems are added for every cell that cannot be read; the
-/// values mean nothing then.
-std::vector<Stored> read_values(const TableFile& file, const CsvRow& row, ReadCells& cells,
-                                std::vector<Problem>& problems);
+/// Sets the values, in the order of the table's columns. Problems are added for every cell that cannot be
+/// read; the values mean nothing then.
+void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std::vector<Stored>& values,
+                 std::vector<Problem>& problems);
 
 /// The text that stands for a column in a row, before reading: "" when the file lacks it.
 std::string_view cell_text(const TableFile& file, const CsvRow& row, std::string_view column);

@@ -1,0 +1,69 @@
+#include "engine/catalog/read_ahead.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr std::size_t rows_a_batch = 250;
+constexpr std::size_t bytes_a_batch = 256 * 1024;
+
+}  // namespace
+
+ReadAhead::ReadAhead(TableFile& file) : file_(file), reader_([this] { read(); }) {}
+
+ReadAhead::~ReadAhead() {
+    {
+        const std::lock_guard lock(mutex_);
+        stopped_ = true;
+    }
+    moved_.notify_all();
+    reader_.join();
+}
+
+ReadAhead::Batch& ReadAhead::next() {
+    std::unique_lock lock(mutex_);
+    ++taken_;  // the one before is given back
+    moved_.notify_all();
+    moved_.wait(lock, [this] { return filled_ >= taken_ || failure_; });
+    if (filled_ < taken_) std::rethrow_exception(failure_);
+    return ring_[(taken_ - 1) % ring_.size()];
+}
+
+void ReadAhead::read() {
+    try {
+        for (bool at_end = false; !at_end;) {
+            Batch& batch = ring_[filled_ % ring_.size()];
+            {
+                std::unique_lock lock(mutex_);
+                // One batch is in the caller's hands.
+                moved_.wait(lock, [this] { return stopped_ || filled_ + 1 < taken_ + ring_.size(); });
+                if (stopped_) return;
+            }
+            fill(batch);
+            at_end = batch.count == 0;
+            const std::lock_guard lock(mutex_);
+            ++filled_;
+            moved_.notify_all();
+        }
+    } catch (...) {
+        const std::lock_guard lock(mutex_);
+        failure_ = std::current_exception();
+        moved_.notify_all();
+    }
+}
+
+void ReadAhead::fill(Batch& batch) {
+    batch.rows.resize(rows_a_batch);
+    batch.count = 0;
+    const std::uint64_t began = file_.csv.bytes_read();
+    while (batch.count < rows_a_batch && file_.csv.bytes_read() - began < bytes_a_batch) {
+        ReadRow& read = batch.rows[batch.count];
+        if (!file_.csv.next(read.row)) break;
+        read.problems.clear();
+        if (read.row.damage.empty()) read_values(file_, read.row, cells_, read.values, read.problems);
+        ++batch.count;
+    }
+    batch.bytes_read = file_.csv.bytes_read();
+}
+
+}  // namespace endbell
