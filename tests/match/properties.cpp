@@ -7,6 +7,7 @@
 #include "engine/match/match.hpp"
 #include "engine/match/relax.hpp"
 #include "tests/match/pairs.hpp"
+#include "tests/match/shelf.hpp"
 
 namespace endbell::match_tests {
 

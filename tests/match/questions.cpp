@@ -104,7 +104,9 @@ struct Game {
     std::vector<std::string> unknown;
 
     Question question() const { return Question{job, diagnosis, catalog.limit_rows}; }
-    bool decided() const { return ask_state(question(), match(question(), catalog), catalog) != AskState::ask; }
+    bool decided() const {
+        return ask_state(question(), match(question(), catalog), catalog) != AskState::ask;
+    }
     void tell(const std::string& key) {
         for (const auto& [name, how] : tellable()) {
             if (name == key) how(job, truth);

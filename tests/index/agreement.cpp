@@ -1,0 +1,262 @@
+// The rules are the truth: asked part by part they say what the index says, on generated catalogs and jobs.
+#include <unistd.h>
+
+#include <filesystem>
+#include <sstream>
+
+#include "engine/index/build.hpp"
+#include "engine/index/part_index.hpp"
+#include "engine/match/job_fields.hpp"
+#include "engine/match/part_fields.hpp"
+#include "tests/match/pairs.hpp"
+#include "tests/match/shelf.hpp"
+
+namespace endbell::index_tests {
+
+namespace {
+
+namespace fs = std::filesystem;
+using namespace match_tests;
+
+Question ask(const World& w) {
+    return Question{w.job, w.diagnosis, w.limits};
+}
+
+/// A folder that goes with its test.
+struct Home {
+    fs::path folder = fs::temp_directory_path() / ("endbell-index-" + std::to_string(::getpid()));
+    Home() { fs::create_directories(folder); }
+    ~Home() { fs::remove_all(folder); }
+};
+
+/// A plain catalog and the same behind an index.
+struct Both : Catalog {
+    PlainCatalog plain;
+    std::unique_ptr<PartIndex> index;
+
+    void build(const fs::path& folder) {
+        build_index(plain, folder / "index", "a");
+        index = PartIndex::open(folder / "index", "a");
+        BOOST_REQUIRE(index != nullptr);
+        Prices::write(plain, index->ids(), folder / "prices", "b");
+        BOOST_REQUIRE(index->open_prices(folder / "prices", "b"));
+    }
+    void each_part(const std::function<void(const Part&)>& visit) const override { plain.each_part(visit); }
+    std::optional<Part> part(std::string_view id) const override { return plain.part(id); }
+    std::vector<Offer> offers(std::string_view id) const override { return plain.offers(id); }
+    std::vector<CrossReference> references(std::string_view number) const override {
+        return plain.references(number);
+    }
+    std::optional<LabourTask> labour(std::string_view task) const override { return plain.labour(task); }
+    const Limits& limits() const override { return plain.limits(); }
+    std::string stamp() const override { return plain.stamp(); }
+    const Sieve* sieve() const override { return index.get(); }
+};
+
+std::string text(const MatchReport& r) {
+    std::ostringstream out;
+    out << r.parts_asked << ' ' << r.fitting << ' ' << r.changing << ' ' << r.open << '\n';
+    for (const auto* list : {&r.shown, &r.not_shown}) {
+        for (const Standing& s : *list)
+            out << s.part_id << ' ' << word(s.verdict) << ' ' << s.least_price.value_or(-1) << '\n';
+        out << "--\n";
+    }
+    for (const Candidate& c : r.near_misses) {
+        out << "near " << c.part.id;
+        for (const Finding& f : c.findings) out << ' ' << f.reason;
+        out << '\n';
+    }
+    for (const Tally& t : r.tallies)
+        out << t.rule << ' ' << t.reason << ' ' << t.parts << ' ' << t.parts_only << ' ' << t.would_fit
+            << '\n';
+    for (const auto& [key, parts] : r.open_fields) out << key << ' ' << parts << '\n';
+    return out.str();
+}
+
+/// Motors and modules of every kind; prices, several, none, and equal ones.
+PlainCatalog catalog_of(Dice& dice, int parts) {
+    PlainCatalog catalog;
+    for (int i = 0; i < parts; ++i) {
+        World w = base_pair(dice);
+        for (std::size_t n = dice.below(4); n > 0; --n) spoil_part(w, dice);
+        w.part.id = "p" + std::to_string(1000 + i);
+        for (std::size_t n = dice.below(3); n > 0; --n) {
+            Offer offer;
+            offer.part_id = w.part.id;
+            offer.seller = "S" + std::to_string(n);
+            offer.price = Money(static_cast<std::int64_t>(1000 * dice.below(40)), Currency{});
+            catalog.offer_list.push_back(offer);
+        }
+        catalog.parts_list.push_back(w.part);
+    }
+    return catalog;
+}
+
+std::string saying(const Finding& f) {
+    std::string all(word(f.verdict));
+    if (f.verdict == Verdict::does_not_fit) all += " " + std::string(f.reason);
+    if (f.verdict == Verdict::not_shown) {
+        for (const std::string& key : f.asks) all += " " + key;
+    }
+    return all;
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_CASE(index_and_rules_give_the_same_report) {
+    const Home home;
+    Dice dice(31);
+    int verdicts[4] = {};
+    for (int round = 0; round < 12; ++round) {
+        Both both;
+        both.plain = catalog_of(dice, 150 + 40 * round);
+        both.build(home.folder);
+        for (int j = 0; j < 60; ++j) {
+            World w = base_pair(dice);
+            for (std::size_t n = dice.below(5); n > 0; --n) spoil_job(w, dice);
+            const Keep keep{1 + dice.below(200), 1 + dice.below(50), 10};
+            const MatchReport with = match(ask(w), both, keep);
+            BOOST_TEST_CONTEXT("round " << round << " job " << j) {
+                BOOST_TEST(text(with) == text(match(ask(w), both.plain, keep)));
+            }
+            verdicts[0] += with.fitting;
+            verdicts[1] += with.changing;
+            verdicts[2] += with.open;
+            verdicts[3] += static_cast<int>(with.tallies.size());
+        }
+    }
+    for (const int seen : verdicts) BOOST_TEST(seen > 0);
+}
+
+// What is left out of a class may not matter to its rule.
+BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_part_than_it_names) {
+    Dice dice(32);
+    for (int i = 0; i < 20'000; ++i) {
+        const World w = pair(dice);
+        if (said(w.job.unit.assembly_number)) continue;  // specified inducers are asked whole
+        for (const Rule& rule : rules()) {
+            std::vector<int> fields{part_field("parts.kind")};
+            for (const std::string_view column : rule.part_columns) fields.push_back(part_field(column));
+            const std::string whole = saying(rule.check(ask(w), w.part));
+            const std::string kept = saying(rule.check(ask(w), with_only(fields, w.part)));
+            if (whole != kept) BOOST_TEST_CONTEXT(rule.id << ' ' << i) {
+                    BOOST_TEST(whole == kept);
+                }
+        }
+    }
+}
+
+// What is remembered for one job is said of another only where both are alike to the rule.
+BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_job_than_it_names) {
+    Dice dice(33);
+    std::int64_t alike = 0;
+    for (int i = 0; i < 20'000; ++i) {
+        const World one = pair(dice);
+        World other = one;
+        for (std::size_t n = 1 + dice.below(4); n > 0; --n) spoil_job(other, dice);
+        other.part = one.part;
+        for (const Rule& rule : rules()) {
+            std::string a, b;
+            for (const int f : job_fields_of(rule)) {
+                job_fields()[static_cast<std::size_t>(f)].take(ask(one), a);
+                job_fields()[static_cast<std::size_t>(f)].take(ask(other), b);
+            }
+            if (a != b) continue;
+            const bool specified = said(one.job.unit.assembly_number) || said(other.job.unit.assembly_number);
+            if (specified) continue;
+            ++alike;
+            const std::string here = saying(rule.check(ask(one), one.part));
+            const std::string there = saying(rule.check(ask(other), other.part));
+            if (here != there) BOOST_TEST_CONTEXT(rule.id << ' ' << i) {
+                    BOOST_TEST(here == there);
+                }
+        }
+    }
+    BOOST_TEST(alike > 100'000);
+}
+
+BOOST_AUTO_TEST_CASE(a_rule_that_does_not_decide_lets_every_part_pass) {
+    Dice dice(34);
+    for (int i = 0; i < 20'000; ++i) {
+        const World w = pair(dice);
+        for (const Rule& rule : rules()) {
+            if (rule.decides && !rule.decides(w.job))
+                BOOST_TEST(word(rule.check(ask(w), w.part).verdict) == "fits");
+        }
+    }
+}
+
+// A draft inducer that the job names is judged by its own row, not by its class.
+BOOST_AUTO_TEST_CASE(specified_inducers_are_set_apart) {
+    const Home home;
+    Dice dice(35);
+    Both both;
+    both.plain = catalog_of(dice, 200);
+    for (std::size_t i = 0; i < both.plain.parts_list.size(); i += 5) {
+        Part& part = both.plain.parts_list[i];
+        if (part.motor) part.motor->assembly = i % 2 == 0 ? "AS 7-1" : "AS-72";
+    }
+    both.build(home.folder);
+    int specified = 0;
+    for (int j = 0; j < 60; ++j) {
+        World w = base_pair(dice);
+        spoil_job(w, dice);
+        w.job.unit.load = known(Load::draft_inducer);
+        w.job.unit.assembly_number = known(std::string("AS-71"));
+        const MatchReport with = match(ask(w), both);
+        BOOST_TEST(text(with) == text(match(ask(w), both.plain)));
+        specified += with.fitting + with.changing + with.open;
+    }
+    BOOST_TEST(specified > 0);
+}
+
+BOOST_AUTO_TEST_CASE(living_counts_all_that_nothing_ends) {
+    const Home home;
+    Dice dice(36);
+    Both both;
+    both.plain = catalog_of(dice, 400);
+    both.build(home.folder);
+    for (int j = 0; j < 40; ++j) {
+        World w = base_pair(dice);
+        w.job.unit.assembly_number = {};
+        const MatchReport report = match(ask(w), both.plain, Keep{1000, 1000});
+        const PartIndex::Living lives = both.index->living(ask(w), 5);
+        BOOST_TEST(lives.count == report.fitting + report.changing + report.open);
+        BOOST_TEST(lives.cheapest.size() == std::min<std::size_t>(5, static_cast<std::size_t>(lives.count)));
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_side_file_of_another_state_or_cut_short_is_none) {
+    const Home home;
+    Dice dice(37);
+    Both both;
+    both.plain = catalog_of(dice, 50);
+    both.build(home.folder);
+    const fs::path file = home.folder / "index";
+    BOOST_TEST(PartIndex::open(file, "b") == nullptr);
+    BOOST_TEST(PartIndex::open(home.folder / "none", "a") == nullptr);
+    BOOST_TEST(!both.index->open_prices(home.folder / "prices", "c"));
+    fs::resize_file(file, fs::file_size(file) - 8);
+    BOOST_TEST(PartIndex::open(file, "a") == nullptr);
+    fs::resize_file(file, 10);
+    BOOST_TEST(PartIndex::open(file, "a") == nullptr);
+}
+
+// Prices move every night, and the parts stay where they are.
+BOOST_AUTO_TEST_CASE(new_prices_need_no_new_index) {
+    const Home home;
+    Dice dice(38);
+    Both both;
+    both.plain = catalog_of(dice, 300);
+    both.build(home.folder);
+    for (Offer& offer : both.plain.offer_list)
+        offer.price = Money(static_cast<std::int64_t>(100 * dice.below(900)), Currency{});
+    Prices::write(both.plain, both.index->ids(), home.folder / "prices", "new");
+    BOOST_REQUIRE(both.index->open_prices(home.folder / "prices", "new"));
+    for (int j = 0; j < 30; ++j) {
+        const World w = base_pair(dice);
+        BOOST_TEST(text(match(ask(w), both, Keep{7, 7})) == text(match(ask(w), both.plain, Keep{7, 7})));
+    }
+}
+
+}  // namespace endbell::index_tests
