@@ -1,5 +1,7 @@
 #include "cli/session.hpp"
 
+#include <filesystem>
+
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
@@ -17,7 +19,8 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
                                "a job file, --plate, or --set",
                                "try: endbell match --plate \"1/2 hp 208-230 1075 CCWLE 1/2x5\""});
     }
-    FailedUnit job = typed.job.empty() ? FailedUnit{} : read_job_file(typed.job);
+    const bool begun = !typed.answer || std::filesystem::exists(typed.job);  // a dialogue may begin a job
+    FailedUnit job = typed.job.empty() || !begun ? FailedUnit{} : read_job_file(typed.job);
     if (!typed.plate.empty()) {
         for (const std::string& unread : add_plate(job, typed.plate)) words_not_understood.push_back(unread);
     }
@@ -37,12 +40,12 @@ std::vector<OpenField> open_fields(const FailedUnit& job) {
 
 std::unique_ptr<StoredCatalog> open_catalog(const Arguments& typed) {
     if (typed.catalog.empty()) {
-        throw BadUsage(
-            Problem{{},
-                    "--catalog",
-                    "",
-                    "the catalog file",
-                    "name it with --catalog or ENDBELL_CATALOG; make one with endbell catalog import"});
+        throw BadUsage(Problem{{},
+                               "--catalog",
+                               "",
+                               "the catalog file",
+                               "name it with --catalog, ENDBELL_CATALOG or the configuration file; make one "
+                               "with endbell catalog import"});
     }
     return std::make_unique<StoredCatalog>(typed.catalog);
 }

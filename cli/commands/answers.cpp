@@ -29,7 +29,7 @@ int run_match(const Arguments& typed) {
     const Session session = open_session(typed);
     const Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
-        print(json_selection("match", selection, typed.top));
+        print(json_selection("match", selection, session.open, typed.top));
     } else {
         print(match_document(session.job, selection, session.open, typed.top), typed);
     }
@@ -59,7 +59,7 @@ int run_diagnose(const Arguments& typed) {
     const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
     const std::string stamp = stamp_of(session.job, *session.catalog);
     if (typed.json) {
-        print(json_diagnosis("diagnose", diagnosis, exit_of(diagnosis), stamp));
+        print(json_diagnosis("diagnose", diagnosis, session.open, exit_of(diagnosis), stamp));
     } else {
         print(diagnosis_document(diagnosis, session.open, stamp), typed);
     }
@@ -72,7 +72,7 @@ int run_wire(const Arguments& typed) {
     const Option* option = chosen_option(typed, session, selection);
     if (option == nullptr) {
         if (typed.json)
-            print(json_selection("wire", selection, 0));
+            print(json_selection("wire", selection, session.open, 0));
         else
             print(ask_document(selection, session.open), typed);
         return exit_of(selection);
@@ -91,7 +91,7 @@ int run_compare(const Arguments& typed) {
     const Session session = open_session(typed);
     const Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
-        print(json_selection("compare", selection, 0));
+        print(json_selection("compare", selection, session.open, 0));
     } else {
         print(cost_document(selection), typed);
     }
@@ -106,7 +106,7 @@ int run_sheet(const Arguments& typed) {
     const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
     if (!typed.html.empty()) write_whole({{typed.html, render_html(sheet), "--html"}});
     if (typed.json) {
-        print(option == nullptr ? json_selection("sheet", selection, 0)
+        print(option == nullptr ? json_selection("sheet", selection, session.open, 0)
                                 : json_option("sheet", selection, *option, exit_of(selection)));
     } else if (typed.html.empty()) {
         print(sheet, typed);

@@ -70,7 +70,10 @@ std::string text_of(const std::string& path) {
 
 class Dialogue {
   public:
-    explicit Dialogue(const Arguments& typed) : typed_(typed), scripted_(isatty(STDIN_FILENO) == 0) {
+    explicit Dialogue(const Arguments& typed)
+        : typed_(typed),
+          scripted_(isatty(STDIN_FILENO) == 0),
+          new_(!typed.job.empty() && !std::filesystem::exists(typed.job)) {
         if (typed.job.empty() || !typed.plate.empty() || !typed.set.empty()) {
             throw BadUsage(Problem{{},
                                    "--answer",
@@ -78,19 +81,9 @@ class Dialogue {
                                    "a job file, and no --plate or --set",
                                    "the answers go into the file: endbell ask JOB --answer"});
         }
-        made_ = !std::filesystem::exists(typed.job);
     }
-    /// A file that nothing was written to is not left behind.
-    ~Dialogue() {
-        std::error_code none;
-        if (made_ && std::filesystem::is_empty(typed_.job, none)) std::filesystem::remove(typed_.job, none);
-    }
-    Dialogue(const Dialogue&) = delete;
-    Dialogue& operator=(const Dialogue&) = delete;
 
     int run() {
-        open_catalog(typed_);  // its complaint comes before any file is made
-        if (made_) write_whole({{typed_.job, "", "JOB"}});
         written_ = text_of(typed_.job);
         say("Each answer is written into " + visible(typed_.job) +
             " at once. ? explains; skip, back and quit are no answers.\n\n");
@@ -199,14 +192,18 @@ class Dialogue {
     }
 
     void write(const std::string& text) {
-        write_whole({{typed_.job, text, "JOB"}});
+        std::error_code none;
+        if (text.empty() && new_)
+            std::filesystem::remove(typed_.job, none);  // as it was
+        else
+            write_whole({{typed_.job, text, "JOB"}});
         written_ = text;
     }
 
     int stop() {
         say("Stopped. What was answered is in " + visible(typed_.job) + "; this is still open:\n\n");
         if (typed_.json)
-            print(json_selection("ask", now_->selection, 0));
+            print(json_selection("ask", now_->selection, now_->session.open, 0));
         else
             print(ask_document(now_->selection, now_->session.open), typed_);
         return static_cast<int>(now_->selection.outcome);
@@ -217,7 +214,7 @@ class Dialogue {
         if (found.outcome == Outcome::undecided)
             say("No question is left that was not answered or skipped.\n\n");
         if (typed_.json)
-            print(json_selection("ask", found, typed_.top));
+            print(json_selection("ask", found, now_->session.open, typed_.top));
         else
             print(match_document(now_->session.job, found, now_->session.open, typed_.top), typed_);
         return static_cast<int>(found.outcome);
@@ -235,7 +232,7 @@ class Dialogue {
 
     const Arguments& typed_;
     const bool scripted_;
-    bool made_ = false;
+    const bool new_;  // the first answer makes the job file
     int number_ = 1;
     std::string written_;
     std::vector<Step> steps_;
@@ -249,7 +246,7 @@ int run_ask(const Arguments& typed) {
     const Session session = open_session(typed);
     const Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
-        print(json_selection("ask", selection, 0));
+        print(json_selection("ask", selection, session.open, 0));
     } else {
         print(ask_document(selection, session.open), typed);
     }

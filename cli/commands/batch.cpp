@@ -15,6 +15,7 @@
 #include "engine/cost/orders.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/job/job.hpp"
+#include "engine/job/shop_policy.hpp"
 #include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
@@ -109,14 +110,21 @@ void fill(ResultRow& row, const Selection& s) {
     if (cost != nullptr && cost->today) row.second_today = cost->today->amount();
 }
 
+/// What every row is answered from.
+struct Shelf {
+    const Catalog& catalog;  // under the shop's limits
+    std::optional<ShopPolicy> shop;
+};
+
 ResultRow answer(const std::vector<std::string>& header, const CsvRow& csv, const std::string& file,
-                 const Catalog& catalog) {
+                 const Shelf& shelf) {
     ResultRow row;
     row.job = file + ":" + std::to_string(csv.line);
     try {
-        const FailedUnit job = job_of(header, csv, file, row.tag);
+        FailedUnit job = job_of(header, csv, file, row.tag);
         if (job.unit.name) row.job = *job.unit.name;
-        fill(row, select(job, catalog, policy_of(job)));
+        if (shelf.shop) add_shop(job, *shelf.shop);
+        fill(row, select(job, shelf.catalog, policy_of(job)));
     } catch (const BadData& wrong) {
         row.outcome = "bad data";
         row.exit_code = bad_data;
@@ -193,14 +201,14 @@ std::string orders_beside(const std::string& results) {
 
 /// Ctrl-C ends it between two jobs, and writes nothing.
 std::vector<ResultRow> heeded_answers(const std::vector<std::string>& header, CsvFile& csv,
-                                      const Arguments& typed, const Catalog& catalog) {
+                                      const Arguments& typed, const Shelf& shelf) {
     const Heed heed;
     ProgressLine line;
     std::vector<ResultRow> rows;
     for (CsvRow row; csv.next(row);) {
         heed.look("the batch after " + std::to_string(rows.size()) + " jobs; nothing was written to " +
                   typed.results);
-        rows.push_back(answer(header, row, typed.job, catalog));
+        rows.push_back(answer(header, row, typed.job, shelf));
         const std::uint64_t percent = 100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size());
         line.show(std::to_string(percent) + " %  " + std::to_string(rows.size()) + " jobs");
     }
@@ -209,10 +217,25 @@ std::vector<ResultRow> heeded_answers(const std::vector<std::string>& header, Cs
     return rows;
 }
 
+/// Results are never written over the jobs.
+void keep_apart(const std::string& jobs, const std::vector<std::string>& written) {
+    for (const std::string& file : written) {
+        std::error_code none;
+        if (!std::filesystem::equivalent(jobs, file, none)) continue;
+        throw BadUsage(
+            Problem{{}, "--out", file, "another file than the jobs", "name a file for the results"});
+    }
+}
+
 }  // namespace
 
 int run_batch(const Arguments& typed) {
-    const std::unique_ptr<Catalog> catalog = open_catalog(typed);
+    const std::string orders = orders_beside(typed.results);
+    keep_apart(typed.job, {typed.results, orders});
+    const std::unique_ptr<StoredCatalog> stored = open_catalog(typed);
+    const TightenedCatalog catalog(*stored, limits_in_force(typed, stored.get()));
+    Shelf shelf{catalog, std::nullopt};
+    if (!typed.shop.empty()) shelf.shop = read_shop_policy_file(typed.shop);
     CsvFile csv{typed.job};
     std::vector<std::string> header;
     for (const std::string& name : csv.header().cells) {
@@ -227,10 +250,9 @@ int run_batch(const Arguments& typed) {
                               "GROUP.FIELD, plate or tag",
                               near.empty() ? "see the keys of a job file" : "did you mean " + near + "?"});
     }
-    const std::vector<ResultRow> rows = heeded_answers(header, csv, typed, *catalog);
+    const std::vector<ResultRow> rows = heeded_answers(header, csv, typed, shelf);
     std::vector<Purchase> purchases;
     for (const ResultRow& r : rows) purchases.insert(purchases.end(), r.purchases.begin(), r.purchases.end());
-    const std::string orders = orders_beside(typed.results);
     write_whole(
         {{typed.results, results_csv(rows), "--out"}, {orders, orders_csv(order_list(purchases)), "--out"}});
     const bool any_failed =

@@ -12,6 +12,7 @@
 #include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/job/job.hpp"
 #include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
@@ -174,6 +175,8 @@ int run_catalog_restore(const Arguments& typed) {
 }
 
 int run_catalog_check(const Arguments& typed) {
+    FailedUnit day;  // reads the date as a job would, and complains alike
+    if (!typed.as_of.empty()) set_field(day, "shop.as_of=" + typed.as_of);
     const QualityReport r = check_catalog(typed.database, QualityOptions{typed.as_of, 20});
     Document d{"Quality of " + typed.database,
                {},

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <cstdio>
 #include <numeric>
+#include <optional>
 
 namespace endbell {
 
@@ -22,33 +23,33 @@ bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
 
-struct CodePoint {
-    int value = -1;  // -1: no UTF-8
+/// The first character of UTF-8 text: how many bytes it takes, and its code; none where the byte starts none.
+struct Letter {
     std::size_t bytes = 1;
+    std::optional<std::uint32_t> code;
 };
-
-/// REQUIRES: text is not empty. Overlong forms and surrogates are no UTF-8.
-CodePoint code_point(std::string_view text) {
-    const auto byte = [&](std::size_t i) { return static_cast<int>(static_cast<unsigned char>(text[i])); };
-    const int lead = byte(0);
-    if (lead < 0x80) return {lead, 1};
-    const std::size_t length = lead >= 0xf0 ? 4 : lead >= 0xe0 ? 3 : 2;
-    if (lead < 0xc2 || lead > 0xf4 || text.size() < length) return {};
-    int value = lead & (0xff >> (length + 1));
-    for (std::size_t i = 1; i < length; ++i) {
-        if ((byte(i) & 0xc0) != 0x80) return {};
-        value = value << 6 | (byte(i) & 0x3f);
+Letter letter_at(std::string_view text) {
+    const auto byte = [text](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+    const unsigned char first = byte(0);
+    if (first < 0x80) return {1, first};
+    const std::size_t bytes = first >= 0xf0 ? 4 : first >= 0xe0 ? 3 : 2;
+    if (first < 0xc2 || first > 0xf4 || text.size() < bytes) return {};
+    std::uint32_t code = first & (0xffU >> (bytes + 1));
+    for (std::size_t i = 1; i < bytes; ++i) {
+        if ((byte(i) & 0xc0U) != 0x80) return {};
+        code = code << 6U | (byte(i) & 0x3fU);
     }
-    const bool overlong = (length == 3 && value < 0x800) || (length == 4 && value < 0x10000);
-    const bool surrogate = value >= 0xd800 && value < 0xe000;
-    if (overlong || surrogate || value > 0x10ffff) return {};
-    return {value, length};
+    const bool overlong = (bytes == 3 && code < 0x800) || (bytes == 4 && code < 0x10000);
+    if (overlong || code > 0x10ffff) return {};
+    return {bytes, code};
 }
 
-/// The controls C0, DEL and C1; the line and paragraph separators; the marks that turn the direction of text.
-bool drives_a_terminal(int c) {
-    return c < 0x20 || (c >= 0x7f && c < 0xa0) || c == 0x61c || c == 0x200e || c == 0x200f ||
-           (c >= 0x2028 && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069);
+/// Drives a terminal, turns the order of its neighbours, or cannot be seen.
+bool is_hidden(std::uint32_t code) {
+    const auto within = [code](std::uint32_t low, std::uint32_t high) { return code >= low && code <= high; };
+    return code < 0x20 || within(0x7f, 0x9f) || code == 0x61c || within(0x200b, 0x200f) ||
+           within(0x2028, 0x202e) || within(0x2060, 0x206f) || within(0xd800, 0xdfff) || code == 0xfeff ||
+           within(0xe0000, 0xe007f);
 }
 
 }  // namespace
@@ -98,22 +99,31 @@ std::string number_key(std::string_view part_number) {
 
 std::string visible(std::string_view text) {
     std::string out;
-    while (!text.empty()) {
-        const CodePoint first = code_point(text);
-        const std::string_view bytes = text.substr(0, first.bytes);
-        text.remove_prefix(first.bytes);
-        if (first.value >= 0 && !drives_a_terminal(first.value)) {
-            out += bytes;
-            continue;
+    for (std::size_t i = 0; i < text.size();) {
+        const Letter letter = letter_at(text.substr(i));
+        if (!letter.code || is_hidden(*letter.code)) {
+            for (std::size_t k = 0; k < letter.bytes; ++k) {
+                char escaped[8];
+                std::snprintf(escaped, sizeof escaped, "\\x%02x", static_cast<unsigned char>(text[i + k]));
+                out += escaped;
+            }
+        } else {
+            out += text.substr(i, letter.bytes);
         }
-        for (const char byte : bytes) {
-            char escaped[8];
-            std::snprintf(escaped, sizeof escaped, "\\x%02x",
-                          static_cast<unsigned>(static_cast<unsigned char>(byte)));
-            out += escaped;
-        }
+        i += letter.bytes;
     }
     return out;
+}
+
+std::string shortened(std::string_view text, std::size_t most) {
+    std::size_t letters = 0, kept = 0;
+    for (std::size_t i = 0; i < text.size(); i += letter_at(text.substr(i)).bytes) {
+        if (letters == most) kept = i;
+        ++letters;
+    }
+    if (letters <= most) return std::string(text);
+    return std::string(text.substr(0, kept)) + "\xe2\x80\xa6 [" + std::to_string(letters - most) +
+           " more characters]";
 }
 
 int edit_distance(std::string_view a, std::string_view b) {

@@ -22,9 +22,17 @@ std::string written(const Json& document) {
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
+Json open_field(const OpenField& field) {
+    return {{"key", field.job_key},
+            {"raw", field.raw},
+            {"question", field.question},
+            {"readings", field.readings}};
+}
+
 }  // namespace
 
-std::string json_selection(std::string_view command, const Selection& s, int top) {
+std::string json_selection(std::string_view command, const Selection& s, const std::vector<OpenField>& open,
+                           int top) {
     Json out = envelope(command, s.stamp);
     out["outcome"] = word(s.outcome);
     out["exit_code"] = static_cast<int>(s.outcome);
@@ -60,21 +68,24 @@ std::string json_selection(std::string_view command, const Selection& s, int top
     out["questions"] = list(s.questions, [](const std::string& key) {
         return Json{{"key", key}, {"question", question_for(key)}};
     });
+    out["open"] = list(open, open_field);
     out["ledger"] = json::ledger(s.ledger);
     return written(out);
 }
 
 std::string json_candidate(std::string_view command, const Candidate& c, const std::string& stamp) {
     Json out = envelope(command, stamp);
+    out["exit_code"] = 0;
     out["candidate"] = json::candidate(c);
     return written(out);
 }
 
-std::string json_diagnosis(std::string_view command, const Diagnosis& d, int exit_code,
-                           const std::string& stamp) {
+std::string json_diagnosis(std::string_view command, const Diagnosis& d, const std::vector<OpenField>& open,
+                           int exit_code, const std::string& stamp) {
     Json out = envelope(command, stamp);
     out["exit_code"] = exit_code;
     out["diagnosis"] = json::diagnosis(d);
+    out["open"] = list(open, open_field);
     return written(out);
 }
 
@@ -117,6 +128,7 @@ std::string json_document(std::string_view command, const Document& document, in
 
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule) {
     Json out = envelope(command, "");
+    out["exit_code"] = 0;
     out["rules"] = Json::array();
     for (const Rule& r : rules()) {
         if (!only_rule.empty() && r.id != only_rule) continue;

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "engine/base/problem.hpp"
-#include "engine/explain/document.hpp"
+#include "engine/explain/compose.hpp"
 #include "engine/select/select.hpp"
 
 namespace endbell {
@@ -14,10 +14,12 @@ namespace endbell {
 inline constexpr int json_format = 1;
 
 /// `top` limits the options written; the counts are of all.
-std::string json_selection(std::string_view command, const Selection& selection, int top);
+/// `open`: what the job says and can be read in more than one way.
+std::string json_selection(std::string_view command, const Selection& selection,
+                           const std::vector<OpenField>& open, int top);
 std::string json_candidate(std::string_view command, const Candidate& candidate, const std::string& stamp);
-std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis, int exit_code,
-                           const std::string& stamp);
+std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis,
+                           const std::vector<OpenField>& open, int exit_code, const std::string& stamp);
 std::string json_option(std::string_view command, const Selection& selection, const Option& option,
                         int exit_code);
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule);

@@ -160,6 +160,8 @@ def puts_up_with_people():
     count.check("a new job that nobody answered leaves no file", code == 11 and not os.path.exists(path), err)
     code, out, err = shop.run(*PARTS, "ask", path, "--answer", stdin="outdoor fan\nquit\n")
     count.check("the first answer makes it", code == 11 and read(path) == '[unit]\nload = "outdoor fan"\n', out)
+    code, out, err = shop.run(*PARTS, "ask", shop.path("newer.toml"), "--answer", stdin="outdoor fan\nback\nquit\n")
+    count.check("back takes it away again", code == 11 and "Asked again" in out and not os.path.exists(shop.path("newer.toml")), out)
     path = shop.write("empty.toml", "")
     shop.run(*PARTS, "ask", path, "--answer", stdin="quit\n")
     count.check("an empty file that was there stays", os.path.exists(path))

@@ -3,9 +3,11 @@
 
 usage: tests/cli/configuration.py BUILD_DIR      last line: "N passed, N failed"
 """
+import csv
 import os
 import shutil
 import sys
+import tomllib
 
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 from workshop import JOBS, Count, Workshop  # noqa: E402
@@ -97,6 +99,20 @@ code, out, err = shop.run("--json", "rules", env={"ENDBELL_CONFIG": conf})
 count.check("the file names the shop's file", code == 0 and '"value": 0.62' in out, err)
 code, out, err = shop.run("--json", "rules", "--shop", "north.toml", env={"ENDBELL_CONFIG": conf})
 count.check("a flag names another", code == 0 and '"value": 0.61' in out and '"value": 0.62' not in out, err)
+
+shop.write("never.toml", '[shop]\nexclude_makers = ["Quillby", "Brindlewick"]\n')
+with open(JOB, encoding="utf-8") as job:
+    facts = [f"{group}.{name}" for group, fields in tomllib.loads(job.read()).items() for name in fields if group != "shop"]
+    said = tomllib.loads(open(JOB, encoding="utf-8").read())
+    cells = ["; ".join(v) if isinstance(v, list) else v for v in (said[f.split(".")[0]][f.split(".")[1]] for f in facts)]
+with open(shop.path("jobs.csv"), "w", newline="", encoding="utf-8") as jobs:
+    csv.writer(jobs).writerows([facts, cells])
+picks = []
+for words in ((), ("--shop", "never.toml")):
+    code, out, err = shop.run("--catalog", flag, "batch", "jobs.csv", "--out", "results.csv", *words)
+    with open(shop.path("results.csv"), newline="", encoding="utf-8") as results:
+        picks.append(next(csv.DictReader(results))["part_id"])
+count.check("a batch is under the shop's file too", picks[0] and picks[0] != picks[1], picks)
 
 # What is wrong with it is said, with its place.
 WRONG = [

@@ -59,7 +59,7 @@ kind = { value = "motor" }
 
 
 def subcommands(help_text):
-    section = help_text.partition("Subcommands:\n")[2]
+    section = help_text.partition("Subcommands:\n")[2].partition("\n\n")[0]
     return re.findall(r"^  (\w+)", section, re.M)
 
 

@@ -69,7 +69,7 @@ def sweep(name, words, prepare, whole):
         if code == said:
             count.check(f"{name}, try {i}: says that it was stopped, and nothing on stdout", "stopped" in err and not out, err + out)
     count.check(f"{name}: some were stopped, some were done", min(seen.values()) > 0, seen)
-    count.check(f"{name}: it stops at once", slowest < 1.5, slowest)
+    count.check(f"{name}: it stops at once", slowest < 3, slowest)
     print(name, seen, f"{long:.2f} s alone, at most {slowest:.2f} s to stop")
 
 
@@ -97,7 +97,7 @@ sweep("import", IMPORT, fresh_catalog, lambda stopped: digest(shop.path("shop.db
 # -- a batch over older results
 
 with open(shop.path("jobs.csv"), "w", newline="", encoding="utf-8") as file:
-    csv.writer(file).writerows([["tag", "plate"]] + [[f"t{i}", "1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc"] for i in range(150)])
+    csv.writer(file).writerows([["tag", "plate"]] + [[f"t{i}", "1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc"] for i in range(60)])
 OLD = "what was there before\n"
 
 
@@ -109,7 +109,7 @@ def old_results():
 def results_whole(stopped):
     with open(shop.path("results.csv"), encoding="utf-8") as results, open(shop.path("results.orders.csv"), encoding="utf-8") as orders:
         texts = results.read(), orders.read()
-    fresh = texts[0].count("\n") == 151 and texts[1].startswith("seller,")
+    fresh = texts[0].count("\n") == 61 and texts[1].startswith("seller,")
     return fresh or (stopped and texts == (OLD, OLD))
 
 

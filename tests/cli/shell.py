@@ -62,8 +62,14 @@ def near_words():
     for words in (("match", JOB, "one", "too"), ("why", JOB, "zzzzzzzzzz"), ("xyzzy",), ("--frobnicate-it-all", "match", JOB)):
         code, out, err = shop.run(*PARTS, *words)
         count.check(f"nothing near: {' '.join(words[-2:])} gets no guess", code in (64, 65) and "did you mean" not in err and err and not out, err)
+    code, out, err = shop.run(*PARTS, "batch", "row.csv", "--out", "./row.csv")
+    with open(shop.path("row.csv"), encoding="utf-8") as file:
+        count.check("results are never written over the jobs", code == 64 and "--out" in err and file.read() == "plate.mount\nstudz\n", err)
     code, out, err = shop.run(*PARTS, "why", JOB, "b0502303r")
     count.check("case and dashes of a part number do not matter", code == 0 and "B-050-230-3R" in out, err)
+    for words in (("match", JOB), ("catalog", "check", "parts.db")):
+        code, out, err = shop.run(*PARTS, *words, "--as-of", "2026-02-30")
+        count.check(f"a day that is none is refused: {words[0]}", code == 65 and "2026-02-30" in err and "YYYY-MM-DD" in err and not out, err)
     code, out, err = shop.run("match", "--top", "many")
     count.check("a number that is none is named", code == 64 and "whole number from 1 to 1000" in err and "many" in err, err)
 
