@@ -116,7 +116,9 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
         if (option.candidate.part.id == part.id) return &option;
     }
     const KitShelf shelf(*session.catalog, session.policy);
-    selection.options.push_back(carry(session.job, selection.diagnosis, part, shelf, *session.catalog));
+    const Question question{session.job, selection.diagnosis, session.catalog->limits()};
+    selection.options.push_back(
+        carry(session.job, candidate(question, *session.catalog, part.id), shelf, *session.catalog));
     return &selection.options.back();
 }
 

@@ -167,6 +167,38 @@ void StoredCatalog::each_part(const std::function<void(const Part&)>& visit) con
     });
 }
 
+void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit) const {
+    guarded(state_->file, [&] {
+        SQLite::Statement parts(state_->db,
+                                select_all(table("parts"),
+                                           "WHERE kind = 'accessory' AND part_id IN (SELECT part_id FROM "
+                                           "accessories) ORDER BY part_id"));
+        while (parts.executeStep()) {
+            Part part = read_part(parts);
+            state_->part_rows.fill(part);
+            visit(part);
+        }
+    });
+}
+
+void StoredCatalog::each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const {
+    guarded(state_->file, [&] {
+        SQLite::Statement rows(state_->db, select_all(table("offers"), "ORDER BY part_id"));
+        std::vector<Offer> of_one;
+        const auto tell = [&] {
+            const auto price = least_price(of_one);
+            if (price) visit(of_one.front().part_id, *price);
+            of_one.clear();
+        };
+        while (rows.executeStep()) {
+            Offer offer = read_offer(rows);
+            if (!of_one.empty() && of_one.front().part_id != offer.part_id) tell();
+            of_one.push_back(std::move(offer));
+        }
+        tell();
+    });
+}
+
 std::optional<Part> StoredCatalog::part(std::string_view id) const {
     return guarded(state_->file, [&]() -> std::optional<Part> {
         state_->parts.reset();
@@ -220,6 +252,18 @@ int StoredCatalog::generation() const {
 }
 std::string StoredCatalog::digest() const {
     return state_->stamp.digest;
+}
+std::string StoredCatalog::digest_of(const std::vector<std::string>& tables) const {
+    return guarded(state_->file, [&] {
+        std::string all;
+        SQLite::Statement row(state_->db, "SELECT digest FROM table_digests WHERE table_name = ?");
+        for (const std::string& name : tables) {
+            row.bind(1, name);
+            all += name + "=" + (row.executeStep() ? row.getColumn(0).getString() : "") + ";";
+            row.reset();
+        }
+        return fingerprint(all);
+    });
 }
 std::string StoredCatalog::stamp() const {
     return fmt::format("generation {}, digest {}", generation(), digest());

@@ -48,6 +48,8 @@ class StoredCatalog : public Catalog {
     /// One pass over each table; part rows come from parallel readers, so a million parts are no million
     /// look-ups.
     void each_part(const std::function<void(const Part&)>& visit) const override;
+    void each_accessory(const std::function<void(const Part&)>& visit) const override;
+    void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const override;
     std::optional<Part> part(std::string_view id) const override;
     std::vector<Offer> offers(std::string_view part_id) const override;
     std::vector<CrossReference> references(std::string_view old_number) const override;
@@ -67,6 +69,8 @@ class StoredCatalog : public Catalog {
 
     int generation() const;
     std::string digest() const;
+    /// A fingerprint of the rows of some tables.
+    std::string digest_of(const std::vector<std::string>& tables) const;
 
   private:
     struct State;

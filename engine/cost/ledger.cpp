@@ -101,17 +101,7 @@ class Pricer {
 
     void add_candidate(const PricedCandidate& candidate) {
         const Part& part = candidate.candidate.part;
-        CostOption option;
-        option.way = way_of(job_, candidate.candidate);
-        option.part_id = part.id;
-        Bill bill(job_, catalog_, policy_);
-        bill.add_part("part", part.id, candidate.offer);
-        bill.add_kit(candidate.kit);
-        if (!candidate.kit.complete()) bill.lacks("kit " + part.id);
-        bill.add_labour(swap_task(job_, option.way));
-        option.lead_days = lead_days(candidate);
-        bill.add_visit(option.lead_days);
-        bill.close(option);
+        CostOption option = price_today(job_, candidate, catalog_, policy_);
         option.loses = losses(job_, part);
         option.warranty_months = part.motor    ? part.motor->warranty_months
                                  : part.module ? part.module->warranty_months
@@ -123,12 +113,6 @@ class Pricer {
         set_life(option, life.middle(), life.source);
         option.energy_lines = energy_lines(job_, candidate.air);
         ledger_.options.push_back(std::move(option));
-    }
-
-    std::optional<int> lead_days(const PricedCandidate& candidate) const {
-        const std::optional<int> own = candidate.offer ? lead_of(*candidate.offer, policy_) : std::nullopt;
-        if (!own || !candidate.kit.lead_known) return std::nullopt;
-        return std::max(*own, candidate.kit.longest_lead_days);
     }
 
     void add_equipment() {
@@ -233,6 +217,43 @@ class Pricer {
 };
 
 }  // namespace
+
+CostOption price_today(const FailedUnit& job, const PricedCandidate& candidate, const Catalog& catalog,
+                       const Policy& policy) {
+    const std::string& id = candidate.candidate.part.id;
+    CostOption option;
+    option.way = way_of(job, candidate.candidate);
+    option.part_id = id;
+    Bill bill(job, catalog, policy);
+    bill.add_part("part", id, candidate.offer);
+    bill.add_kit(candidate.kit);
+    if (!candidate.kit.complete()) bill.lacks("kit " + id);
+    bill.add_labour(swap_task(job, option.way));
+    const std::optional<int> own = candidate.offer ? lead_of(*candidate.offer, policy) : std::nullopt;
+    if (own && candidate.kit.lead_known) option.lead_days = std::max(*own, candidate.kit.longest_lead_days);
+    bill.add_visit(option.lead_days);
+    bill.close(option);
+    return option;
+}
+
+CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
+                       const Policy& policy) {
+    std::optional<LabourTask> lightest;
+    for (const char* task : {"motor swap", "module swap", "retrofit swap"}) {
+        const auto hours = catalog.labour(task);
+        if (hours && (!lightest || hours->thousandth_hours < lightest->thousandth_hours)) lightest = hours;
+    }
+    Offer offer;
+    offer.price = price;
+    offer.as_of = policy.as_of;
+    CostOption option;
+    Bill bill(job, catalog, policy);
+    bill.add_part("part", "", offer);
+    bill.add_labour(lightest ? lightest->id : "motor swap");
+    bill.add_visit(0);
+    bill.close(option);
+    return option;
+}
 
 Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,
                      const std::vector<PricedCandidate>& candidates, const Catalog& catalog,

@@ -111,6 +111,15 @@ struct PricedCandidate {
     AirPlan air;
 };
 
+/// Today's bill of one candidate: way, lines, totals and lead time; nothing of later years.
+CostOption price_today(const FailedUnit& job, const PricedCandidate& candidate, const Catalog& catalog,
+                       const Policy& policy);
+
+/// What a part of this price comes to today at the least: the part alone, at hand, with the lightest swap. No
+/// candidate whose least_price() is this or more comes to less, in `today` or in `so_far`.
+CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
+                       const Policy& policy);
+
 /// A way that leaves a killer, or the fault itself, as it is loses "cause stays", and its cost a year carries
 /// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
 /// comparison and is never the cheapest.

@@ -57,8 +57,7 @@ void add_named_picks(Document& to, const Selection& s) {
 }
 
 void add_not_shown(Document& to, const MatchReport& report) {
-    int count = 0;
-    for (const Candidate& c : report.candidates) count += c.verdict == Verdict::not_shown ? 1 : 0;
+    const int count = report.open;
     if (count == 0) return;
     to.add(Paragraph{std::to_string(count) + (count == 1 ? " part is" : " parts are") +
                      " not shown to fit: a field of the job or of the part is unknown. Unknown is neither a "

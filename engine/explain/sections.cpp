@@ -79,6 +79,14 @@ std::string outcome_sentence(const Selection& selection) {
                       [](const Option& o) { return o.standing <= Verdict::fits_with_changes; });
     switch (selection.outcome) {
         case Outcome::something_fits:
+            if (const int passing = selection.report.fitting + selection.report.changing;
+                selection.carried < passing) {
+                return counted(passing, "part", "parts") + " of " + std::to_string(asked) +
+                       " pass every rule. The " + std::to_string(selection.carried) +
+                       " that can cost least were carried through wiring, kit and price; none of the rest "
+                       "can come to "
+                       "less than the best of them.";
+            }
             return counted(static_cast<int>(shown_count), "part", "parts") + " of " + std::to_string(asked) +
                    " can take its place. Every rule was asked of each.";
         case Outcome::nothing_fits:

@@ -11,8 +11,6 @@ namespace endbell {
 
 namespace {
 
-// Enough living candidates to rank questions by; more are thinned evenly.
-constexpr std::size_t sample_size = 300;
 // A finding closed without settling its part is progress of this weight: a part with five open questions is
 // not settled by any single answer, yet the answers are needed.
 constexpr double progress = 0.2;
@@ -33,28 +31,27 @@ Verdict at_best(const Candidate& c) {
 }
 
 Verdict best_shown(const MatchReport& report) {
-    Verdict best = Verdict::does_not_fit;
-    for (const Candidate& c : report.candidates) {
-        if (c.verdict != Verdict::not_shown) best = std::min(best, c.verdict);
-    }
-    return best;
+    return report.fitting > 0    ? Verdict::fits
+           : report.changing > 0 ? Verdict::fits_with_changes
+                                 : Verdict::does_not_fit;
 }
 
-/// Open candidates that could end better than the best one shown, or as the first one shown at all.
-std::vector<const Candidate*> worth_asking(const MatchReport& report) {
+/// Open candidates that could end better than the best one shown, or as the first one shown at all. The report
+/// names the cheapest few hundred: enough to rank questions by.
+std::vector<Candidate> worth_asking(const Question& q, const MatchReport& report, const Catalog& catalog) {
     const Verdict shown = best_shown(report);
-    std::vector<const Candidate*> open;
-    for (const Candidate& c : report.candidates) {
-        if (c.verdict == Verdict::not_shown && at_best(c) < shown) open.push_back(&c);
+    std::vector<Candidate> open;
+    for (const Standing& standing : report.not_shown) {
+        Candidate c = candidate(q, catalog, standing.part_id);
+        if (at_best(c) < shown) open.push_back(std::move(c));
     }
     return open;
 }
 
-std::vector<const Candidate*> thinned(const std::vector<const Candidate*>& all) {
-    if (all.size() <= sample_size) return all;
-    std::vector<const Candidate*> some;
-    for (std::size_t i = 0; i < sample_size; ++i) some.push_back(all[i * all.size() / sample_size]);
-    return some;
+std::vector<const Candidate*> each_of(const std::vector<Candidate>& all) {
+    std::vector<const Candidate*> pointers;
+    for (const Candidate& c : all) pointers.push_back(&c);
+    return pointers;
 }
 
 Keys open_keys(const std::vector<const Candidate*>& candidates) {
@@ -176,18 +173,18 @@ bool covered(const std::string& key, const Keys& listed, const std::vector<const
 
 }  // namespace
 
-AskState ask_state(const MatchReport& report) {
-    if (report.candidates.empty()) return AskState::none_left;
-    const auto open = std::count_if(report.candidates.begin(), report.candidates.end(),
-                                    [](const Candidate& c) { return c.verdict == Verdict::not_shown; });
-    if (open == 0) return report.candidates.size() == 1 ? AskState::one_left : AskState::only_price;
-    const auto worth = worth_asking(report);
+AskState ask_state(const Question& q, const MatchReport& report, const Catalog& catalog) {
+    const int shown = report.fitting + report.changing;
+    if (shown + report.open == 0) return AskState::none_left;
+    if (report.open == 0) return shown == 1 ? AskState::one_left : AskState::only_price;
+    const std::vector<Candidate> worth = worth_asking(q, report, catalog);
     if (worth.empty()) return AskState::cannot_change;
-    return open_keys(worth).empty() ? AskState::no_answer : AskState::ask;
+    return open_keys(each_of(worth)).empty() ? AskState::no_answer : AskState::ask;
 }
 
-std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& report) {
-    const auto candidates = thinned(worth_asking(report));
+std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& report, const Catalog& catalog) {
+    const std::vector<Candidate> worth = worth_asking(q, report, catalog);
+    const std::vector<const Candidate*> candidates = each_of(worth);
     std::vector<AskedReading> weighed;
     for (const std::string& key : open_keys(candidates)) weighed.push_back(weigh(q, key, candidates));
     std::sort(weighed.begin(), weighed.end(), [](const AskedReading& a, const AskedReading& b) {
@@ -207,7 +204,7 @@ std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& repo
 }
 
 std::vector<AskedReading> what_to_ask(const Question& q, const Catalog& catalog) {
-    return what_to_ask(q, match(q, catalog));
+    return what_to_ask(q, match(q, catalog), catalog);
 }
 
 }  // namespace endbell

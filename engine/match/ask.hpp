@@ -37,11 +37,12 @@ enum class AskState {
 };
 
 /// Most telling first. A key that another one of the list would answer as well is left out. Empty when the
-/// state is not `ask`. Living candidates beyond a few hundred are sampled evenly, by id.
-std::vector<AskedReading> what_to_ask(const Question& question, const MatchReport& report);
+/// state is not `ask`. Of many open candidates the cheapest few hundred, which the report names, are looked at.
+std::vector<AskedReading> what_to_ask(const Question& question, const MatchReport& report,
+                                      const Catalog& catalog);
 std::vector<AskedReading> what_to_ask(const Question& question, const Catalog& catalog);
 
-AskState ask_state(const MatchReport& report);
+AskState ask_state(const Question& question, const MatchReport& report, const Catalog& catalog);
 
 /// After this many questions a counter promises a call-back and sends the photo list (common practice).
 inline constexpr int questions_at_most = 5;

@@ -4,14 +4,12 @@
 #include <tuple>
 #include <utility>
 
+#include "engine/base/check.hpp"
 #include "engine/match/answer.hpp"
 
 namespace endbell {
 
 namespace {
-
-// How many of the nearest misses a report keeps.
-constexpr std::size_t near_misses_kept = 10;
 
 int count(const Candidate& c, Verdict verdict) {
     return static_cast<int>(std::count_if(c.findings.begin(), c.findings.end(),
@@ -30,31 +28,80 @@ bool nearer(const Candidate& a, const Candidate& b) {
     return rank(a) < rank(b);
 }
 
-bool is_part_column(std::string_view key) {
-    for (const std::string_view table : {"motors.", "motor_ratings.", "taps.", "modules."}) {
-        if (key.substr(0, table.size()) == table) return true;
+/// What the catalog's cross references claim of this part for the old motor's and the old module's number.
+std::vector<CrossReference> claims_for(const FailedUnit& job, const Catalog& catalog,
+                                       std::string_view part_id) {
+    std::vector<CrossReference> claims;
+    for (const auto& number : {said(job.unit.old_part_number), said(job.unit.old_module_number)}) {
+        if (!number) continue;
+        for (CrossReference& claim : catalog.references(*number)) {
+            if (claim.part_id == part_id) claims.push_back(std::move(claim));
+        }
     }
-    return false;
+    return claims;
 }
+
+/// The worst of what is not open: how the candidate would end if every open question went its way.
+Verdict at_best(const Candidate& c) {
+    Verdict worst = Verdict::fits;
+    for (const Finding& f : c.findings) {
+        if (f.verdict != Verdict::not_shown) worst = std::max(worst, f.verdict);
+    }
+    return worst;
+}
+
+/// Names in the order (verdict, price, id), as many as are to be kept.
+class Names {
+  public:
+    void add(Verdict verdict, Standing standing) { all_.push_back({verdict, std::move(standing)}); }
+
+    std::vector<Standing> first(std::size_t most) {
+        std::sort(all_.begin(), all_.end(), [](const Entry& a, const Entry& b) {
+            const auto rank = [](const Entry& e) {
+                return std::tuple(e.first, !e.second.least_price, e.second.least_price.value_or(0),
+                                  std::string_view(e.second.part_id));
+            };
+            return rank(a) < rank(b);
+        });
+        std::vector<Standing> kept;
+        for (std::size_t i = 0; i < std::min(most, all_.size()); ++i)
+            kept.push_back(std::move(all_[i].second));
+        return kept;
+    }
+
+  private:
+    using Entry = std::pair<Verdict, Standing>;
+    std::vector<Entry> all_;
+};
 
 class Report {
   public:
+    Report(const Catalog& catalog, const Keep& keep) : catalog_(catalog), keep_(keep) {}
+
     void take(Candidate candidate) {
         ++report_.parts_asked;
-        if (candidate.verdict == Verdict::does_not_fit) {
+        const Verdict verdict = candidate.verdict;
+        if (verdict == Verdict::does_not_fit) {
             tally(candidate);
             if (count(candidate, Verdict::does_not_fit) == 1) keep_near_miss(std::move(candidate));
             return;
         }
-        for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
-        report_.candidates.push_back(std::move(candidate));
+        Standing standing{candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id))};
+        if (verdict == Verdict::not_shown) {
+            for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
+            ++report_.open;
+            not_shown_.add(at_best(candidate), std::move(standing));
+        } else {
+            ++(verdict == Verdict::fits ? report_.fitting : report_.changing);
+            shown_.add(verdict, std::move(standing));
+        }
     }
 
-    MatchReport finished() {
-        std::sort(report_.candidates.begin(), report_.candidates.end(),
-                  [](const Candidate& a, const Candidate& b) {
-                      return std::tie(a.verdict, a.part.id) < std::tie(b.verdict, b.part.id);
-                  });
+    MatchReport finished(const Question& question) {
+        for (Candidate& miss : report_.near_misses)
+            miss.claims = claims_for(question.job, catalog_, miss.part.id);
+        report_.shown = shown_.first(keep_.shown);
+        report_.not_shown = not_shown_.first(keep_.not_shown);
         for (auto& [way, counted] : tallies_) {
             std::tie(counted.rule, counted.reason) = way;
             report_.tallies.push_back(counted);
@@ -93,25 +140,25 @@ class Report {
     void keep_near_miss(Candidate candidate) {
         auto& kept = report_.near_misses;
         kept.insert(std::upper_bound(kept.begin(), kept.end(), candidate, nearer), std::move(candidate));
-        if (kept.size() > near_misses_kept) kept.pop_back();
+        if (kept.size() > keep_.near_misses) kept.pop_back();
     }
 
+    const Catalog& catalog_;
+    const Keep& keep_;
     MatchReport report_;
+    Names shown_;
+    Names not_shown_;
     std::map<std::pair<std::string_view, std::string_view>, Tally> tallies_;
 };
 
-/// What the catalog's cross references claim for the old motor's and the old module's number, by part.
-std::map<std::string, std::vector<CrossReference>> claims_for(const FailedUnit& job, const Catalog& catalog) {
-    std::map<std::string, std::vector<CrossReference>> claims;
-    for (const auto& number : {said(job.unit.old_part_number), said(job.unit.old_module_number)}) {
-        if (!number) continue;
-        for (CrossReference& claim : catalog.references(*number))
-            claims[claim.part_id].push_back(std::move(claim));
-    }
-    return claims;
-}
-
 }  // namespace
+
+bool is_part_column(std::string_view key) {
+    for (const std::string_view table : {"motors.", "motor_ratings.", "taps.", "modules."}) {
+        if (key.substr(0, table.size()) == table) return true;
+    }
+    return false;
+}
 
 Candidate examine(const Question& question, const Part& part) {
     Candidate candidate;
@@ -126,16 +173,21 @@ Candidate examine(const Question& question, const Part& part) {
     return candidate;
 }
 
-MatchReport match(const Question& question, const Catalog& catalog) {
-    const auto claims = claims_for(question.job, catalog);
-    Report report;
+Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id) {
+    const std::optional<Part> part = catalog.part(part_id);
+    check(part.has_value(), "names come from this catalog");
+    Candidate found = examine(question, *part);
+    found.claims = claims_for(question.job, catalog, part_id);
+    return found;
+}
+
+MatchReport match(const Question& question, const Catalog& catalog, const Keep& keep) {
+    if (const Sieve* sieve = catalog.sieve()) return sieve->sift(question, catalog, keep);
+    Report report(catalog, keep);
     catalog.each_part([&](const Part& part) {
-        if (part.kind == PartKind::accessory) return;
-        Candidate candidate = examine(question, part);
-        if (const auto found = claims.find(part.id); found != claims.end()) candidate.claims = found->second;
-        report.take(std::move(candidate));
+        if (part.kind != PartKind::accessory) report.take(examine(question, part));
     });
-    return report.finished();
+    return report.finished(question);
 }
 
 }  // namespace endbell

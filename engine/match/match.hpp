@@ -1,7 +1,10 @@
-// Every part against every rule.
+// Every part against every rule: counts of all, names of the cheapest that live, and why the rest fall.
 #pragma once
+#include <cstdint>
 #include <map>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/match/rule.hpp"
@@ -26,17 +29,49 @@ struct Tally {
     int would_fit = 0;   // of those, shown to fit, with or without changes, but for it
 };
 
+/// A part that no rule ends, by name.
+struct Standing {
+    std::string part_id;
+    Verdict verdict = Verdict::fits;
+    std::optional<std::int64_t> least_price;  // cents or the like: see least_price()
+};
+
 struct MatchReport {
-    std::vector<Candidate> candidates;   // fits, fits with changes, not shown: worst verdict last, then id
+    int parts_asked = 0;
+    int fitting = 0;              // parts that fit as they are,
+    int changing = 0;             // fit with changes,
+    int open = 0;                 // or are not shown to fit
+    std::vector<Standing> shown;  // fit, with or without changes: as they are first, then cheapest, then id
+    std::vector<Standing> not_shown;     // those first whose findings that are not open ask for no change
     std::vector<Candidate> near_misses;  // one finding ends each
     std::vector<Tally> tallies;          // most parts first, then rule and reason
-    int parts_asked = 0;
     /// Job fields that keep at least one part from being shown to fit, with how many it concerns.
     std::map<std::string, int> open_fields;
 };
 
-/// Asks every rule of every motor and module of the catalog. No part is dropped at its first failure.
-MatchReport match(const Question& question, const Catalog& catalog);
+/// How many names a report keeps; the counts are of all.
+struct Keep {
+    std::size_t shown = 1000;
+    std::size_t not_shown = 300;
+    std::size_t near_misses = 10;
+};
+
+/// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A catalog
+/// with a sieve answers the same from its index.
+MatchReport match(const Question& question, const Catalog& catalog, const Keep& keep = {});
+
+/// A part of the catalog with its findings and what cross references claim of it for the job's old numbers.
+Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id);
+
+/// Stands for a catalog of any size: asks each rule once of all parts that are alike to it (engine/index).
+class Sieve {
+  public:
+    virtual ~Sieve() = default;
+    virtual MatchReport sift(const Question& question, const Catalog& catalog, const Keep& keep) const = 0;
+};
+
+/// True of what only the catalog can tell ("motors.rotation"), false of a job's key.
+bool is_part_column(std::string_view key);
 
 /// The findings for one part: what `endbell why` prints.
 Candidate examine(const Question& question, const Part& part);

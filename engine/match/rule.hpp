@@ -35,6 +35,9 @@ struct Rule {
     std::vector<std::string_view> sources;   // ids
     std::vector<std::string_view> limits;    // ids of limit rows it reads
     std::vector<std::string_view> job_keys;  // "plate.rotation": what it asks of the job
+    /// What its verdict depends on of the part, beside the kind: columns of part_fields(). Of a draft inducer
+    /// that the job names by its assembly, every rule may look at more.
+    std::vector<std::string_view> part_columns;
     /// Always answers, also for parts of a kind it does not concern (then: fits, reason "not concerned").
     Finding (*check)(const Question&, const Part&);
 };

@@ -1,5 +1,6 @@
 // The catalog as the engine sees it: an interface, so that the store, an index or a test can stand behind it.
 #pragma once
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -11,6 +12,10 @@
 
 namespace endbell {
 
+/// The lowest price less core credit that anybody asks, in whatever currency: no total can be lower. Whole minor
+/// units from 0 to 4,294,967,294; empty when nobody states one.
+std::optional<std::int64_t> least_price(const std::vector<Offer>& offers);
+
 /// A piece of work and its hours, from the shop's own table. Hours in thousandths: no floating point in a
 /// total.
 struct LabourTask {
@@ -19,6 +24,8 @@ struct LabourTask {
     std::string source;
 };
 
+class Sieve;  // engine/match/match.hpp: an index that answers for all parts at once
+
 class Catalog {
   public:
     virtual ~Catalog() = default;
@@ -26,12 +33,14 @@ class Catalog {
     /// Every part, ascending by id. `visit` must not call back into the catalog's writers.
     virtual void each_part(const std::function<void(const Part&)>& visit) const = 0;
     virtual std::optional<Part> part(std::string_view id) const = 0;
-    /// Every accessory, ascending by id. A store may answer it without reading the motors.
+    /// Every accessory that cures something, ascending by id. A store may answer it without reading the motors.
     virtual void each_accessory(const std::function<void(const Part&)>& visit) const {
         each_part([&](const Part& p) {
             if (p.kind == PartKind::accessory) visit(p);
         });
     }
+    /// least_price() of each part that has one, ascending by id. A store may answer it without reading the parts.
+    virtual void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const;
     /// All offers of one part, ascending by (branch, seller).
     virtual std::vector<Offer> offers(std::string_view part_id) const = 0;
     /// Cross references whose old number has the same letters and digits.
@@ -40,6 +49,8 @@ class Catalog {
     virtual const Limits& limits() const = 0;
     /// Names this state of the catalog on every sheet: "generation 3, digest 0123456789abcdef".
     virtual std::string stamp() const = 0;
+    /// Null: every part is asked.
+    virtual const Sieve* sieve() const { return nullptr; }
 };
 
 /// Another catalog with stricter limits: a shop's policy over it. Must not outlive it.
@@ -50,6 +61,9 @@ class TightenedCatalog : public Catalog {
     void each_accessory(const std::function<void(const Part&)>& visit) const override {
         inner_.each_accessory(visit);
     }
+    void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const override {
+        inner_.each_least_price(visit);
+    }
     std::optional<Part> part(std::string_view id) const override { return inner_.part(id); }
     std::vector<Offer> offers(std::string_view part_id) const override { return inner_.offers(part_id); }
     std::vector<CrossReference> references(std::string_view old_number) const override {
@@ -58,6 +72,7 @@ class TightenedCatalog : public Catalog {
     std::optional<LabourTask> labour(std::string_view task) const override { return inner_.labour(task); }
     const Limits& limits() const override { return limits_; }
     std::string stamp() const override { return inner_.stamp(); }
+    const Sieve* sieve() const override { return inner_.sieve(); }
 
   private:
     const Catalog& inner_;

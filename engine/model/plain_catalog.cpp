@@ -5,6 +5,23 @@
 
 namespace endbell {
 
+std::optional<std::int64_t> least_price(const std::vector<Offer>& offers) {
+    std::optional<std::int64_t> least;
+    for (const Offer& offer : offers) {
+        if (!offer.price) continue;
+        const std::int64_t credit = offer.core_credit ? offer.core_credit->minor() : 0;
+        const std::int64_t price = std::clamp<std::int64_t>(offer.price->minor() - credit, 0, 0xFFFFFFFE);
+        if (!least || price < *least) least = price;
+    }
+    return least;
+}
+
+void Catalog::each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const {
+    each_part([&](const Part& part) {
+        if (const auto price = least_price(offers(part.id))) visit(part.id, *price);
+    });
+}
+
 void PlainCatalog::each_part(const std::function<void(const Part&)>& visit) const {
     std::vector<const Part*> order;
     for (const Part& p : parts_list) order.push_back(&p);

@@ -93,10 +93,12 @@ bool barred_by_policy(const Option& option, const Policy& policy, const Catalog&
     return !option.offer && !catalog.offers(option.candidate.part.id).empty();
 }
 
-/// What makes one option better than another, smallest first.
-auto rank_of(const Option& option, const std::optional<Money>& today, const Policy& policy) {
+/// What makes one option better than another, smallest first. Without a total, what is known of it counts.
+auto rank_of(const Option& option, const Policy& policy) {
     const int lead = option.offer ? lead_of(*option.offer, policy).value_or(1'000'000) : 1'000'000;
-    return std::make_tuple(option.standing, !today.has_value(), today ? today->minor() : 0,
+    const bool priced = price_of(option.offer, policy).has_value();
+    const std::optional<Money>& sum = option.today ? option.today : option.so_far;
+    return std::make_tuple(option.standing, !option.today.has_value(), !priced, sum ? sum->minor() : 0,
                            std::max(lead, option.kit.longest_lead_days), option.kit.parts.size(),
                            option.candidate.part.id);
 }
@@ -139,9 +141,7 @@ NamedPicks named_picks(const Selection& s, const Policy& policy) {
 
 Outcome outcome_of(const Selection& s) {
     if (s.diagnosis.replace_nothing()) return Outcome::do_not_replace;
-    const auto open = [](const Candidate& c) { return c.verdict == Verdict::not_shown; };
-    const bool any_open = std::any_of(s.report.candidates.begin(), s.report.candidates.end(), open);
-    if (s.options.empty() && !any_open) return Outcome::nothing_fits;
+    if (s.options.empty() && s.report.open == 0) return Outcome::nothing_fits;
     // Readings were taken and do not show what failed: a part bought now may be the wrong half.
     if (s.diagnosis.fault == Fault::not_shown && !s.diagnosis.nothing_measured) return Outcome::undecided;
     return s.options.empty() || s.options.front().standing > Verdict::fits_with_changes
@@ -149,34 +149,111 @@ Outcome outcome_of(const Selection& s) {
                : Outcome::something_fits;
 }
 
-std::vector<PricedCandidate> priced(const std::vector<Option>& options) {
-    std::vector<PricedCandidate> out;
-    for (const Option& o : options) out.push_back(PricedCandidate{o.candidate, o.kit, o.offer, o.air});
-    return out;
+PricedCandidate priced(const Option& o) {
+    return {o.candidate, o.kit, o.offer, o.air};
 }
 
-/// Sorts the options by what they come to today, then keeps the ledger of the best of them.
-void rank(Selection& s, const FailedUnit& job, const Catalog& catalog, const Policy& policy) {
-    constexpr std::size_t options_priced = 12;  // a ledger that a person can read
-    const Ledger all = price_options(job, s.diagnosis, priced(s.options), catalog, policy);
-    std::map<std::string, std::optional<Money>> today;
-    for (const CostOption& o : all.options) {
-        if (!o.part_id.empty()) today.emplace(o.part_id, o.today);
+/// The parts that pass every rule, carried through the later stages until none that is left can come to less
+/// than what is found. Names come as they are first, then cheapest: see MatchReport::shown.
+class Carrier {
+  public:
+    Carrier(Selection& s, const Question& question, const Catalog& catalog, const Policy& policy,
+            std::size_t wanted)
+        : s_(s),
+          question_(question),
+          catalog_(catalog),
+          policy_(policy),
+          shelf_(catalog, policy),
+          wanted_(wanted) {}
+
+    void run() {
+        std::size_t done = 0;
+        while (carry_from(done)) {
+            done = s_.report.shown.size();
+            s_.report = match(question_, catalog_, Keep{8 * done});
+            if (s_.report.shown.size() == done) break;
+        }
+        std::sort(s_.options.begin(), s_.options.end(), [this](const Option& a, const Option& b) {
+            return rank_of(a, policy_) < rank_of(b, policy_);
+        });
     }
-    const auto total = [&today](const Option& o) {
-        const auto found = today.find(o.candidate.part.id);
-        return found == today.end() ? std::optional<Money>() : found->second;
+
+  private:
+    /// False: the rest need not be looked at.
+    bool carry_from(std::size_t first) {
+        for (std::size_t i = first; i < s_.report.shown.size(); ++i) {
+            const Standing& next = s_.report.shown[i];
+            if (cannot_win(next)) return false;
+            take(carry(question_.job, candidate(question_, catalog_, next.part_id), shelf_, catalog_));
+            ++s_.carried;
+        }
+        return s_.carried < s_.report.fitting + s_.report.changing;
+    }
+
+    void take(Option option) {
+        if (barred_by_policy(option, policy_, catalog_)) {
+            s_.barred.push_back(option.candidate.part.id);
+        } else if (option.standing == Verdict::does_not_fit) {
+            s_.stopped.push_back(std::move(option));
+        } else {
+            const CostOption cost = price_today(question_.job, priced(option), catalog_, policy_);
+            option.today = cost.today;
+            option.so_far = cost.so_far;
+            best_.push_back({option.standing, !option.today, option.today ? *option.today : option.so_far,
+                             price_of(option.offer, policy_).has_value()});
+            std::sort(best_.begin(), best_.end());
+            if (best_.size() > wanted_) best_.pop_back();
+            s_.options.push_back(std::move(option));
+        }
+    }
+
+    /// The part alone, with the lightest work, already ranks behind as many options as are wanted.
+    bool cannot_win(const Standing& next) const {
+        if (best_.size() < wanted_) return false;
+        const Found& last = best_.back();
+        if (next.verdict != last.standing) return next.verdict > last.standing;
+        if (!next.least_price) return last.has_price;
+        const CostOption least =
+            least_today(question_.job, Money(*next.least_price, policy_.currency), catalog_, policy_);
+        if (last.without_total != !least.today) return false;
+        const std::optional<Money>& sum = least.today ? least.today : least.so_far;
+        return last.has_price && sum && last.sum && *sum > *last.sum;
+    }
+
+    /// What the stop rule must know of an option.
+    struct Found {
+        Verdict standing;
+        bool without_total;
+        std::optional<Money> sum;
+        bool has_price;
+        friend bool operator<(const Found& a, const Found& b) {
+            const auto rank = [](const Found& f) {
+                return std::tuple(f.standing, f.without_total, !f.has_price, f.sum ? f.sum->minor() : 0);
+            };
+            return rank(a) < rank(b);
+        }
     };
-    std::sort(s.options.begin(), s.options.end(), [&](const Option& a, const Option& b) {
-        return rank_of(a, total(a), policy) < rank_of(b, total(b), policy);
-    });
-    std::vector<Option> best(s.options.begin(), s.options.begin() + static_cast<std::ptrdiff_t>(std::min(
-                                                                        options_priced, s.options.size())));
-    s.ledger = price_options(job, s.diagnosis, priced(best), catalog, policy);
+
+    Selection& s_;
+    const Question& question_;
+    const Catalog& catalog_;
+    const Policy& policy_;
+    KitShelf shelf_;
+    std::size_t wanted_;
+    std::vector<Found> best_;  // ascending, `wanted_` at most
+};
+
+/// The ledger of the best options: as many as a person can read.
+Ledger ledger_of(const Selection& s, const FailedUnit& job, const Catalog& catalog, const Policy& policy) {
+    constexpr std::size_t options_priced = 12;
+    std::vector<PricedCandidate> best;
+    for (std::size_t i = 0; i < std::min(options_priced, s.options.size()); ++i)
+        best.push_back(priced(s.options[i]));
+    return price_options(job, s.diagnosis, best, catalog, policy);
 }
 
 /// What a person should answer first. Readings that show what failed come before those that show what fits.
-std::vector<std::string> keys_to_ask(const Selection& s, const Question& question) {
+std::vector<std::string> keys_to_ask(const Selection& s, const Question& question, const Catalog& catalog) {
     std::vector<std::string> keys;
     const auto add = [&keys](const std::string& key) {
         if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
@@ -184,7 +261,7 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Question& questio
     if (!s.diagnosis.nothing_measured) {
         for (const MissingReading& m : s.diagnosis.missing) add(m.job_key);
     }
-    for (const AskedReading& asked : what_to_ask(question, s.report)) add(asked.job_key);
+    for (const AskedReading& asked : what_to_ask(question, s.report, catalog)) add(asked.job_key);
     for (const Option& o : s.options) {
         if (o.standing != Verdict::not_shown) continue;
         for (const std::string& key : o.wiring.lacking) add(key);
@@ -199,10 +276,10 @@ std::string stamp_of(const FailedUnit& job, const Catalog& catalog) {
            catalog.stamp() + ", job " + job.digest;
 }
 
-Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part, const KitShelf& shelf,
-             const Catalog& catalog) {
+Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, const Catalog& catalog) {
     Option option;
-    option.candidate = examine(Question{job, diagnosis, catalog.limits()}, part);
+    option.candidate = std::move(judged);
+    const Part& part = option.candidate.part;
     option.offer = best_offer(catalog.offers(part.id), shelf.policy());
     option.air = plan_air(job, part, catalog.limits());
     option.wiring = plan_wiring(job, part, option.air, catalog.limits());
@@ -216,32 +293,20 @@ Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part
     return option;
 }
 
-Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy) {
+Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy, std::size_t wanted) {
     Selection s;
     s.stamp = stamp_of(job, catalog);
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
     s.report = match(question, catalog);
-    const KitShelf shelf(catalog, policy);
-    for (const Candidate& candidate : s.report.candidates) {
-        if (candidate.verdict > Verdict::fits_with_changes) continue;
-        Option option = carry(job, s.diagnosis, candidate.part, shelf, catalog);
-        option.candidate.claims = candidate.claims;
-        if (barred_by_policy(option, policy, catalog)) {
-            s.barred.push_back(candidate.part.id);
-        } else if (option.standing == Verdict::does_not_fit) {
-            s.stopped.push_back(std::move(option));
-        } else {
-            s.options.push_back(std::move(option));
-        }
-    }
-    rank(s, job, catalog, policy);
+    Carrier(s, question, catalog, policy, wanted).run();
+    s.ledger = ledger_of(s, job, catalog, policy);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {
         s.pick = 0;
         s.picks = named_picks(s, policy);
     }
-    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question);
+    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question, catalog);
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
         s.ways_out = relaxations(question, s.report);
     return s;

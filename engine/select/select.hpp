@@ -35,6 +35,8 @@ struct Option {
     KitChoice kit;                             // with the wiring plan's relays
     Verdict standing = Verdict::does_not_fit;  // the candidate's verdict after wiring and kit
     std::optional<Offer> offer;                // the one a shop of this policy would take
+    std::optional<Money> today;                // all of it; absent while something is not known
+    std::optional<Money> so_far;               // what is known of it
 };
 
 /// Indices into Selection::options, among those that fit; empty where none can be told.
@@ -48,6 +50,8 @@ struct Selection {
     Diagnosis diagnosis;
     MatchReport report;
     std::vector<Option> options;  // ranked: standing, installed total, lead time, added parts, id
+    int carried =
+        0;  // of the parts that pass every rule: the rest cannot come to less than the options wanted
     std::optional<int>
         pick;  // index of the option to take; only where something fits and nothing speaks against replacing
     NamedPicks picks;
@@ -65,10 +69,11 @@ inline constexpr std::string_view rule_set = "1";
 
 std::string stamp_of(const FailedUnit& job, const Catalog& catalog);
 
-Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy);
+/// `wanted`: how many of the best options are proven to be the best; more may be there.
+Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy,
+                 std::size_t wanted = 20);
 
-/// One named part carried through every stage, whatever its verdict.
-Option carry(const FailedUnit& job, const Diagnosis& diagnosis, const Part& part, const KitShelf& shelf,
-             const Catalog& catalog);
+/// One candidate carried through every later stage, whatever its verdict.
+Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, const Catalog& catalog);
 
 }  // namespace endbell

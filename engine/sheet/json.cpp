@@ -1,6 +1,8 @@
 // One document an answer; json_stages.cpp turns the stages' values.
 #include "engine/sheet/json.hpp"
 
+#include <algorithm>
+
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
@@ -51,10 +53,14 @@ std::string json_selection(std::string_view command, const Selection& s, const s
     for (std::size_t i = 0; i < s.options.size() && static_cast<int>(i) < top; ++i)
         options.push_back(json::option(s.options[i]));
     out["options"] = options;
-    out["not_shown"] = Json::array();
-    for (const Candidate& c : s.report.candidates) {
-        if (c.verdict == Verdict::not_shown) out["not_shown"].push_back(c.part.id);
-    }
+    std::vector<std::string> not_shown;
+    for (const Standing& standing : s.report.not_shown) not_shown.push_back(standing.part_id);
+    std::sort(not_shown.begin(), not_shown.end());
+    out["not_shown"] = not_shown;
+    out["counts"] = {{"fits", s.report.fitting},
+                     {"fits with changes", s.report.changing},
+                     {"not shown to fit", s.report.open},
+                     {"carried", s.carried}};
     out["near_misses"] = list(s.report.near_misses, json::candidate);
     out["tallies"] = list(s.report.tallies, [](const Tally& t) {
         return Json{{"rule", t.rule}, {"reason", t.reason}, {"parts", t.parts}, {"parts_only", t.parts_only}};

@@ -36,6 +36,7 @@ Rule ambient() {
             {"common-practice", "inducer"},
             {"ambient.short", "ambient.outdoor"},
             {"plate.ambient", "unit.outdoors", "unit.load"},
+            {"motors.ambient_c"},
             judge};
 }
 

@@ -32,6 +32,7 @@ Rule bearing() {
             {"common-practice"},
             {},
             {"plate.bearing", "unit.shaft_points", "unit.outdoors", "unit.load"},
+            {},
             judge};
 }
 

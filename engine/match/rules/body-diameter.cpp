@@ -48,6 +48,7 @@ Rule body_diameter() {
             {"common-practice", "inducer"},
             {"body.band"},
             {"measured.band_diameter", "plate.body_diameter", "plate.mount"},
+            {"motors.body_diameter_in"},
             judge};
 }
 

@@ -21,9 +21,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule body_length() {
-    return {id,           "the body clears the wheel housing or the blade guard",
-            Weight::hard, {"common-practice", "inducer"},
-            {},           {"measured.body_room"},
+    return {id,
+            "the body clears the wheel housing or the blade guard",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {},
+            {"measured.body_room"},
+            {"motors.body_length_in"},
             judge};
 }
 

@@ -43,6 +43,7 @@ Rule bolt_circle() {
             {"common-practice", "inducer"},
             {"bolt_circle.match"},
             {"plate.bolt_circle", "plate.mount"},
+            {"motors.mount", "motors.bolt_circle_in"},
             judge};
 }
 

@@ -37,6 +37,7 @@ Rule capacitor() {
             {"capacitor-practice"},
             {},
             {"plate.capacitor", "plate.family"},
+            {"motors.family", "motors.capacitor_uf", "motors.capacitor_v"},
             judge};
 }
 

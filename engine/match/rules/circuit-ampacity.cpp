@@ -36,6 +36,7 @@ Rule circuit_ampacity() {
             {"nec-440.33"},
             {"current.circuit", "current.plate_rounding"},
             {"equipment.minimum_circuit_ampacity", "equipment.compressor_amps"},
+            {"motor_ratings.amps"},
             judge};
 }
 

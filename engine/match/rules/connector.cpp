@@ -34,6 +34,7 @@ Rule connector() {
             {"common-practice", "inducer"},
             {},
             {"plate.connector", "plate.family"},
+            {"motors.family", "motors.connector"},
             judge};
 }
 

@@ -52,7 +52,9 @@ Rule control_power() {
             Weight::curable,
             {"va-budget", "tap-current", "retrofit-wiring"},
             {"tap.current", "tap.volts", "transformer.plan"},
-            {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal"},
+            {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal",
+             "plate.family", "controls.source"},
+            {"motors.signal"},
             judge};
 }
 

@@ -23,9 +23,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule double_shaft() {
-    return {id,           "the motor drives as many wheels as the old one; an unused end is cut or guarded",
-            Weight::hard, {"common-practice", "inducer"},
-            {},           {"plate.double_shaft"},
+    return {id,
+            "the motor drives as many wheels as the old one; an unused end is cut or guarded",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {},
+            {"plate.double_shaft"},
+            {"motors.double_shaft", "motors.shaft_cuttable"},
             judge};
 }
 

@@ -28,9 +28,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule enclosure() {
-    return {id,           "a motor outdoors is enclosed",
-            Weight::hard, {"common-practice", "inducer"},
-            {},           {"unit.outdoors", "unit.load", "plate.enclosure"},
+    return {id,
+            "a motor outdoors is enclosed",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {},
+            {"unit.outdoors", "unit.load", "plate.enclosure"},
+            {"motors.enclosure"},
             judge};
 }
 

@@ -56,11 +56,14 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule family() {
-    return {
-        id,           "the motor makes its torque as the old one did, or its own sheet lists the retrofit",
-        Weight::hard, {"common-practice", "two-piece", "inducer", "retrofit-wiring"},
-        {},           {"plate.family", "unit.load"},
-        judge};
+    return {id,
+            "the motor makes its torque as the old one did, or its own sheet lists the retrofit",
+            Weight::hard,
+            {"common-practice", "two-piece", "inducer", "retrofit-wiring"},
+            {},
+            {"plate.family", "unit.load"},
+            {"motors.family", "motors.retrofit_for"},
+            judge};
 }
 
 }  // namespace endbell::rule

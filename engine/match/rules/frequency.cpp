@@ -50,6 +50,7 @@ Rule frequency() {
             {"mg1-12.44", "physics"},
             {"voltage.frequency", "voltage.combined"},
             {"plate.frequency", "measured.line_volts"},
+            {"motors.family electronic", "motors.frequency_hz", "motor_ratings.volts"},
             judge};
 }
 

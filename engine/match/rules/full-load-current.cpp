@@ -36,6 +36,7 @@ Rule full_load_current() {
             {"nec-430.6"},
             {"current.over_plate"},
             {"equipment.fan_amps", "plate.current"},
+            {"motor_ratings.amps"},
             judge};
 }
 

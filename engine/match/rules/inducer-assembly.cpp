@@ -23,9 +23,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule inducer_assembly() {
-    return {id,           "a draft inducer is the assembly that the equipment specifies",
-            Weight::hard, {"inducer"},
-            {},           {"unit.load", "unit.assembly_number"},
+    return {id,
+            "a draft inducer is the assembly that the equipment specifies",
+            Weight::hard,
+            {"inducer"},
+            {},
+            {"unit.load", "unit.assembly_number"},
+            {"motors.assembly"},
             judge};
 }
 

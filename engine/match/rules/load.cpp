@@ -25,9 +25,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule load() {
-    return {id,           "the motor is made for what it has to turn",
-            Weight::hard, {"common-practice"},
-            {},           {"unit.load"},
+    return {id,
+            "the motor is made for what it has to turn",
+            Weight::hard,
+            {"common-practice"},
+            {},
+            {"unit.load"},
+            {"motors.loads"},
             judge};
 }
 

@@ -35,9 +35,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule mount() {
-    return {id,           "the motor is held as the old one was, or a band or adapter holds it",
-            Weight::hard, {"common-practice", "inducer"},
-            {},           {"plate.mount"},
+    return {id,
+            "the motor is held as the old one was, or a band or adapter holds it",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {},
+            {"plate.mount"},
+            {"motors.mount"},
             judge};
 }
 

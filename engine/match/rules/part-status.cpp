@@ -28,6 +28,7 @@ Rule part_status() {
             {"common-practice"},
             {},
             {},
+            {},
             judge};
 }
 

@@ -37,9 +37,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule phase() {
-    return {id,           "the motor takes the phases that the supply has",
-            Weight::hard, {"physics"},
-            {},           {"plate.phase", "plate.family"},
+    return {id,
+            "the motor takes the phases that the supply has",
+            Weight::hard,
+            {"physics"},
+            {},
+            {"plate.phase", "plate.family"},
+            {"motors.family", "motors.phase"},
             judge};
 }
 

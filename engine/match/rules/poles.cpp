@@ -47,9 +47,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule poles() {
-    return {id,           "an induction motor has the old one's pole count, for the same wheel or blade",
-            Weight::hard, {"fan-laws", "mg1-10.32", "inducer"},
-            {},           {"plate.poles", "plate.speed", "plate.frequency", "plate.family"},
+    return {id,
+            "an induction motor has the old one's pole count, for the same wheel or blade",
+            Weight::hard,
+            {"fan-laws", "mg1-10.32", "inducer"},
+            {},
+            {"plate.poles", "plate.speed", "plate.frequency", "plate.family"},
+            {"motors.family electronic", "motors.poles", "motors.frequency_hz", "motor_ratings.speed_rpm"},
             judge};
 }
 

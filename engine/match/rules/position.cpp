@@ -38,9 +38,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule position() {
-    return {id,           "the motor may be mounted with its shaft pointing this way",
-            Weight::hard, {"common-practice", "inducer"},
-            {},           {"unit.shaft_points", "unit.outdoors", "unit.load"},
+    return {id,
+            "the motor may be mounted with its shaft pointing this way",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {},
+            {"unit.shaft_points", "unit.outdoors", "unit.load"},
+            {"motors.positions"},
             judge};
 }
 

@@ -88,6 +88,7 @@ Rule power() {
             {"common-practice", "mg1-10.32", "inducer"},
             {"power.low", "power.step_up"},
             {"plate.power", "plate.speed", "plate.family", "unit.load"},
+            {"motors.family", "motor_ratings.power_hp", "taps.torque_ozft"},
             judge};
 }
 

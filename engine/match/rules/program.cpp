@@ -43,9 +43,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule program() {
-    return {id,           "a programmed motor or module carries the program of this equipment",
-            Weight::hard, {"program"},
-            {},           {"plate.program", "plate.family", "unit.old_part_number"},
+    return {id,
+            "a programmed motor or module carries the program of this equipment",
+            Weight::hard,
+            {"program"},
+            {},
+            {"plate.program", "plate.family", "unit.old_part_number"},
+            {"motors.family", "motors.program"},
             judge};
 }
 

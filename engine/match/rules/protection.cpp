@@ -27,9 +27,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule protection() {
-    return {id,           "the motor is thermally or impedance protected",
-            Weight::hard, {"nec-430.32", "common-practice", "inducer"},
-            {},           {"plate.protection"},
+    return {id,
+            "the motor is thermally or impedance protected",
+            Weight::hard,
+            {"nec-430.32", "common-practice", "inducer"},
+            {},
+            {"plate.protection"},
+            {"motors.family electronic", "motors.protection"},
             judge};
 }
 

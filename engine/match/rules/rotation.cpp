@@ -27,9 +27,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule rotation() {
-    return {id,           "the motor turns the way the old one did, or can be set to",
-            Weight::hard, {"rotation-words", "mg1-2.24", "iec-60034-8", "inducer"},
-            {},           {"plate.rotation"},
+    return {id,
+            "the motor turns the way the old one did, or can be set to",
+            Weight::hard,
+            {"rotation-words", "mg1-2.24", "iec-60034-8", "inducer"},
+            {},
+            {"plate.rotation"},
+            {"motors.rotation"},
             judge};
 }
 

@@ -27,6 +27,7 @@ Rule service_factor() {
             {"common-practice"},
             {},
             {"plate.service_factor"},
+            {},
             judge};
 }
 

@@ -37,6 +37,7 @@ Rule shaft_diameter() {
             {"common-practice", "inducer"},
             {"shaft.bore_clearance"},
             {"measured.bore", "plate.shaft_diameter"},
+            {"motors.shaft_diameter_in"},
             judge};
 }
 

@@ -35,9 +35,13 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule shaft_flat() {
-    return {id,           "the set screw lands on a flat",
-            Weight::hard, {"common-practice", "inducer"},
-            {},           {"plate.shaft_flat", "plate.shaft_length", "measured.shaft_needed"},
+    return {id,
+            "the set screw lands on a flat",
+            Weight::hard,
+            {"common-practice", "inducer"},
+            {},
+            {"plate.shaft_flat", "plate.shaft_length", "measured.shaft_needed"},
+            {"motors.shaft_flat_in", "motors.shaft_length_in"},
             judge};
 }
 

@@ -63,6 +63,7 @@ Rule shaft_length() {
             {"common-practice", "inducer"},
             {"shaft.length_slack"},
             {"measured.shaft_needed", "plate.shaft_length", "measured.shaft_room"},
+            {"motors.shaft_cuttable", "motors.shaft_length_in"},
             judge};
 }
 

@@ -107,6 +107,7 @@ Rule signal_class() {
         {"common-practice", "retrofit-wiring", "program", "inducer"},
         {},
         {"plate.signal", "plate.family", "controls.source", "controls.heat", "controls.run_signal_available"},
+        {"motors.family", "motors.signal", "terminals.function"},
         judge};
 }
 

@@ -46,6 +46,7 @@ Rule speed() {
             {"common-practice", "inducer", "physics"},
             {"speed.match"},
             {"plate.speed", "plate.family"},
+            {"motors.family electronic", "motors.speed_limit_rpm", "motor_ratings.speed_rpm"},
             judge};
 }
 

@@ -88,6 +88,7 @@ Rule supply_voltage() {
             {"mg1-12.44", "c84.1", "common-practice"},
             {"voltage.band", "voltage.guard", "voltage.caution", "voltage.live", "voltage.range_a_208"},
             {"equipment.supply", "measured.line_volts", "plate.volts", "unit.plate_trusted"},
+            {"motor_ratings.volts"},
             judge};
 }
 

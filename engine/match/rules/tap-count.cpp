@@ -37,6 +37,7 @@ Rule tap_count() {
             {"common-practice"},
             {},
             {"plate.speeds"},
+            {"motors.family", "motors.speeds"},
             judge};
 }
 

@@ -43,6 +43,7 @@ Rule tap_rule() {
         {"tap-rule"},
         {},
         {"plate.tap_rule", "plate.family", "controls.source", "controls.terminals", "measured.live_taps"},
+        {"motors.family", "motors.tap_rule"},
         judge};
 }
 

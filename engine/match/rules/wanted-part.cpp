@@ -64,6 +64,7 @@ Rule wanted_part() {
             {"two-piece"},
             {},
             {"plate.family", "measured.windings", "measured.winding_to_shell", "measured.spins_free"},
+            {},
             judge};
 }
 

@@ -1,0 +1,267 @@
+#include "engine/index/build.hpp"
+
+#include <algorithm>
+#include <limits>
+#include <map>
+#include <numeric>
+#include <tuple>
+#include <unordered_map>
+#include <vector>
+
+#include "engine/base/check.hpp"
+#include "engine/base/text.hpp"
+#include "engine/index/columns.hpp"
+#include "engine/index/prices.hpp"
+#include "engine/match/part_fields.hpp"
+#include "engine/match/rule.hpp"
+
+namespace endbell {
+
+namespace {
+
+using Number = std::uint32_t;
+
+/// Texts numbered as they come; `ranks` gives their places in order.
+class Numbered {
+  public:
+    Number number_of(const std::string& text) {
+        const auto [entry, fresh] = numbers_.try_emplace(text, static_cast<Number>(numbers_.size()));
+        (void)fresh;
+        return entry->second;
+    }
+    std::vector<std::string> in_order() const {
+        std::vector<std::string> all;
+        for (const auto& entry : numbers_) all.push_back(entry.first);
+        std::sort(all.begin(), all.end());
+        return all;
+    }
+    std::vector<Number> ranks() const {
+        const std::vector<std::string> all = in_order();
+        std::vector<Number> ranks(all.size());
+        for (Number rank = 0; rank < all.size(); ++rank) ranks[numbers_.at(all[rank])] = rank;
+        return ranks;
+    }
+
+  private:
+    std::unordered_map<std::string, Number> numbers_;
+};
+
+/// The classes of one column as they come: tuples of field numbers.
+class Classes {
+  public:
+    void take(const std::vector<int>& fields, const std::vector<Number>& numbers) {
+        key_.clear();
+        for (const int f : fields)
+            key_.push_back(static_cast<char32_t>(numbers[static_cast<std::size_t>(f)]));
+        const auto [entry, fresh] = classes_.try_emplace(key_, static_cast<Number>(tuples_.size()));
+        if (fresh) tuples_.push_back(key_);
+        of_part_.push_back(entry->second);
+    }
+
+    /// Renumbers in the order of values: `ranks` are the fields' own.
+    void put_in_order(const std::vector<int>& fields, const std::vector<std::vector<Number>>& ranks) {
+        for (std::u32string& tuple : tuples_) {
+            for (std::size_t f = 0; f < fields.size(); ++f)
+                tuple[f] = static_cast<char32_t>(ranks[static_cast<std::size_t>(fields[f])][tuple[f]]);
+        }
+        std::vector<Number> order(tuples_.size());
+        std::iota(order.begin(), order.end(), Number{0});
+        std::sort(order.begin(), order.end(), [&](Number a, Number b) { return tuples_[a] < tuples_[b]; });
+        std::vector<Number> places(order.size());
+        for (Number place = 0; place < order.size(); ++place) places[order[place]] = place;
+        std::vector<std::u32string> sorted(tuples_.size());
+        for (Number c = 0; c < places.size(); ++c) sorted[places[c]] = std::move(tuples_[c]);
+        tuples_ = std::move(sorted);
+        for (Number& c : of_part_) c = places[c];
+    }
+
+    const std::vector<std::u32string>& tuples() const { return tuples_; }
+    const std::vector<Number>& of_part() const { return of_part_; }
+
+  private:
+    struct Hash {
+        std::size_t operator()(const std::u32string& key) const {
+            std::uint64_t h = 1469598103934665603ull;  // FNV-1a, a public hash
+            for (const char32_t c : key) h = (h ^ c) * 1099511628211ull;
+            return h;
+        }
+    };
+    std::u32string key_;
+    std::unordered_map<std::u32string, Number, Hash> classes_;
+    std::vector<std::u32string> tuples_;
+    std::vector<Number> of_part_;  // by the order in which parts came
+};
+
+class Builder {
+  public:
+    explicit Builder(const Catalog& catalog)
+        : catalog_(catalog), words_(part_fields().size()), columns_(rule_columns().fields.size()) {}
+
+    void write(const std::filesystem::path& path, std::string_view stamp) {
+        read_parts();
+        put_in_order();
+        SideFileWriter file(path, stamp, Section::section_count);
+        file.section(std::vector<Number>{static_cast<Number>(ids_.size())});
+        write_words(file);
+        write_classes(file);
+        write_ids(file);
+        write_assemblies(file);
+        write_sorted(file);
+        write_sets(file);
+        file.finish();
+    }
+
+  private:
+    void read_parts() {
+        std::vector<Number> numbers(part_fields().size());
+        catalog_.each_part([&](const Part& part) {
+            if (part.kind == PartKind::accessory) return;
+            for (std::size_t f = 0; f < numbers.size(); ++f)
+                numbers[f] = words_[f].number_of(part_fields()[f].take(part));
+            for (std::size_t c = 0; c < columns_.size(); ++c)
+                columns_[c].take(rule_columns().fields[c], numbers);
+            if (part.motor && part.motor->assembly)
+                assemblies_[number_key(*part.motor->assembly)].push_back(static_cast<Number>(ids_.size()));
+            ids_.push_back(part.id);
+        });
+        check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
+    }
+
+    void put_in_order() {
+        std::vector<std::vector<Number>> ranks;
+        for (const Numbered& words : words_) ranks.push_back(words.ranks());
+        for (std::size_t c = 0; c < columns_.size(); ++c)
+            columns_[c].put_in_order(rule_columns().fields[c], ranks);
+        const std::vector<Number> prices = prices_by_id(catalog_, ids_);
+        come_.resize(ids_.size());
+        std::iota(come_.begin(), come_.end(), Number{0});
+        std::sort(come_.begin(), come_.end(), [&](Number a, Number b) {
+            return std::tie(prices[a], ids_[a]) < std::tie(prices[b], ids_[b]);
+        });
+        position_.resize(ids_.size());
+        for (Number p = 0; p < come_.size(); ++p) position_[come_[p]] = p;
+    }
+
+    static void number(SideFileWriter& file, std::size_t value) {
+        const auto narrow = static_cast<Number>(value);
+        file.append(&narrow, sizeof narrow);
+    }
+    static void text(SideFileWriter& file, const std::string& value) {
+        number(file, value.size());
+        file.append(value.data(), value.size());
+    }
+    static std::size_t spacing_of(const Classes& column) {
+        return (column.tuples().size() + sets_at_most - 1) / sets_at_most;
+    }
+    static std::size_t sets_of(const Classes& column) {
+        const std::size_t spacing = spacing_of(column);
+        return spacing == 0 ? 0 : (column.tuples().size() + spacing - 1) / spacing;
+    }
+
+    void write_words(SideFileWriter& file) const {
+        file.begin();
+        for (const Numbered& words : words_) {
+            const std::vector<std::string> all = words.in_order();
+            number(file, all.size());
+            for (const std::string& word : all) text(file, word);
+        }
+    }
+
+    void write_classes(SideFileWriter& file) const {
+        file.begin();
+        std::size_t first_set = 0;
+        std::size_t first_sorted = 0;
+        for (const Classes& column : columns_) {
+            number(file, column.tuples().size());
+            number(file, std::max<std::size_t>(1, spacing_of(column)));
+            number(file, first_set);
+            number(file, first_sorted);
+            first_set += sets_of(column);
+            if (spacing_of(column) > 1) first_sorted += column.tuples().size() + 1 + ids_.size();
+            for (const std::u32string& tuple : column.tuples()) {
+                for (const char32_t code : tuple) number(file, code);
+            }
+        }
+    }
+
+    void write_ids(SideFileWriter& file) const {
+        std::vector<Number> starts{0};
+        std::string all;
+        for (const Number came : come_) {
+            all += ids_[came];
+            starts.push_back(static_cast<Number>(all.size()));
+        }
+        file.section(starts);
+        file.begin();
+        file.append(all.data(), all.size());
+        std::vector<Number> by_id(ids_.size());
+        std::iota(by_id.begin(), by_id.end(), Number{0});
+        std::sort(by_id.begin(), by_id.end(), [&](Number a, Number b) { return ids_[a] < ids_[b]; });
+        std::vector<Number> ranks(ids_.size());
+        for (Number rank = 0; rank < by_id.size(); ++rank) ranks[position_[by_id[rank]]] = rank;
+        file.section(ranks);
+    }
+
+    void write_assemblies(SideFileWriter& file) const {
+        file.begin();
+        for (const auto& [key, parts] : assemblies_) {
+            text(file, key);
+            number(file, parts.size());
+            for (const Number came : parts) number(file, position_[came]);
+        }
+    }
+
+    void write_sorted(SideFileWriter& file) const {
+        file.begin();
+        for (const Classes& column : columns_) {
+            if (spacing_of(column) <= 1) continue;
+            std::vector<Number> starts(column.tuples().size() + 1);
+            for (const Number c : column.of_part()) ++starts[c + 1];
+            std::partial_sum(starts.begin(), starts.end(), starts.begin());
+            std::vector<Number> next(starts.begin(), starts.end() - 1);
+            std::vector<Number> parts(ids_.size());
+            for (const Number came : come_) parts[next[column.of_part()[came]]++] = position_[came];
+            file.append(starts.data(), starts.size() * sizeof(Number));
+            file.append(parts.data(), parts.size() * sizeof(Number));
+        }
+    }
+
+    void write_sets(SideFileWriter& file) const {
+        file.begin();
+        const std::size_t words = words_for(ids_.size());
+        for (const Classes& column : columns_) {
+            const std::size_t spacing = std::max<std::size_t>(1, spacing_of(column));
+            BitSet sets(words * sets_of(column));
+            for (Number p = 0; p < come_.size(); ++p)
+                add_bit(sets.data() + column.of_part()[come_[p]] / spacing * words, p);
+            for (std::size_t w = words; w < sets.size(); ++w) sets[w] |= sets[w - words];
+            file.append(sets.data(), sets.size() * sizeof(Word64));
+        }
+    }
+
+    const Catalog& catalog_;
+    std::vector<Numbered> words_;   // by field
+    std::vector<Classes> columns_;  // by rule_columns()
+    std::vector<std::string> ids_;  // in the order in which parts came
+    std::map<std::string, std::vector<Number>> assemblies_;
+    std::vector<Number> come_;      // by position: which part, in that order
+    std::vector<Number> position_;  // the inverse
+};
+
+}  // namespace
+
+std::string rules_stamp() {
+    std::string all;
+    for (const PartField& field : part_fields()) all += std::string(field.column) + " ";
+    for (const std::vector<int>& column : rule_columns().fields) {
+        for (const int f : column) all += std::to_string(f) + ",";
+        all += ";";
+    }
+    return fingerprint(all);
+}
+
+void build_index(const Catalog& catalog, const std::filesystem::path& path, std::string_view stamp) {
+    Builder(catalog).write(path, stamp);
+}
+
+}  // namespace endbell

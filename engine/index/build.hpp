@@ -1,0 +1,19 @@
+// Makes the index of a catalog.
+#pragma once
+#include <filesystem>
+#include <string>
+#include <string_view>
+
+#include "engine/model/catalog.hpp"
+
+namespace endbell {
+
+/// Names the fields and rules of this program: an index made for others is made again.
+std::string rules_stamp();
+
+/// Reads every motor and module once, and writes the index to `path`. Positions are in the order of least price,
+/// then id, as they are today: cheap parts are then found first, and stay right when prices move.
+/// Throws BadData when it cannot be written.
+void build_index(const Catalog& catalog, const std::filesystem::path& path, std::string_view stamp);
+
+}  // namespace endbell

@@ -1,0 +1,207 @@
+#include "engine/index/part_index.hpp"
+
+#include <algorithm>
+#include <cstring>
+#include <list>
+#include <map>
+#include <numeric>
+
+#include "engine/base/check.hpp"
+#include "engine/base/text.hpp"
+#include "engine/index/near_misses.hpp"
+#include "engine/match/answer.hpp"
+
+namespace endbell {
+
+struct PartIndex::Asked {
+    std::vector<Said> list;                             // in registry order
+    std::vector<std::shared_ptr<const Sayings>> known;  // that the list points into
+    std::list<Saying> alone;                            // of single parts
+    std::vector<BitSet> made;                           // sets that the file does not hold
+
+    /// Moves one part out of its class: it was asked by itself.
+    void set_apart(std::size_t first, std::size_t rule, std::size_t position, Saying own, std::size_t words);
+};
+
+void PartIndex::Asked::set_apart(std::size_t first, std::size_t rule, std::size_t position, Saying own,
+                                 std::size_t words) {
+    made.emplace_back(words);
+    add_bit(made.back().data(), position);
+    const Word64* only = made.back().data();
+    bool placed = own.verdict == Verdict::fits;
+    for (std::size_t s = first; s < list.size(); ++s) {
+        const bool is_in = (list[s].word(position / 64) >> (position % 64) & 1) != 0;
+        const bool belongs = list[s].saying->same_as(own);
+        if (is_in != belongs) list[s].edges.push_back(only);
+        placed = placed || belongs;
+    }
+    if (placed) return;
+    alone.push_back(std::move(own));
+    list.push_back({rule, &alone.back(), {only}});
+}
+
+std::unique_ptr<PartIndex> PartIndex::open(const std::filesystem::path& path, std::string_view stamp) {
+    std::unique_ptr<PartIndex> index(new PartIndex());
+    index->file_ = SideFile::open(path, stamp);
+    if (!index->file_ || index->file_->sections() != Section::section_count) return nullptr;
+    const SideFile& file = *index->file_;
+    index->parts_ = file.numbers<std::uint32_t>(Section::counts)[0];
+    index->columns_ = read_columns(file);
+    index->id_starts_ = file.numbers<std::uint32_t>(Section::id_starts);
+    index->ids_ = file.section(Section::ids);
+    index->ranks_ = file.numbers<std::uint32_t>(Section::id_ranks);
+    check(index->id_starts_.size() == index->parts_ + 1 && index->ranks_.size() == index->parts_,
+          "the index names all its parts");
+    index->all_.resize(words_for(index->parts_));
+    for (std::size_t p = 0; p < index->parts_; ++p) add_bit(index->all_.data(), p);
+    return index;
+}
+
+bool PartIndex::open_prices(const std::filesystem::path& path, std::string_view stamp) {
+    prices_ = Prices::open(path, stamp, parts_);
+    return prices_.has_value();
+}
+
+std::string_view PartIndex::id(std::size_t position) const {
+    const auto* text = reinterpret_cast<const char*>(ids_.data());
+    return {text + id_starts_[position], id_starts_[position + 1] - id_starts_[position]};
+}
+
+std::vector<std::string> PartIndex::ids() const {
+    std::vector<std::string> all;
+    for (std::size_t p = 0; p < parts_; ++p) all.emplace_back(id(p));
+    return all;
+}
+
+/// The parts of the assembly that the job names: rules may look at everything of these.
+std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
+    std::vector<std::uint32_t> positions;
+    const auto number = said(q.job.unit.assembly_number);
+    if (!number || said(q.job.unit.load) != Load::draft_inducer) return positions;
+    const std::span<const std::byte> bytes = file_->section(Section::assemblies);
+    const auto number_from = [&](std::size_t at) {
+        std::uint32_t value = 0;
+        std::memcpy(&value, bytes.data() + at, sizeof value);
+        return value;
+    };
+    const std::string wanted = number_key(*number);
+    for (std::size_t at = 0; at + 8 <= bytes.size();) {
+        const std::size_t size = number_from(at);
+        const std::string_view key(reinterpret_cast<const char*>(bytes.data()) + at + 4, size);
+        const std::size_t parts = number_from(at + 4 + size);
+        at += 8 + size;
+        if (key == wanted) {
+            for (std::size_t i = 0; i < parts; ++i) positions.push_back(number_from(at + 4 * i));
+        }
+        at += 4 * parts;
+    }
+    return positions;
+}
+
+PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const {
+    Asked asked;
+    std::vector<std::pair<std::uint32_t, Part>> alone;
+    for (const std::uint32_t p : specified(q)) {
+        alone.emplace_back(p, *catalog.part(id(p)));
+    }
+    const JobBytes job(q);
+    for (std::size_t r = 0; r < rules().size(); ++r) {
+        const Column& column = columns_[rule_columns().of_rule[r]];
+        asked.known.push_back(memory_.sayings(r, column, q, job));
+        const std::size_t first = asked.list.size();
+        for (const Saying& saying : asked.known.back()->list) {
+            Said said{r, &saying, {}};
+            for (const std::uint32_t c : saying.edges) {
+                const bool last = c + 1 == column.classes();
+                said.edges.push_back(last ? all_.data() : column.up_to(c, asked.made));
+            }
+            asked.list.push_back(std::move(said));
+        }
+        for (const auto& [position, part] : alone)
+            asked.set_apart(first, r, position, saying_of(rules()[r].check(q, part)), all_.size());
+    }
+    return asked;
+}
+
+std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positions, Verdict verdict) const {
+    std::vector<Standing> all;
+    for (const std::uint32_t p : positions) {
+        const std::uint32_t price = prices_->at(p);
+        all.push_back({std::string(id(p)), verdict,
+                       price == no_price ? std::nullopt : std::optional<std::int64_t>(price)});
+    }
+    return all;
+}
+
+MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
+    const Asked asked = ask(q, catalog);
+    std::map<std::string, std::vector<std::size_t>> keys;
+    for (std::size_t s = 0; s < asked.list.size(); ++s) {
+        for (const std::string& key : asked.list[s].saying->asks) {
+            if (!is_part_column(key)) keys[key].push_back(s);
+        }
+    }
+    std::vector<std::vector<std::size_t>> askers;
+    for (const auto& entry : keys) askers.push_back(entry.second);
+    Swept swept = sweep(asked.list, askers, all_.data(), all_.size());
+
+    MatchReport report;
+    report.parts_asked = static_cast<int>(parts_);
+    const auto count = [](const BitSet& set) { return static_cast<int>(count_bits(set.data(), set.size())); };
+    report.fitting = count(swept.fitting);
+    report.changing = count(swept.changing);
+    report.open = count(swept.open);
+    const auto add = [&](std::vector<Standing>& to, const BitSet& set, std::size_t most, Verdict verdict) {
+        if (to.size() >= most) return;
+        for (Standing& s : named(prices_->cheapest(set.data(), most - to.size(), ranks_), verdict))
+            to.push_back(std::move(s));
+    };
+    add(report.shown, swept.fitting, keep.shown, Verdict::fits);
+    add(report.shown, swept.changing, keep.shown, Verdict::fits_with_changes);
+    BitSet as_it_is = swept.open;
+    for (std::size_t w = 0; w < as_it_is.size(); ++w) as_it_is[w] &= ~swept.open_changing[w];
+    add(report.not_shown, as_it_is, keep.not_shown, Verdict::not_shown);
+    add(report.not_shown, swept.open_changing, keep.not_shown, Verdict::not_shown);
+
+    for (const std::uint32_t p : nearest_misses(asked.list, std::move(swept), keep.near_misses, ranks_))
+        report.near_misses.push_back(candidate(q, catalog, id(p)));
+
+    std::map<std::pair<std::string_view, std::string_view>, Tally> tallies;
+    for (std::size_t s = 0; s < asked.list.size(); ++s) {
+        const FailCount& fail = swept.fails[s];
+        if (fail.parts == 0) continue;
+        const std::string_view rule = rules()[asked.list[s].rule].id;
+        tallies[{rule, asked.list[s].saying->reason}] = {
+            rule, asked.list[s].saying->reason, static_cast<int>(fail.parts), static_cast<int>(fail.only),
+            static_cast<int>(fail.would_fit)};
+    }
+    for (const auto& entry : tallies) report.tallies.push_back(entry.second);
+    std::stable_sort(report.tallies.begin(), report.tallies.end(),
+                     [](const Tally& a, const Tally& b) { return a.parts > b.parts; });
+    std::size_t k = 0;
+    for (const auto& entry : keys) {
+        if (const std::int64_t parts = swept.asked[k++]; parts > 0)
+            report.open_fields[entry.first] = static_cast<int>(parts);
+    }
+    return report;
+}
+
+PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
+    check(specified(q).empty(), "specified inducers are asked with their catalog");
+    const JobBytes job(q);
+    std::vector<BitSet> made;
+    std::vector<std::vector<const Word64*>> fails;
+    for (std::size_t r = 0; r < rules().size(); ++r) {
+        const Column& column = columns_[rule_columns().of_rule[r]];
+        const std::shared_ptr<const Sayings> known = memory_.sayings(r, column, q, job);
+        if (known->fail_edges.empty()) continue;
+        fails.emplace_back();
+        for (const std::uint32_t c : known->fail_edges)
+            fails.back().push_back(c + 1 == column.classes() ? all_.data() : column.up_to(c, made));
+    }
+    const BitSet lives = endbell::living(fails, all_.data(), all_.size());
+    return {count_bits(lives.data(), lives.size()),
+            named(prices_->cheapest(lives.data(), most, ranks_), Verdict::not_shown)};
+}
+
+}  // namespace endbell

@@ -1,0 +1,62 @@
+// The index as a sieve: rules are asked once a class, and sets say which parts that concerns.
+#pragma once
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/index/columns.hpp"
+#include "engine/index/prices.hpp"
+#include "engine/index/rule_memory.hpp"
+#include "engine/index/sweep.hpp"
+#include "engine/match/match.hpp"
+
+namespace endbell {
+
+class PartIndex : public Sieve {
+  public:
+    /// Empty where either file is missing, or was made for another stamp: then it is to be built.
+    static std::unique_ptr<PartIndex> open(const std::filesystem::path& index, std::string_view stamp);
+
+    /// False where the prices are missing or old: then `Prices::write` them with ids().
+    bool open_prices(const std::filesystem::path& prices, std::string_view stamp);
+
+    std::size_t parts() const { return parts_; }
+    std::string_view id(std::size_t position) const;
+    std::vector<std::string> ids() const;
+
+    MatchReport sift(const Question& question, const Catalog& catalog, const Keep& keep) const override;
+
+    /// Only how many parts live, and the names of the cheapest of them, whatever their verdict. Not for a job that
+    /// names a draft inducer's assembly.
+    struct Living {
+        std::int64_t count = 0;
+        std::vector<Standing> cheapest;
+    };
+    Living living(const Question& question, std::size_t most) const;
+
+    /// Answers the next job as if it were the first.
+    void forget() const { memory_.forget(); }
+
+  private:
+    PartIndex() = default;
+
+    struct Asked;  // what the rules say of every class, and the parts that had to be asked by themselves
+    Asked ask(const Question& question, const Catalog& catalog) const;
+    std::vector<std::uint32_t> specified(const Question& question) const;
+    std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;
+
+    std::optional<SideFile> file_;
+    std::optional<Prices> prices_;
+    std::vector<Column> columns_;
+    std::size_t parts_ = 0;
+    BitSet all_;
+    std::span<const std::uint32_t> id_starts_;
+    std::span<const std::byte> ids_;
+    std::span<const std::uint32_t> ranks_;
+    mutable RuleMemory memory_;
+};
+
+}  // namespace endbell

@@ -1,0 +1,99 @@
+#include "engine/index/prices.hpp"
+
+#include <algorithm>
+#include <numeric>
+#include <tuple>
+
+#include "engine/base/check.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr std::size_t block_words = 64;
+constexpr std::size_t block_parts = block_words * 64;
+
+}  // namespace
+
+std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, const std::vector<std::string>& ids) {
+    std::vector<std::uint32_t> prices(ids.size(), no_price);
+    std::size_t next = 0;
+    catalog.each_least_price([&](std::string_view part_id, std::int64_t price) {
+        while (next < ids.size() && ids[next] < part_id) ++next;
+        if (next < ids.size() && ids[next] == part_id) prices[next] = static_cast<std::uint32_t>(price);
+    });
+    return prices;
+}
+
+std::optional<Prices> Prices::open(const std::filesystem::path& path, std::string_view stamp,
+                                   std::size_t parts) {
+    Prices all;
+    all.file_ = SideFile::open(path, stamp);
+    if (!all.file_ || all.file_->sections() != 3) return std::nullopt;
+    all.prices_ = all.file_->numbers<std::uint32_t>(0);
+    all.least_ = all.file_->numbers<std::uint32_t>(1);
+    all.order_ = all.file_->numbers<std::uint32_t>(2);
+    const std::size_t blocks = (parts + block_parts - 1) / block_parts;
+    if (all.prices_.size() != parts || all.least_.size() != blocks || all.order_.size() != blocks)
+        return std::nullopt;
+    return all;
+}
+
+void Prices::write(const Catalog& catalog, const std::vector<std::string>& ids,
+                   const std::filesystem::path& path, std::string_view stamp) {
+    std::vector<std::uint32_t> by_id(ids.size());
+    std::iota(by_id.begin(), by_id.end(), 0u);
+    std::sort(by_id.begin(), by_id.end(), [&](std::uint32_t a, std::uint32_t b) { return ids[a] < ids[b]; });
+    std::vector<std::string> sorted;
+    for (const std::uint32_t position : by_id) sorted.push_back(ids[position]);
+    const std::vector<std::uint32_t> ascending = prices_by_id(catalog, sorted);
+    std::vector<std::uint32_t> prices(ids.size());
+    for (std::size_t i = 0; i < by_id.size(); ++i) prices[by_id[i]] = ascending[i];
+
+    std::vector<std::uint32_t> least;
+    for (std::size_t first = 0; first < prices.size(); first += block_parts) {
+        const auto begin = prices.begin() + static_cast<std::ptrdiff_t>(first);
+        const auto size = static_cast<std::ptrdiff_t>(std::min(block_parts, prices.size() - first));
+        least.push_back(*std::min_element(begin, begin + size));
+    }
+    std::vector<std::uint32_t> order(least.size());
+    std::iota(order.begin(), order.end(), 0u);
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::uint32_t a, std::uint32_t b) { return least[a] < least[b]; });
+
+    SideFileWriter file(path, stamp, 3);
+    file.section(prices);
+    file.section(least);
+    file.section(order);
+    file.finish();
+}
+
+std::vector<std::uint32_t> Prices::cheapest(const Word64* set, std::size_t most,
+                                            std::span<const std::uint32_t> ranks) const {
+    std::vector<std::uint32_t> best;  // a heap: the dearest that is kept in front
+    if (most == 0) return best;
+    const auto cheaper = [&](std::uint32_t a, std::uint32_t b) {
+        return std::tie(prices_[a], ranks[a]) < std::tie(prices_[b], ranks[b]);
+    };
+    const std::size_t words = words_for(prices_.size());
+    for (const std::uint32_t block : order_) {
+        if (best.size() == most && least_[block] > prices_[best.front()]) break;
+        const std::size_t end = std::min(words, (block + std::size_t{1}) * block_words);
+        for (std::size_t w = block * block_words; w < end; ++w) {
+            each_bit(set[w], w, [&](std::size_t position) {
+                const auto p = static_cast<std::uint32_t>(position);
+                if (best.size() == most) {
+                    if (!cheaper(p, best.front())) return;
+                    std::pop_heap(best.begin(), best.end(), cheaper);
+                    best.pop_back();
+                }
+                best.push_back(p);
+                std::push_heap(best.begin(), best.end(), cheaper);
+            });
+        }
+    }
+    std::sort_heap(best.begin(), best.end(), cheaper);
+    return best;
+}
+
+}  // namespace endbell

@@ -1,0 +1,45 @@
+// The least price of every part, by position: its own side file, because prices change nightly and parts do not.
+#pragma once
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/index/bits.hpp"
+#include "engine/index/side_file.hpp"
+#include "engine/model/catalog.hpp"
+
+namespace endbell {
+
+/// Stands for a price that nobody states; dearer than any.
+inline constexpr std::uint32_t no_price = 0xFFFFFFFF;
+
+/// Least prices of these parts, ascending by id, each as least_price() gives it.
+std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, const std::vector<std::string>& ids);
+
+class Prices {
+  public:
+    static std::optional<Prices> open(const std::filesystem::path& path, std::string_view stamp,
+                                      std::size_t parts);
+
+    /// `ids` by position. Throws BadData when the file cannot be written.
+    static void write(const Catalog& catalog, const std::vector<std::string>& ids,
+                      const std::filesystem::path& path, std::string_view stamp);
+
+    std::uint32_t at(std::size_t position) const { return prices_[position]; }
+
+    /// The `most` cheapest parts of a set, then by rank of id; their positions in that order.
+    std::vector<std::uint32_t> cheapest(const Word64* set, std::size_t most,
+                                        std::span<const std::uint32_t> ranks) const;
+
+  private:
+    std::optional<SideFile> file_;
+    std::span<const std::uint32_t> prices_;
+    std::span<const std::uint32_t> least_;  // of each block of parts
+    std::span<const std::uint32_t> order_;  // blocks, cheapest first
+};
+
+}  // namespace endbell

@@ -1,0 +1,68 @@
+// What each rule said of each class of parts, kept for the next job that is alike to it: most jobs share their
+// supply, their mount, and all that nobody has stated.
+#pragma once
+#include <cstdint>
+#include <memory>
+#include <mutex>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "engine/index/columns.hpp"
+#include "engine/match/rule.hpp"
+
+namespace endbell {
+
+/// What a rule says of some parts, other than that they fit; what fits is not told apart from what fits with a
+/// caution.
+struct Saying {
+    Verdict verdict = Verdict::fits;
+    std::string_view reason;        // of a failure
+    std::vector<std::string> asks;  // of what is not shown
+    /// Where runs of its classes begin or end: the exclusive or of the sets up to these classes is its set.
+    std::vector<std::uint32_t> edges;
+
+    bool same_as(const Saying& other) const {
+        return verdict == other.verdict && reason == other.reason && asks == other.asks;
+    }
+};
+Saying saying_of(const Finding& finding);
+
+/// All that one job's rules look at, taken once.
+class JobBytes {
+  public:
+    explicit JobBytes(const Question& question);
+    /// The fields of one rule, and every limit.
+    std::string of(const std::vector<int>& fields) const;
+
+  private:
+    std::string all_;
+    std::vector<std::size_t> ends_;  // of each field in all_
+    std::string limits_;
+};
+
+/// Each saying of a rule once, and the edges of all that fail it taken together.
+struct Sayings {
+    std::vector<Saying> list;
+    std::vector<std::uint32_t> fail_edges;
+};
+
+class RuleMemory {
+  public:
+    RuleMemory();
+
+    /// Asks rule `r` of every class, or remembers what it said to a job alike.
+    std::shared_ptr<const Sayings> sayings(std::size_t r, const Column& column, const Question& question,
+                                           const JobBytes& job);
+    void forget();
+
+  private:
+    struct OfRule {
+        std::vector<int> job_fields;
+        std::unordered_map<std::string, std::shared_ptr<const Sayings>> known;
+    };
+    std::mutex mutex_;
+    std::vector<OfRule> rules_;
+};
+
+}  // namespace endbell

@@ -1,0 +1,140 @@
+#include "engine/index/side_file.hpp"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/mman.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cstdio>
+#include <cstring>
+
+#include "engine/base/check.hpp"
+#include "engine/base/problem.hpp"
+
+namespace endbell {
+
+namespace {
+
+// Changes with the layout, and with the byte order of the machine.
+constexpr std::uint64_t mark = 0x454E44423031;  // "ENDB01"
+constexpr std::size_t alignment = 64;
+constexpr std::size_t stamp_size = 128;
+
+struct Head {
+    std::uint64_t mark = 0;
+    std::uint64_t sections = 0;
+    char stamp[stamp_size] = {};
+};
+struct Extent {
+    std::uint64_t offset = 0;
+    std::uint64_t size = 0;
+};
+
+void write_stamp(Head& head, std::string_view stamp) {
+    check(stamp.size() < stamp_size, "a stamp fits into the head");
+    std::memcpy(head.stamp, stamp.data(), stamp.size());
+}
+
+}  // namespace
+
+std::optional<SideFile> SideFile::open(const std::filesystem::path& path, std::string_view stamp) {
+    const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (file < 0) return std::nullopt;
+    struct stat about {};
+    const bool known = ::fstat(file, &about) == 0 && S_ISREG(about.st_mode);
+    const auto size = static_cast<std::size_t>(known ? about.st_size : 0);
+    void* start = size >= sizeof(Head) ? ::mmap(nullptr, size, PROT_READ, MAP_SHARED, file, 0) : MAP_FAILED;
+    ::close(file);
+    if (start == MAP_FAILED) return std::nullopt;
+
+    SideFile side;
+    side.mapped_ =
+        std::shared_ptr<const void>(start, [size](const void* p) { ::munmap(const_cast<void*>(p), size); });
+    const auto* bytes = static_cast<const std::byte*>(start);
+    Head head;
+    Head wanted;
+    std::memcpy(&head, bytes, sizeof head);
+    write_stamp(wanted, stamp);
+    if (head.mark != mark || std::memcmp(head.stamp, wanted.stamp, stamp_size) != 0) return std::nullopt;
+    if (head.sections > 1000 || sizeof(Head) + head.sections * sizeof(Extent) > size) return std::nullopt;
+    for (std::size_t i = 0; i < head.sections; ++i) {
+        Extent extent;
+        std::memcpy(&extent, bytes + sizeof(Head) + i * sizeof(Extent), sizeof extent);
+        if (extent.offset % alignment != 0 || extent.offset > size || extent.size > size - extent.offset)
+            return std::nullopt;
+        side.sections_.emplace_back(bytes + extent.offset, extent.size);
+    }
+    return side;
+}
+
+struct SideFileWriter::State {
+    std::filesystem::path path;
+    std::filesystem::path other;
+    std::FILE* file = nullptr;
+    Head head;
+    std::vector<Extent> extents;
+    std::uint64_t at = 0;
+
+    [[noreturn]] void failed() const {
+        throw BadData(Problem{
+            {path.string(), 0, 0}, "index", "", "a place to write to", "free some space beside the catalog"});
+    }
+    void write(const void* bytes, std::size_t size) {
+        if (size > 0 && std::fwrite(bytes, 1, size, file) != size) failed();
+        at += size;
+    }
+};
+
+SideFileWriter::SideFileWriter(const std::filesystem::path& path, std::string_view stamp,
+                               std::size_t sections)
+    : state_(std::make_unique<State>()) {
+    state_->path = path;
+    state_->other = fmt::format("{}.{}.part", path.string(), ::getpid());
+    state_->head.mark = mark;
+    state_->head.sections = sections;
+    write_stamp(state_->head, stamp);
+    state_->file = std::fopen(state_->other.c_str(), "wbe");
+    if (state_->file == nullptr) state_->failed();
+    const std::vector<Extent> room(sections);
+    state_->write(&state_->head, sizeof(Head));
+    state_->write(room.data(), sections * sizeof(Extent));
+}
+
+SideFileWriter::~SideFileWriter() {
+    if (state_->file == nullptr) return;
+    std::fclose(state_->file);
+    std::error_code ignored;
+    std::filesystem::remove(state_->other, ignored);
+}
+
+void SideFileWriter::begin() {
+    static constexpr char zeros[alignment] = {};
+    state_->write(zeros, (alignment - state_->at % alignment) % alignment);
+    state_->extents.push_back({state_->at, 0});
+}
+
+void SideFileWriter::append(const void* bytes, std::size_t size) {
+    state_->write(bytes, size);
+    state_->extents.back().size += size;
+}
+
+void SideFileWriter::finish() {
+    check(state_->extents.size() == state_->head.sections, "as many sections as were promised");
+    std::FILE* file = state_->file;
+    const bool written = std::fseek(file, sizeof(Head), SEEK_SET) == 0 &&
+                         std::fwrite(state_->extents.data(), sizeof(Extent), state_->extents.size(), file) ==
+                             state_->extents.size() &&
+                         std::fflush(file) == 0;
+    if (!written) state_->failed();
+    std::fclose(file);
+    state_->file = nullptr;
+    std::error_code failure;
+    std::filesystem::rename(state_->other, state_->path, failure);
+    if (failure) {
+        std::filesystem::remove(state_->other, failure);
+        state_->failed();
+    }
+}
+
+}  // namespace endbell

@@ -1,0 +1,62 @@
+// A file beside the catalog that holds what can be worked out from it again: may be deleted at any time.
+// Written whole under another name and then renamed; read by mapping it.
+#pragma once
+#include <cstddef>
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace endbell {
+
+/// Sections of bytes, each beginning at a multiple of 64.
+class SideFile {
+  public:
+    /// Empty where there is no such file, where it is not one of ours, where it was made for another `stamp`, or where
+    /// it is cut short: then it is to be made again.
+    static std::optional<SideFile> open(const std::filesystem::path& path, std::string_view stamp);
+
+    std::size_t sections() const { return sections_.size(); }
+    std::span<const std::byte> section(std::size_t number) const { return sections_.at(number); }
+
+    /// The section as whole numbers of one size; what does not fill one is left out.
+    template <class T>
+    std::span<const T> numbers(std::size_t number) const {
+        const std::span<const std::byte> bytes = section(number);
+        return {reinterpret_cast<const T*>(bytes.data()), bytes.size() / sizeof(T)};
+    }
+
+  private:
+    std::shared_ptr<const void> mapped_;
+    std::vector<std::span<const std::byte>> sections_;
+};
+
+/// Writes a side file section by section; nothing is at `path` before `finish`.
+class SideFileWriter {
+  public:
+    /// Throws BadData when the file cannot be written.
+    SideFileWriter(const std::filesystem::path& path, std::string_view stamp, std::size_t sections);
+    ~SideFileWriter();
+    SideFileWriter(const SideFileWriter&) = delete;
+    SideFileWriter& operator=(const SideFileWriter&) = delete;
+
+    void begin();  // the next section
+    void append(const void* bytes, std::size_t size);
+    void finish();
+
+    template <class T>
+    void section(const std::vector<T>& numbers) {
+        begin();
+        append(numbers.data(), numbers.size() * sizeof(T));
+    }
+
+  private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+}  // namespace endbell

@@ -1,0 +1,50 @@
+// Values as bytes that sort as the values do, for telling what is alike to a rule.
+#pragma once
+#include <bit>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <type_traits>
+
+#include "engine/base/check.hpp"
+
+namespace endbell::bytes {
+
+/// Sign flipped, the rest too where negative, high byte first.
+inline void append(std::string& to, double value) {
+    auto bits = std::bit_cast<std::uint64_t>(value);
+    bits ^= (bits >> 63) != 0 ? ~0ull : 1ull << 63;
+    for (int shift = 56; shift >= 0; shift -= 8) to.push_back(static_cast<char>(bits >> shift & 0xFF));
+}
+
+inline double number_at(std::string_view from, std::size_t at) {
+    check(at + 8 <= from.size(), "a number has eight bytes");
+    std::uint64_t bits = 0;
+    for (std::size_t i = 0; i < 8; ++i) bits = bits << 8 | static_cast<unsigned char>(from[at + i]);
+    bits ^= (bits >> 63) != 0 ? 1ull << 63 : ~0ull;
+    return std::bit_cast<double>(bits);
+}
+
+// Scalars: quantities and temperatures are one double each, words and whole numbers become one.
+template <class T>
+double as_number(const T& value) {
+    if constexpr (std::is_enum_v<T> || std::is_arithmetic_v<T>) {
+        return static_cast<double>(value);
+    } else {
+        return std::bit_cast<double>(value);
+    }
+}
+template <class T>
+T from_number(double value) {
+    if constexpr (std::is_same_v<T, bool>) {
+        return value != 0;
+    } else if constexpr (std::is_enum_v<T>) {
+        return static_cast<T>(static_cast<int>(value));
+    } else if constexpr (std::is_arithmetic_v<T>) {
+        return static_cast<T>(value);
+    } else {
+        return std::bit_cast<T>(value);
+    }
+}
+
+}  // namespace endbell::bytes

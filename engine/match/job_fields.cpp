@@ -1,0 +1,149 @@
+#include "engine/match/job_fields.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/base/check.hpp"
+#include "engine/match/answer.hpp"
+#include "engine/match/bytes.hpp"
+
+namespace endbell {
+
+namespace {
+
+void put(std::string& to, const std::string& text) {
+    bytes::append(to, static_cast<double>(text.size()));
+    to += text;
+}
+void put(std::string& to, const PlateVolts& volts) {
+    bytes::append(to, bytes::as_number(volts.low));
+    bytes::append(to, bytes::as_number(volts.high));
+}
+void put(std::string& to, const Terminal& terminal) {
+    put(to, terminal.name);
+    bytes::append(to, bytes::as_number(terminal.call));
+}
+template <class T>
+void put(std::string& to, const T& scalar) {
+    bytes::append(to, bytes::as_number(scalar));
+}
+template <class T>
+void put(std::string& to, const std::vector<T>& list) {
+    bytes::append(to, static_cast<double>(list.size()));
+    for (const T& item : list) put(to, item);
+}
+
+/// FailedUnit.*Group.*Field
+template <auto Group, auto Field>
+void take(const Question& q, std::string& to) {
+    const auto value = said((q.job.*Group).*Field);
+    to.push_back(value ? '\1' : '\0');
+    if (value) put(to, *value);
+}
+
+/// What readings came to, for the rule that asks which half failed.
+void take_diagnosis(const Question& q, std::string& to) {
+    to.push_back(static_cast<char>(q.diagnosis.fault));
+    to.push_back(q.diagnosis.motor_half_proven_good ? '\1' : '\0');
+    for (const MissingReading& missing : q.diagnosis.missing) put(to, missing.job_key);
+}
+
+constexpr auto unit = &FailedUnit::unit;
+constexpr auto plate = &FailedUnit::plate;
+constexpr auto measured = &FailedUnit::measured;
+constexpr auto equipment = &FailedUnit::equipment;
+constexpr auto controls = &FailedUnit::controls;
+
+/// Which of several ratings is in use: see ratings.hpp.
+constexpr std::array rating_keys{"equipment.supply",   "measured.line_volts", "plate.volts",
+                                 "unit.plate_trusted", "plate.power",         "plate.speed"};
+
+}  // namespace
+
+const std::vector<JobField>& job_fields() {
+    static const std::vector<JobField> all{
+        {"diagnosis", take_diagnosis},
+        {"unit.load", take<unit, &UnitFacts::load>},
+        {"unit.shaft_points", take<unit, &UnitFacts::shaft_points>},
+        {"unit.outdoors", take<unit, &UnitFacts::outdoors>},
+        {"unit.old_part_number", take<unit, &UnitFacts::old_part_number>},
+        {"unit.assembly_number", take<unit, &UnitFacts::assembly_number>},
+        {"unit.plate_trusted", take<unit, &UnitFacts::plate_trusted>},
+        {"plate.family", take<plate, &PlateFacts::family>},
+        {"plate.power", take<plate, &PlateFacts::power>},
+        {"plate.volts", take<plate, &PlateFacts::volts>},
+        {"plate.phase", take<plate, &PlateFacts::phase>},
+        {"plate.frequency", take<plate, &PlateFacts::frequency>},
+        {"plate.speed", take<plate, &PlateFacts::speed>},
+        {"plate.poles", take<plate, &PlateFacts::poles>},
+        {"plate.current", take<plate, &PlateFacts::current>},
+        {"plate.service_factor", take<plate, &PlateFacts::service_factor>},
+        {"plate.rotation", take<plate, &PlateFacts::rotation>},
+        {"plate.double_shaft", take<plate, &PlateFacts::double_shaft>},
+        {"plate.shaft_diameter", take<plate, &PlateFacts::shaft_diameter>},
+        {"plate.shaft_length", take<plate, &PlateFacts::shaft_length>},
+        {"plate.shaft_flat", take<plate, &PlateFacts::shaft_flat>},
+        {"plate.body_diameter", take<plate, &PlateFacts::body_diameter>},
+        {"plate.mount", take<plate, &PlateFacts::mount>},
+        {"plate.bolt_circle", take<plate, &PlateFacts::bolt_circle>},
+        {"plate.enclosure", take<plate, &PlateFacts::enclosure>},
+        {"plate.bearing", take<plate, &PlateFacts::bearing>},
+        {"plate.ambient", take<plate, &PlateFacts::ambient>},
+        {"plate.protection", take<plate, &PlateFacts::protection>},
+        {"plate.capacitor", take<plate, &PlateFacts::capacitor>},
+        {"plate.speeds", take<plate, &PlateFacts::speeds>},
+        {"plate.signal", take<plate, &PlateFacts::signal>},
+        {"plate.tap_rule", take<plate, &PlateFacts::tap_rule>},
+        {"plate.program", take<plate, &PlateFacts::program>},
+        {"plate.connector", take<plate, &PlateFacts::connector>},
+        {"measured.line_volts", take<measured, &MeasuredFacts::line_volts>},
+        {"measured.live_taps", take<measured, &MeasuredFacts::live_taps>},
+        {"measured.bore", take<measured, &MeasuredFacts::bore>},
+        {"measured.shaft_needed", take<measured, &MeasuredFacts::shaft_needed>},
+        {"measured.shaft_room", take<measured, &MeasuredFacts::shaft_room>},
+        {"measured.band_diameter", take<measured, &MeasuredFacts::band_diameter>},
+        {"measured.body_room", take<measured, &MeasuredFacts::body_room>},
+        // The three readings of the two-piece test decide through the diagnosis.
+        {"measured.windings", take_diagnosis},
+        {"measured.winding_to_shell", take_diagnosis},
+        {"measured.spins_free", take_diagnosis},
+        {"equipment.minimum_circuit_ampacity", take<equipment, &EquipmentFacts::minimum_circuit_ampacity>},
+        {"equipment.fan_amps", take<equipment, &EquipmentFacts::fan_amps>},
+        {"equipment.compressor_amps", take<equipment, &EquipmentFacts::compressor_amps>},
+        {"equipment.supply", take<equipment, &EquipmentFacts::supply>},
+        {"controls.source", take<controls, &ControlFacts::source>},
+        {"controls.heat", take<controls, &ControlFacts::heat>},
+        {"controls.terminals", take<controls, &ControlFacts::terminals>},
+        {"controls.transformer", take<controls, &ControlFacts::transformer>},
+        {"controls.transformer_load", take<controls, &ControlFacts::transformer_load>},
+        {"controls.common_present", take<controls, &ControlFacts::common_present>},
+        {"controls.run_signal_available", take<controls, &ControlFacts::run_signal_available>},
+    };
+    return all;
+}
+
+std::vector<int> job_fields_of(const Rule& rule) {
+    std::vector<std::string_view> keys = rule.job_keys;
+    const bool ratings =
+        std::any_of(rule.part_columns.begin(), rule.part_columns.end(),
+                    [](std::string_view column) { return column.substr(0, 14) == "motor_ratings."; });
+    if (ratings) keys.insert(keys.end(), rating_keys.begin(), rating_keys.end());
+    std::vector<int> fields;
+    for (const std::string_view key : keys) {
+        const auto& all = job_fields();
+        const auto found =
+            std::find_if(all.begin(), all.end(), [&](const JobField& f) { return f.key == key; });
+        check(found != all.end(), "rules look only at fields of job_fields");
+        const int field = static_cast<int>(found - all.begin());
+        if (std::find(fields.begin(), fields.end(), field) == fields.end()) fields.push_back(field);
+    }
+    return fields;
+}
+
+std::string limits_in_force(const Limits& limits) {
+    std::string all;
+    for (const Limit& row : limits.rows()) bytes::append(all, row.value);
+    return all;
+}
+
+}  // namespace endbell

@@ -1,0 +1,149 @@
+// What the engine itself does with a catalog of bench_generate, timed inside the process.
+//
+// usage: bench_measure WHAT CATALOG JOBS.csv
+//   living   how many parts nothing ends, and the 20 cheapest of them: one line a job "count:ids", then times
+//   tallies  how many parts fail each rule, and only it: one line a job, then times
+//   select   the whole answer of `endbell match` without its text
+//   agree    index against rules, every part: prints the pairs compared and the differences
+// Times: median and 95th percentile over the jobs of the best of three rounds, in microseconds.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <functional>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "engine/base/text.hpp"
+#include "engine/catalog/csv_file.hpp"
+#include "engine/index/indexed_catalog.hpp"
+#include "engine/job/job.hpp"
+#include "engine/select/select.hpp"
+
+namespace {
+
+using namespace endbell;
+
+std::vector<FailedUnit> read_jobs(const std::string& path) {
+    CsvFile csv{path};
+    const std::vector<std::string> header = csv.header().cells;
+    std::vector<FailedUnit> jobs;
+    for (CsvRow row; csv.next(row);) {
+        FailedUnit job;
+        for (std::size_t c = 1; c < header.size(); ++c) {
+            if (!row.cells[c].empty()) set_key(job, header[c], row.cells[c], {});
+        }
+        jobs.push_back(std::move(job));
+    }
+    return jobs;
+}
+
+struct Asked {
+    explicit Asked(const FailedUnit& job, const Catalog& catalog)
+        : diagnosis(diagnose(job, catalog.limits())), question{job, diagnosis, catalog.limits()} {}
+    Diagnosis diagnosis;
+    Question question;
+};
+
+/// Times one kind of work over all jobs and prints the two figures.
+void time_jobs(const char* name, std::size_t jobs, const std::function<void(std::size_t)>& work) {
+    std::vector<double> best(jobs, 1e99);
+    for (int round = 0; round < 3; ++round) {
+        for (std::size_t j = 0; j < jobs; ++j) {
+            const auto begin = std::chrono::steady_clock::now();
+            work(j);
+            const std::chrono::duration<double, std::micro> took = std::chrono::steady_clock::now() - begin;
+            best[j] = std::min(best[j], took.count());
+        }
+    }
+    std::sort(best.begin(), best.end());
+    fmt::print("time {} {:.1f} {:.1f}\n", name, best[jobs / 2], best[jobs * 95 / 100]);
+}
+
+std::string said_of(const MatchReport& report) {
+    std::string text =
+        fmt::format("{} {} {} {}\n", report.parts_asked, report.fitting, report.changing, report.open);
+    for (const auto* list : {&report.shown, &report.not_shown}) {
+        for (const Standing& s : *list)
+            text += fmt::format("{} {} {}\n", s.part_id, word(s.verdict), s.least_price.value_or(-1));
+    }
+    for (const Candidate& c : report.near_misses) text += c.part.id + "\n";
+    for (const Tally& t : report.tallies)
+        text += fmt::format("{} {} {} {} {}\n", t.rule, t.reason, t.parts, t.parts_only, t.would_fit);
+    for (const auto& [key, parts] : report.open_fields) text += fmt::format("{} {}\n", key, parts);
+    return text;
+}
+
+int agree(const IndexedCatalog& catalog, const std::vector<FailedUnit>& jobs) {
+    std::vector<Part> parts;
+    PlainCatalog plain;
+    plain.limit_rows = catalog.limits();
+    std::int64_t pairs = 0;
+    int differences = 0;
+    for (const FailedUnit& job : jobs) {
+        const Asked asked(job, catalog);
+        const std::string with = said_of(match(asked.question, catalog));
+        const std::string without = said_of(match(asked.question, catalog.stored()));
+        pairs += match(asked.question, catalog).parts_asked;
+        if (with == without) continue;
+        if (++differences == 1) fmt::print("-- with index\n{}-- by rules\n{}", with, without);
+    }
+    fmt::print("pairs {}\ndifferences {}\n", pairs, differences);
+    return differences == 0 ? 0 : 1;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    if (argc != 4) return 64;
+    const std::string what = argv[1];
+    const auto begin = std::chrono::steady_clock::now();
+    const IndexedCatalog catalog(argv[2]);
+    const std::chrono::duration<double> opened = std::chrono::steady_clock::now() - begin;
+    fmt::print(stderr, "opened in {:.4f} s\n", opened.count());
+    const std::vector<FailedUnit> jobs = read_jobs(argv[3]);
+    if (catalog.sieve() == nullptr) return 65;
+    const auto& index = static_cast<const PartIndex&>(*catalog.sieve());
+    if (what == "agree") return agree(catalog, jobs);
+    std::vector<Asked> asked;
+    asked.reserve(jobs.size());
+    for (const FailedUnit& job : jobs) asked.emplace_back(job, catalog);
+    if (what == "living") {
+        for (const Asked& a : asked) {
+            const PartIndex::Living lives = index.living(a.question, 20);
+            std::string ids;
+            for (const Standing& s : lives.cheapest) ids += " " + s.part_id;
+            fmt::print("{}{}\n", lives.count, ids);
+        }
+        time_jobs("living", jobs.size(), [&](std::size_t j) { index.living(asked[j].question, 20); });
+        time_jobs("first", jobs.size(), [&](std::size_t j) {
+            index.forget();
+            index.living(asked[j].question, 20);
+        });
+    } else if (what == "tallies") {
+        for (const Asked& a : asked) {
+            std::map<std::string_view, std::pair<int, int>> by_rule;
+            for (const Tally& t : match(a.question, catalog, {0, 0, 0}).tallies) {
+                by_rule[t.rule].first += t.parts;
+                by_rule[t.rule].second += t.parts_only;
+            }
+            std::string line;
+            for (const auto& [rule, counts] : by_rule)
+                line += fmt::format("{}={}/{} ", rule, counts.first, counts.second);
+            fmt::print("{}\n", line);
+        }
+        time_jobs("tallies", jobs.size(), [&](std::size_t j) { match(asked[j].question, catalog, {0, 0, 0}); });
+    } else if (what == "select") {
+        std::vector<Policy> policies;
+        for (const FailedUnit& job : jobs) policies.push_back(policy_of(job));
+        std::int64_t carried = 0;
+        for (std::size_t j = 0; j < jobs.size(); ++j)
+            carried += select(jobs[j], catalog, policies[j]).carried;
+        fmt::print("carried {:.1f} a job\n", static_cast<double>(carried) / static_cast<double>(jobs.size()));
+        time_jobs("select", jobs.size(), [&](std::size_t j) { select(jobs[j], catalog, policies[j]); });
+        time_jobs("select 2", jobs.size(), [&](std::size_t j) { select(jobs[j], catalog, policies[j], 2); });
+    }
+    return 0;
+}
