@@ -1,10 +1,5 @@
 // The verbs that answer about one job.
 #include <algorithm>
-<<<<<<< HEAD
-=======
-#include <cstdio>
-#include <fstream>
-    >>>>>>> origin/main
 
 #include "cli/commands/commands.hpp"
 #include "cli/exit_codes.hpp"
@@ -15,131 +10,131 @@
 #include "engine/sheet/html.hpp"
 #include "engine/sheet/json.hpp"
 
-    namespace endbell::cli {
+namespace endbell::cli {
 
-    namespace {
+namespace {
 
-    int exit_of(const Selection& selection) {
-        return static_cast<int>(selection.outcome);
+int exit_of(const Selection& selection) {
+    return static_cast<int>(selection.outcome);
+}
+
+int exit_of(const Diagnosis& diagnosis) {
+    if (diagnosis.replace_nothing()) return static_cast<int>(Outcome::do_not_replace);
+    return diagnosis.fault == Fault::not_shown ? static_cast<int>(Outcome::undecided) : done;
+}
+
+}  // namespace
+
+int run_match(const Arguments& typed) {
+    const Session session = open_session(typed);
+    const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
+    const Selection selection = select(session.job, *session.catalog, session.policy, wanted);
+    if (typed.json) {
+        print(json_selection("match", selection, session.open, typed.top));
+    } else {
+        print(match_document(session.job, selection, session.open, typed.top), typed);
     }
+    return exit_of(selection);
+}
 
-    int exit_of(const Diagnosis& diagnosis) {
-        if (diagnosis.replace_nothing()) return static_cast<int>(Outcome::do_not_replace);
-        return diagnosis.fault == Fault::not_shown ? static_cast<int>(Outcome::undecided) : done;
+int run_why(const Arguments& typed_as_is) {
+    Arguments typed = typed_as_is;
+    if (typed.part.empty()) std::swap(typed.part, typed.job);  // "why PART --plate ..." has no job file
+    if (typed.part.empty())
+        throw BadUsage(Problem{{}, "PART", "", "a part id or number", "try: endbell why JOB PART"});
+    const Session session = open_session(typed);
+    const Part part = part_named(*session.stored, typed.part);
+    const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
+    Candidate candidate = examine(Question{session.job, diagnosis, session.catalog->limits()}, part);
+    const std::string stamp = stamp_of(session.job, *session.catalog);
+    if (typed.json) {
+        print(json_candidate("why", candidate, stamp));
+    } else {
+        print(why_document(candidate, stamp), typed);
     }
+    return done;
+}
 
-    }  // namespace
+int run_diagnose(const Arguments& typed) {
+    const Session session = open_session(typed);
+    const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
+    const std::string stamp = stamp_of(session.job, *session.catalog);
+    if (typed.json) {
+        print(json_diagnosis("diagnose", diagnosis, session.open, exit_of(diagnosis), stamp));
+    } else {
+        print(diagnosis_document(diagnosis, session.open, stamp), typed);
+    }
+    return exit_of(diagnosis);
+}
 
-    int run_match(const Arguments& typed) {
-        const Session session = open_session(typed);
-        const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
-        const Selection selection = select(session.job, *session.catalog, session.policy, wanted);
-        if (typed.json) {
-            print(json_selection("match", selection, session.open, typed.top));
-        } else {
-            print(match_document(session.job, selection, session.open, typed.top), typed);
-        }
+int run_wire(const Arguments& typed) {
+    const Session session = open_session(typed);
+    Selection selection = select(session.job, *session.catalog, session.policy);
+    const Option* option = chosen_option(typed, session, selection);
+    if (option == nullptr) {
+        if (typed.json)
+            print(json_selection("wire", selection, session.open, 0));
+        else
+            print(ask_document(selection, session.open), typed);
         return exit_of(selection);
     }
-
-    int run_why(const Arguments& typed_as_is) {
-        Arguments typed = typed_as_is;
-        if (typed.part.empty()) std::swap(typed.part, typed.job);  // "why PART --plate ..." has no job file
-        if (typed.part.empty())
-            throw BadUsage(Problem{{}, "PART", "", "a part id or number", "try: endbell why JOB PART"});
-        const Session session = open_session(typed);
-        const Part part = part_named(*session.stored, typed.part);
-        const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
-        Candidate candidate = examine(Question{session.job, diagnosis, session.catalog->limits()}, part);
-        const std::string stamp = stamp_of(session.job, *session.catalog);
-        if (typed.json) {
-            print(json_candidate("why", candidate, stamp));
-        } else {
-            print(why_document(candidate, stamp), typed);
-        }
-        return done;
+    const Outcome refused = option->wiring.lacking.empty() ? Outcome::nothing_fits : Outcome::undecided;
+    const int code = option->wiring.possible ? done : static_cast<int>(refused);
+    if (typed.json) {
+        print(json_option("wire", selection, *option, code));
+    } else {
+        print(wiring_document(session.job, selection, *option), typed);
     }
+    return code;
+}
 
-    int run_diagnose(const Arguments& typed) {
-        const Session session = open_session(typed);
-        const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
-        const std::string stamp = stamp_of(session.job, *session.catalog);
-        if (typed.json) {
-            print(json_diagnosis("diagnose", diagnosis, session.open, exit_of(diagnosis), stamp));
-        } else {
-            print(diagnosis_document(diagnosis, session.open, stamp), typed);
-        }
-        return exit_of(diagnosis);
+int run_compare(const Arguments& typed) {
+    const Session session = open_session(typed);
+    const Selection selection = select(session.job, *session.catalog, session.policy);
+    if (typed.json) {
+        print(json_selection("compare", selection, session.open, 0));
+    } else {
+        print(cost_document(selection), typed);
     }
+    return exit_of(selection);
+}
 
-    int run_wire(const Arguments& typed) {
-        const Session session = open_session(typed);
-        Selection selection = select(session.job, *session.catalog, session.policy);
-        const Option* option = chosen_option(typed, session, selection);
-        if (option == nullptr) {
-            if (typed.json)
-                print(json_selection("wire", selection, session.open, 0));
-            else
-                print(ask_document(selection, session.open), typed);
-            return exit_of(selection);
-        }
-        const Outcome refused = option->wiring.lacking.empty() ? Outcome::nothing_fits : Outcome::undecided;
-        const int code = option->wiring.possible ? done : static_cast<int>(refused);
-        if (typed.json) {
-            print(json_option("wire", selection, *option, code));
-        } else {
-            print(wiring_document(session.job, selection, *option), typed);
-        }
-        return code;
+int run_sheet(const Arguments& typed) {
+    const Session session = open_session(typed);
+    Selection selection = select(session.job, *session.catalog, session.policy);
+    const Option* option = chosen_option(typed, session, selection);
+    const Reader reader = *from_word<Reader>(typed.reader);
+    const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
+    if (!typed.html.empty()) write_whole({{typed.html, render_html(sheet), "--html"}});
+    if (typed.json) {
+        print(option == nullptr ? json_selection("sheet", selection, session.open, 0)
+                                : json_option("sheet", selection, *option, exit_of(selection)));
+    } else if (typed.html.empty()) {
+        print(sheet, typed);
     }
+    return exit_of(selection);
+}
 
-    int run_compare(const Arguments& typed) {
-        const Session session = open_session(typed);
-        const Selection selection = select(session.job, *session.catalog, session.policy);
-        if (typed.json) {
-            print(json_selection("compare", selection, session.open, 0));
-        } else {
-            print(cost_document(selection), typed);
-        }
-        return exit_of(selection);
+int run_rules(const Arguments& typed) {
+    std::vector<std::string> known;
+    for (const Rule& rule : rules()) known.emplace_back(rule.id);
+    if (!typed.rule.empty() && std::count(known.begin(), known.end(), typed.rule) == 0) {
+        const std::string near = nearest(typed.rule, known);
+        throw BadUsage(
+            Problem{{},
+                    "RULE",
+                    typed.rule,
+                    "the id of a rule",
+                    near.empty() ? "list them with endbell rules" : "did you mean '" + near + "'?"});
     }
-
-    int run_sheet(const Arguments& typed) {
-        const Session session = open_session(typed);
-        Selection selection = select(session.job, *session.catalog, session.policy);
-        const Option* option = chosen_option(typed, session, selection);
-        const Reader reader = *from_word<Reader>(typed.reader);
-        const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
-        if (!typed.html.empty()) write_whole({{typed.html, render_html(sheet), "--html"}});
-        if (typed.json) {
-            print(option == nullptr ? json_selection("sheet", selection, session.open, 0)
-                                    : json_option("sheet", selection, *option, exit_of(selection)));
-        } else if (typed.html.empty()) {
-            print(sheet, typed);
-        }
-        return exit_of(selection);
+    const std::unique_ptr<Catalog> catalog = typed.catalog.empty() ? nullptr : open_catalog(typed);
+    const Limits limits = limits_in_force(typed, catalog.get());
+    if (typed.json) {
+        print(json_rules("rules", limits, typed.rule));
+    } else {
+        print(rules_document(limits, typed.rule), typed);
     }
-
-    int run_rules(const Arguments& typed) {
-        std::vector<std::string> known;
-        for (const Rule& rule : rules()) known.emplace_back(rule.id);
-        if (!typed.rule.empty() && std::count(known.begin(), known.end(), typed.rule) == 0) {
-            const std::string near = nearest(typed.rule, known);
-            throw BadUsage(
-                Problem{{},
-                        "RULE",
-                        typed.rule,
-                        "the id of a rule",
-                        near.empty() ? "list them with endbell rules" : "did you mean '" + near + "'?"});
-        }
-        const std::unique_ptr<Catalog> catalog = typed.catalog.empty() ? nullptr : open_catalog(typed);
-        const Limits limits = limits_in_force(typed, catalog.get());
-        if (typed.json) {
-            print(json_rules("rules", limits, typed.rule));
-        } else {
-            print(rules_document(limits, typed.rule), typed);
-        }
-        return done;
-    }
+    return done;
+}
 
 }  // namespace endbell::cli
