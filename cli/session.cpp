@@ -117,9 +117,8 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
     }
     const KitShelf shelf(*session.catalog, session.policy);
     const Question question{session.job, selection.diagnosis, session.catalog->limits()};
-    selection.options.push_back(carry(session.job, selection.diagnosis,
-                                      candidate(question, *session.catalog, part.id), shelf,
-                                      *session.catalog));
+    selection.options.push_back(
+        carry(session.job, candidate(question, *session.catalog, part.id), shelf, *session.catalog));
     return &selection.options.back();
 }
 

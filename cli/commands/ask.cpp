@@ -25,16 +25,16 @@ namespace endbell::cli {
 namespace {
 
 /// The job and what is answered about it, as the file says it now.
-struct Standing {
+struct Present {
     Session session;
     Selection selection;
     std::vector<AskedReading> asked;
 
-    explicit Standing(const Arguments& typed)
+    explicit Present(const Arguments& typed)
         : session(open_session(typed)), selection(select(session.job, *session.catalog, session.policy)) {
         if (selection.outcome == Outcome::undecided) {
             asked = what_to_ask(Question{session.job, selection.diagnosis, session.catalog->limits()},
-                                selection.report);
+                                selection.report, *session.catalog);
         }
     }
 
@@ -88,7 +88,7 @@ class Dialogue {
         say("Each answer is written into " + visible(typed_.job) +
             " at once. ? explains; skip, back and quit are no answers.\n\n");
         for (;;) {
-            now_ = std::make_unique<Standing>(typed_);
+            now_ = std::make_unique<Present>(typed_);
             const std::string key = next_key();
             if (key.empty()) return decide();
             if (!steps_.empty()) say(what_is_left(now_->selection.report) + "\n\n");
@@ -236,7 +236,7 @@ class Dialogue {
     int number_ = 1;
     std::string written_;
     std::vector<Step> steps_;
-    std::unique_ptr<Standing> now_;
+    std::unique_ptr<Present> now_;
 };
 
 }  // namespace

@@ -69,15 +69,13 @@ Document answering_document(const PutQuestion& q) {
     d.add(pairs);
     d.add(Paragraph{
         "Write it as the plate or the meter says it. Counts are of the parts that are still open; where "
-        "there are more than a few hundred, of an even sample of them."});
+        "there are more than a few hundred, of the cheapest few hundred of them."});
     return d;
 }
 
 std::string what_is_left(const MatchReport& report) {
-    const auto shown =
-        std::count_if(report.candidates.begin(), report.candidates.end(),
-                      [](const Candidate& c) { return c.verdict <= Verdict::fits_with_changes; });
-    return parts(static_cast<int>(report.candidates.size())) + " can still fit; " + std::to_string(shown) +
+    const int shown = report.fitting + report.changing;
+    return parts(shown + report.open) + " can still fit; " + std::to_string(shown) +
            (shown == 1 ? " is" : " are") + " shown to fit.";
 }
 

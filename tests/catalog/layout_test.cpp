@@ -153,7 +153,8 @@ BOOST_AUTO_TEST_CASE(one_sheet_saved_once_for_each_table_is_remembered_for_each)
                "[tables.parts]\nignore = [\"Net\"]\n[tables.parts.columns]\npart_id = \"Item\"\n"
                "maker = \"Brand\"\npart_number = \"Item\"\nkind = { value = \"motor\" }\n"
                "[tables.offers]\nignore = [\"Brand\"]\n[tables.offers.columns]\npart_id = \"Item\"\n"
-               "price = \"Net\"\nseller = { value = \"Corner Shop\" }\n");
+               "price = \"Net\"\nseller = { value = \"Corner Shop\" }\nas_of = { value = \"2026-01-15\" }\n"
+               "currency = { value = \"USD\" }\n");
     const auto sheet = [&](const std::string& bytes) {
         folder.table("parts", bytes);
         folder.table("offers", bytes);
