@@ -201,6 +201,18 @@ def library(catalog, job):
         check("the example takes the same part", shown.stdout.splitlines()[1].startswith(answer["pick"] + ":"), shown.stdout)
 
 
+def files_below(folder):
+    return {os.path.relpath(os.path.join(where, name), folder) for where, _, names in os.walk(folder) for name in names}
+
+
+def plain_install():
+    prefix = os.path.join(WORK, "plain")
+    done = run("cmake", "--install", BUILD, "--prefix", prefix)
+    check("cmake --install works", done.returncode == 0, done.stderr)
+    other = files_below(prefix) ^ files_below(USR)
+    check("and installs the files of the two packages", not other, sorted(other)[:20])
+
+
 packages_made = packages()
 for package, file in packages_made.items():
     judge(package, file)
@@ -209,6 +221,7 @@ if os.path.exists(ENDBELL):
     man_pages()
     shells()
     library(demo_catalog, demo_job)
+    plain_install()
 shutil.rmtree(WORK, ignore_errors=True)
 print(f"{passed} passed, {failed} failed")
 sys.exit(1 if failed else 0)
