@@ -28,6 +28,14 @@ std::string sentence(std::string text);
 /// "catalog import" -> "catalog-import".
 std::string dashed(std::string name);
 
+/// A word that may be typed next, and what it does.
+struct Choice {
+    std::string word;
+    std::string help;
+};
+/// The words that may follow a group's name; "": the first words.
+std::vector<Choice> choices_below(const CommandLine& line, const std::string& group);
+
 /// What completion offers where a word of this item stands.
 enum class Offer { nothing, files, folders, words };
 struct Completion {
