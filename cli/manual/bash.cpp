@@ -10,31 +10,31 @@ namespace endbell::cli {
 
 namespace {
 
-/// What to offer for one item, as a command of the script.
-std::string offer(const Item& item) {
+/// What to do for one item, as a command of the script.
+std::string completing(const Item& item) {
     const Completion c = completion_of(item);
-    switch (c.offer) {
-        case Offer::files:
+    switch (c.next) {
+        case Next::files:
             return "_endbell_paths -f";
-        case Offer::folders:
+        case Next::folders:
             return "_endbell_paths -d";
-        case Offer::words:
+        case Next::words:
             return std::string(c.goes_on ? "compopt -o nospace; " : "") + "_endbell_words \"" +
                    joined(c.words, " ") + "\"";
-        case Offer::nothing:
+        case Next::nothing:
             break;
     }
     return ":";
 }
 
-/// The patterns of a case, by what to offer: behind which verb's option its value stands.
-using ValueLines = std::vector<std::pair<std::string, std::string>>;  // offer, patterns
+/// The patterns of a case, by what to do: behind which verb's option its value stands.
+using ValueLines = std::vector<std::pair<std::string, std::string>>;  // what to do, patterns
 
 void add_values(const std::string& verb, const std::vector<Item>& options, ValueLines& lines) {
     for (const Item& item : options) {
         if (item.value.empty()) continue;
         const std::string pattern = verb + " " + item.name + "\"";
-        const std::string what = offer(item);
+        const std::string what = completing(item);
         const auto same =
             std::find_if(lines.begin(), lines.end(), [&](const auto& each) { return each.first == what; });
         if (same == lines.end())
@@ -112,7 +112,7 @@ std::string positions_case(const CommandLine& line) {
         for (std::size_t i = 0; i < verb.positions.size(); ++i) {
             const Item& item = verb.positions[i];
             const std::string place = item.many ? "\"*" : std::to_string(i) + "\"";
-            text += "        \"" + verb.name + " " + place + ") " + offer(item) + " ;;\n";
+            text += "        \"" + verb.name + " " + place + ") " + completing(item) + " ;;\n";
         }
     }
     return text + "    esac\n";

@@ -41,10 +41,10 @@ std::vector<Choice> choices_below(const CommandLine& line, const std::string& gr
 }
 
 Completion completion_of(const Item& item) {
-    if (!item.words.empty()) return {Offer::words, item.words};
-    if (item.value == "FILE") return {Offer::files, {}};
-    if (item.value == "FOLDER") return {Offer::folders, {}};
-    Completion known{Offer::words, {}};
+    if (!item.words.empty()) return {Next::words, item.words};
+    if (item.value == "FILE") return {Next::files, {}};
+    if (item.value == "FOLDER") return {Next::folders, {}};
+    Completion known{Next::words, {}};
     if (item.name == "RULE") {
         for (const Rule& rule : rules()) known.words.emplace_back(rule.id);
         return known;

@@ -21,16 +21,16 @@ std::string behind(const Verb& verb) {
 }
 
 /// What may stand there, as arguments of `complete`.
-std::string offer(const Item& item) {
+std::string completing(const Item& item) {
     const Completion c = completion_of(item);
-    switch (c.offer) {
-        case Offer::files:
+    switch (c.next) {
+        case Next::files:
             return " -F";
-        case Offer::folders:
+        case Next::folders:
             return " -f -a '(__fish_complete_directories)'";
-        case Offer::words:
+        case Next::words:
             return " -f -a " + in_quotes(joined(c.words, " "));
-        case Offer::nothing:
+        case Next::nothing:
             break;
     }
     return " -f";
@@ -39,7 +39,7 @@ std::string offer(const Item& item) {
 std::string option_line(const Item& item, const std::string& condition) {
     std::string text = "complete -c endbell";
     if (!condition.empty()) text += " -n " + in_quotes(condition);
-    text += " -l " + item.name.substr(2) + (item.value.empty() ? "" : " -r" + offer(item));
+    text += " -l " + item.name.substr(2) + (item.value.empty() ? "" : " -r" + completing(item));
     return text + " -d " + in_quotes(item.help) + "\n";
 }
 
@@ -67,8 +67,8 @@ std::string fish_completion(const CommandLine& line) {
     for (const Verb& verb : line.verbs) {
         for (const Item& item : verb.options) script += option_line(item, behind(verb));
         for (const Item& item : verb.positions) {
-            if (completion_of(item).offer != Offer::nothing)
-                script += "complete -c endbell -n " + in_quotes(behind(verb)) + offer(item) + "\n";
+            if (completion_of(item).next != Next::nothing)
+                script += "complete -c endbell -n " + in_quotes(behind(verb)) + completing(item) + "\n";
         }
     }
     return script;

@@ -36,10 +36,10 @@ struct Choice {
 /// The words that may follow a group's name; "": the first words.
 std::vector<Choice> choices_below(const CommandLine& line, const std::string& group);
 
-/// What completion offers where a word of this item stands.
-enum class Offer { nothing, files, folders, words };
+/// What completion shows where a word of this item stands.
+enum class Next { nothing, files, folders, words };
 struct Completion {
-    Offer offer = Offer::nothing;
+    Next next = Next::nothing;
     std::vector<std::string> words;
     bool goes_on = false;  // the word is not finished: no blank behind it
 };

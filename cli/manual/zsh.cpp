@@ -22,15 +22,15 @@ std::string in_quotes(std::string_view text) {
 
 std::string action(const Item& item) {
     const Completion c = completion_of(item);
-    switch (c.offer) {
-        case Offer::files:
+    switch (c.next) {
+        case Next::files:
             return "_files";
-        case Offer::folders:
+        case Next::folders:
             return "_files -/";
-        case Offer::words:
+        case Next::words:
             if (c.goes_on) return "{compadd -S \"\" -- " + joined(c.words, " ") + "}";
             return "(" + joined(c.words, " ") + ")";
-        case Offer::nothing:
+        case Next::nothing:
             break;
     }
     return " ";
