@@ -1,5 +1,6 @@
 // Completion for bash, without anything that the shell does not bring itself.
 #include <algorithm>
+#include <set>
 #include <utility>
 
 #include "cli/manual/writers.hpp"
@@ -9,31 +10,31 @@ namespace endbell::cli {
 
 namespace {
 
-/// What to offer for one item, as a command of the script.
-std::string offer(const Item& item) {
+/// What to do for one item, as a command of the script.
+std::string completing(const Item& item) {
     const Completion c = completion_of(item);
-    switch (c.offer) {
-        case Offer::files:
+    switch (c.next) {
+        case Next::files:
             return "_endbell_paths -f";
-        case Offer::folders:
+        case Next::folders:
             return "_endbell_paths -d";
-        case Offer::words:
+        case Next::words:
             return std::string(c.goes_on ? "compopt -o nospace; " : "") + "_endbell_words \"" +
                    joined(c.words, " ") + "\"";
-        case Offer::nothing:
+        case Next::nothing:
             break;
     }
     return ":";
 }
 
-/// The patterns of a case, by what to offer: behind which verb's option its value stands.
-using ValueLines = std::vector<std::pair<std::string, std::string>>;  // offer, patterns
+/// The patterns of a case, by what to do: behind which verb's option its value stands.
+using ValueLines = std::vector<std::pair<std::string, std::string>>;  // what to do, patterns
 
 void add_values(const std::string& verb, const std::vector<Item>& options, ValueLines& lines) {
     for (const Item& item : options) {
         if (item.value.empty()) continue;
         const std::string pattern = verb + " " + item.name + "\"";
-        const std::string what = offer(item);
+        const std::string what = completing(item);
         const auto same =
             std::find_if(lines.begin(), lines.end(), [&](const auto& each) { return each.first == what; });
         if (same == lines.end())
@@ -56,18 +57,65 @@ std::string names(const std::vector<Item>& options) {
     return text;
 }
 
-/// The words that may follow "" (the first ones) or a group's name.
-std::string first_words(const CommandLine& line, const std::string& group) {
-    std::vector<std::string> words;
+std::string words_below(const CommandLine& line, const std::string& group) {
+    std::string words;
+    for (const Choice& choice : choices_below(line, group)) words += (words.empty() ? "" : " ") + choice.word;
+    return words;
+}
+
+/// Names of the options that a value follows, each once.
+std::string valued_options(const CommandLine& line) {
+    std::set<std::string> names;
+    const auto add = [&names](const std::vector<Item>& options) {
+        for (const Item& item : options) {
+            if (!item.value.empty()) names.insert(item.name);
+        }
+    };
+    add(line.options);
+    for (const Verb& verb : line.verbs) add(verb.options);
+    return joined({names.begin(), names.end()}, " ");
+}
+
+std::string group_names(const CommandLine& line) {
+    std::vector<std::string> names;
+    for (const VerbGroup& group : line.groups) names.push_back(group.name);
+    return joined(names, " ");
+}
+
+/// What stands behind each verb's options.
+std::string values_case(const CommandLine& line) {
+    ValueLines values;
+    add_values("*\"", line.options, values);
+    for (const Verb& verb : line.verbs) add_values("\"" + verb.name, verb.options, values);
+    return "    case \"$verb $before\" in\n" + text_of(values) + "    esac\n";
+}
+
+/// The options of each verb.
+std::string options_case(const CommandLine& line) {
+    std::string text = "    if [[ $word == -* ]]; then\n        local own=''\n        case \"$verb\" in\n";
     for (const Verb& verb : line.verbs) {
-        const bool inside =
-            group.empty() ? verb.name.find(' ') == std::string::npos : verb.name.rfind(group + " ", 0) == 0;
-        if (inside) words.push_back(group.empty() ? verb.name : verb.name.substr(group.size() + 1));
+        if (!verb.options.empty())
+            text += "            \"" + verb.name + "\") own=\"" + names(verb.options) + "\" ;;\n";
     }
-    if (group.empty()) {
-        for (const VerbGroup& each : line.groups) words.push_back(each.name);
+    return text + "        esac\n        _endbell_words \"$own " + names(line.options) +
+           "\"\n        return\n    fi\n";
+}
+
+/// What stands at each position behind each verb; a verb's own word too.
+std::string positions_case(const CommandLine& line) {
+    const auto words = [&line](const std::string& group) {
+        return "        \"" + group + " 0\") _endbell_words \"" + words_below(line, group) + "\" ;;\n";
+    };
+    std::string text = "    case \"$verb $position\" in\n" + words("");
+    for (const VerbGroup& group : line.groups) text += words(group.name);
+    for (const Verb& verb : line.verbs) {
+        for (std::size_t i = 0; i < verb.positions.size(); ++i) {
+            const Item& item = verb.positions[i];
+            const std::string place = item.many ? "\"*" : std::to_string(i) + "\"";
+            text += "        \"" + verb.name + " " + place + ") " + completing(item) + " ;;\n";
+        }
     }
-    return joined(words, " ");
+    return text + "    esac\n";
 }
 
 constexpr const char* tools = R"(# bash completion for endbell; made by endbell-manual.
@@ -96,46 +144,11 @@ _endbell() {
 }  // namespace
 
 std::string bash_completion(const CommandLine& line) {
-    std::string valued;
-    std::string groups;
-    ValueLines values;
-    add_values("*\"", line.options, values);
-    std::string options;
-    std::string positions;
-    const auto add_valued = [&](const std::vector<Item>& items) {
-        for (const Item& item : items) {
-            if (!item.value.empty() && (" " + valued + " ").find(" " + item.name + " ") == std::string::npos)
-                valued += (valued.empty() ? "" : " ") + item.name;
-        }
-    };
-    add_valued(line.options);
-    for (const VerbGroup& group : line.groups) {
-        groups += (groups.empty() ? "" : " ") + group.name;
-        positions +=
-            "        \"" + group.name + " 0\") _endbell_words \"" + first_words(line, group.name) + "\" ;;\n";
-    }
-    for (const Verb& verb : line.verbs) {
-        add_valued(verb.options);
-        add_values("\"" + verb.name, verb.options, values);
-        if (!verb.options.empty())
-            options += "        \"" + verb.name + "\") own=\"" + names(verb.options) + "\" ;;\n";
-        for (std::size_t i = 0; i < verb.positions.size(); ++i) {
-            const Item& item = verb.positions[i];
-            positions += "        \"" + verb.name + " " + (item.many ? "\"*" : std::to_string(i) + "\"") +
-                         ") " + offer(item) + " ;;\n";
-        }
-    }
     std::string script = tools;
-    script.replace(script.find("$valued"), 7, valued);
-    script.replace(script.find("$groups"), 7, groups);
-    script += "    case \"$verb $before\" in\n" + text_of(values) + "    esac\n";
-    script += "    if [[ $word == -* ]]; then\n        local own=''\n        case \"$verb\" in\n";
-    for (const std::string& each : split(options, '\n')) script += each.empty() ? "" : "    " + each + "\n";
-    script +=
-        "        esac\n        _endbell_words \"$own " + names(line.options) + "\"\n        return\n    fi\n";
-    script += "    case \"$verb $position\" in\n        \" 0\") _endbell_words \"" + first_words(line, "") +
-              "\" ;;\n" + positions + "    esac\n}\n\ncomplete -F _endbell endbell\n";
-    return script;
+    script.replace(script.find("$valued"), 7, valued_options(line));
+    script.replace(script.find("$groups"), 7, group_names(line));
+    return script + values_case(line) + options_case(line) + positions_case(line) +
+           "}\n\ncomplete -F _endbell endbell\n";
 }
 
 }  // namespace endbell::cli

@@ -26,11 +26,25 @@ std::string dashed(std::string name) {
     return name;
 }
 
+std::vector<Choice> choices_below(const CommandLine& line, const std::string& group) {
+    const std::string above = group.empty() ? "" : group + " ";
+    std::vector<Choice> choices;
+    for (const Verb& verb : line.verbs) {
+        if (verb.name.rfind(above, 0) != 0) continue;
+        const std::string word = verb.name.substr(above.size());
+        if (word.find(' ') == std::string::npos) choices.push_back({word, verb.help});
+    }
+    for (const VerbGroup& each : line.groups) {
+        if (group.empty()) choices.push_back({each.name, each.help});
+    }
+    return choices;
+}
+
 Completion completion_of(const Item& item) {
-    if (!item.words.empty()) return {Offer::words, item.words};
-    if (item.value == "FILE") return {Offer::files, {}};
-    if (item.value == "FOLDER") return {Offer::folders, {}};
-    Completion known{Offer::words, {}};
+    if (!item.words.empty()) return {Next::words, item.words};
+    if (item.value == "FILE") return {Next::files, {}};
+    if (item.value == "FOLDER") return {Next::folders, {}};
+    Completion known{Next::words, {}};
     if (item.name == "RULE") {
         for (const Rule& rule : rules()) known.words.emplace_back(rule.id);
         return known;

@@ -21,16 +21,16 @@ std::string behind(const Verb& verb) {
 }
 
 /// What may stand there, as arguments of `complete`.
-std::string offer(const Item& item) {
+std::string completing(const Item& item) {
     const Completion c = completion_of(item);
-    switch (c.offer) {
-        case Offer::files:
+    switch (c.next) {
+        case Next::files:
             return " -F";
-        case Offer::folders:
+        case Next::folders:
             return " -f -a '(__fish_complete_directories)'";
-        case Offer::words:
+        case Next::words:
             return " -f -a " + in_quotes(joined(c.words, " "));
-        case Offer::nothing:
+        case Next::nothing:
             break;
     }
     return " -f";
@@ -39,8 +39,17 @@ std::string offer(const Item& item) {
 std::string option_line(const Item& item, const std::string& condition) {
     std::string text = "complete -c endbell";
     if (!condition.empty()) text += " -n " + in_quotes(condition);
-    text += " -l " + item.name.substr(2) + (item.value.empty() ? "" : " -r" + offer(item));
+    text += " -l " + item.name.substr(2) + (item.value.empty() ? "" : " -r" + completing(item));
     return text + " -d " + in_quotes(item.help) + "\n";
+}
+
+/// The words that may be typed next, under a condition.
+std::string choice_lines(const CommandLine& line, const std::string& group, const std::string& condition) {
+    std::string text;
+    for (const Choice& choice : choices_below(line, group))
+        text += "complete -c endbell -n " + in_quotes(condition) + " -a " + choice.word + " -d " +
+                in_quotes(choice.help) + "\n";
+    return text;
 }
 
 }  // namespace
@@ -48,27 +57,18 @@ std::string option_line(const Item& item, const std::string& condition) {
 std::string fish_completion(const CommandLine& line) {
     std::string script = "# fish completion for endbell; made by endbell-manual.\ncomplete -c endbell -f\n";
     for (const Item& item : line.options) script += option_line(item, "");
-    std::vector<std::string> first;
-    for (const VerbGroup& group : line.groups)
-        script += "complete -c endbell -n __fish_use_subcommand -a " + group.name + " -d " +
-                  in_quotes(group.help) + "\n";
+    script += choice_lines(line, "", "__fish_use_subcommand");
+    for (const VerbGroup& group : line.groups) {
+        std::string condition =
+            "__fish_seen_subcommand_from " + group.name + "; and not __fish_seen_subcommand_from";
+        for (const Choice& choice : choices_below(line, group.name)) condition += " " + choice.word;
+        script += choice_lines(line, group.name, condition);
+    }
     for (const Verb& verb : line.verbs) {
-        const std::size_t blank = verb.name.find(' ');
-        const std::string word = verb.name.substr(blank == std::string::npos ? 0 : blank + 1);
-        std::string condition = "__fish_use_subcommand";
-        if (blank != std::string::npos) {
-            condition = "__fish_seen_subcommand_from " + verb.name.substr(0, blank);
-            for (const Verb& other : line.verbs) {
-                if (other.name.rfind(verb.name.substr(0, blank + 1), 0) == 0)
-                    condition += "; and not __fish_seen_subcommand_from " + other.name.substr(blank + 1);
-            }
-        }
-        script += "complete -c endbell -n " + in_quotes(condition) + " -a " + word + " -d " +
-                  in_quotes(verb.help) + "\n";
         for (const Item& item : verb.options) script += option_line(item, behind(verb));
         for (const Item& item : verb.positions) {
-            if (completion_of(item).offer != Offer::nothing)
-                script += "complete -c endbell -n " + in_quotes(behind(verb)) + offer(item) + "\n";
+            if (completion_of(item).next != Next::nothing)
+                script += "complete -c endbell -n " + in_quotes(behind(verb)) + completing(item) + "\n";
         }
     }
     return script;

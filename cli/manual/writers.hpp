@@ -28,10 +28,18 @@ std::string sentence(std::string text);
 /// "catalog import" -> "catalog-import".
 std::string dashed(std::string name);
 
-/// What completion offers where a word of this item stands.
-enum class Offer { nothing, files, folders, words };
+/// A word that may be typed next, and what it does.
+struct Choice {
+    std::string word;
+    std::string help;
+};
+/// The words that may follow a group's name; "": the first words.
+std::vector<Choice> choices_below(const CommandLine& line, const std::string& group);
+
+/// What completion shows where a word of this item stands.
+enum class Next { nothing, files, folders, words };
 struct Completion {
-    Offer offer = Offer::nothing;
+    Next next = Next::nothing;
     std::vector<std::string> words;
     bool goes_on = false;  // the word is not finished: no blank behind it
 };

@@ -22,15 +22,15 @@ std::string in_quotes(std::string_view text) {
 
 std::string action(const Item& item) {
     const Completion c = completion_of(item);
-    switch (c.offer) {
-        case Offer::files:
+    switch (c.next) {
+        case Next::files:
             return "_files";
-        case Offer::folders:
+        case Next::folders:
             return "_files -/";
-        case Offer::words:
+        case Next::words:
             if (c.goes_on) return "{compadd -S \"\" -- " + joined(c.words, " ") + "}";
             return "(" + joined(c.words, " ") + ")";
-        case Offer::nothing:
+        case Next::nothing:
             break;
     }
     return " ";
@@ -55,15 +55,7 @@ std::string choice(const std::string& name, const std::string& help) {
 /// The function that completes what follows `name`: a list of verbs, and then the verb's own function.
 std::string chooser(const CommandLine& line, const std::string& group) {
     std::string choices;
-    for (const Verb& verb : line.verbs) {
-        const bool inside =
-            group.empty() ? verb.name.find(' ') == std::string::npos : verb.name.rfind(group + " ", 0) == 0;
-        if (inside)
-            choices += choice(group.empty() ? verb.name : verb.name.substr(group.size() + 1), verb.help);
-    }
-    if (group.empty()) {
-        for (const VerbGroup& each : line.groups) choices += choice(each.name, each.help);
-    }
+    for (const Choice& each : choices_below(line, group)) choices += choice(each.word, each.help);
     const std::string function = group.empty() ? "_endbell" : "_endbell-" + group;
     return function +
            "() {\n    local context state state_descr line\n    typeset -A opt_args\n    local -a verbs\n"

@@ -7,6 +7,7 @@ Works for root and for anyone else: a package is unpacked, not installed, and ap
 program then runs from the unpacked root; man, groff and the three shells judge what was made for them; and the example
 of docs/examples is built against the unpacked library.
 """
+import functools
 import glob
 import gzip
 import json
@@ -83,17 +84,21 @@ def program():
     return catalog, job
 
 
+@functools.cache
+def help_of(path):
+    return run(ENDBELL, *path, "--help").stdout
+
+
+@functools.cache
 def verbs(path=()):
     """Every verb, from the help itself."""
-    below = re.findall(r"^  (\w+)", run(ENDBELL, *path, "--help").stdout.partition("Subcommands:\n")[2], re.M)
-    if not below:
-        yield path
-    for name in below:
-        yield from verbs((*path, name))
+    section = help_of(path).partition("Subcommands:\n")[2].partition("\n\n")[0]
+    below = re.findall(r"^  ([a-z]+)", section, re.M)
+    return [verb for name in below for verb in verbs((*path, name))] or [path]
 
 
 def options_of(path):
-    return set(re.findall(r"(--[a-z-]+)", run(ENDBELL, *path, "--help").stdout.partition("\nExamples:")[0])) - {"--help"}
+    return set(re.findall(r"(--[a-z-]+)", help_of(path).partition("\nExamples:")[0])) - {"--help"}
 
 
 def man_pages():
@@ -132,9 +137,10 @@ def fish_offers(*words):
 
 def zsh_offers(awaited, *words):
     """Types the words and ^D at an interactive zsh in a terminal of its own: what it lists until `awaited` is there."""
-    script = (f"zmodload zsh/zpty; zpty shell zsh -f -i; zpty -w shell \"PS1=; fpath=({USR}/share/zsh/vendor-completions"
-              " \\$fpath); autoload -Uz compinit; compinit -u -D; LISTMAX=9999; print RE''ADY\"; "
-              f"zpty -r shell out '*READY*'; zpty -n -w shell $'{' '.join(('endbell', *words))}\\C-D'; shown=; "
+    # The prompt is put together, so that it is not read in the echo of the line that sets it.
+    script = (f"zmodload zsh/zpty; zpty shell zsh -f -i; zpty -w shell \"fpath=({USR}/share/zsh/vendor-completions"
+              " \\$fpath); autoload -Uz compinit; compinit -u -D; LISTMAX=9999; PS1=RE''ADY%#\"; "
+              f"zpty -r shell out '*READY[#%]*'; zpty -n -w shell $'{' '.join(('endbell', *words))}\\C-D'; shown=; "
               f"for i in {{1..60}}; do sleep 0.5; while zpty -r -t shell out; do shown+=$out; done; "
               f"[[ $shown == *{awaited}* ]] && break; done; print -r -- $shown; zpty -d shell")
     return run("zsh", "-f", "-c", script).stdout
@@ -195,6 +201,18 @@ def library(catalog, job):
         check("the example takes the same part", shown.stdout.splitlines()[1].startswith(answer["pick"] + ":"), shown.stdout)
 
 
+def files_below(folder):
+    return {os.path.relpath(os.path.join(where, name), folder) for where, _, names in os.walk(folder) for name in names}
+
+
+def plain_install():
+    prefix = os.path.join(WORK, "plain")
+    done = run("cmake", "--install", BUILD, "--prefix", prefix)
+    check("cmake --install works", done.returncode == 0, done.stderr)
+    other = files_below(prefix) ^ files_below(USR)
+    check("and installs the files of the two packages", not other, sorted(other)[:20])
+
+
 packages_made = packages()
 for package, file in packages_made.items():
     judge(package, file)
@@ -203,6 +221,7 @@ if os.path.exists(ENDBELL):
     man_pages()
     shells()
     library(demo_catalog, demo_job)
+    plain_install()
 shutil.rmtree(WORK, ignore_errors=True)
 print(f"{passed} passed, {failed} failed")
 sys.exit(1 if failed else 0)
