@@ -22,11 +22,9 @@ inline bool has_bit(const Word64* set, std::size_t position) {
     return (set[position / 64] >> (position % 64) & 1) != 0;
 }
 
-inline std::int64_t count_bits(const Word64* set, std::size_t words) {
-    std::int64_t count = 0;
-    for (std::size_t i = 0; i < words; ++i) count += std::popcount(set[i]);
-    return count;
-}
+std::int64_t count_bits(const Word64* set, std::size_t words);
+/// Of the parts in both sets.
+std::int64_t count_both(const Word64* a, const Word64* b, std::size_t words);
 
 /// Calls visit(position) for the set bits of one word, lowest first.
 template <class Visit>

@@ -55,7 +55,7 @@ Swept sweep(const std::vector<Said>& list, const std::vector<std::vector<std::si
     out.asked.resize(keys.size());
 
     std::vector<Word64> sets(list.size() * block);
-    std::array<Word64, block> once, twice, open, changing, asked;
+    std::array<Word64, block> once, twice, open, changing, asked, only, shut;
     for (std::size_t first = 0; first < words; first += block) {
         const std::size_t size = std::min(block, words - first);
         for (auto* set : {&once, &twice, &open, &changing}) std::fill_n(set->begin(), size, Word64{0});
@@ -88,11 +88,12 @@ Swept sweep(const std::vector<Said>& list, const std::vector<std::vector<std::si
             const Word64* set = sets.data() + s * block;
             FailCount& count = out.fails[s];
             for (std::size_t i = 0; i < size; ++i) {
-                const Word64 only = set[i] & ~twice[i];
-                count.parts += std::popcount(set[i]);
-                count.only += std::popcount(only);
-                count.would_fit += std::popcount(only & ~open[i]);
+                only[i] = set[i] & ~twice[i];
+                shut[i] = ~open[i];
             }
+            count.parts += count_bits(set, size);
+            count.only += count_bits(only.data(), size);
+            count.would_fit += count_both(only.data(), shut.data(), size);
         }
         for (std::size_t k = 0; k < keys.size(); ++k) {
             std::fill_n(asked.begin(), size, Word64{0});
@@ -100,8 +101,7 @@ Swept sweep(const std::vector<Said>& list, const std::vector<std::vector<std::si
                 const Word64* set = sets.data() + s * block;
                 for (std::size_t i = 0; i < size; ++i) asked[i] |= set[i];
             }
-            for (std::size_t i = 0; i < size; ++i)
-                out.asked[k] += std::popcount(asked[i] & out.open[first + i]);
+            out.asked[k] += count_both(asked.data(), out.open.data() + first, size);
         }
     }
     return out;

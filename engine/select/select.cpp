@@ -155,9 +155,9 @@ PricedCandidate priced(const Option& o) {
 
 /// The parts that pass every rule, carried through the later stages until none that is left can come to less
 /// than what is found. Names come as they are first, then cheapest: see MatchReport::shown.
-class Carrier {
+class Contest {
   public:
-    Carrier(Selection& s, const Question& question, const Catalog& catalog, const Policy& policy,
+    Contest(Selection& s, const Question& question, const Catalog& catalog, const Policy& policy,
             std::size_t wanted)
         : s_(s),
           question_(question),
@@ -300,7 +300,7 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
     s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{50, 0, 0});
-    Carrier(s, question, catalog, policy, wanted.options).run();
+    Contest(s, question, catalog, policy, wanted.options).run();
     s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {

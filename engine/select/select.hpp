@@ -69,9 +69,14 @@ inline constexpr std::string_view rule_set = "1";
 
 std::string stamp_of(const FailedUnit& job, const Catalog& catalog);
 
-/// `wanted`: how many of the best options are proven to be the best; more may be there.
+/// How much of an answer is worked out.
+struct Wanted {
+    std::size_t options = 20;  // so many of the best are proven to be the best; more may be there
+    bool reasons = true;       // why the rest fall, what to ask and what would help
+};
+
 Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy,
-                 std::size_t wanted = 20);
+                 const Wanted& wanted = {});
 
 /// One candidate carried through every later stage, whatever its verdict.
 Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, const Catalog& catalog);

@@ -6,6 +6,7 @@
 
 #include "engine/index/build.hpp"
 #include "engine/index/part_index.hpp"
+#include "engine/match/answer.hpp"
 #include "engine/match/job_fields.hpp"
 #include "engine/match/part_fields.hpp"
 #include "tests/match/pairs.hpp"
