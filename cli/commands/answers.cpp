@@ -126,8 +126,7 @@ int run_sheet(const Arguments& typed) {
     const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
     if (!typed.html.empty()) write_file(typed.html, render_html(sheet));
     if (typed.json) {
-        print(option == nullptr ? json_selection("sheet", selection, 0)
-                                : json_option("sheet", selection, *option));
+        print(json_sheet(selection, option, sheet));
     } else if (typed.html.empty()) {
         print(sheet, typed);
     }

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <cstdio>
 #include <numeric>
+#include <optional>
 
 namespace endbell {
 
@@ -20,6 +21,33 @@ bool is_lower(char c) {
 }
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
+}
+
+/// The first character of UTF-8 text: how many bytes it takes, and its code; none where the byte starts none.
+struct Letter {
+    std::size_t bytes = 1;
+    std::optional<std::uint32_t> code;
+};
+Letter letter_at(std::string_view text) {
+    const auto byte = [text](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+    const unsigned char first = byte(0);
+    if (first < 0x80) return {1, first};
+    const std::size_t bytes = first >= 0xf0 ? 4 : first >= 0xe0 ? 3 : 2;
+    if (first < 0xc2 || first > 0xf4 || text.size() < bytes) return {};
+    std::uint32_t code = first & (0xffU >> (bytes + 1));
+    for (std::size_t i = 1; i < bytes; ++i) {
+        if ((byte(i) & 0xc0U) != 0x80) return {};
+        code = code << 6U | (byte(i) & 0x3fU);
+    }
+    return {bytes, code};
+}
+
+/// Drives a terminal, turns the order of its neighbours, or cannot be seen.
+bool is_hidden(std::uint32_t code) {
+    const auto within = [code](std::uint32_t low, std::uint32_t high) { return code >= low && code <= high; };
+    return code < 0x20 || within(0x7f, 0x9f) || code == 0x61c || within(0x200b, 0x200f) ||
+           within(0x2028, 0x202e) || within(0x2060, 0x206f) || within(0xd800, 0xdfff) || code == 0xfeff ||
+           within(0xe0000, 0xe007f);
 }
 
 }  // namespace
@@ -69,33 +97,31 @@ std::string number_key(std::string_view part_number) {
 
 std::string visible(std::string_view text) {
     std::string out;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(text[i]);
-        // U+0080..U+009F (C1 controls) are C2 80..C2 9F; direction marks are E2 80 8E/8F/AA-AE and E2 81
-        // A6-A9.
-        const auto next = [&](std::size_t k) {
-            return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : 0U;
-        };
-        std::size_t hidden = 0;
-        if (byte < 0x20 || byte == 0x7f) hidden = 1;
-        if (byte == 0xc2 && next(1) >= 0x80 && next(1) < 0xa0) hidden = 2;
-        if (byte == 0xe2 && next(1) == 0x80 &&
-            (next(2) == 0x8e || next(2) == 0x8f || (next(2) >= 0xaa && next(2) <= 0xae))) {
-            hidden = 3;
+    for (std::size_t i = 0; i < text.size();) {
+        const Letter letter = letter_at(text.substr(i));
+        if (!letter.code || is_hidden(*letter.code)) {
+            for (std::size_t k = 0; k < letter.bytes; ++k) {
+                char escaped[8];
+                std::snprintf(escaped, sizeof escaped, "\\x%02x", static_cast<unsigned char>(text[i + k]));
+                out += escaped;
+            }
+        } else {
+            out += text.substr(i, letter.bytes);
         }
-        if (byte == 0xe2 && next(1) == 0x81 && next(2) >= 0xa6 && next(2) <= 0xa9) hidden = 3;
-        if (hidden == 0) {
-            out += text[i];
-            continue;
-        }
-        for (std::size_t k = 0; k < hidden; ++k) {
-            char escaped[8];
-            std::snprintf(escaped, sizeof escaped, "\\x%02x", next(k));
-            out += escaped;
-        }
-        i += hidden - 1;
+        i += letter.bytes;
     }
     return out;
+}
+
+std::string shortened(std::string_view text, std::size_t most) {
+    std::size_t letters = 0, kept = 0;
+    for (std::size_t i = 0; i < text.size(); i += letter_at(text.substr(i)).bytes) {
+        if (letters == most) kept = i;
+        ++letters;
+    }
+    if (letters <= most) return std::string(text);
+    return std::string(text.substr(0, kept)) + "\xe2\x80\xa6 [" + std::to_string(letters - most) +
+           " more characters]";
 }
 
 int edit_distance(std::string_view a, std::string_view b) {

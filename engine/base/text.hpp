@@ -14,9 +14,12 @@ std::string joined(const std::vector<std::string>& parts, std::string_view separ
 /// Letters and digits only, upper case: two spellings of one part number give the same key.
 std::string number_key(std::string_view part_number);
 
-/// Control characters, escape sequences and direction marks as visible \xNN, so that catalog text
-/// can never drive a terminal. Other UTF-8 passes.
+/// Control characters, escape sequences, direction marks, invisible characters and bytes that are no UTF-8 as
+/// visible \xNN, so that catalog text can never drive a terminal or reorder a line. Other UTF-8 passes.
 std::string visible(std::string_view text);
+
+/// At most `most` characters; what is left out is said: "abc… [9997 more characters]".
+std::string shortened(std::string_view text, std::size_t most);
 
 /// The number of single-character edits between two words; two neighbours exchanged are one edit.
 int edit_distance(std::string_view a, std::string_view b);

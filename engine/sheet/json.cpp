@@ -1,6 +1,8 @@
 // One document an answer; json_stages.cpp turns the stages' values.
 #include "engine/sheet/json.hpp"
 
+#include <fmt/format.h>
+
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
@@ -17,9 +19,38 @@ Json envelope(std::string_view command, const std::string& stamp) {
     return {{"format", json_format}, {"command", command}, {"stamp", stamp}};
 }
 
+/// What would drive a terminal or turn its lines (DEL, C1 controls, direction marks) as \uXXXX: the same JSON, since
+/// such a character stands only inside a string. U+FFFF and below; the writer has escaped C0 itself.
+std::string safe(const std::string& text) {
+    std::string out;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto byte = [&](std::size_t k) {
+            return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : 0U;
+        };
+        std::size_t bytes = 1;
+        unsigned code = byte(0);
+        if (code >= 0xc2 && code < 0xe0) {
+            code = (code & 0x1fU) << 6U | (byte(1) & 0x3fU);
+            bytes = 2;
+        } else if (code >= 0xe0 && code < 0xf0) {
+            code = (code & 0x0fU) << 12U | (byte(1) & 0x3fU) << 6U | (byte(2) & 0x3fU);
+            bytes = 3;
+        }
+        const auto within = [code](unsigned low, unsigned high) { return code >= low && code <= high; };
+        if (within(0x7f, 0x9f) || code == 0x61c || within(0x200b, 0x200f) || within(0x2028, 0x202e) ||
+            within(0x2060, 0x206f) || code == 0xfeff) {
+            out += fmt::format("\\u{:04x}", code);
+            i += bytes - 1;
+        } else {
+            out += text[i];
+        }
+    }
+    return out;
+}
+
 std::string written(const Json& document) {
     // Catalog bytes that are not UTF-8 come out as U+FFFD instead of stopping the answer.
-    return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return safe(document.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 }  // namespace
@@ -88,9 +119,13 @@ std::string json_option(std::string_view command, const Selection& s, const Opti
 namespace {
 
 struct BlockWriter {
+    Json operator()(const Decision& d) const {
+        return {{"decision", d.word}, {"what", d.what}, {"because", d.because}};
+    }
     Json operator()(const Heading& h) const { return {{"heading", h.text}}; }
     Json operator()(const Paragraph& p) const { return {{"text", p.text}}; }
     Json operator()(const Bullets& b) const { return {{"list", b.items}}; }
+    Json operator()(const Steps& steps) const { return {{"steps", steps.items}}; }
     Json operator()(const Pairs& pairs) const {
         Json out = Json::object();
         for (const auto& row : pairs.rows) out[row.first] = row.second;
@@ -101,17 +136,43 @@ struct BlockWriter {
     }
     Json operator()(const Warning& w) const { return {{"signal_word", w.signal_word}, {"text", w.text}}; }
     Json operator()(const Figure& f) const { return {{"figure", f.drawing.title}, {"text", f.description}}; }
+    Json operator()(const Chart& c) const {
+        return {{"chart", c.title},
+                {"text", c.description},
+                {"columns", c.numbers.header},
+                {"rows", c.numbers.rows}};
+    }
     Json operator()(const Plain& plain) const { return {{"lines", plain.lines}}; }
 };
 
 }  // namespace
 
+namespace {
+
+Json blocks(const Document& document) {
+    Json out = Json::array();
+    for (const Block& block : document.blocks) out.push_back(std::visit(BlockWriter{}, block));
+    return out;
+}
+
+}  // namespace
+
+std::string json_sheet(const Selection& s, const Option* o, const Document& sheet) {
+    Json out = envelope("sheet", s.stamp);
+    out["exit_code"] = static_cast<int>(s.outcome);
+    out["outcome"] = word(s.outcome);
+    out["option"] = o != nullptr ? json::option(*o) : Json(nullptr);
+    out["ledger"] = json::ledger(s.ledger);
+    out["title"] = sheet.title;
+    out["blocks"] = blocks(sheet);
+    return written(out);
+}
+
 std::string json_document(std::string_view command, const Document& document, int exit_code) {
     Json out = envelope(command, document.stamp);
     out["exit_code"] = exit_code;
     out["title"] = document.title;
-    out["blocks"] = Json::array();
-    for (const Block& block : document.blocks) out["blocks"].push_back(std::visit(BlockWriter{}, block));
+    out["blocks"] = blocks(document);
     return written(out);
 }
 

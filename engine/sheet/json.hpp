@@ -17,6 +17,8 @@ std::string json_candidate(std::string_view command, const Candidate& candidate,
 std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis, int exit_code,
                            const std::string& stamp);
 std::string json_option(std::string_view command, const Selection& selection, const Option& option);
+/// A sheet: the option it is about (null where there is none), the ledger, and the sheet's own blocks.
+std::string json_sheet(const Selection& selection, const Option* option, const Document& sheet);
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule);
 
 /// Any other answer: the document's own blocks.

@@ -66,9 +66,28 @@ BOOST_AUTO_TEST_CASE(other_letters_and_signs_pass_as_they_are) {
 }
 
 BOOST_AUTO_TEST_CASE(a_direction_mark_cut_off_at_the_end_reads_nothing_beyond_it) {
-    BOOST_TEST(visible("\xe2") == "\xe2");
-    BOOST_TEST(visible("\xe2\x80") == "\xe2\x80");
-    BOOST_TEST(visible("\xc2") == "\xc2");
+    BOOST_TEST(visible("\xe2") == "\\xe2");
+    BOOST_TEST(visible("\xe2\x80") == "\\xe2\\x80");
+    BOOST_TEST(visible("\xc2") == "\\xc2");
+}
+
+BOOST_AUTO_TEST_CASE(bytes_that_are_no_text_and_characters_that_cannot_be_seen_become_visible) {
+    // A terminal that reads Latin-1 takes a lone 9B for CSI. Then U+061C ALM, U+200B ZWSP, U+2028 LS, U+FEFF,
+    // and U+E0041, a tag letter.
+    BOOST_TEST(visible("\x9b"
+                       "31m") == "\\x9b31m");
+    BOOST_TEST(visible("\xd8\x9c") == "\\xd8\\x9c");
+    BOOST_TEST(visible("\xe2\x80\x8b") == "\\xe2\\x80\\x8b");
+    BOOST_TEST(visible("\xe2\x80\xa8") == "\\xe2\\x80\\xa8");
+    BOOST_TEST(visible("\xef\xbb\xbf") == "\\xef\\xbb\\xbf");
+    BOOST_TEST(visible("\xf3\xa0\x81\x81") == "\\xf3\\xa0\\x81\\x81");
+}
+
+BOOST_AUTO_TEST_CASE(a_long_text_is_cut_between_characters_and_says_how_much_is_left_out) {
+    BOOST_TEST(shortened("abc", 3) == "abc");
+    BOOST_TEST(shortened("abcde", 3) == "abc\xe2\x80\xa6 [2 more characters]");
+    BOOST_TEST(shortened("\xc2\xb5\xc2\xb5\xc2\xb5", 2) ==
+               "\xc2\xb5\xc2\xb5\xe2\x80\xa6 [1 more characters]");
 }
 
 BOOST_AUTO_TEST_CASE(edit_distance_counts_single_edits) {
