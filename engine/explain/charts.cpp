@@ -17,9 +17,10 @@ Money money_of(double minor, const Currency& currency) {
     return Money(std::llround(minor), currency);
 }
 
-/// Whole units: a chart is not read to the cent.
+/// Whole units, half away from zero: a chart is not read to the cent.
 std::string rounded(const Money& money) {
-    const std::string text = to_text(money);
+    const auto parts = static_cast<std::int64_t>(std::llround(std::pow(10.0, money.currency().digits)));
+    const std::string text = to_text(money.scaled(1, parts).times(parts));
     return money.currency().digits > 0 ? text.substr(0, text.rfind('.')) : text;
 }
 
@@ -77,9 +78,10 @@ void add_cost_chart(Document& to, const FailedUnit& job, const Ledger& ledger,
                              drawn_line.last + " after " + std::to_string(line.spent.size() - 1) + " years";
         drawn.lines.push_back(std::move(drawn_line));
     }
-    chart.description += ". Each line ends with its option's life. Today's money, " +
-                         std::string(with_energy ? "power included" : "power not known and left out") + ".";
-    if (!left_out.empty()) chart.description += " Not drawn: " + joined(left_out, ", ") + ".";
+    chart.description += ".";
+    chart.note = "Each line ends with its option's life. Today's money, " +
+                 std::string(with_energy ? "power included" : "power not known and left out") + ".";
+    if (!left_out.empty()) chart.note += " Not drawn: " + joined(left_out, ", ") + ".";
     chart.numbers.header.push_back("year");
     for (const Drawable& line : lines) {
         chart.numbers.amounts.push_back(chart.numbers.header.size());
@@ -131,6 +133,7 @@ void add_air_chart(Document& to, const AirPlan& air) {
         return;
     }
     chart.description += ".";
+    chart.note = "Box: what the call needs. Dot: what it gets; the bar through it: what that may be off by.";
     chart.drawn = std::move(drawn);
     to.add(chart);
 }

@@ -88,7 +88,8 @@ struct WindowBars {
 /// cannot see them.
 struct Chart {
     std::string title;
-    std::string description;
+    std::string description;  // the drawing in words
+    std::string note;         // how to read it, and what is not on it
     std::variant<YearLines, WindowBars> drawn;
     Grid numbers;
 };

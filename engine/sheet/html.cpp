@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/base/text.hpp"
 #include "engine/sheet/chart_svg.hpp"
 #include "engine/sheet/drawing_svg.hpp"
 #include "engine/sheet/escape.hpp"
@@ -68,9 +69,9 @@ class HtmlRenderer {
                "</div><figcaption>" + escape_html(name + ": " + f.description) + "</figcaption></figure>\n";
     }
     std::string operator()(const Chart& c) {
-        return "<figure class=\"chart\">" + chart_svg(c, next_figure()) + "<figcaption><b>" +
-               escape_html(c.title) + ".</b> " + escape_html(c.description) +
-               "</figcaption><details><summary>The same as a table" + "</summary>\n" + (*this)(c.numbers) +
+        return "<figure class=\"chart\"><figcaption><b>" + escape_html(c.title) + "</b></figcaption>" +
+               chart_svg(c, next_figure()) + "<p>" + escape_html(c.note) +
+               "</p><details><summary>The same as a table</summary>\n" + (*this)(c.numbers) +
                "</details></figure>\n";
     }
     std::string operator()(const Plain& plain) const {
@@ -91,12 +92,19 @@ class HtmlRenderer {
     static bool is_amount(const Grid& table, std::size_t column) {
         return std::find(table.amounts.begin(), table.amounts.end(), column) != table.amounts.end();
     }
-    /// The first cell names its row.
+    /// The first cell names its row. A long word may be broken anywhere; others keep their column wide enough.
     static std::string cell(const Grid& table, std::size_t c, const std::string& text) {
-        const std::string of = " data-of=\"" + escape_html(table.header[c]) + "\"";
-        if (c == 0) return "<th scope=\"row\"" + of + ">" + escape_html(text) + "</th>";
-        return "<td" + of + (is_amount(table, c) ? " class=\"amount\"" : "") + ">" + escape_html(text) +
-               "</td>";
+        const std::string shown = escape_html(text);
+        std::string kind;
+        if (is_amount(table, c)) kind += " amount";
+        if (c == 0 && text.size() > 40) kind += " long";
+        for (const std::string& word : split(shown, ' ')) {
+            if (word.size() > 16 && kind.find("wild") == std::string::npos) kind += " wild";
+        }
+        const std::string more = " data-of=\"" + escape_html(table.header[c]) + "\"" +
+                                 (kind.empty() ? "" : " class=\"" + kind.substr(1) + "\"");
+        return c == 0 ? "<th scope=\"row\"" + more + ">" + shown + "</th>"
+                      : "<td" + more + ">" + shown + "</td>";
     }
     std::string opened_section() {
         open_ = true;

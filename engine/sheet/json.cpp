@@ -138,7 +138,7 @@ struct BlockWriter {
     Json operator()(const Figure& f) const { return {{"figure", f.drawing.title}, {"text", f.description}}; }
     Json operator()(const Chart& c) const {
         return {{"chart", c.title},
-                {"text", c.description},
+                {"text", c.description + " " + c.note},
                 {"columns", c.numbers.header},
                 {"rows", c.numbers.rows}};
     }

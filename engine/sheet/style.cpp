@@ -29,13 +29,15 @@ ol li::marker{font-weight:700}
 table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums;font-size:.92rem;line-height:1.4}
 caption{caption-side:bottom;text-align:left;font-size:.85rem;color:var(--soft);padding-top:.35rem}
 th,td{border-bottom:1px solid var(--line);padding:.3rem .9rem .3rem 0;text-align:left;vertical-align:top;
- unicode-bidi:isolate}
+ unicode-bidi:isolate;overflow-wrap:break-word}
+.wild{overflow-wrap:anywhere}
 th:last-child,td:last-child{padding-right:0}
 thead th{font-size:.8rem;color:var(--soft);font-weight:600;border-bottom:2px solid var(--ink);vertical-align:bottom;
  overflow-wrap:normal}
 tbody th{font-weight:600}
-.amount{text-align:right}
-dl{display:grid;grid-template-columns:minmax(7rem,11rem) 1fr;gap:.15rem 1rem}
+tbody th.long{font-weight:400}
+.amount{text-align:right;white-space:nowrap}
+dl{display:grid;grid-template-columns:fit-content(9rem) 1fr;gap:.15rem 1rem}
 dt{color:var(--soft)}
 dd{margin:0}
 dd,li{unicode-bidi:isolate}
@@ -48,7 +50,9 @@ figcaption{font-size:.85rem;color:var(--soft)}
 .scroll:focus-visible,summary:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
 svg{display:block;height:auto}
 svg text{fill:var(--ink)}
-.chart{display:inline-block;vertical-align:top;width:100%;max-width:24rem;margin-right:1.5rem}
+.chart{display:inline-block;vertical-align:top;width:100%;max-width:24rem}
+.chart p{font-size:.85rem;color:var(--soft)}
+.chart figcaption{color:var(--ink);margin-bottom:.4rem}
 .chart svg{width:100%}
 .chart svg text{font:11px system-ui,sans-serif}
 .chart svg .strong{font-weight:700}
@@ -58,31 +62,40 @@ svg text{fill:var(--ink)}
 summary{padding:.6rem 0;cursor:pointer}
 pre{white-space:pre-wrap;font-size:.85rem}
 footer{margin-top:2rem;padding-top:.5rem;border-top:1px solid var(--line);font-size:.8rem;color:var(--soft)}
-@media screen and (min-width:780px){.chart{width:47%}.chart+.chart{margin-right:0}}
+@media screen and (min-width:780px){
+ .chart{width:48%}
+ .chart+.chart{margin-left:3%}
+ dl{grid-template-columns:fit-content(9rem) 1fr fit-content(9rem) 1fr}
+}
 @media screen and (max-width:600px){
  dl{display:block}
  dd{margin:0 0 .35rem}
  thead{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}
- table,tbody,tr,th,td{display:block;width:100%}
- caption{display:block}
- tbody tr{border-top:1px solid var(--line);padding:.4rem 0}
- tbody th,td{border:0;padding:.05rem 0}
- .amount{text-align:left}
- td::before,tbody th::before{content:attr(data-of) ": ";font-weight:400;color:var(--soft)}
- tbody th.lead::before{content:none}
+ table{display:flex;flex-direction:column}
+ tbody,tr,caption{display:block;width:100%}
+ caption{order:1}
+ tbody tr{border-top:1px solid var(--line);padding:.45rem 0}
+ tbody th,td{display:block;border:0;padding:.05rem 0}
+ td{display:grid;grid-template-columns:6.5rem minmax(0,1fr);gap:.6rem}
+ .amount{text-align:left;white-space:normal}
+ td::before{content:attr(data-of);color:var(--soft)}
 }
 @media print{
  @page{margin:14mm}
- body{font-size:9.5pt;line-height:1.35;padding:0;max-width:none}
- .decision .what{font-size:16pt}
- section{margin-top:.8rem;padding-top:.4rem}
+ html{font-size:8.5pt}
+ body{font-size:1rem;line-height:1.32;padding:0;max-width:none}
+ h1{margin-bottom:.4rem}
+ table{line-height:1.25}
+ dl{grid-template-columns:fit-content(9rem) 1fr fit-content(9rem) 1fr;gap:.05rem 1rem}
+ section{margin-top:.6rem;padding-top:.35rem}
  p,ul,ol,dl,table{margin:.3rem 0}
  th,td{padding-top:.15rem;padding-bottom:.15rem}
  thead{display:table-header-group}
  tr,li,dt,dd,figure,.decision,.chart{break-inside:avoid}
  h2+*{break-before:avoid}
  .said{padding:.15rem .5rem;margin:.2rem 0;print-color-adjust:exact}
- .chart{width:47%;max-width:none}
+ .chart{width:46%;max-width:none}
+ .chart+.chart{margin-left:4%}
  .scroll{overflow:visible}
  .scroll svg{min-width:0!important}
  details{display:none}

@@ -106,7 +106,7 @@ class TextRenderer {
     std::string operator()(const Figure&) const { return ""; }
     std::string operator()(const Chart& chart) const {
         return hanging("", chart.title + ":", width_) + (*this)(chart.numbers) +
-               hanging("", chart.description, width_);
+               hanging("", chart.note, width_);
     }
     std::string operator()(const Plain& plain) const {
         std::string out;

@@ -63,8 +63,10 @@ async function look(browser, file) {
       await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
       const wrong = await page.evaluate(overflow);
       if (colorScheme === 'light') say(wrong.length === 0, `${nameOf(file)} stays inside ${width} px`, wrong);
-      const faults = await audit(page);
-      say(faults.length === 0, `${nameOf(file)} for everybody at ${width} px, ${colorScheme}`, faults);
+      if ((width === 360) === (colorScheme === 'dark')) {
+        const faults = await audit(page);
+        say(faults.length === 0, `${nameOf(file)} is for everybody at ${width} px, ${colorScheme}`, faults);
+      }
       await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = false; }));
       await page.screenshot({ path: `${out}/${nameOf(file)}-${width}-${colorScheme}.png`, fullPage: true });
     }
