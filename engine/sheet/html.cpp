@@ -97,7 +97,7 @@ class HtmlRenderer {
         const std::string shown = escape_html(text);
         std::string kind;
         if (is_amount(table, c)) kind += " amount";
-        if (c == 0 && text.size() > 40) kind += " long";
+        if (c == 0 && text.size() > 24) kind += " long";
         for (const std::string& word : split(shown, ' ')) {
             if (word.size() > 16 && kind.find("wild") == std::string::npos) kind += " wild";
         }

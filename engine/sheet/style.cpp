@@ -23,6 +23,7 @@ ul,ol{padding-left:1.4rem}
 li{margin:.15rem 0}
 ol li::marker{font-weight:700}
 .decision{border:0;border-top:6px solid var(--ink);border-bottom:1px solid var(--ink);margin:0;padding:.6rem 0 .7rem}
+.decision+section{border-top:0;margin-top:.9rem}
 .decision h2{font-size:1rem;letter-spacing:.02em;margin:0}
 .decision .what{font-size:1.7rem;line-height:1.2;font-weight:700;margin:.1rem 0 .5rem}
 .decision ul{list-style:none;padding:0;margin:0}
@@ -68,8 +69,7 @@ footer{margin-top:2rem;padding-top:.5rem;border-top:1px solid var(--line);font-s
  dl{grid-template-columns:fit-content(9rem) 1fr fit-content(9rem) 1fr}
 }
 @media screen and (max-width:600px){
- dl{display:block}
- dd{margin:0 0 .35rem}
+ dl{grid-template-columns:6.5rem minmax(0,1fr);gap:.15rem .6rem}
  thead{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}
  table{display:flex;flex-direction:column}
  tbody,tr,caption{display:block;width:100%}

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""`endbell match --json` against docs/json/selection.schema.json, by an independent validator (npm: ajv).
+"""`endbell match --json` and `endbell sheet --json` against their schemas in docs/json, by an independent validator (npm: ajv).
 
 usage: tests/outside/json_schema.py BUILD_DIR      last line: "N passed, N failed"
 """
@@ -17,9 +17,12 @@ ENDBELL = os.path.join(BUILD, "cli", "endbell")
 CHECKER = """
 const Ajv = require('ajv/dist/2020').default;
 const fs = require('fs');
-const [schema, ...files] = process.argv.slice(2);
-const validate = new Ajv({allErrors: true, strict: false}).compile(JSON.parse(fs.readFileSync(schema)));
+const [folder, ...files] = process.argv.slice(2);
+const schema = name => JSON.parse(fs.readFileSync(folder + '/' + name + '.schema.json'));
+const ajv = new Ajv({allErrors: true, strict: false});
+const answer = ajv.compile(schema('selection')), sheet = ajv.compile(schema('sheet'));
 for (const file of files) {
+  const validate = file.includes('sheet-') ? sheet : answer;
   const ok = validate(JSON.parse(fs.readFileSync(file)));
   console.log((ok ? 'valid ' : 'invalid ') + file + (ok ? '' : ' ' + JSON.stringify(validate.errors.slice(0, 3))));
 }
@@ -42,16 +45,26 @@ def main():
         with open(name, "w", encoding="utf-8") as f:
             f.write(text)
         good.append(name)
-    # The validator must be able to say no: one answer with a field gone, one with a verdict of no such name.
+        reader = ("counter", "technician", "estimate")[len(good) // 2 % 3]
+        text = subprocess.run([ENDBELL, "--catalog", catalog, "--json", "sheet", job, "--for", reader], capture_output=True, text=True).stdout
+        name = os.path.join(TOOLS, "sheet-" + os.path.basename(job) + ".json")
+        with open(name, "w", encoding="utf-8") as f:
+            f.write(text)
+        good.append(name)
+    # The validator must be able to say no: one answer with a field gone, one with an exit code of no such meaning, a sheet with a
+    # block of no such kind.
     broken = json.load(open(good[0], encoding="utf-8"))
     del broken["outcome"]
-    for i, change in enumerate((broken, {**json.load(open(good[0], encoding="utf-8")), "exit_code": 3})):
-        name = os.path.join(TOOLS, f"broken{i}.json")
+    page = json.load(open(good[1], encoding="utf-8"))
+    page["blocks"].append({"picture": "none"})
+    for name, change in (("broken0", broken), ("broken1", {**json.load(open(good[0], encoding="utf-8")), "exit_code": 3}),
+                         ("sheet-broken", page)):
+        name = os.path.join(TOOLS, name + ".json")
         with open(name, "w", encoding="utf-8") as f:
             json.dump(change, f)
         bad.append(name)
-    schema = os.path.join(ROOT, "docs/json/selection.schema.json")
-    out = subprocess.run(["node", os.path.join(TOOLS, "check.js"), schema, *good, *bad], capture_output=True, text=True)
+    schemas = os.path.join(ROOT, "docs/json")
+    out = subprocess.run(["node", os.path.join(TOOLS, "check.js"), schemas, *good, *bad], capture_output=True, text=True)
     lines = out.stdout.splitlines()
     passed = failed = 0
     for line in lines:
