@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/base/text.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
@@ -19,30 +20,28 @@ Json envelope(std::string_view command, const std::string& stamp) {
     return {{"format", json_format}, {"command", command}, {"stamp", stamp}};
 }
 
-/// What would drive a terminal or turn its lines (DEL, C1 controls, direction marks) as \uXXXX: the same JSON, since
-/// such a character stands only inside a string. U+FFFF and below; the writer has escaped C0 itself.
+/// What would drive a terminal or turn its lines (DEL, C1 controls, direction marks, what cannot be seen) as \uXXXX:
+/// the same JSON, since such a character stands only inside a string. The writer has escaped C0 itself, and gives
+/// only valid UTF-8.
 std::string safe(const std::string& text) {
     std::string out;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto byte = [&](std::size_t k) {
-            return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : 0U;
-        };
-        std::size_t bytes = 1;
-        unsigned code = byte(0);
-        if (code >= 0xc2 && code < 0xe0) {
-            code = (code & 0x1fU) << 6U | (byte(1) & 0x3fU);
-            bytes = 2;
-        } else if (code >= 0xe0 && code < 0xf0) {
-            code = (code & 0x0fU) << 12U | (byte(1) & 0x3fU) << 6U | (byte(2) & 0x3fU);
-            bytes = 3;
+    for (std::size_t i = 0; i < text.size();) {
+        const auto first = static_cast<unsigned char>(text[i]);
+        const std::size_t bytes = first < 0x80 ? 1 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : 4;
+        const std::string letter = text.substr(i, bytes);
+        i += bytes;
+        const bool plain = first == '\n' || (first >= 0x20 && first < 0x7f);
+        if (plain || visible(letter) == letter) {
+            out += letter;
+            continue;
         }
-        const auto within = [code](unsigned low, unsigned high) { return code >= low && code <= high; };
-        if (within(0x7f, 0x9f) || code == 0x61c || within(0x200b, 0x200f) || within(0x2028, 0x202e) ||
-            within(0x2060, 0x206f) || code == 0xfeff) {
+        unsigned code = bytes == 1 ? first : first & (0xffU >> (bytes + 1));
+        for (std::size_t k = 1; k < letter.size(); ++k)
+            code = code << 6U | (static_cast<unsigned char>(letter[k]) & 0x3fU);
+        if (code < 0x10000) {
             out += fmt::format("\\u{:04x}", code);
-            i += bytes - 1;
         } else {
-            out += text[i];
+            out += fmt::format("\\u{:04x}\\u{:04x}", 0xd7c0 + (code >> 10U), 0xdc00 + (code & 0x3ffU));
         }
     }
     return out;

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """A catalog and a job whose every text field means harm: markup, quotes, control characters, direction marks, great length.
 
-usage: tests/outside/hostile_catalog.py BUILD_DIR      last line: "N passed, N failed"
+usage: tests/outside/hostile_catalog.py BUILD_DIR [--full]      last line: "N passed, N failed"
 
 Needs Debian's chromium and npm. The demo tables are rewritten four times. What a cell may not hold is refused with file, line, column
 and value. What it may hold must come out as text: the three HTML sheets are valid, inert and stay inside the page; text, JSON and error
@@ -134,7 +134,7 @@ def kind_runs(kind):
     run("catalog", "check", catalog)
     run("catalog", "changes", catalog)
     files = []
-    for job in ("01", "04", "05", "08"):
+    for job in ("01", "05") + (("04", "08") if "--full" in sys.argv[2:] else ()):
         path = os.path.join(OUT, f"{kind}-{job}.toml")
         hostile_job(job, kind, path)
         for verb in ("match", "ask", "diagnose", "compare", "wire"):
