@@ -46,7 +46,8 @@ std::string fix_sentence(std::string_view cause) {
 }
 
 void add_fault(Document& to, const Diagnosis& d) {
-    to.add(Heading{"What killed the old one"});
+    const bool killed = !d.replace_nothing() && d.fault != Fault::not_shown;
+    to.add(Heading{killed ? "What killed the old one" : "What failed"});
     to.add(Paragraph{d.fault == Fault::not_shown
                          ? "No reading shows it yet: that it failed is the customer's word."
                          : "Fault: " + std::string(word(d.fault)) + "."});

@@ -71,15 +71,16 @@ class TextRenderer {
   public:
     explicit TextRenderer(int width) : width_(std::max(width, 40)) {}
 
+    std::string underlined(const std::string& text, char with) const {
+        const int width = std::min(width_of(shown(text)), width_);
+        return hanging("", text, width_) + std::string(static_cast<std::size_t>(width), with) + "\n";
+    }
     std::string operator()(const Decision& d) const {
         std::string out = hanging(d.word + ": ", d.what, width_);
         for (const std::string& reason : d.because) out += hanging("  ", reason, width_);
         return out;
     }
-    std::string operator()(const Heading& h) const {
-        const std::string text = shown(h.text);
-        return "\n" + text + "\n" + std::string(static_cast<std::size_t>(width_of(text)), '-') + "\n";
-    }
+    std::string operator()(const Heading& h) const { return "\n" + underlined(h.text, '-'); }
     std::string operator()(const Paragraph& p) const { return hanging("", p.text, width_); }
     std::string operator()(const Bullets& b) const {
         std::string out;
@@ -180,8 +181,7 @@ class TextRenderer {
 
 std::string render_text(const Document& document, int width) {
     const TextRenderer renderer(width);
-    std::string out = shown(document.title) + "\n" +
-                      std::string(static_cast<std::size_t>(width_of(shown(document.title))), '=') + "\n";
+    std::string out = renderer.underlined(document.title, '=');
     for (const Block& block : document.blocks) out += std::visit(renderer, block);
     if (!document.stamp.empty()) out += "\n" + hanging("", document.stamp, std::max(width, 40));
     return out;

@@ -24,8 +24,8 @@ ENDBELL = os.path.join(BUILD, "cli", "endbell")
 OUT = os.path.join(BUILD, "hostile")
 TABLES = os.path.join(ROOT, "demo-catalog", "tables")
 
-NUMBERS = {"part_id", "part_number", "old_number", "other_part_id", "motor"}  # at most 100 characters: keys, the same in every table
-TEXTS = {"maker", "description", "program", "frame", "assembly", "connector", "connector_from", "connector_to", "label", "seller",
+NUMBERS = {"part_id", "part_number", "old_number", "other_part_id", "motor", "program"}  # at most 100 characters: keys, the same in every table
+TEXTS = {"maker", "description", "frame", "assembly", "connector", "connector_from", "connector_to", "label", "seller",
          "branch", "source", "set_by"}
 LONG = "long " + "x" * 1500 + " <b>" + "y " * 700  # below the 4,000 that a cell may hold
 
@@ -36,8 +36,8 @@ KINDS = {
     "control": ("\u009b31m", "\u0085\u0090", "\ufffd\u00a0", "\\x1b[31m", "%s%n{}{0}"),
     "long": (LONG,),
 }
-JOB_KEYS = (("unit", "name"), ("unit", "equipment_model"), ("unit", "equipment_serial"), ("plate", "frame"), ("plate", "connector"),
-            ("shop", "branch"))
+KEYED = {"program", "connector", "connector_from", "connector_to", "branch", "assembly"}  # texts that two sides must share
+JOB_KEYS = (("unit", "name"), ("unit", "equipment_model"), ("unit", "equipment_serial"), ("plate", "frame"))
 
 results = []
 
@@ -79,8 +79,7 @@ def rewritten(kind, folder):
                 if column in NUMBERS and value and kind != "long":
                     row[column] = value + " " + ends[len(value) % len(ends)]  # of the value alone: keys still meet
                 elif column in TEXTS and value and not (column == "source" and value == "common practice"):
-                    keyed = column in ("program", "connector", "connector_from", "connector_to", "branch", "assembly")
-                    row[column] = value + " " + ends[(len(value) if keyed else turn) % len(ends)]
+                    row[column] = value + " " + ends[(len(value) if column in KEYED else turn) % len(ends)]
                     turn += 1
         with open(os.path.join(folder, os.path.basename(path)), "w", newline="", encoding="utf-8") as f:
             writer = csv.DictWriter(f, rows[0].keys())
@@ -97,6 +96,11 @@ def hostile_job(job, kind, file):
     ends = KINDS[kind] if kind != "long" else ("z" * 10_000, "w " * 5_000)
     with open(glob.glob(os.path.join(ROOT, "demo-catalog", "jobs", job + "-*.toml"))[0], encoding="utf-8") as f:
         lines = f.read().splitlines()
+    for i, line in enumerate(lines):  # so that parts still fit: the same text behind the same value as in the tables
+        key, _, value = (piece.strip() for piece in line.partition("="))
+        if key in KEYED and not (kind == "long" and key in NUMBERS):
+            value = value.strip('"')
+            lines[i] = f"{key} = {toml_text(value + ' ' + KINDS[kind][len(value) % len(KINDS[kind])])}"
     for i, (group, key) in enumerate(JOB_KEYS):
         said = toml_text("said " + ends[i % len(ends)])
         kept = [line for line in lines if line.split("=")[0].strip() != key]
@@ -161,6 +165,7 @@ def kind_runs(kind):
             if kind == "long":
                 check("more characters]" in page, f"{os.path.basename(file)} says that a text was cut")
             files.append(file)
+            check(job not in ("01", "05") or ">Take</h2>" in page, f"{os.path.basename(file)} takes a part, and says it")
     return files
 
 

@@ -40,6 +40,8 @@ function strangers() {
     for (const a of e.attributes)
       if (/^on/i.test(a.name) || ['src', 'href', 'action', 'srcdoc', 'formaction', 'xlink:href'].includes(a.name)) wrong.push(`${a.name}="${a.value}"`);
   }
+  for (const svg of document.querySelectorAll('svg'))
+    if (svg.viewBox.baseVal.width > 1100) wrong.push(`a drawing is ${svg.viewBox.baseVal.width} wide`);
   if (window.hit !== undefined) wrong.push('a script ran');
   return wrong.slice(0, 4);
 }

@@ -71,3 +71,9 @@ BOOST_AUTO_TEST_CASE(a_chart_is_said_as_its_table) {
     BOOST_TEST(render_text(Document{"T", {c}, ""}, 80) ==
                "T\n=\nAir:\ncall  cfm\n----  ----\ncool  1150\nHow to read it.\n");
 }
+
+BOOST_AUTO_TEST_CASE(a_title_wider_than_the_page_is_folded) {
+    const std::string title = "aaaa bbbb cccc dddd eeee ffff gggg hhhh iiii";
+    BOOST_TEST(render_text(Document{title, {}, ""}, 40) ==
+               "aaaa bbbb cccc dddd eeee ffff gggg hhhh\niiii\n" + std::string(40, '=') + "\n");
+}
