@@ -1,4 +1,4 @@
-"""Headless Chromium for the scripts beside this one: installs its packages once, runs pages.js, counts its answers."""
+"""Headless Chromium for scripts of the folder above: installs its packages once, runs pages.js beside it, counts its answers."""
 import json
 import os
 import subprocess
