@@ -92,12 +92,17 @@ class HtmlRenderer {
     static bool is_amount(const Grid& table, std::size_t column) {
         return std::find(table.amounts.begin(), table.amounts.end(), column) != table.amounts.end();
     }
+    /// Names of rows stand in bold type, unless one is a sentence.
+    static bool has_long_names(const Grid& table) {
+        return std::any_of(table.rows.begin(), table.rows.end(),
+                           [](const auto& row) { return !row.empty() && row[0].size() > 24; });
+    }
     /// The first cell names its row. A long word may be broken anywhere; others keep their column wide enough.
     static std::string cell(const Grid& table, std::size_t c, const std::string& text) {
         const std::string shown = escape_html(text);
         std::string kind;
         if (is_amount(table, c)) kind += " amount";
-        if (c == 0 && text.size() > 24) kind += " long";
+        if (c == 0 && has_long_names(table)) kind += " long";
         for (const std::string& word : split(shown, ' ')) {
             if (word.size() > 16 && kind.find("wild") == std::string::npos) kind += " wild";
         }

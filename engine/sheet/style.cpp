@@ -21,6 +21,7 @@ section{margin:1.6rem 0 0;padding:.7rem 0 0;border-top:1px solid var(--line)}
 p,ul,ol,dl,table,figure{margin:.5rem 0}
 ul,ol{padding-left:1.4rem}
 li{margin:.15rem 0}
+ol{padding-left:2.4rem}
 ol li::marker{font-weight:700}
 .decision{border:0;border-top:6px solid var(--ink);border-bottom:1px solid var(--ink);margin:0;padding:.6rem 0 .7rem}
 .decision+section{border-top:0;margin-top:.9rem}
