@@ -107,8 +107,7 @@ int run_sheet(const Arguments& typed) {
     const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
     if (!typed.html.empty()) write_whole({{typed.html, render_html(sheet), "--html"}});
     if (typed.json) {
-        print(option == nullptr ? json_selection("sheet", selection, session.open, 0)
-                                : json_option("sheet", selection, *option, exit_of(selection)));
+        print(json_sheet(selection, option, sheet));
     } else if (typed.html.empty()) {
         print(sheet, typed);
     }

@@ -7,7 +7,7 @@
 namespace endbell {
 
 std::string to_text(const Place& place) {
-    std::string text = place.file;
+    std::string text = visible(place.file);
     if (place.line > 0) text += ":" + std::to_string(place.line);
     if (place.line > 0 && place.column > 0) text += ":" + std::to_string(place.column);
     return text;

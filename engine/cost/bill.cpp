@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <charconv>
 #include <chrono>
+#include <cmath>
+
+#include <fmt/format.h>
 
 #include "engine/base/text.hpp"
 
@@ -28,6 +31,16 @@ std::optional<std::chrono::sys_days> read_date(std::string_view text) {
                                            std::chrono::day(static_cast<unsigned>(day))};
     if (!date.ok()) return std::nullopt;
     return std::chrono::sys_days(date);
+}
+
+/// The last day on which a price of this date is not older than limit price.age; empty: no date to be read.
+std::string last_good_day(const std::string& as_of, const Limits& limits) {
+    const auto priced = read_date(as_of);
+    if (!priced) return "";
+    const std::chrono::year_month_day last(
+        *priced + std::chrono::days(static_cast<int>(std::floor(limits.value("price.age")))));
+    return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(last.year()),
+                       static_cast<unsigned>(last.month()), static_cast<unsigned>(last.day()));
 }
 
 bool is_part(const CostLine& line) {
@@ -100,6 +113,8 @@ void Bill::add_part(std::string_view kind, const std::string& part_id, const std
     line.source = named(*offer);
     line.cost = cost;
     line.stale = is_stale(*offer, policy_, catalog_.limits());
+    const std::string last = last_good_day(offer->as_of, catalog_.limits());
+    good_until_ = good_until_ ? std::min(*good_until_, last) : last;  // empty sorts first: one undated price
     add_markup(line);
     line.count = count;
     line.amount = line.amount.times(count);
@@ -227,6 +242,7 @@ void Bill::close(CostOption& option) {
     option.lines = lines_;
     option.lacking = lacking_;
     option.not_counted = not_counted_;
+    option.good_until = good_until_.value_or("");
 }
 
 }  // namespace endbell

@@ -50,6 +50,7 @@ class Bill {
     std::vector<CostLine> credits_;
     std::vector<std::string> lacking_;
     std::vector<std::string_view> not_counted_;
+    std::optional<std::string> good_until_;  // of the dated prices so far; empty text: one has no date
 };
 
 /// Older than limit price.age on the policy's date, or of no date that can be read.

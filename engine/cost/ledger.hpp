@@ -63,6 +63,7 @@ struct CostOption {
     std::optional<Money> so_far;   // the sum of the lines that are known; absent when none is
     std::optional<Money> today;    // absent when `lacking` is not empty
     std::optional<int> lead_days;  // until everything is there
+    std::string good_until;        // YYYY-MM-DD: the last day on which no price is older than limit price.age
     std::vector<EnergyLine> energy_lines;
     std::optional<Energy> energy_per_year;
     std::optional<Money> energy_cost;  // a year, at today's price

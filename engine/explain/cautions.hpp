@@ -17,4 +17,7 @@ void add_deference(Document& to);
 /// A caution or refusal word of the wiring stage as a sentence; a word without one is said as it stands.
 std::string wiring_sentence(std::string_view word);
 
+/// What to do about a cause that the diagnosis found, by its stable word.
+std::string fix_sentence(std::string_view cause);
+
 }  // namespace endbell

@@ -11,13 +11,6 @@ namespace endbell {
 
 namespace {
 
-const CostOption* cost_of(const Ledger& ledger, const std::string& part_id) {
-    for (const CostOption& o : ledger.options) {
-        if (o.part_id == part_id) return &o;
-    }
-    return nullptr;
-}
-
 std::string stock_text(const std::optional<Offer>& offer) {
     if (!offer) return "no offer";
     if (offer->stock && *offer->stock > 0) return std::to_string(*offer->stock) + " at " + offer->branch;
@@ -153,6 +146,7 @@ Document wiring_document(const FailedUnit& job, const Selection& selection, cons
                selection.stamp};
     add_air(d, option.air);
     add_wiring(d, option.wiring);
+    add_checks(d, option.wiring);
     add_start_up(d, job, option);
     return d;
 }

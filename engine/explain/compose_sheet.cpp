@@ -1,25 +1,20 @@
+// The three sheets: the decision first, then what its reader works from.
+#include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/compose.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
-#include "engine/wiring/drawing.hpp"
 
 namespace endbell {
 
 namespace {
 
-bool electronic(const FailedUnit& job, const Option* option) {
-    if (job.plate.family && is_electronic(*job.plate.family)) return true;
-    if (option == nullptr) return false;
-    const Part& part = option->candidate.part;
-    return part.kind == PartKind::module ||
-           (part.motor && part.motor->family && is_electronic(*part.motor->family));
-}
+constexpr std::size_t most_reasons = 8;  // on a sheet; match tells them all
 
 template <class T>
 void row(Pairs& pairs, const char* name, const Reading<T>& reading) {
     if (reading.raw.empty()) return;
-    pairs.rows.emplace_back(name, reading.raw + (reading ? "" : " (open)"));
+    pairs.rows.emplace_back(name, shortened(reading.raw, 160) + (reading ? "" : " (open)"));
 }
 
 void add_old_part(Document& to, const FailedUnit& job) {
@@ -43,73 +38,82 @@ void add_old_part(Document& to, const FailedUnit& job) {
     to.add(pairs);
 }
 
-/// "Take" is said of what is to be bought, and of nothing else.
-void add_pick(Document& to, const Selection& selection, const Option& option) {
-    const Part& part = option.candidate.part;
-    const bool take =
-        selection.outcome == Outcome::something_fits && option.standing <= Verdict::fits_with_changes;
-    to.add(Heading{(take ? "Take " : "Asked about, not to be bought on this sheet: ") + part_name(part)});
-    Pairs pairs;
-    pairs.rows.emplace_back("Part", part.id + ", " + part.description);
-    pairs.rows.emplace_back("Verdict", std::string(word(option.standing)));
-    pairs.rows.emplace_back("Changes", kit_text(option.kit));
-    if (option.offer) {
-        pairs.rows.emplace_back("Where", option.offer->branch + ", " + option.offer->seller + ", price of " +
-                                             option.offer->as_of);
-        if (option.offer->stock) pairs.rows.emplace_back("Stock", std::to_string(*option.offer->stock));
-    }
-    to.add(pairs);
+const char* title_of(Reader reader) {
+    return reader == Reader::counter      ? "Counter ticket"
+           : reader == Reader::technician ? "Work sheet"
+                                          : "Estimate";
 }
 
-void add_counter_checks(Document& to) {
-    to.add(Heading{"Five checks before you open the box"});
-    to.add(Bullets{{"Volts and phase on the new plate are those measured at the job.",
-                    "Rotation is the one wanted, seen from the same end, or the motor is reversible.",
-                    "The shaft's thickness and length are those of the hub.",
-                    "Body and mount are those of the band or bracket that stays.",
-                    "The plugs or leads are of the same kind: line leads, 24 V taps, or a module's plug."}});
-    to.add(
-        Paragraph{"Returns: an opened box, a cut shaft or a motor that was wired usually cannot come back. "
-                  "Ask before cutting."});
+/// No part to take: what stands in the way, what to read next, and what would rescue it.
+void add_no_part(Document& to, const FailedUnit& job, const Selection& selection, Reader reader,
+                 const std::vector<OpenField>& open) {
+    add_fault(to, selection.diagnosis);
+    add_questions(to, selection.questions, open);
+    add_ways_out(to, selection);
+    if (reader == Reader::technician) add_safety(to, is_electronic_work(job, nullptr));
+    if (reader == Reader::estimate) add_ledger(to, selection.ledger);
+    add_fallen(to, selection.report, most_reasons);
 }
 
 }  // namespace
 
+bool is_electronic_work(const FailedUnit& job, const Option* option) {
+    if (job.plate.family && is_electronic(*job.plate.family)) return true;
+    if (option == nullptr) return false;
+    const Part& part = option->candidate.part;
+    return part.kind == PartKind::module ||
+           (part.motor && part.motor->family && is_electronic(*part.motor->family));
+}
+
+/// "Take" is said of what is to be bought, and of nothing else.
+void add_decision(Document& to, const Selection& s, const Option* option) {
+    const std::string outcome = outcome_sentence(s);
+    if (option == nullptr) {
+        const char* word = s.outcome == Outcome::undecided        ? "Undecided"
+                           : s.outcome == Outcome::nothing_fits   ? "Nothing fits"
+                           : s.outcome == Outcome::do_not_replace ? "Do not replace it"
+                                                                  : "No part";
+        const std::string what = s.outcome == Outcome::undecided ? "Take the readings below first"
+                                 : s.outcome == Outcome::do_not_replace
+                                     ? "Fault: " + std::string(endbell::word(s.diagnosis.fault))
+                                     : "No part of this catalog";
+        to.add(Decision{word, what, {outcome}});
+        return;
+    }
+    const Part& part = option->candidate.part;
+    const bool take = s.outcome == Outcome::something_fits && option->standing <= Verdict::fits_with_changes;
+    Decision d{take ? "Take" : "Asked about, not to be bought on this sheet", part_name(part), {}};
+    d.because.push_back(part.id + ": " + shortened(part.description, 160));
+    d.because.push_back(
+        "Verdict: " + std::string(word(option->standing)) +
+        (option->kit.remedies.empty() ? "; nothing is added." : "; add " + kit_text(option->kit) + "."));
+    const CostOption* cost = cost_of(s.ledger, part.id);
+    if (cost != nullptr) {
+        d.because.push_back(
+            "Today " + total_text(*cost) +
+            (cost->per_year ? "; " + to_text(*cost->per_year) + " a year over its life" : "") + ".");
+    }
+    d.because.push_back(outcome);
+    to.add(d);
+}
+
 Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option,
                         Reader reader, const std::vector<OpenField>& open) {
-    Document d{(reader == Reader::counter      ? "Counter ticket"
-                : reader == Reader::technician ? "Work sheet"
-                                               : "Estimate") +
-                   (job.unit.name ? ": " + *job.unit.name : std::string()),
+    Document d{title_of(reader) + (job.unit.name ? ": " + shortened(*job.unit.name, 100) : std::string()),
                {},
                selection.stamp};
-    d.add(Paragraph{outcome_sentence(selection)});
-    if (reader != Reader::counter) add_diagnosis(d, selection.diagnosis);
-    add_old_part(d, job);
+    add_decision(d, selection, option);
     if (option == nullptr) {
-        add_questions(d, selection.questions, open);
-        add_ways_out(d, selection);
-        add_ledger(d, selection.ledger);
-        add_fallen(d, selection.report);
-        if (reader == Reader::technician) add_safety(d, electronic(job, nullptr));
-        add_deference(d);
-        add_sources(d);
-        return d;
+        add_no_part(d, job, selection, reader, open);
+    } else if (reader == Reader::counter) {
+        add_counter_ticket(d, job, selection, *option);
+    } else if (reader == Reader::technician) {
+        add_work_sheet(d, job, selection, *option, open);
+    } else {
+        add_estimate(d, job, selection, *option);
     }
-    add_pick(d, selection, *option);
-    add_kit(d, option->kit);
-    d.add(Heading{"Findings that matter"});
-    add_findings(d, option->candidate.findings, Verdict::fits_with_changes);
-    if (reader == Reader::counter) add_counter_checks(d);
-    if (reader == Reader::technician) {
-        add_safety(d, electronic(job, option));
-        add_air(d, option->air);
-        add_wiring(d, option->wiring);
-        d.add(Figure{draw_before(job), "The calls that each terminal gave the old motor, from the job."});
-        add_start_up(d, job, *option);
-    }
-    add_ledger(d, selection.ledger);
-    add_questions(d, {}, open);
+    if (option != nullptr && reader != Reader::technician) add_questions(d, {}, open);
+    if (reader != Reader::counter || option == nullptr) add_old_part(d, job);
     add_deference(d);
     add_sources(d);
     return d;

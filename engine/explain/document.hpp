@@ -9,6 +9,13 @@
 
 namespace endbell {
 
+/// What to do, before anything else is said: "Take" beside the part, and what that rests on.
+struct Decision {
+    std::string word;
+    std::string what;
+    std::vector<std::string> because;
+};
+
 struct Heading {
     std::string text;
 };
@@ -21,6 +28,11 @@ struct Bullets {
     std::vector<std::string> items;
 };
 
+/// Things to do in this order: numbered.
+struct Steps {
+    std::vector<std::string> items;
+};
+
 /// Name beside value: "Line voltage    231 V at the motor".
 struct Pairs {
     std::vector<std::pair<std::string, std::string>> rows;
@@ -30,6 +42,7 @@ struct Grid {
     std::vector<std::string> header;
     std::vector<std::vector<std::string>> rows;  // each as long as the header
     std::string caption;
+    std::vector<std::size_t> amounts = {};  // columns of numbers to be compared: flush right on a page
 };
 
 /// WARNING, CAUTION or NOTICE: the open signal words.
@@ -50,7 +63,39 @@ struct Figure {
     std::string description;
 };
 
-using Block = std::variant<Heading, Paragraph, Bullets, Pairs, Grid, Warning, Plain, Figure>;
+/// One way through the years: what it has cost by the end of year 0, 1, 2 ...
+struct YearLine {
+    std::string name;  // of one letter, as in the table of ways
+    std::string last;  // the last value, as it is said
+    std::vector<double> values;
+};
+struct YearLines {
+    std::string unit;
+    std::vector<YearLine> lines;
+};
+
+/// What one call needs, low to high, and what it gets. Low and high both 0: not known.
+struct WindowBar {
+    std::string name, said;
+    double low = 0, high = 0, value = 0, plus_minus = 0;
+};
+struct WindowBars {
+    std::string unit;
+    std::vector<WindowBar> bars;
+};
+
+/// A chart as numbers. `numbers` says the same as a table, for a rendering without drawings and for a reader who
+/// cannot see them.
+struct Chart {
+    std::string title;
+    std::string description;  // the drawing in words
+    std::string note;         // how to read it, and what is not on it
+    std::variant<YearLines, WindowBars> drawn;
+    Grid numbers;
+};
+
+using Block =
+    std::variant<Decision, Heading, Paragraph, Bullets, Steps, Pairs, Grid, Warning, Plain, Figure, Chart>;
 
 struct Document {
     std::string title;

@@ -13,21 +13,48 @@ std::string kit_text(const KitChoice& kit);
 /// Today's total; what is known of it where something is lacking.
 std::string total_text(const CostOption& option);
 
+/// The ledger's row of a part; null where it has none.
+const CostOption* cost_of(const Ledger& ledger, const std::string& part_id);
+
 void add_diagnosis(Document& to, const Diagnosis& diagnosis);
+/// The fault with what it stands on, what killed the old part, and what to do about it; no other test.
+void add_fault(Document& to, const Diagnosis& diagnosis);
 void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open);
 void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least);
 void add_kit(Document& to, const KitChoice& kit);
 void add_air(Document& to, const AirPlan& air);
 void add_wiring(Document& to, const WiringPlan& plan);
+void add_checks(Document& to, const WiringPlan& plan);
 /// The form to fill in when it runs: each reading with what the plan expects.
 void add_start_up(Document& to, const FailedUnit& job, const Option& option);
 /// What losing the new part too is expected to cost a year; nothing where no cause stands.
 void add_recurrence(Document& to, const CostOption& option);
 void add_ledger(Document& to, const Ledger& ledger);
+/// What each way has cost by the end of each year of its life.
+void add_cost_chart(Document& to, const FailedUnit& job, const Ledger& ledger,
+                    const std::vector<std::size_t>& ways);
+/// Each call's airflow beside the window it needs.
+void add_air_chart(Document& to, const AirPlan& air);
 /// What the policy barred, what lacks a kit or a wiring, and what would rescue a job that nothing fits.
 void add_ways_out(Document& to, const Selection& selection);
 /// Title and basis of every source that the document named. Last.
 void add_sources(Document& to);
-void add_fallen(Document& to, const MatchReport& report);
+/// The nearest misses and the tallies; at most `most` tallies, how many are left out is said.
+void add_fallen(Document& to, const MatchReport& report, std::size_t most = 1000);
+
+/// "A", "B": how an estimate calls its options.
+std::string way_letter(std::size_t n);
+/// The old or the new motor is electronically commutated. `option` may be null.
+bool is_electronic_work(const FailedUnit& job, const Option* option);
+
+// ---- the sheets: everything between the title and the sources
+
+/// "Take", "Undecided", "Nothing fits" or "Do not replace it".
+void add_decision(Document& to, const Selection& selection, const Option* option);
+void add_counter_ticket(Document& to, const FailedUnit& job, const Selection& selection,
+                        const Option& option);
+void add_work_sheet(Document& to, const FailedUnit& job, const Selection& selection, const Option& option,
+                    const std::vector<OpenField>& open);
+void add_estimate(Document& to, const FailedUnit& job, const Selection& selection, const Option& option);
 
 }  // namespace endbell

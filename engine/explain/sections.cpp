@@ -54,7 +54,9 @@ std::string counted(int count, const char* one, const char* many) {
 }  // namespace
 
 std::string part_name(const Part& part) {
-    return part.number.empty() ? part.id : part.number + " (" + part.maker + ")";
+    constexpr std::size_t most = 60;  // of a name in a title
+    if (part.number.empty()) return shortened(part.id, most);
+    return shortened(part.number, most) + " (" + shortened(part.maker, most) + ")";
 }
 
 std::string price_text(const std::optional<Money>& money) {
@@ -64,6 +66,13 @@ std::string price_text(const std::optional<Money>& money) {
 std::string total_text(const CostOption& option) {
     if (option.today) return to_text(*option.today);
     return option.so_far ? to_text(*option.so_far) + " so far" : "not known";
+}
+
+const CostOption* cost_of(const Ledger& ledger, const std::string& part_id) {
+    for (const CostOption& o : ledger.options) {
+        if (o.part_id == part_id) return &o;
+    }
+    return nullptr;
 }
 
 std::string kit_text(const KitChoice& kit) {
@@ -244,6 +253,7 @@ void add_sources(Document& to) {
     to.add(Heading{"Sources"});
     Pairs pairs;
     std::sort(to.source_ids.begin(), to.source_ids.end());
+    to.source_ids.erase(std::unique(to.source_ids.begin(), to.source_ids.end()), to.source_ids.end());
     for (const std::string& id : to.source_ids)
         pairs.rows.emplace_back(id, source(id).title + " (" + text(word(source(id).basis)) + ")");
     to.add(pairs);
@@ -287,7 +297,7 @@ void add_recurrence(Document& to, const CostOption& o) {
 
 void add_ledger(Document& to, const Ledger& ledger) {
     to.add(Heading{"Cost of each way out"});
-    Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, ""};
+    Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, "", {2, 3, 4, 5}};
     for (const CostOption& o : ledger.options) {
         table.rows.push_back(
             {text(o.way), o.part_id.empty() ? "-" : o.part_id, total_text(o), price_text(o.energy_cost),
@@ -323,7 +333,7 @@ void add_ledger(Document& to, const Ledger& ledger) {
     }
 }
 
-void add_fallen(Document& to, const MatchReport& report) {
+void add_fallen(Document& to, const MatchReport& report, std::size_t most) {
     if (!report.near_misses.empty()) {
         to.add(Heading{"Nearest misses: one finding ends each"});
         Grid table{{"part", "what ends it"}, {}, ""};
@@ -339,6 +349,10 @@ void add_fallen(Document& to, const MatchReport& report) {
     to.add(Heading{"Why the rest fall"});
     Grid table{{"parts", "only by this", "rule", "reason"}, {}, ""};
     for (const Tally& t : report.tallies) {
+        if (table.rows.size() == most) {
+            table.caption = std::to_string(report.tallies.size() - most) + " more reasons: ask with match.";
+            break;
+        }
         table.rows.push_back(
             {std::to_string(t.parts), std::to_string(t.parts_only), text(t.rule), text(t.reason)});
     }

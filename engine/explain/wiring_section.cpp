@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/parts_of_documents.hpp"
@@ -89,15 +91,24 @@ std::string effect_text(const WiringPlan& plan, const FaultRow& fault) {
     return out.empty() ? "nothing is seen" : out;
 }
 
+/// Faults that look alike from outside stand in one row: what is seen, then where to look.
 void add_faults(Document& to, const WiringPlan& plan) {
     if (plan.faults.empty()) return;
     to.add(Heading{"If one thing breaks"});
-    Grid table{{"fault", "where", "what happens", "two taps live"}, {}, ""};
+    Grid table{{"what is seen", "look at", "two taps live"}, {}, ""};
     for (const FaultRow& fault : plan.faults) {
-        table.rows.push_back({std::string(word(fault.kind)), fault.where,
-                              effect_text(plan, fault) + (fault.back_feed ? "; one call feeds another" : "") +
-                                  (fault.heat_without_air ? "; HEAT WITHOUT AIR" : ""),
-                              fault.two_taps ? "YES" : "no"});
+        const std::string seen = effect_text(plan, fault) +
+                                 (fault.back_feed ? "; one call feeds another" : "") +
+                                 (fault.heat_without_air ? "; HEAT WITHOUT AIR" : "");
+        const std::string where = std::string(word(fault.kind)) + " " + fault.where;
+        const std::string two = fault.two_taps ? "YES" : "no";
+        const auto alike = std::find_if(table.rows.begin(), table.rows.end(),
+                                        [&](const auto& row) { return row[0] == seen && row[2] == two; });
+        if (alike == table.rows.end()) {
+            table.rows.push_back({seen, where, two});
+        } else {
+            (*alike)[1] += "; " + where;
+        }
     }
     to.add(table);
 }
@@ -141,7 +152,10 @@ void add_wiring(Document& to, const WiringPlan& plan) {
         add_relays(to, other);
         if (!other.truth.empty()) add_truth(to, other);
     }
-    if (plan.checks.empty()) return;
+}
+
+void add_checks(Document& to, const WiringPlan& plan) {
+    if (!plan.possible || plan.checks.empty()) return;
     to.add(Heading{"Before and after power-on"});
     Bullets checks;
     for (std::string_view check : plan.checks) checks.items.push_back(wiring_sentence(check));

@@ -6,7 +6,7 @@ namespace endbell {
 
 std::string escape_html(std::string_view text) {
     std::string out;
-    for (char c : visible(text)) {
+    for (char c : visible(shortened(text, longest_text))) {
         switch (c) {
             case '&':
                 out += "&amp;";

@@ -1,8 +1,11 @@
 // One document an answer; json_stages.cpp turns the stages' values.
 #include "engine/sheet/json.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
+#include "engine/base/text.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
@@ -19,9 +22,36 @@ Json envelope(std::string_view command, const std::string& stamp) {
     return {{"format", json_format}, {"command", command}, {"stamp", stamp}};
 }
 
+/// What would drive a terminal or turn its lines (DEL, C1 controls, direction marks, what cannot be seen) as \uXXXX:
+/// the same JSON, since such a character stands only inside a string. The writer has escaped C0 itself, and gives
+/// only valid UTF-8.
+std::string safe(const std::string& text) {
+    std::string out;
+    for (std::size_t i = 0; i < text.size();) {
+        const auto first = static_cast<unsigned char>(text[i]);
+        const std::size_t bytes = first < 0x80 ? 1 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : 4;
+        const std::string letter = text.substr(i, bytes);
+        i += bytes;
+        const bool plain = first == '\n' || (first >= 0x20 && first < 0x7f);
+        if (plain || visible(letter) == letter) {
+            out += letter;
+            continue;
+        }
+        unsigned code = bytes == 1 ? first : first & (0xffU >> (bytes + 1));
+        for (std::size_t k = 1; k < letter.size(); ++k)
+            code = code << 6U | (static_cast<unsigned char>(letter[k]) & 0x3fU);
+        if (code < 0x10000) {
+            out += fmt::format("\\u{:04x}", code);
+        } else {
+            out += fmt::format("\\u{:04x}\\u{:04x}", 0xd7c0 + (code >> 10U), 0xdc00 + (code & 0x3ffU));
+        }
+    }
+    return out;
+}
+
 std::string written(const Json& document) {
     // Catalog bytes that are not UTF-8 come out as U+FFFD instead of stopping the answer.
-    return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return safe(document.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 Json open_field(const OpenField& field) {
@@ -105,9 +135,13 @@ std::string json_option(std::string_view command, const Selection& s, const Opti
 namespace {
 
 struct BlockWriter {
+    Json operator()(const Decision& d) const {
+        return {{"decision", d.word}, {"what", d.what}, {"because", d.because}};
+    }
     Json operator()(const Heading& h) const { return {{"heading", h.text}}; }
     Json operator()(const Paragraph& p) const { return {{"text", p.text}}; }
     Json operator()(const Bullets& b) const { return {{"list", b.items}}; }
+    Json operator()(const Steps& steps) const { return {{"steps", steps.items}}; }
     Json operator()(const Pairs& pairs) const {
         Json out = Json::object();
         for (const auto& row : pairs.rows) out[row.first] = row.second;
@@ -118,17 +152,43 @@ struct BlockWriter {
     }
     Json operator()(const Warning& w) const { return {{"signal_word", w.signal_word}, {"text", w.text}}; }
     Json operator()(const Figure& f) const { return {{"figure", f.drawing.title}, {"text", f.description}}; }
+    Json operator()(const Chart& c) const {
+        return {{"chart", c.title},
+                {"text", c.description + " " + c.note},
+                {"columns", c.numbers.header},
+                {"rows", c.numbers.rows}};
+    }
     Json operator()(const Plain& plain) const { return {{"lines", plain.lines}}; }
 };
 
 }  // namespace
 
+namespace {
+
+Json blocks(const Document& document) {
+    Json out = Json::array();
+    for (const Block& block : document.blocks) out.push_back(std::visit(BlockWriter{}, block));
+    return out;
+}
+
+}  // namespace
+
+std::string json_sheet(const Selection& s, const Option* o, const Document& sheet) {
+    Json out = envelope("sheet", s.stamp);
+    out["exit_code"] = static_cast<int>(s.outcome);
+    out["outcome"] = word(s.outcome);
+    out["option"] = o != nullptr ? json::option(*o) : Json(nullptr);
+    out["ledger"] = json::ledger(s.ledger);
+    out["title"] = sheet.title;
+    out["blocks"] = blocks(sheet);
+    return written(out);
+}
+
 std::string json_document(std::string_view command, const Document& document, int exit_code) {
     Json out = envelope(command, document.stamp);
     out["exit_code"] = exit_code;
     out["title"] = document.title;
-    out["blocks"] = Json::array();
-    for (const Block& block : document.blocks) out["blocks"].push_back(std::visit(BlockWriter{}, block));
+    out["blocks"] = blocks(document);
     return written(out);
 }
 

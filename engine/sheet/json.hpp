@@ -22,6 +22,8 @@ std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis,
                            const std::vector<OpenField>& open, int exit_code, const std::string& stamp);
 std::string json_option(std::string_view command, const Selection& selection, const Option& option,
                         int exit_code);
+/// A sheet: the option it is about (null where there is none), the ledger, and the sheet's own blocks.
+std::string json_sheet(const Selection& selection, const Option* option, const Document& sheet);
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule);
 
 /// Any other answer: the document's own blocks.

@@ -239,6 +239,7 @@ Json ledger(const Ledger& l) {
                      {"so_far", money(o.so_far)},
                      {"per_year", money(o.per_year)},
                      {"life_years", o.life_years},
+                     {"good_until", o.good_until.empty() ? Json(nullptr) : Json(o.good_until)},
                      {"energy_kwh_per_year",
                       o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},
                      {"energy_cost", money(o.energy_cost)},

@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "engine/base/text.hpp"
+#include "engine/sheet/escape.hpp"
 
 namespace endbell {
 
@@ -13,6 +14,11 @@ namespace {
 int width_of(std::string_view text) {
     return static_cast<int>(
         std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
+/// What a terminal is given of a text.
+std::string shown(std::string_view text) {
+    return visible(shortened(text, longest_text));
 }
 
 std::string padded(std::string text, int width) {
@@ -35,7 +41,7 @@ std::size_t bytes_of(std::string_view text, int count) {
 std::vector<std::string> folded(const std::string& raw, int width) {
     std::vector<std::string> lines;
     std::string line;
-    for (std::string word : split(visible(raw), ' ')) {
+    for (std::string word : split(shown(raw), ' ')) {
         if (word.empty()) continue;
         if (!line.empty() && width_of(line) + 1 + width_of(word) > width) {
             lines.push_back(line);
@@ -65,31 +71,47 @@ class TextRenderer {
   public:
     explicit TextRenderer(int width) : width_(std::max(width, 40)) {}
 
-    std::string operator()(const Heading& h) const {
-        const std::string text = visible(h.text);
-        return "\n" + text + "\n" + std::string(static_cast<std::size_t>(width_of(text)), '-') + "\n";
+    std::string underlined(const std::string& text, char with) const {
+        const int width = std::min(width_of(shown(text)), width_);
+        return hanging("", text, width_) + std::string(static_cast<std::size_t>(width), with) + "\n";
     }
+    std::string operator()(const Decision& d) const {
+        std::string out = hanging(d.word + ": ", d.what, width_);
+        for (const std::string& reason : d.because) out += hanging("  ", reason, width_);
+        return out;
+    }
+    std::string operator()(const Heading& h) const { return "\n" + underlined(h.text, '-'); }
     std::string operator()(const Paragraph& p) const { return hanging("", p.text, width_); }
     std::string operator()(const Bullets& b) const {
         std::string out;
         for (const std::string& item : b.items) out += hanging("  - ", item, width_);
         return out;
     }
+    std::string operator()(const Steps& steps) const {
+        std::string out;
+        for (std::size_t i = 0; i < steps.items.size(); ++i)
+            out += hanging((i < 9 ? "  " : " ") + std::to_string(i + 1) + ". ", steps.items[i], width_);
+        return out;
+    }
     std::string operator()(const Pairs& pairs) const {
         int name_width = 0;
-        for (const auto& row : pairs.rows) name_width = std::max(name_width, width_of(visible(row.first)));
+        for (const auto& row : pairs.rows) name_width = std::max(name_width, width_of(shown(row.first)));
         name_width = std::min(name_width, width_ / 2);
         std::string out;
         for (const auto& row : pairs.rows) {
-            out += hanging(padded("  " + visible(row.first), name_width + 4), row.second, width_);
+            out += hanging(padded("  " + shown(row.first), name_width + 4), row.second, width_);
         }
         return out;
     }
     std::string operator()(const Warning& w) const { return hanging(w.signal_word + ": ", w.text, width_); }
     std::string operator()(const Figure&) const { return ""; }
+    std::string operator()(const Chart& chart) const {
+        return hanging("", chart.title + ":", width_) + (*this)(chart.numbers) +
+               hanging("", chart.note, width_);
+    }
     std::string operator()(const Plain& plain) const {
         std::string out;
-        for (const std::string& line : plain.lines) out += "  " + visible(line) + "\n";
+        for (const std::string& line : plain.lines) out += "  " + shown(line) + "\n";
         return out;
     }
     std::string operator()(const Grid& table) const {
@@ -112,8 +134,8 @@ class TextRenderer {
         std::vector<int> least(table.header.size(), 1);
         const auto grow = [&](const std::vector<std::string>& row) {
             for (std::size_t c = 0; c < widths.size(); ++c) {
-                widths[c] = std::max(widths[c], width_of(visible(row[c])));
-                for (const std::string& word : split(visible(row[c]), ' ')) {
+                widths[c] = std::max(widths[c], width_of(shown(row[c])));
+                for (const std::string& word : split(shown(row[c]), ' ')) {
                     least[c] = std::max(least[c], std::min(width_of(word), 24));
                 }
             }
@@ -159,8 +181,7 @@ class TextRenderer {
 
 std::string render_text(const Document& document, int width) {
     const TextRenderer renderer(width);
-    std::string out = visible(document.title) + "\n" +
-                      std::string(static_cast<std::size_t>(width_of(visible(document.title))), '=') + "\n";
+    std::string out = renderer.underlined(document.title, '=');
     for (const Block& block : document.blocks) out += std::visit(renderer, block);
     if (!document.stamp.empty()) out += "\n" + hanging("", document.stamp, std::max(width, 40));
     return out;

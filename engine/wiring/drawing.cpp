@@ -4,6 +4,8 @@
 #include <cmath>
 #include <optional>
 
+#include "engine/base/text.hpp"
+
 namespace endbell {
 
 namespace {
@@ -17,6 +19,13 @@ constexpr double advance = 0.62;    // of the type size: a monospaced letter, a 
 
 double letters_wide(std::size_t letters) {
     return static_cast<double>(letters) * 11 * advance;
+}
+
+/// A place's name as it is drawn: what cannot be seen is shown, and a name longer than any real one is cut.
+std::string label(const std::string& name) {
+    constexpr std::size_t longest = 32;
+    const std::string shown = visible(name);
+    return shown.size() <= longest ? shown : shortened(shown, 8);
 }
 
 bool starts(const std::string& text, const char* with) {
@@ -127,7 +136,7 @@ class Ladder {
     void measure() {
         std::size_t longest = 6;
         for (const Wire& w : plan_.wires) {
-            if (!contact_end(w.from)) longest = std::max(longest, w.from.size());
+            if (!contact_end(w.from)) longest = std::max(longest, label(w.from).size());
         }
         left_ = margin + letters_wide(longest) + 8;
         int left = 0, right = 0;
@@ -142,8 +151,8 @@ class Ladder {
     void line(double x1, double x2, double y) {
         if (x2 > x1) out_.lines.push_back({x1, y, x2, y});
     }
-    void text(double x, double y, std::string words, Anchor anchor, bool bold = false) {
-        out_.texts.push_back({x, y, std::move(words), anchor, 11, bold});
+    void text(double x, double y, const std::string& words, Anchor anchor, bool bold = false) {
+        out_.texts.push_back({x, y, label(words), anchor, 11, bold});
     }
     /// A source's name at the left edge; its line starts after it.
     void source(const std::string& name, double y) { text(left_ - 8, y + 4, name, Anchor::end, true); }
@@ -283,7 +292,7 @@ class Ladder {
     std::size_t longest_terminal() const {
         std::size_t longest = 0;
         for (const Wire& w : plan_.wires) {
-            if (!w.note_id.empty()) longest = std::max(longest, w.to.size());
+            if (!w.note_id.empty()) longest = std::max(longest, label(w.to).size());
         }
         return longest;
     }
@@ -316,12 +325,12 @@ Drawing draw_before(const FailedUnit& job) {
     const std::vector<Terminal> none;
     const std::vector<Terminal>& terminals = job.controls.terminals ? *job.controls.terminals : none;
     std::size_t longest = 6;
-    for (const Terminal& t : terminals) longest = std::max(longest, t.name.size());
+    for (const Terminal& t : terminals) longest = std::max(longest, label(t.name).size());
     const double left = margin + letters_wide(longest) + 8;
     const std::string motor = job.plate.family ? std::string(word(*job.plate.family)) : "motor";
     double row = margin + 14;
     for (const Terminal& t : terminals) {
-        out.texts.push_back({left - 8, row + 4, t.name, Anchor::end, 11, true});
+        out.texts.push_back({left - 8, row + 4, label(t.name), Anchor::end, 11, true});
         out.lines.push_back({left, row, left + 2 * gap, row});
         out.texts.push_back({left + 2 * gap + 8, row + 4, motor + ": " + std::string(word(t.call)),
                              Anchor::start, 11, false});

@@ -68,6 +68,7 @@ BOOST_AUTO_TEST_CASE(a_stale_price_is_shown_as_stale_and_thirty_days_are_not_yet
     Offer o = offer("M-1", 18'500);
     o.as_of = "2025-12-16";  // 30 days before 2026-01-15: limit price.age
     BOOST_TEST(ledger(job(), {priced(motor("M-1"), o)}).options.at(0).today.has_value());
+    BOOST_TEST(ledger(job(), {priced(motor("M-1"), o)}).options.at(0).good_until == "2026-01-15");
     o.as_of = "2025-12-15";
     const CostOption option = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
     BOOST_TEST(option.lines.at(0).stale);

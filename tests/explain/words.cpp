@@ -69,3 +69,12 @@ BOOST_AUTO_TEST_CASE(a_sheet_for_an_electronic_motor_says_wait_and_never_mate_th
     add_safety(electronic, true);
     BOOST_TEST(electronic.blocks.size() == plain.blocks.size() + 2);
 }
+
+BOOST_AUTO_TEST_CASE(every_cause_that_a_diagnosis_can_name_has_its_own_advice) {
+    // docs/diagnosis.md names them; a word without advice falls back to one general sentence.
+    const std::string general = fix_sentence("no such cause");
+    for (const char* cause : {"high static pressure", "loaded filter", "too little air", "low supply voltage",
+                              "high supply voltage", "two taps live", "failed capacitor", "overload",
+                              "wrong motor fitted before", "lost before, cause not found"})
+        BOOST_TEST(fix_sentence(cause) != general, cause << " has no advice");
+}

@@ -99,7 +99,7 @@ function faults({ paper, legible }) {
       say(wrong.length > 0, `${what} is noticed`, []);
     };
     await spoil('a label on another', () => { const [a, b] = document.querySelectorAll('figure svg text'); for (const k of ['x', 'y', 'text-anchor']) a.setAttribute(k, b.getAttribute(k)); });
-    await spoil('a red label', () => document.querySelector('figure svg text').setAttribute('fill', '#c00'));
+    await spoil('a red label', () => document.querySelector('figure svg text').style.fill = '#c00');
     await page.close();
   }
   await browser.close();

@@ -65,8 +65,9 @@ def commands():
     for job in JOBS:
         for verb in ("match", "ask", "compare"):
             yield "selection", (verb, job)
-        for verb in ("wire", "sheet"):
-            yield None, (verb, job)  # the option, or the whole selection where there is none
+        yield None, ("wire", job)  # the option, or the whole selection where there is none
+        for reader in ("counter", "technician", "estimate"):
+            yield "sheet", ("sheet", job, "--for", reader)
         yield "option", ("wire", job, "B-050-230-3R")
         yield "diagnosis", ("diagnose", job)
         yield "candidate", ("why", job, "B-050-230-3R")

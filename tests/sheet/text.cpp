@@ -59,3 +59,21 @@ BOOST_AUTO_TEST_CASE(a_character_of_several_bytes_counts_as_one) {
     Grid t{{"a", "b"}, {{"\xC2\xB5\xC2\xB5", "x"}, {"12", "y"}}, ""};
     BOOST_TEST(render_text(Document{"T", {t}, ""}, 80) == "T\n=\na   b\n--  -\n\xC2\xB5\xC2\xB5  x\n12  y\n");
 }
+
+BOOST_AUTO_TEST_CASE(the_decision_stands_before_its_reasons_and_steps_are_numbered) {
+    const Document d{"T", {Decision{"Take", "X-1", {"It fits."}}, Steps{{"One.", "Two."}}}, ""};
+    BOOST_TEST(render_text(d, 80) == "T\n=\nTake: X-1\n  It fits.\n  1. One.\n  2. Two.\n");
+}
+
+BOOST_AUTO_TEST_CASE(a_chart_is_said_as_its_table) {
+    const Chart c{"Air", "in words", "How to read it.", WindowBars{},
+                  Grid{{"call", "cfm"}, {{"cool", "1150"}}, ""}};
+    BOOST_TEST(render_text(Document{"T", {c}, ""}, 80) ==
+               "T\n=\nAir:\ncall  cfm\n----  ----\ncool  1150\nHow to read it.\n");
+}
+
+BOOST_AUTO_TEST_CASE(a_title_wider_than_the_page_is_folded) {
+    const std::string title = "aaaa bbbb cccc dddd eeee ffff gggg hhhh iiii";
+    BOOST_TEST(render_text(Document{title, {}, ""}, 40) ==
+               "aaaa bbbb cccc dddd eeee ffff gggg hhhh\niiii\n" + std::string(40, '=') + "\n");
+}

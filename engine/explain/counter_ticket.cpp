@@ -1,0 +1,146 @@
+// The counter ticket: what to pick, how it differs from the old part, what to look at before the box is opened.
+#include "engine/base/text.hpp"
+#include "engine/explain/findings.hpp"
+#include "engine/explain/parts_of_documents.hpp"
+#include "engine/explain/values.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr std::size_t longest_words = 160;  // of catalog text in a cell
+
+std::string spaced(std::string_view id) {
+    std::string text(id);
+    for (char& c : text) {
+        if (c == '-') c = ' ';
+    }
+    return text;
+}
+
+/// What the customer pays for a part of this way; the shop's cost is nobody's business at the counter.
+std::string sold_at(const CostOption* cost, const std::string& part_id) {
+    if (cost == nullptr) return "not known";
+    for (const CostLine& line : cost->lines) {
+        if (line.subject == part_id && (line.kind == "part" || line.kind == "kit part"))
+            return to_text(line.amount) + (line.stale ? " (old price)" : "");
+    }
+    return "not known";
+}
+
+std::string place_of(const std::optional<Offer>& offer) {
+    if (!offer) return "no offer";
+    std::string text = offer->branch;
+    if (offer->stock) text += ": " + std::to_string(*offer->stock) + " in stock";
+    if (offer->lead_days && (!offer->stock || *offer->stock == 0))
+        text += ", " + std::to_string(*offer->lead_days) + " days";
+    return shortened(text, longest_words);
+}
+
+void add_pick_list(Document& to, const Selection& selection, const Option& option) {
+    const Part& part = option.candidate.part;
+    const CostOption* cost = cost_of(selection.ledger, part.id);
+    to.add(Heading{"Pick list"});
+    Grid table{{"picked", "count", "part", "for", "where", "price"}, {}, "", {5}};
+    table.rows.push_back({"[  ]", "1", part.id + ", " + part_name(part),
+                          shortened(part.description, longest_words), place_of(option.offer),
+                          sold_at(cost, part.id)});
+    for (const KitPart& p : option.kit.parts) {
+        std::string cures;
+        for (int i : p.cures)
+            cures += (cures.empty() ? "" : "; ") + say(option.kit.remedies[static_cast<std::size_t>(i)]);
+        table.rows.push_back(
+            {"[  ]", std::to_string(p.count), p.part_id, cures, place_of(p.offer), sold_at(cost, p.part_id)});
+    }
+    table.caption =
+        option.kit.parts.empty() ? "Nothing is added to it." : "Prices are for the count beside them.";
+    to.add(table);
+    for (int i : option.kit.uncured)
+        to.add(Warning{"NOTICE", "Nothing in this catalog gives " +
+                                     say(option.kit.remedies[static_cast<std::size_t>(i)]) + "."});
+    std::string work;
+    for (const KitWork& w : option.kit.work) {
+        if (work.find(w.task) == std::string::npos) work += (work.empty() ? "" : ", ") + w.task;
+    }
+    if (!work.empty()) to.add(Paragraph{"Work that goes with it: " + work + "."});
+    for (const RunnerUp& r : option.kit.runners_up) {
+        to.add(Paragraph{"If a part is gone, this also does: " + joined(r.part_ids, ", ") + "."});
+        break;
+    }
+    if (option.offer && !option.offer->as_of.empty())
+        to.add(Paragraph{
+            "Price and stock as of " + option.offer->as_of +
+            (cost != nullptr && !cost->good_until.empty() ? ", good until " + cost->good_until : "") + "."});
+}
+
+std::string said(const Fact& fact) {
+    return fact.known() ? shortened(say(fact), longest_words) : "-";
+}
+
+void add_differences(Document& to, const Candidate& candidate) {
+    to.add(Heading{"What differs from the old part"});
+    Grid table{{"field", "old or wanted", "this part", "so"}, {}, ""};
+    std::string same;
+    for (const Finding& f : candidate.findings) {
+        if (f.rule == "wanted-part") continue;  // what failed is no field of a part
+        const bool both = f.wanted.known() && f.offered.known();
+        const std::string old = said(f.wanted), now = said(f.offered);
+        if (f.verdict == Verdict::fits && !f.caution && (!both || old == now)) {
+            if (both) same += (same.empty() ? "" : ", ") + spaced(f.rule);
+            continue;
+        }
+        std::string so(f.reason);
+        for (const Remedy& remedy : f.remedies) so += "; add " + say(remedy);
+        table.rows.push_back({spaced(f.rule), old, now, so});
+    }
+    if (table.rows.empty()) {
+        to.add(Paragraph{"Nothing."});
+    } else {
+        to.add(table);
+    }
+    if (!same.empty()) to.add(Paragraph{"The same: " + same + "."});
+}
+
+/// "1/2 in on the part, 1/2 in wanted": the two sides of a rule, for somebody with the box in hand.
+std::string sides(const Candidate& candidate, std::string_view rule) {
+    for (const Finding& f : candidate.findings) {
+        if (f.rule != rule) continue;
+        if (!f.wanted.known() && !f.offered.known()) return "";
+        return " Part: " + said(f.offered) + "; wanted: " + said(f.wanted) + ".";
+    }
+    return "";
+}
+
+void add_counter_checks(Document& to, const Candidate& c) {
+    to.add(Heading{"Five checks before you open the box"});
+    if (c.part.kind == PartKind::module) {
+        to.add(Steps{{"The program on the label is the one of the old module." + sides(c, "program"),
+                      "Volts on the label are those measured at the job." + sides(c, "supply-voltage"),
+                      "The motor half it goes on is the one at the job, and it tested good.",
+                      "The plugs are of the same kind and count of pins." + sides(c, "connector"),
+                      "The label's number is the one on this ticket."}});
+        return;
+    }
+    to.add(Steps{
+        {"Volts and phase on the new plate are those measured at the job." + sides(c, "supply-voltage"),
+         "Rotation is the one wanted, seen from the same end, or the motor is reversible." +
+             sides(c, "rotation"),
+         "The shaft's thickness and length are those of the hub." + sides(c, "shaft-diameter"),
+         "Body and mount are those of the band or bracket that stays." + sides(c, "mount"),
+         "The plugs or leads are of the same kind: line leads or 24 V taps." + sides(c, "signal-class")}});
+}
+
+}  // namespace
+
+void add_counter_ticket(Document& to, const FailedUnit&, const Selection& selection, const Option& option) {
+    add_pick_list(to, selection, option);
+    add_differences(to, option.candidate);
+    add_counter_checks(to, option.candidate);
+    to.add(Heading{"Returns"});
+    to.add(
+        Paragraph{"An opened box, a cut shaft or a motor that was wired usually cannot come back. Ask before "
+                  "cutting. Ticket date: " +
+                  std::string("________") + "  Sold by: ________________"});
+}
+
+}  // namespace endbell

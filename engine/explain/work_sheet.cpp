@@ -1,0 +1,91 @@
+// The technician's sheet: what to read, in which order to work, what goes where, what it must do when it runs.
+#include <algorithm>
+#include <array>
+
+#include "engine/base/text.hpp"
+#include "engine/explain/cautions.hpp"
+#include "engine/explain/findings.hpp"
+#include "engine/explain/parts_of_documents.hpp"
+#include "engine/explain/questions.hpp"
+#include "engine/wiring/drawing.hpp"
+
+namespace endbell {
+
+namespace {
+
+void add_readings(Document& to, const Diagnosis& d, const std::vector<OpenField>& open) {
+    to.add(Heading{"Readings to take"});
+    Grid table{{"reading", "how", "found"}, {}, ""};
+    for (const MissingReading& m : d.missing)
+        table.rows.push_back({question_for(m.job_key) + " [" + m.job_key + "]",
+                              m.power_off ? "locked out, five minutes waited" : "power on: keep clear",
+                              "________"});
+    for (const OpenField& field : open)
+        table.rows.push_back({field.question + " [" + field.job_key + "]",
+                              "'" + shortened(field.raw, 60) + "' does not decide", "________"});
+    if (table.rows.empty()) {
+        to.add(Paragraph{"None is open. The start-up form below asks for the rest."});
+        return;
+    }
+    to.add(table);
+}
+
+bool before_the_work(std::string_view check) {
+    constexpr std::array first{"lock out", "absence of voltage", "wait five minutes",
+                               "discharge the capacitor"};
+    return std::find(first.begin(), first.end(), check) != first.end();
+}
+
+/// The plan's own checks, with the work between those that come before and those that come after.
+void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, bool electronic) {
+    std::vector<std::string_view> checks = option.wiring.checks;
+    if (checks.empty()) {  // without a wiring plan: what holds for every motor
+        checks = {"lock out", "absence of voltage"};
+        if (electronic) checks.push_back("wait five minutes");
+        checks.insert(checks.end(), {"discharge the capacitor", "earth continuous", "plugs in before power",
+                                     "rotation", "amps at or below plate"});
+    }
+    Steps steps;
+    for (std::string_view check : checks) {
+        if (before_the_work(check)) steps.items.push_back(wiring_sentence(check));
+    }
+    steps.items.push_back("Block the wheel or blade. Write down where each wire lands before one is moved.");
+    for (const KillerCause& k : d.causes)
+        steps.items.push_back("Cure the cause, " + std::string(k.cause) + ": " + fix_sentence(k.cause));
+    const bool module = option.candidate.part.kind == PartKind::module;
+    steps.items.push_back(
+        module ? "Part the old module from the motor half. Look for water and burns."
+               : "Take the old motor out. Clean the wheel or blade; look at hub and set screw.");
+    for (const Remedy& remedy : option.kit.remedies) steps.items.push_back("Kit: " + say(remedy) + ".");
+    steps.items.push_back(module
+                              ? "Mount the new module. Plug in the motor half first, line and control last."
+                              : "Mount the new motor. Turn by hand: nothing scrapes, nothing binds.");
+    steps.items.push_back(option.wiring.possible
+                              ? "Wire it as the wiring table says. Land every wire before power is on."
+                              : "Wire it by the equipment's own diagram.");
+    for (std::string_view check : checks) {
+        if (!before_the_work(check)) steps.items.push_back(wiring_sentence(check));
+    }
+    to.add(Heading{"Order of work"});
+    to.add(steps);
+}
+
+}  // namespace
+
+void add_work_sheet(Document& to, const FailedUnit& job, const Selection& selection, const Option& option,
+                    const std::vector<OpenField>& open) {
+    const bool electronic = is_electronic_work(job, &option);
+    add_fault(to, selection.diagnosis);
+    add_readings(to, selection.diagnosis, open);
+    add_safety(to, electronic);
+    add_order_of_work(to, selection.diagnosis, option, electronic);
+    add_kit(to, option.kit);
+    add_air(to, option.air);
+    add_wiring(to, option.wiring);
+    to.add(Figure{draw_before(job), "The calls that each terminal gave the old motor, from the job."});
+    add_start_up(to, job, option);
+    to.add(Heading{"Findings that matter"});
+    add_findings(to, option.candidate.findings, Verdict::fits_with_changes);
+}
+
+}  // namespace endbell
