@@ -14,7 +14,7 @@ struct Fix {
     std::string_view sentence;
 };
 
-// Source: common practice, as docs/diagnosis.md names it test by test.
+// Source: common practice, as docs/explanation/diagnosis.md names it test by test.
 constexpr std::array fixes{
     Fix{"high static pressure",
         "Open the duct: filter, coil, closed registers, undersized return. Measure the total static again "

@@ -112,7 +112,8 @@ BOOST_AUTO_TEST_CASE(every_rule_names_known_sources_and_limits) {
 }
 
 BOOST_AUTO_TEST_CASE(a_rule_with_an_unknown_source_or_limit_is_caught) {
-    Rule rule{"shaft-colour", "a claim", endbell::Weight::hard, {"hearsay"}, {"shaft.colour"}, {}, {}, nullptr};
+    Rule rule{"shaft-colour", "a claim", endbell::Weight::hard, {"hearsay"}, {"shaft.colour"}, {}, {},
+              nullptr};
     BOOST_TEST(unknown_names({rule}, Limits()).size() == 2U);
     rule.sources = {};
     BOOST_TEST(unknown_names({rule}, Limits()).size() == 2U);
