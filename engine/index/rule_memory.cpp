@@ -2,9 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/base/text.hpp"
 #include "engine/match/answer.hpp"
-#include "engine/match/job_fields.hpp"
 
 namespace endbell {
 
@@ -58,48 +56,29 @@ Saying saying_of(const Finding& f) {
     return saying;
 }
 
-JobBytes::JobBytes(const Question& question) {
-    for (const JobField& field : job_fields()) {
-        field.take(question, all_);
-        ends_.push_back(all_.size());
-    }
-    limits_ = fingerprint(limit_bytes(question.limits));
-}
-
-std::string JobBytes::of(const std::vector<int>& fields) const {
-    std::string bytes = limits_;
-    for (const int f : fields) {
-        const auto i = static_cast<std::size_t>(f);
-        const std::size_t begin = i == 0 ? 0 : ends_[i - 1];
-        bytes.append(all_, begin, ends_[i] - begin);
-    }
-    return bytes;
-}
-
 RuleMemory::RuleMemory() {
-    for (const Rule& rule : rules()) rules_.push_back({job_fields_of(rule), {}});
+    known_.resize(rules().size());
 }
 
 std::shared_ptr<const Sayings> RuleMemory::sayings(std::size_t r, const Column& column, const Question& q,
                                                    const JobBytes& job) {
     static const auto nothing = std::make_shared<const Sayings>();
     if (rules()[r].decides && !rules()[r].decides(q.job)) return nothing;
-    std::string key = job.of(rules_[r].job_fields);
+    std::string key = job.of_rule(r);
     {
         const std::lock_guard lock(mutex_);
-        if (const auto known = rules_[r].known.find(key); known != rules_[r].known.end())
-            return known->second;
+        if (const auto known = known_[r].find(key); known != known_[r].end()) return known->second;
     }
     auto made = std::make_shared<const Sayings>(ask(rules()[r], column, q));
     const std::lock_guard lock(mutex_);
-    if (rules_[r].known.size() >= jobs_remembered) rules_[r].known.clear();
-    rules_[r].known.emplace(std::move(key), made);
+    if (known_[r].size() >= jobs_remembered) known_[r].clear();
+    known_[r].emplace(std::move(key), made);
     return made;
 }
 
 void RuleMemory::forget() {
     const std::lock_guard lock(mutex_);
-    for (OfRule& rule : rules_) rule.known.clear();
+    for (Known& of_rule : known_) of_rule.clear();
 }
 
 }  // namespace endbell

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "engine/index/columns.hpp"
-#include "engine/match/rule.hpp"
+#include "engine/match/job_fields.hpp"
 
 namespace endbell {
 
@@ -28,19 +28,6 @@ struct Saying {
 };
 Saying saying_of(const Finding& finding);
 
-/// All that one job's rules look at, taken once.
-class JobBytes {
-  public:
-    explicit JobBytes(const Question& question);
-    /// The fields of one rule, and every limit.
-    std::string of(const std::vector<int>& fields) const;
-
-  private:
-    std::string all_;
-    std::vector<std::size_t> ends_;  // of each field in all_
-    std::string limits_;
-};
-
 /// Each saying of a rule once, and the edges of all that fail it taken together.
 struct Sayings {
     std::vector<Saying> list;
@@ -57,12 +44,9 @@ class RuleMemory {
     void forget();
 
   private:
-    struct OfRule {
-        std::vector<int> job_fields;
-        std::unordered_map<std::string, std::shared_ptr<const Sayings>> known;
-    };
+    using Known = std::unordered_map<std::string, std::shared_ptr<const Sayings>>;
     std::mutex mutex_;
-    std::vector<OfRule> rules_;
+    std::vector<Known> known_;  // of each rule
 };
 
 }  // namespace endbell

@@ -6,6 +6,7 @@
 
 #include "engine/match/answer.hpp"
 #include "engine/match/askable.hpp"
+#include "engine/match/job_fields.hpp"
 
 namespace endbell {
 
@@ -82,11 +83,20 @@ struct Outlook {
     int open = 0;  // open findings
 };
 
-/// As `examine`, but it stops at the first finding that ends the part and keeps none.
-Outlook outlook(const Question& q, const Part& part) {
+/// The rules that may say something else once this answer is given: those that look at what it changes.
+std::vector<bool> moved_rules(const JobBytes& before, const Question& then) {
+    const JobBytes after(then);
+    const bool all = before.assembly() != after.assembly();
+    std::vector<bool> moved(rules().size());
+    for (std::size_t r = 0; r < moved.size(); ++r) moved[r] = all || before.of_rule(r) != after.of_rule(r);
+    return moved;
+}
+
+/// As `examine`, but only what may have changed is asked again, and nothing is kept.
+Outlook outlook(const Question& then, const Candidate& now, const std::vector<bool>& moved) {
     Outlook o;
-    for (const Rule& rule : rules()) {
-        const Verdict v = rule.check(q, part).verdict;
+    for (std::size_t r = 0; r < rules().size(); ++r) {
+        const Verdict v = moved[r] ? rules()[r].check(then, now.part).verdict : now.findings[r].verdict;
         o.verdict = std::max(o.verdict, v);
         if (v == Verdict::not_shown) ++o.open;
         if (v == Verdict::does_not_fit) break;
@@ -95,27 +105,28 @@ Outlook outlook(const Question& q, const Part& part) {
 }
 
 /// One answer tried on every candidate: what it leaves, and how much it settles.
-double settle(const Question& q, const PossibleAnswer& answer,
+double settle(const Question& q, const JobBytes& before, const PossibleAnswer& answer,
               const std::vector<const Candidate*>& candidates, AnswerLeaves& leaves) {
     Trial trial{q.job, q.diagnosis};
     answer.give(trial);
     const Question then{trial.job, trial.diagnosis, q.limits};
+    const std::vector<bool> moved = moved_rules(before, then);
     double settled = 0;
     for (const Candidate* c : candidates) {
-        const Outlook after = outlook(then, c->part);
+        const Outlook after = outlook(then, *c, moved);
         if (after.verdict != Verdict::does_not_fit) ++leaves.living;
         if (after.verdict < Verdict::not_shown) ++leaves.shown;
         if (after.verdict != Verdict::not_shown) {
             settled += 1;
         } else {
-            const int before = open_findings(*c);
-            settled += progress * std::max(0, before - after.open) / before;
+            const int open = open_findings(*c);
+            settled += progress * std::max(0, open - after.open) / open;
         }
     }
     return settled;
 }
 
-AskedReading weigh(const Question& q, const std::string& key,
+AskedReading weigh(const Question& q, const JobBytes& before, const std::string& key,
                    const std::vector<const Candidate*>& candidates) {
     const Askable& how = *askable(key);
     AskedReading reading;
@@ -134,7 +145,7 @@ AskedReading weigh(const Question& q, const std::string& key,
         AnswerLeaves leaves;
         leaves.answer = a.label;
         leaves.share = a.votes / votes;
-        reading.settled += leaves.share * settle(q, a, candidates, leaves);
+        reading.settled += leaves.share * settle(q, before, a, candidates, leaves);
         reading.answers.push_back(std::move(leaves));
     }
     reading.score = reading.settled * reading.chance / reading.seconds;
@@ -185,8 +196,9 @@ AskState ask_state(const Question& q, const MatchReport& report, const Catalog& 
 std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& report, const Catalog& catalog) {
     const std::vector<Candidate> worth = worth_asking(q, report, catalog);
     const std::vector<const Candidate*> candidates = each_of(worth);
+    const JobBytes before(q);
     std::vector<AskedReading> weighed;
-    for (const std::string& key : open_keys(candidates)) weighed.push_back(weigh(q, key, candidates));
+    for (const std::string& key : open_keys(candidates)) weighed.push_back(weigh(q, before, key, candidates));
     std::sort(weighed.begin(), weighed.end(), [](const AskedReading& a, const AskedReading& b) {
         return a.score != b.score ? a.score > b.score : a.job_key < b.job_key;
     });

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "engine/base/check.hpp"
+#include "engine/base/text.hpp"
 #include "engine/match/answer.hpp"
 #include "engine/match/bytes.hpp"
 
@@ -122,6 +123,13 @@ const std::vector<JobField>& job_fields() {
     return all;
 }
 
+int job_field(std::string_view key) {
+    const auto& all = job_fields();
+    const auto found = std::find_if(all.begin(), all.end(), [&](const JobField& f) { return f.key == key; });
+    check(found != all.end(), "rules look only at fields of job_fields");
+    return static_cast<int>(found - all.begin());
+}
+
 std::vector<int> job_fields_of(const Rule& rule) {
     std::vector<std::string_view> keys = rule.job_keys;
     const bool ratings =
@@ -130,20 +138,44 @@ std::vector<int> job_fields_of(const Rule& rule) {
     if (ratings) keys.insert(keys.end(), rating_keys.begin(), rating_keys.end());
     std::vector<int> fields;
     for (const std::string_view key : keys) {
-        const auto& all = job_fields();
-        const auto found =
-            std::find_if(all.begin(), all.end(), [&](const JobField& f) { return f.key == key; });
-        check(found != all.end(), "rules look only at fields of job_fields");
-        const int field = static_cast<int>(found - all.begin());
+        const int field = job_field(key);
         if (std::find(fields.begin(), fields.end(), field) == fields.end()) fields.push_back(field);
     }
     return fields;
 }
 
-std::string limit_bytes(const Limits& limits) {
-    std::string all;
-    for (const Limit& row : limits.rows()) bytes::append(all, row.value);
-    return all;
+JobBytes::JobBytes(const Question& question) {
+    for (const JobField& field : job_fields()) {
+        field.take(question, all_);
+        ends_.push_back(all_.size());
+    }
+    std::string limits;
+    for (const Limit& row : question.limits.rows()) bytes::append(limits, row.value);
+    limits_ = fingerprint(limits);
+}
+
+std::string JobBytes::of(const std::vector<int>& fields) const {
+    std::string taken = limits_;
+    for (const int f : fields) {
+        const auto i = static_cast<std::size_t>(f);
+        const std::size_t begin = i == 0 ? 0 : ends_[i - 1];
+        taken.append(all_, begin, ends_[i] - begin);
+    }
+    return taken;
+}
+
+std::string JobBytes::of_rule(std::size_t r) const {
+    static const std::vector<std::vector<int>> fields = [] {
+        std::vector<std::vector<int>> of_rules;
+        for (const Rule& rule : rules()) of_rules.push_back(job_fields_of(rule));
+        return of_rules;
+    }();
+    return of(fields.at(r));
+}
+
+std::string JobBytes::assembly() const {
+    static const std::vector<int> fields{job_field("unit.load"), job_field("unit.assembly_number")};
+    return of(fields);
 }
 
 }  // namespace endbell

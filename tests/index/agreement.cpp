@@ -108,7 +108,7 @@ BOOST_AUTO_TEST_CASE(index_and_rules_give_the_same_report) {
     const Home home;
     Dice dice(31);
     int verdicts[4] = {};
-    for (int round = 0; round < 12; ++round) {
+    for (int round = 0; round < 5; ++round) {
         Both both;
         both.plain = catalog_of(dice, 150 + 40 * round);
         both.build(home.folder);
@@ -132,7 +132,7 @@ BOOST_AUTO_TEST_CASE(index_and_rules_give_the_same_report) {
 // What is left out of a class may not matter to its rule.
 BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_part_than_it_names) {
     Dice dice(32);
-    for (int i = 0; i < 20'000; ++i) {
+    for (int i = 0; i < 4'000; ++i) {
         const World w = pair(dice);
         if (said(w.job.unit.assembly_number)) continue;  // specified inducers are asked whole
         for (const Rule& rule : rules()) {
@@ -151,7 +151,7 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_part_than_it_names) {
 BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_job_than_it_names) {
     Dice dice(33);
     std::int64_t alike = 0;
-    for (int i = 0; i < 20'000; ++i) {
+    for (int i = 0; i < 4'000; ++i) {
         const World one = pair(dice);
         World other = one;
         for (std::size_t n = 1 + dice.below(4); n > 0; --n) spoil_job(other, dice);
@@ -173,12 +173,12 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_job_than_it_names) {
                 }
         }
     }
-    BOOST_TEST(alike > 100'000);
+    BOOST_TEST(alike > 20'000);
 }
 
 BOOST_AUTO_TEST_CASE(a_rule_that_does_not_decide_lets_every_part_pass) {
     Dice dice(34);
-    for (int i = 0; i < 20'000; ++i) {
+    for (int i = 0; i < 4'000; ++i) {
         const World w = pair(dice);
         for (const Rule& rule : rules()) {
             if (rule.decides && !rule.decides(w.job))
