@@ -147,7 +147,7 @@ int questions_by_engine(Game game) {
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(the_engine_needs_fewer_questions_than_a_fixed_order) {
-    constexpr int jobs = 500;
+    constexpr int jobs = ENDBELL_QUESTION_JOBS;
     Dice dice(77);
     int by_expert = 0;
     int by_engine = 0;
