@@ -64,15 +64,15 @@ const RuleColumns& rule_columns() {
     return all;
 }
 
-std::vector<Column> read_columns(const SideFile& file) {
+std::vector<IndexColumn> read_columns(const SideFile& file) {
     const std::vector<std::vector<std::string_view>> words = read_words(file);
     const std::size_t parts = file.numbers<std::uint32_t>(Section::counts)[0];
     const std::span<const std::uint32_t> sorted = file.numbers<std::uint32_t>(Section::sorted);
     const std::span<const Word64> sets = file.numbers<Word64>(Section::sets);
     Stream stream(file.section(Section::classes));
-    std::vector<Column> columns(rule_columns().fields.size());
+    std::vector<IndexColumn> columns(rule_columns().fields.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
-        Column& column = columns[i];
+        IndexColumn& column = columns[i];
         column.fields_ = &rule_columns().fields[i];
         column.classes_ = stream.number();
         column.spacing_ = stream.number();
@@ -99,12 +99,12 @@ std::vector<Column> read_columns(const SideFile& file) {
     return columns;
 }
 
-void Column::put(std::size_t c, Part& into) const {
+void IndexColumn::put(std::size_t c, Part& into) const {
     for (std::size_t f = 0; f < fields_->size(); ++f)
         part_fields()[static_cast<std::size_t>((*fields_)[f])].put(values_[c * fields_->size() + f], into);
 }
 
-const Word64* Column::up_to(std::size_t c, std::vector<BitSet>& scratch) const {
+const Word64* IndexColumn::up_to(std::size_t c, std::vector<BitSet>& scratch) const {
     const std::size_t set = c / spacing_;
     const std::size_t top =
         std::min((set + 1) * spacing_, classes_) - 1;  // the class at which that set is kept

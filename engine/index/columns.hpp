@@ -41,7 +41,7 @@ enum Section : std::size_t {
 /// No column keeps more sets than this.
 inline constexpr std::size_t sets_at_most = 256;
 
-class Column {
+class IndexColumn {
   public:
     std::size_t classes() const { return classes_; }
 
@@ -52,7 +52,7 @@ class Column {
     const Word64* up_to(std::size_t c, std::vector<BitSet>& scratch) const;
 
   private:
-    friend std::vector<Column> read_columns(const SideFile& file);
+    friend std::vector<IndexColumn> read_columns(const SideFile& file);
     const std::vector<int>* fields_ = nullptr;
     std::size_t classes_ = 0;
     std::size_t spacing_ = 1;  // a set is kept at every class c with (c + 1) % spacing == 0, and at the last
@@ -64,6 +64,6 @@ class Column {
 };
 
 /// Throws OurBug when the file is not as `build` writes it.
-std::vector<Column> read_columns(const SideFile& file);
+std::vector<IndexColumn> read_columns(const SideFile& file);
 
 }  // namespace endbell

@@ -106,7 +106,7 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
     }
     const JobBytes job(q);
     for (std::size_t r = 0; r < rules().size(); ++r) {
-        const Column& column = columns_[rule_columns().of_rule[r]];
+        const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const std::size_t first = asked.list.size();
         for (const Saying& saying : asked.known.back()->list) {
@@ -192,7 +192,7 @@ PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
     std::vector<BitSet> made;
     std::vector<std::vector<const Word64*>> fails;
     for (std::size_t r = 0; r < rules().size(); ++r) {
-        const Column& column = columns_[rule_columns().of_rule[r]];
+        const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         const std::shared_ptr<const Sayings> known = memory_.sayings(r, column, q, job);
         if (known->fail_edges.empty()) continue;
         fails.emplace_back();

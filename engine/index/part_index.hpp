@@ -50,7 +50,7 @@ class PartIndex : public Sieve {
 
     std::optional<SideFile> file_;
     std::optional<Prices> prices_;
-    std::vector<Column> columns_;
+    std::vector<IndexColumn> columns_;
     std::size_t parts_ = 0;
     BitSet all_;
     std::span<const std::uint32_t> id_starts_;

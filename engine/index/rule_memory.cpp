@@ -16,7 +16,7 @@ std::string other_than(const Reading<std::string>& number) {
     return said(number).value_or("") + "X";
 }
 
-Sayings ask(const Rule& rule, const Column& column, const Question& q) {
+Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
     Sayings made;
     std::vector<Saying>& list = made.list;
     std::size_t before = 0;  // the saying of the class before, 1 and up; 0: fits
@@ -60,8 +60,8 @@ RuleMemory::RuleMemory() {
     known_.resize(rules().size());
 }
 
-std::shared_ptr<const Sayings> RuleMemory::sayings(std::size_t r, const Column& column, const Question& q,
-                                                   const JobBytes& job) {
+std::shared_ptr<const Sayings> RuleMemory::sayings(std::size_t r, const IndexColumn& column,
+                                                   const Question& q, const JobBytes& job) {
     static const auto nothing = std::make_shared<const Sayings>();
     if (rules()[r].decides && !rules()[r].decides(q.job)) return nothing;
     std::string key = job.of_rule(r);

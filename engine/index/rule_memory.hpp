@@ -39,7 +39,7 @@ class RuleMemory {
     RuleMemory();
 
     /// Asks rule `r` of every class, or remembers what it said to a job alike.
-    std::shared_ptr<const Sayings> sayings(std::size_t r, const Column& column, const Question& question,
+    std::shared_ptr<const Sayings> sayings(std::size_t r, const IndexColumn& column, const Question& question,
                                            const JobBytes& job);
     void forget();
 
