@@ -18,10 +18,6 @@ inline void add_bit(Word64* set, std::size_t position) {
     set[position / 64] |= Word64{1} << (position % 64);
 }
 
-inline bool has_bit(const Word64* set, std::size_t position) {
-    return (set[position / 64] >> (position % 64) & 1) != 0;
-}
-
 std::int64_t count_bits(const Word64* set, std::size_t words);
 /// Of the parts in both sets.
 std::int64_t count_both(const Word64* a, const Word64* b, std::size_t words);

@@ -1,7 +1,6 @@
 #include "engine/index/columns.hpp"
 
 #include <algorithm>
-#include <cstring>
 
 #include "engine/base/check.hpp"
 #include "engine/match/part_fields.hpp"
@@ -11,38 +10,11 @@ namespace endbell {
 
 namespace {
 
-/// Numbers and texts one after the other, never beyond the end.
-class Stream {
-  public:
-    explicit Stream(std::span<const std::byte> bytes) : bytes_(bytes) {}
-
-    std::uint32_t number() {
-        std::uint32_t value = 0;
-        std::memcpy(&value, take(sizeof value), sizeof value);
-        return value;
-    }
-    std::string_view text() {
-        const std::size_t size = number();
-        return {reinterpret_cast<const char*>(take(size)), size};
-    }
-
-  private:
-    const std::byte* take(std::size_t size) {
-        check(size <= bytes_.size() - at_, "the index is as long as it says");
-        at_ += size;
-        return bytes_.data() + (at_ - size);
-    }
-
-    std::span<const std::byte> bytes_;
-    std::size_t at_ = 0;
-};
-
 std::vector<std::vector<std::string_view>> read_words(const SideFile& file) {
-    Stream stream(file.section(Section::words));
+    SideReader stream(file.section(Section::words));
     std::vector<std::vector<std::string_view>> words(part_fields().size());
     for (auto& of_field : words) {
-        of_field.resize(stream.number());
-        for (std::string_view& word : of_field) word = stream.text();
+        for (std::uint32_t left = stream.number(); left > 0; --left) of_field.push_back(stream.text());
     }
     return words;
 }
@@ -69,7 +41,7 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
     const std::size_t parts = file.numbers<std::uint32_t>(Section::counts)[0];
     const std::span<const std::uint32_t> sorted = file.numbers<std::uint32_t>(Section::sorted);
     const std::span<const Word64> sets = file.numbers<Word64>(Section::sets);
-    Stream stream(file.section(Section::classes));
+    SideReader stream(file.section(Section::classes));
     std::vector<IndexColumn> columns(rule_columns().fields.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
         IndexColumn& column = columns[i];
@@ -110,10 +82,13 @@ const Word64* IndexColumn::up_to(std::size_t c, std::vector<BitSet>& scratch) co
         std::min((set + 1) * spacing_, classes_) - 1;  // the class at which that set is kept
     const Word64* kept = sets_ + set * words_;
     if (top == c) return kept;
+    check(starts_[c + 1] <= starts_[top + 1] && starts_[top + 1] <= parts_.size(),
+          "classes follow each other");
     scratch.emplace_back(kept, kept + words_);
     BitSet& made = scratch.back();
     for (std::size_t p = starts_[c + 1]; p < starts_[top + 1]; ++p) {
         const std::size_t position = parts_[p];
+        check(position / 64 < words_, "every position is a part");
         made[position / 64] &= ~(Word64{1} << (position % 64));
     }
     return made.data();

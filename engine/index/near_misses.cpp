@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/index/best.hpp"
+
 namespace endbell {
 
 namespace {
@@ -22,22 +24,10 @@ void keep_least(BitSet& set, const std::vector<BitSet>& planes) {
 
 /// The parts of `set` with the lowest ranks, ascending.
 std::vector<std::uint32_t> lowest(const BitSet& set, std::size_t most, std::span<const std::uint32_t> ranks) {
-    std::vector<std::uint32_t> best;  // a heap: the highest rank that is kept in front
-    const auto lower = [&](std::uint32_t a, std::uint32_t b) { return ranks[a] < ranks[b]; };
-    for (std::size_t w = 0; w < set.size(); ++w) {
-        each_bit(set[w], w, [&](std::size_t position) {
-            const auto p = static_cast<std::uint32_t>(position);
-            if (best.size() == most) {
-                if (!lower(p, best.front())) return;
-                std::pop_heap(best.begin(), best.end(), lower);
-                best.pop_back();
-            }
-            best.push_back(p);
-            std::push_heap(best.begin(), best.end(), lower);
-        });
-    }
-    std::sort_heap(best.begin(), best.end(), lower);
-    return best;
+    Best best(most, [&](std::uint32_t a, std::uint32_t b) { return ranks[a] < ranks[b]; });
+    for (std::size_t w = 0; w < set.size(); ++w)
+        each_bit(set[w], w, [&](std::size_t position) { best.offer(static_cast<std::uint32_t>(position)); });
+    return best.take();
 }
 
 }  // namespace

@@ -1,7 +1,6 @@
 #include "engine/index/part_index.hpp"
 
 #include <algorithm>
-#include <cstring>
 #include <list>
 #include <map>
 #include <numeric>
@@ -45,13 +44,19 @@ std::unique_ptr<PartIndex> PartIndex::open(const std::filesystem::path& path, st
     index->file_ = SideFile::open(path, stamp);
     if (!index->file_ || index->file_->sections() != Section::section_count) return nullptr;
     const SideFile& file = *index->file_;
-    index->parts_ = file.numbers<std::uint32_t>(Section::counts)[0];
-    index->columns_ = read_columns(file);
+    const std::span<const std::uint32_t> counted = file.numbers<std::uint32_t>(Section::counts);
+    if (counted.empty()) return nullptr;
+    index->parts_ = counted.front();
+    try {
+        index->columns_ = read_columns(file);
+    } catch (const OurBug&) {
+        return nullptr;  // its head is whole and the rest is not: made again
+    }
     index->id_starts_ = file.numbers<std::uint32_t>(Section::id_starts);
     index->ids_ = file.section(Section::ids);
     index->ranks_ = file.numbers<std::uint32_t>(Section::id_ranks);
-    check(index->id_starts_.size() == index->parts_ + 1 && index->ranks_.size() == index->parts_,
-          "the index names all its parts");
+    if (index->id_starts_.size() != index->parts_ + 1 || index->ranks_.size() != index->parts_)
+        return nullptr;
     index->all_.resize(words_for(index->parts_));
     for (std::size_t p = 0; p < index->parts_; ++p) add_bit(index->all_.data(), p);
     return index;
@@ -63,6 +68,8 @@ bool PartIndex::open_prices(const std::filesystem::path& path, std::string_view 
 }
 
 std::string_view PartIndex::id(std::size_t position) const {
+    check(id_starts_[position] <= id_starts_[position + 1] && id_starts_[position + 1] <= ids_.size(),
+          "ids follow each other");
     const auto* text = reinterpret_cast<const char*>(ids_.data());
     return {text + id_starts_[position], id_starts_[position + 1] - id_starts_[position]};
 }
@@ -78,22 +85,14 @@ std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
     std::vector<std::uint32_t> positions;
     const auto number = said(q.job.unit.assembly_number);
     if (!number || said(q.job.unit.load) != Load::draft_inducer) return positions;
-    const std::span<const std::byte> bytes = file_->section(Section::assemblies);
-    const auto number_from = [&](std::size_t at) {
-        std::uint32_t value = 0;
-        std::memcpy(&value, bytes.data() + at, sizeof value);
-        return value;
-    };
     const std::string wanted = number_key(*number);
-    for (std::size_t at = 0; at + 8 <= bytes.size();) {
-        const std::size_t size = number_from(at);
-        const std::string_view key(reinterpret_cast<const char*>(bytes.data()) + at + 4, size);
-        const std::size_t parts = number_from(at + 4 + size);
-        at += 8 + size;
-        if (key == wanted) {
-            for (std::size_t i = 0; i < parts; ++i) positions.push_back(number_from(at + 4 * i));
+    for (SideReader assemblies(file_->section(Section::assemblies)); !assemblies.at_end();) {
+        const bool named = assemblies.text() == wanted;
+        for (std::uint32_t parts = assemblies.number(); parts > 0; --parts) {
+            const std::uint32_t position = assemblies.number();
+            check(position < parts_, "every position is a part");
+            if (named) positions.push_back(position);
         }
-        at += 4 * parts;
     }
     return positions;
 }

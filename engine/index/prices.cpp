@@ -4,7 +4,7 @@
 #include <numeric>
 #include <tuple>
 
-#include "engine/base/check.hpp"
+#include "engine/index/best.hpp"
 
 namespace endbell {
 
@@ -36,6 +36,8 @@ std::optional<Prices> Prices::open(const std::filesystem::path& path, std::strin
     const std::size_t blocks = (parts + block_parts - 1) / block_parts;
     if (all.prices_.size() != parts || all.least_.size() != blocks || all.order_.size() != blocks)
         return std::nullopt;
+    const auto beyond = [&](std::uint32_t block) { return block >= blocks; };
+    if (std::any_of(all.order_.begin(), all.order_.end(), beyond)) return std::nullopt;
     return all;
 }
 
@@ -70,30 +72,19 @@ void Prices::write(const Catalog& catalog, const std::vector<std::string>& ids,
 
 std::vector<std::uint32_t> Prices::cheapest(const Word64* set, std::size_t most,
                                             std::span<const std::uint32_t> ranks) const {
-    std::vector<std::uint32_t> best;  // a heap: the dearest that is kept in front
-    if (most == 0) return best;
-    const auto cheaper = [&](std::uint32_t a, std::uint32_t b) {
+    if (most == 0) return {};
+    Best best(most, [&](std::uint32_t a, std::uint32_t b) {
         return std::tie(prices_[a], ranks[a]) < std::tie(prices_[b], ranks[b]);
-    };
+    });
     const std::size_t words = words_for(prices_.size());
     for (const std::uint32_t block : order_) {
-        if (best.size() == most && least_[block] > prices_[best.front()]) break;
+        if (best.full() && least_[block] > prices_[best.worst()]) break;
         const std::size_t end = std::min(words, (block + std::size_t{1}) * block_words);
-        for (std::size_t w = block * block_words; w < end; ++w) {
-            each_bit(set[w], w, [&](std::size_t position) {
-                const auto p = static_cast<std::uint32_t>(position);
-                if (best.size() == most) {
-                    if (!cheaper(p, best.front())) return;
-                    std::pop_heap(best.begin(), best.end(), cheaper);
-                    best.pop_back();
-                }
-                best.push_back(p);
-                std::push_heap(best.begin(), best.end(), cheaper);
-            });
-        }
+        for (std::size_t w = block * block_words; w < end; ++w)
+            each_bit(set[w], w,
+                     [&](std::size_t position) { best.offer(static_cast<std::uint32_t>(position)); });
     }
-    std::sort_heap(best.begin(), best.end(), cheaper);
-    return best;
+    return best.take();
 }
 
 }  // namespace endbell

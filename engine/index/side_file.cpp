@@ -68,6 +68,23 @@ std::optional<SideFile> SideFile::open(const std::filesystem::path& path, std::s
     return side;
 }
 
+std::uint32_t SideReader::number() {
+    std::uint32_t value = 0;
+    std::memcpy(&value, take(sizeof value), sizeof value);
+    return value;
+}
+
+std::string_view SideReader::text() {
+    const std::size_t size = number();
+    return {reinterpret_cast<const char*>(take(size)), size};
+}
+
+const std::byte* SideReader::take(std::size_t size) {
+    check(size <= bytes_.size() - at_, "the index is as long as it says");
+    at_ += size;
+    return bytes_.data() + (at_ - size);
+}
+
 struct SideFileWriter::State {
     std::filesystem::path path;
     std::filesystem::path other;

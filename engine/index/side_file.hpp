@@ -35,6 +35,22 @@ class SideFile {
     std::vector<std::span<const std::byte>> sections_;
 };
 
+/// Numbers and texts of one section, one after the other. Throws OurBug rather than read beyond its end.
+class SideReader {
+  public:
+    explicit SideReader(std::span<const std::byte> section) : bytes_(section) {}
+
+    bool at_end() const { return at_ == bytes_.size(); }
+    std::uint32_t number();
+    std::string_view text();
+
+  private:
+    const std::byte* take(std::size_t size);
+
+    std::span<const std::byte> bytes_;
+    std::size_t at_ = 0;
+};
+
 /// Writes a side file section by section; nothing is at `path` before `finish`.
 class SideFileWriter {
   public:

@@ -2,6 +2,8 @@
 #include <unistd.h>
 
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <sstream>
 
 #include "engine/index/build.hpp"
@@ -241,6 +243,36 @@ BOOST_AUTO_TEST_CASE(a_side_file_of_another_state_or_cut_short_is_none) {
     BOOST_TEST(PartIndex::open(file, "a") == nullptr);
     fs::resize_file(file, 10);
     BOOST_TEST(PartIndex::open(file, "a") == nullptr);
+}
+
+// Whatever a side file holds, it is refused, found out, or answered from: nothing is read beyond its end.
+BOOST_AUTO_TEST_CASE(a_damaged_side_file_is_never_read_beyond_its_end) {
+    const Home home;
+    Dice dice(39);
+    Both both;
+    both.plain = catalog_of(dice, 60);
+    both.build(home.folder);
+    std::ifstream in(home.folder / "index", std::ios::binary);
+    const std::string whole((std::istreambuf_iterator<char>(in)), {});
+    int refused = 0;
+    for (int i = 0; i < 300; ++i) {
+        std::string spoiled = whole;
+        for (int n = 0; n < 4; ++n) spoiled[dice.below(spoiled.size())] = static_cast<char>(dice.below(256));
+        const fs::path file = home.folder / ("spoiled" + std::to_string(i));
+        std::ofstream(file, std::ios::binary) << spoiled;
+        World w = base_pair(dice);
+        try {
+            both.index = PartIndex::open(file, "a");
+            if (both.index && both.index->open_prices(home.folder / "prices", "b")) {
+                match(ask(w), both);
+            } else {
+                ++refused;
+            }
+        } catch (const OurBug&) {
+            ++refused;
+        }
+    }
+    BOOST_TEST(refused > 0);
 }
 
 // Prices move every night, and the parts stay where they are.
