@@ -12,15 +12,15 @@ namespace endbell {
 
 namespace {
 
-std::int64_t plainly(const Word64* a, const Word64* b, std::size_t words) {
+std::int64_t plainly(const Word64* set, std::size_t words) {
     std::int64_t count = 0;
-    for (std::size_t i = 0; i < words; ++i) count += std::popcount(a[i] & b[i]);
+    for (std::size_t i = 0; i < words; ++i) count += std::popcount(set[i]);
     return count;
 }
 
-ENDBELL_COUNTS std::int64_t by_instruction(const Word64* a, const Word64* b, std::size_t words) {
+ENDBELL_COUNTS std::int64_t by_instruction(const Word64* set, std::size_t words) {
     std::int64_t count = 0;
-    for (std::size_t i = 0; i < words; ++i) count += __builtin_popcountll(a[i] & b[i]);
+    for (std::size_t i = 0; i < words; ++i) count += __builtin_popcountll(set[i]);
     return count;
 }
 
@@ -34,13 +34,9 @@ bool has_instruction() {
 
 }  // namespace
 
-std::int64_t count_both(const Word64* a, const Word64* b, std::size_t words) {
-    static const auto count = has_instruction() ? by_instruction : plainly;
-    return count(a, b, words);
-}
-
 std::int64_t count_bits(const Word64* set, std::size_t words) {
-    return count_both(set, set, words);
+    static const auto count = has_instruction() ? by_instruction : plainly;
+    return count(set, words);
 }
 
 }  // namespace endbell

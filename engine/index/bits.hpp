@@ -19,8 +19,6 @@ inline void add_bit(Word64* set, std::size_t position) {
 }
 
 std::int64_t count_bits(const Word64* set, std::size_t words);
-/// Of the parts in both sets.
-std::int64_t count_both(const Word64* a, const Word64* b, std::size_t words);
 
 /// Calls visit(position) for the set bits of one word, lowest first.
 template <class Visit>

@@ -2,61 +2,80 @@
 
 #include <algorithm>
 
-#include "engine/index/best.hpp"
-
 namespace endbell {
 
 namespace {
 
-bool any(const BitSet& set) {
-    return std::any_of(set.begin(), set.end(), [](Word64 w) { return w != 0; });
+constexpr std::size_t most_rules = 255;
+
+/// One number that orders near misses: open findings, changes, how early the failure comes, rank of the id.
+std::uint64_t farness(std::size_t open, std::size_t changes, std::size_t rule, std::uint32_t rank) {
+    return std::uint64_t{open} << 48 | std::uint64_t{changes} << 40 | std::uint64_t{most_rules - rule} << 32 |
+           rank;
 }
 
-/// Leaves the parts of `set` whose count, in binary planes, is the least.
-void keep_least(BitSet& set, const std::vector<BitSet>& planes) {
-    BitSet without(set.size());
-    for (auto plane = planes.rbegin(); plane != planes.rend(); ++plane) {
+/// Leaves the parts of `set` whose count is the least, and says what it is.
+std::size_t keep_least(Stretch& set, std::size_t words, const Planes& planes) {
+    std::size_t least = 0;
+    Stretch without;
+    for (std::size_t p = planes.size(); p-- > 0;) {
         Word64 some = 0;
-        for (std::size_t w = 0; w < set.size(); ++w) some |= without[w] = set[w] & ~(*plane)[w];
-        if (some != 0) set.swap(without);
+        for (std::size_t w = 0; w < words; ++w) some |= without[w] = set[w] & ~planes[p][w];
+        if (some != 0)
+            std::copy_n(without.begin(), words, set.begin());
+        else
+            least |= std::size_t{1} << p;
     }
+    return least;
 }
 
-/// The parts of `set` with the lowest ranks, ascending.
-std::vector<std::uint32_t> lowest(const BitSet& set, std::size_t most, std::span<const std::uint32_t> ranks) {
-    Best best(most, [&](std::uint32_t a, std::uint32_t b) { return ranks[a] < ranks[b]; });
-    for (std::size_t w = 0; w < set.size(); ++w)
-        each_bit(set[w], w, [&](std::size_t position) { best.offer(static_cast<std::uint32_t>(position)); });
-    return best.take();
+bool any(const Stretch& set, std::size_t words) {
+    Word64 some = 0;
+    for (std::size_t w = 0; w < words; ++w) some |= set[w];
+    return some != 0;
 }
 
 }  // namespace
 
-std::vector<std::uint32_t> nearest_misses(const std::vector<Said>& list, Swept&& swept, std::size_t most,
-                                          std::span<const std::uint32_t> ranks) {
-    std::vector<std::uint32_t> nearest;
-    BitSet& left = swept.single;
-    while (nearest.size() < most && any(left)) {
-        BitSet equal = left;
-        keep_least(equal, swept.open_count);
-        keep_least(equal, swept.change_count);
-        // The list is in registry order: a later rule is nearer.
-        for (std::size_t end = list.size(); end > 0 && nearest.size() < most;) {
-            std::size_t begin = end - 1;
-            while (begin > 0 && list[begin - 1].rule == list[end - 1].rule) --begin;
-            BitSet ended(equal.size());
-            for (std::size_t s = begin; s < end; ++s) {
-                if (list[s].verdict() != Verdict::does_not_fit) continue;
-                for (std::size_t w = 0; w < equal.size(); ++w) {
-                    if (equal[w] != 0) ended[w] |= equal[w] & list[s].word(w);
-                }
-            }
-            for (const std::uint32_t p : lowest(ended, most - nearest.size(), ranks)) nearest.push_back(p);
-            end = begin;
-        }
-        for (std::size_t w = 0; w < left.size(); ++w) left[w] &= ~equal[w];
+void NearMisses::offer(Miss miss) {
+    if (too_far(miss.distance)) return;
+    if (kept_.size() == most_) {
+        std::pop_heap(kept_.begin(), kept_.end());
+        kept_.pop_back();
     }
-    return nearest;
+    kept_.push_back(miss);
+    std::push_heap(kept_.begin(), kept_.end());
+}
+
+void NearMisses::look(std::size_t first_word, std::size_t words, const Stretch& single, const Planes& open,
+                      const Planes& changes, const std::vector<Ended>& ended) {
+    if (most_ == 0) return;
+    Stretch left;
+    std::copy_n(single.begin(), words, left.begin());
+    while (any(left, words)) {
+        Stretch equal;
+        std::copy_n(left.begin(), words, equal.begin());
+        const std::size_t opens = keep_least(equal, words, open);
+        const std::size_t changed = keep_least(equal, words, changes);
+        if (too_far(farness(opens, changed, most_rules, 0))) return;
+        for (const Ended& by : ended) {
+            if (too_far(farness(opens, changed, by.rule, 0))) continue;
+            for (std::size_t w = 0; w < words; ++w) {
+                each_bit(equal[w] & by.set[w], first_word + w, [&](std::size_t position) {
+                    offer({farness(opens, changed, by.rule, ranks_[position]),
+                           static_cast<std::uint32_t>(position)});
+                });
+            }
+        }
+        for (std::size_t w = 0; w < words; ++w) left[w] &= ~equal[w];
+    }
+}
+
+std::vector<std::uint32_t> NearMisses::take() {
+    std::sort_heap(kept_.begin(), kept_.end());
+    std::vector<std::uint32_t> positions;
+    for (const Miss& miss : kept_) positions.push_back(miss.position);
+    return positions;
 }
 
 }  // namespace endbell

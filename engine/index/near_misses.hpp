@@ -5,12 +5,43 @@
 #include <span>
 #include <vector>
 
-#include "engine/index/sweep.hpp"
+#include "engine/index/stretch.hpp"
 
 namespace endbell {
 
-/// Positions. Takes the sets of `swept` that it needs apart.
-std::vector<std::uint32_t> nearest_misses(const std::vector<Said>& list, Swept&& swept, std::size_t most,
-                                          std::span<const std::uint32_t> ranks);
+/// The parts of one stretch that some way of failing ends.
+struct Ended {
+    std::size_t rule = 0;  // by registry order
+    const Word64* set = nullptr;
+};
+
+/// Kept while the stretches go by.
+class NearMisses {
+  public:
+    /// `ranks`: of each position, its place in the order of the ids.
+    NearMisses(std::size_t most, std::span<const std::uint32_t> ranks) : most_(most), ranks_(ranks) {}
+
+    /// `single`: the parts that one finding ends; `open` and `changes` count their other findings.
+    void look(std::size_t first_word, std::size_t words, const Stretch& single, const Planes& open,
+              const Planes& changes, const std::vector<Ended>& ended);
+
+    /// Positions, the nearest first.
+    std::vector<std::uint32_t> take();
+
+  private:
+    struct Miss {
+        std::uint64_t distance = 0;  // see farness(): less is nearer
+        std::uint32_t position = 0;
+        friend bool operator<(const Miss& a, const Miss& b) { return a.distance < b.distance; }
+    };
+    bool too_far(std::uint64_t distance) const {
+        return kept_.size() == most_ && distance > kept_.front().distance;
+    }
+    void offer(Miss miss);
+
+    std::size_t most_;
+    std::span<const std::uint32_t> ranks_;
+    std::vector<Miss> kept_;  // a heap: the farthest in front
+};
 
 }  // namespace endbell

@@ -29,14 +29,16 @@ void PartIndex::Asked::set_apart(std::size_t first, std::size_t rule, std::size_
     const Word64* only = made.back().data();
     bool placed = own.verdict == Verdict::fits;
     for (std::size_t s = first; s < list.size(); ++s) {
-        const bool is_in = (list[s].word(position / 64) >> (position % 64) & 1) != 0;
+        Word64 word = 0;
+        for (const Word64* edge : list[s].edges) word ^= edge[position / 64];
+        const bool is_in = (word >> (position % 64) & 1) != 0;
         const bool belongs = list[s].saying->same_as(own);
         if (is_in != belongs) list[s].edges.push_back(only);
         placed = placed || belongs;
     }
     if (placed) return;
     alone.push_back(std::move(own));
-    list.push_back({rule, &alone.back(), {only}});
+    list.push_back({rule, &alone.back(), alone.back().verdict, {only}});
 }
 
 std::unique_ptr<PartIndex> PartIndex::open(const std::filesystem::path& path, std::string_view stamp) {
@@ -57,8 +59,8 @@ std::unique_ptr<PartIndex> PartIndex::open(const std::filesystem::path& path, st
     index->ranks_ = file.numbers<std::uint32_t>(Section::id_ranks);
     if (index->id_starts_.size() != index->parts_ + 1 || index->ranks_.size() != index->parts_)
         return nullptr;
-    index->all_.resize(words_for(index->parts_));
-    for (std::size_t p = 0; p < index->parts_; ++p) add_bit(index->all_.data(), p);
+    index->all_.assign(words_for(index->parts_), ~Word64{0});
+    if (const std::size_t rest = index->parts_ % 64; rest != 0) index->all_.back() >>= 64 - rest;
     return index;
 }
 
@@ -97,6 +99,10 @@ std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
     return positions;
 }
 
+const Word64* PartIndex::edge(const IndexColumn& column, std::uint32_t c, std::vector<BitSet>& made) const {
+    return c + 1 == column.classes() ? all_.data() : column.up_to(c, made);
+}
+
 PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const {
     Asked asked;
     std::vector<std::pair<std::uint32_t, Part>> alone;
@@ -109,15 +115,33 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const std::size_t first = asked.list.size();
         for (const Saying& saying : asked.known.back()->list) {
-            Said said{r, &saying, {}};
-            for (const std::uint32_t c : saying.edges) {
-                const bool last = c + 1 == column.classes();
-                said.edges.push_back(last ? all_.data() : column.up_to(c, asked.made));
-            }
+            Said said{r, &saying, saying.verdict, {}};
+            for (const std::uint32_t c : saying.edges) said.edges.push_back(edge(column, c, asked.made));
             asked.list.push_back(std::move(said));
         }
         for (const auto& [position, part] : alone)
             asked.set_apart(first, r, position, saying_of(rules()[r].check(q, part)), all_.size());
+    }
+    return asked;
+}
+
+/// Only the verdicts: all sayings of a rule with the same one are taken together.
+PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
+    Asked asked;
+    const JobBytes job(q);
+    for (std::size_t r = 0; r < rules().size(); ++r) {
+        const IndexColumn& column = columns_[rule_columns().of_rule[r]];
+        asked.known.push_back(memory_.sayings(r, column, q, job));
+        const Sayings& known = *asked.known.back();
+        const auto add = [&](Verdict verdict, const std::vector<std::uint32_t>& edges) {
+            if (edges.empty()) return;
+            Said said{r, nullptr, verdict, {}};
+            for (const std::uint32_t c : edges) said.edges.push_back(edge(column, c, asked.made));
+            asked.list.push_back(std::move(said));
+        };
+        add(Verdict::does_not_fit, known.fail_edges);
+        add(Verdict::not_shown, known.open_edges);
+        add(Verdict::fits_with_changes, known.change_edges);
     }
     return asked;
 }
@@ -133,19 +157,12 @@ std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positio
 }
 
 MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
-    const Asked asked = ask(q, catalog);
-    std::map<std::string, std::vector<std::size_t>> keys;
-    for (std::size_t s = 0; s < asked.list.size(); ++s) {
-        for (const std::string& key : asked.list[s].saying->asks) {
-            if (!is_part_column(key)) keys[key].push_back(s);
-        }
-    }
-    std::vector<std::vector<std::size_t>> askers;
-    for (const auto& entry : keys) askers.push_back(entry.second);
-    Swept swept = sweep(asked.list, askers, all_.data(), all_.size());
-
+    const bool brief = !keep.reasons && specified(q).empty();
+    const Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
     MatchReport report;
     report.parts_asked = static_cast<int>(parts_);
+    const Swept swept = keep.reasons ? explain(asked, q, catalog, keep, report)
+                                     : sweep(asked.list, nullptr, all_.data(), all_.size());
     const auto count = [](const BitSet& set) { return static_cast<int>(count_bits(set.data(), set.size())); };
     report.fitting = count(swept.fitting);
     report.changing = count(swept.changing);
@@ -161,10 +178,24 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
     for (std::size_t w = 0; w < as_it_is.size(); ++w) as_it_is[w] &= ~swept.open_changing[w];
     add(report.not_shown, as_it_is, keep.not_shown, Verdict::not_shown);
     add(report.not_shown, swept.open_changing, keep.not_shown, Verdict::not_shown);
+    return report;
+}
 
-    for (const std::uint32_t p : nearest_misses(asked.list, std::move(swept), keep.near_misses, ranks_))
-        report.near_misses.push_back(candidate(q, catalog, id(p)));
+/// Sweeps, and fills in why parts fall, what keeps others open, and which were nearest.
+Swept PartIndex::explain(const Asked& asked, const Question& q, const Catalog& catalog, const Keep& keep,
+                         MatchReport& report) const {
+    std::map<std::string, std::vector<std::size_t>> keys;
+    for (std::size_t s = 0; s < asked.list.size(); ++s) {
+        for (const std::string& key : asked.list[s].saying->asks) {
+            if (!is_part_column(key)) keys[key].push_back(s);
+        }
+    }
+    NearMisses misses(keep.near_misses, ranks_);
+    Count count{{}, &misses};
+    for (const auto& entry : keys) count.keys.push_back(entry.second);
+    Swept swept = sweep(asked.list, &count, all_.data(), all_.size());
 
+    for (const std::uint32_t p : misses.take()) report.near_misses.push_back(candidate(q, catalog, id(p)));
     std::map<std::pair<std::string_view, std::string_view>, Tally> tallies;
     for (std::size_t s = 0; s < asked.list.size(); ++s) {
         const FailCount& fail = swept.fails[s];
@@ -182,7 +213,7 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
         if (const std::int64_t parts = swept.asked[k++]; parts > 0)
             report.open_fields[entry.first] = static_cast<int>(parts);
     }
-    return report;
+    return swept;
 }
 
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
@@ -195,8 +226,7 @@ PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
         const std::shared_ptr<const Sayings> known = memory_.sayings(r, column, q, job);
         if (known->fail_edges.empty()) continue;
         fails.emplace_back();
-        for (const std::uint32_t c : known->fail_edges)
-            fails.back().push_back(c + 1 == column.classes() ? all_.data() : column.up_to(c, made));
+        for (const std::uint32_t c : known->fail_edges) fails.back().push_back(edge(column, c, made));
     }
     const BitSet lives = endbell::living(fails, all_.data(), all_.size());
     return {count_bits(lives.data(), lives.size()),

@@ -45,6 +45,10 @@ class PartIndex : public Sieve {
 
     struct Asked;  // what the rules say of every class, and the parts that had to be asked by themselves
     Asked ask(const Question& question, const Catalog& catalog) const;
+    Asked ask_verdicts(const Question& question) const;
+    Swept explain(const Asked& asked, const Question& question, const Catalog& catalog, const Keep& keep,
+                  MatchReport& report) const;
+    const Word64* edge(const IndexColumn& column, std::uint32_t edge, std::vector<BitSet>& made) const;
     std::vector<std::uint32_t> specified(const Question& question) const;
     std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/base/check.hpp"
 #include "engine/match/answer.hpp"
 
 namespace endbell {
@@ -20,7 +21,10 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
     Sayings made;
     std::vector<Saying>& list = made.list;
     std::size_t before = 0;  // the saying of the class before, 1 and up; 0: fits
-    const auto fails = [&](std::size_t s) { return s > 0 && list[s - 1].verdict == Verdict::does_not_fit; };
+    const auto verdict_of = [&](std::size_t s) { return s > 0 ? list[s - 1].verdict : Verdict::fits; };
+    const auto put_edge = [&](Verdict verdict, std::uint32_t edge) {
+        if (verdict != Verdict::fits) made.edges_of(verdict).push_back(edge);
+    };
     for (std::size_t c = 0; c < column.classes(); ++c) {
         Part part;
         column.put(c, part);
@@ -37,17 +41,26 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
             const auto edge = static_cast<std::uint32_t>(c - 1);
             if (before > 0) list[before - 1].edges.push_back(edge);
             if (now > 0) list[now - 1].edges.push_back(edge);
-            if (fails(before) != fails(now)) made.fail_edges.push_back(edge);
+            if (verdict_of(before) != verdict_of(now)) {
+                put_edge(verdict_of(before), edge);
+                put_edge(verdict_of(now), edge);
+            }
         }
         before = now;
     }
     const auto last = static_cast<std::uint32_t>(column.classes() - 1);
     if (before > 0) list[before - 1].edges.push_back(last);
-    if (fails(before)) made.fail_edges.push_back(last);
+    put_edge(verdict_of(before), last);
     return made;
 }
 
 }  // namespace
+
+std::vector<std::uint32_t>& Sayings::edges_of(Verdict verdict) {
+    check(verdict != Verdict::fits, "what fits is whatever is left");
+    if (verdict == Verdict::does_not_fit) return fail_edges;
+    return verdict == Verdict::not_shown ? open_edges : change_edges;
+}
 
 Saying saying_of(const Finding& f) {
     Saying saying{f.verdict, {}, {}, {}};

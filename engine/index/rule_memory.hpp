@@ -28,10 +28,12 @@ struct Saying {
 };
 Saying saying_of(const Finding& finding);
 
-/// Each saying of a rule once, and the edges of all that fail it taken together.
+/// Each saying of a rule once, and the edges of all that have one verdict taken together.
 struct Sayings {
     std::vector<Saying> list;
-    std::vector<std::uint32_t> fail_edges;
+    std::vector<std::uint32_t> fail_edges, open_edges, change_edges;
+
+    std::vector<std::uint32_t>& edges_of(Verdict verdict);
 };
 
 class RuleMemory {

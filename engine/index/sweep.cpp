@@ -1,39 +1,58 @@
 #include "engine/index/sweep.hpp"
 
 #include <algorithm>
-#include <array>
 #include <bit>
+
+// The same loops are compiled once for every x86-64 processor and once for each kind of longer registers; which of
+// them this one has is asked when the program runs.
+#if defined(__x86_64__)
+#define ENDBELL_WIDE __attribute__((target("avx2,popcnt")))
+#define ENDBELL_WIDEST \
+    __attribute__((target("avx2,popcnt,avx512f,avx512bw,avx512vl,avx512dq,avx512vpopcntdq")))
+#endif
+#define ENDBELL_INTO_EACH [[gnu::always_inline]] inline
 
 namespace endbell {
 
+/// A stretch, what it is worked out from, and where its results go.
+struct SetsThere {
+    const std::vector<Said>& list;
+    const Count* count;
+    const Word64* all;
+    std::size_t first = 0;      // word
+    std::size_t size = 0;       // words
+    std::vector<Stretch> sets;  // of the list
+    Planes open_count, change_count;
+    Stretch single{};
+    Swept& out;
+};
+
 namespace {
 
-// What a pass holds at once stays in the nearest cache.
-constexpr std::size_t block = 256;
-
-void xor_edges(const std::vector<const Word64*>& edges, std::size_t first, std::size_t size,
-               const Word64* all, Word64* out) {
-    const Word64* edge = edges.front() + first;
-    std::copy(edge, edge + size, out);
-    for (std::size_t e = 1; e < edges.size(); ++e) {
-        edge = edges[e] + first;
-        for (std::size_t i = 0; i < size; ++i) out[i] ^= edge[i];
+ENDBELL_INTO_EACH void xor_edges(const std::vector<const Word64*>& edges, std::size_t first, std::size_t size,
+                                 const Word64* all, Word64* __restrict out) {
+    const std::size_t count = edges.size();
+    const Word64* const* from = edges.data();
+    std::size_t e = 0;
+    if (count % 2 == 1) {
+        const Word64* one = from[e++] + first;
+        for (std::size_t i = 0; i < size; ++i) out[i] = one[i] & all[first + i];
+    } else {
+        for (std::size_t i = 0; i < size; ++i) out[i] = 0;
     }
-    for (std::size_t i = 0; i < size; ++i) out[i] &= all[first + i];
-}
-
-std::size_t planes_for(const std::vector<Said>& list, Verdict verdict) {
-    const auto most =
-        std::count_if(list.begin(), list.end(), [&](const Said& s) { return s.verdict() == verdict; });
-    return static_cast<std::size_t>(std::bit_width(static_cast<std::size_t>(most)));
+    for (; e < count; e += 2) {
+        const Word64* one = from[e] + first;
+        const Word64* other = from[e + 1] + first;
+        for (std::size_t i = 0; i < size; ++i) out[i] ^= (one[i] ^ other[i]) & all[first + i];
+    }
 }
 
 /// Adds one to the counts of the parts in `set`.
-void count_up(std::vector<BitSet>& planes, std::size_t first, std::size_t size, const Word64* set) {
-    std::array<Word64, block> carry;
-    std::copy(set, set + size, carry.begin());
-    for (BitSet& plane : planes) {
-        Word64* p = plane.data() + first;
+ENDBELL_INTO_EACH void count_up(Planes& planes, std::size_t size, const Word64* __restrict set) {
+    Stretch carry;
+    for (std::size_t i = 0; i < size; ++i) carry[i] = set[i];
+    for (Stretch& plane : planes) {
+        Word64* __restrict p = plane.data();
         for (std::size_t i = 0; i < size; ++i) {
             const Word64 both = p[i] & carry[i];
             p[i] ^= carry[i];
@@ -42,82 +61,162 @@ void count_up(std::vector<BitSet>& planes, std::size_t first, std::size_t size, 
     }
 }
 
+ENDBELL_INTO_EACH void add(Word64* __restrict to, const Word64* __restrict set, std::size_t size) {
+    for (std::size_t i = 0; i < size; ++i) to[i] |= set[i];
+}
+
+ENDBELL_INTO_EACH void count_fails(const Word64* __restrict set, const Stretch& twice, const Stretch& open,
+                                   std::size_t size, FailCount& count) {
+    Word64 parts = 0, only = 0, would_fit = 0;
+    for (std::size_t i = 0; i < size; ++i) {
+        const Word64 alone = set[i] & ~twice[i];
+        parts += static_cast<Word64>(__builtin_popcountll(set[i]));
+        only += static_cast<Word64>(__builtin_popcountll(alone));
+        would_fit += static_cast<Word64>(__builtin_popcountll(alone & ~open[i]));
+    }
+    count.parts += static_cast<std::int64_t>(parts);
+    count.only += static_cast<std::int64_t>(only);
+    count.would_fit += static_cast<std::int64_t>(would_fit);
+}
+
+ENDBELL_INTO_EACH void count_keys(SetsThere& b) {
+    const Word64* open = b.out.open.data() + b.first;
+    for (std::size_t k = 0; k < b.count->keys.size(); ++k) {
+        Stretch asked{};
+        for (const std::size_t s : b.count->keys[k]) add(asked.data(), b.sets[s].data(), b.size);
+        Word64 parts = 0;
+        for (std::size_t i = 0; i < b.size; ++i)
+            parts += static_cast<Word64>(__builtin_popcountll(asked[i] & open[i]));
+        b.out.asked[k] += static_cast<std::int64_t>(parts);
+    }
+}
+
+ENDBELL_INTO_EACH void go_through(SetsThere& b) {
+    Stretch once{}, twice{}, open{}, changing{};
+    for (Stretch& plane : b.open_count) plane.fill(0);
+    for (Stretch& plane : b.change_count) plane.fill(0);
+    const bool counted = b.count != nullptr;
+    for (std::size_t s = 0; s < b.list.size(); ++s) {
+        Word64* set = b.sets[counted ? s : 0].data();
+        xor_edges(b.list[s].edges, b.first, b.size, b.all, set);
+        if (b.list[s].verdict == Verdict::does_not_fit) {
+            for (std::size_t i = 0; i < b.size; ++i) {
+                twice[i] |= once[i] & set[i];
+                once[i] |= set[i];
+            }
+        } else if (b.list[s].verdict == Verdict::not_shown) {
+            add(open.data(), set, b.size);
+            if (counted) count_up(b.open_count, b.size, set);
+        } else {
+            add(changing.data(), set, b.size);
+            if (counted) count_up(b.change_count, b.size, set);
+        }
+    }
+    for (std::size_t i = 0; i < b.size; ++i) {
+        const Word64 lives = b.all[b.first + i] & ~once[i];
+        b.out.open[b.first + i] = lives & open[i];
+        b.out.open_changing[b.first + i] = lives & open[i] & changing[i];
+        b.out.changing[b.first + i] = lives & ~open[i] & changing[i];
+        b.out.fitting[b.first + i] = lives & ~open[i] & ~changing[i];
+        b.single[i] = once[i] & ~twice[i];
+    }
+    if (!counted) return;
+    for (std::size_t s = 0; s < b.list.size(); ++s) {
+        if (b.list[s].verdict == Verdict::does_not_fit)
+            count_fails(b.sets[s].data(), twice, open, b.size, b.out.fails[s]);
+    }
+    count_keys(b);
+}
+
+ENDBELL_INTO_EACH void take_out(std::span<const std::vector<const Word64*>> fails, const Word64* all,
+                                std::size_t first, std::size_t size, Word64* __restrict out) {
+    Stretch set;
+    for (const std::vector<const Word64*>& edges : fails) {
+        xor_edges(edges, first, size, all, set.data());
+        for (std::size_t i = 0; i < size; ++i) out[i] &= ~set[i];
+    }
+}
+
+using Fails = std::span<const std::vector<const Word64*>>;
+
+void sweep_plain(SetsThere& b) {
+    go_through(b);
+}
+void living_plain(Fails f, const Word64* all, std::size_t first, std::size_t size, Word64* out) {
+    take_out(f, all, first, size, out);
+}
+#if defined(__x86_64__)
+ENDBELL_WIDE void sweep_wide(SetsThere& b) {
+    go_through(b);
+}
+ENDBELL_WIDE void living_wide(Fails f, const Word64* all, std::size_t first, std::size_t size, Word64* out) {
+    take_out(f, all, first, size, out);
+}
+ENDBELL_WIDEST void sweep_widest(SetsThere& b) {
+    go_through(b);
+}
+ENDBELL_WIDEST void living_widest(Fails f, const Word64* all, std::size_t first, std::size_t size,
+                                  Word64* out) {
+    take_out(f, all, first, size, out);
+}
+#endif
+
+std::size_t planes_for(const std::vector<Said>& list, Verdict verdict) {
+    const auto most =
+        std::count_if(list.begin(), list.end(), [&](const Said& s) { return s.verdict == verdict; });
+    return static_cast<std::size_t>(std::bit_width(static_cast<std::size_t>(most)));
+}
+
 }  // namespace
 
-Swept sweep(const std::vector<Said>& list, const std::vector<std::vector<std::size_t>>& keys,
-            const Word64* all, std::size_t words) {
-    Swept out;
-    for (BitSet* set : {&out.fitting, &out.changing, &out.open, &out.open_changing, &out.single})
-        set->resize(words);
-    out.open_count.assign(planes_for(list, Verdict::not_shown), BitSet(words));
-    out.change_count.assign(planes_for(list, Verdict::fits_with_changes), BitSet(words));
-    out.fails.resize(list.size());
-    out.asked.resize(keys.size());
+const std::vector<Gait>& gaits() {
+    static const std::vector<Gait> able = [] {
+        std::vector<Gait> found;
+#if defined(__x86_64__)
+        if (__builtin_cpu_supports("avx512vpopcntdq") != 0 && __builtin_cpu_supports("avx512bw") != 0 &&
+            __builtin_cpu_supports("avx512vl") != 0 && __builtin_cpu_supports("avx512dq") != 0)
+            found.push_back({"widest", sweep_widest, living_widest});
+        if (__builtin_cpu_supports("avx2") != 0 && __builtin_cpu_supports("popcnt") != 0)
+            found.push_back({"wide", sweep_wide, living_wide});
+#endif
+        found.push_back({"plain", sweep_plain, living_plain});
+        return found;
+    }();
+    return able;
+}
 
-    std::vector<Word64> sets(list.size() * block);
-    std::array<Word64, block> once, twice, open, changing, asked, only, shut;
-    for (std::size_t first = 0; first < words; first += block) {
-        const std::size_t size = std::min(block, words - first);
-        for (auto* set : {&once, &twice, &open, &changing}) std::fill_n(set->begin(), size, Word64{0});
+Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all, std::size_t words,
+            const Gait& gait) {
+    Swept out;
+    for (BitSet* set : {&out.fitting, &out.changing, &out.open, &out.open_changing}) set->resize(words);
+    SetsThere there{list, count, all, 0, 0, {}, {}, {}, {}, out};
+    there.sets.resize(count != nullptr ? list.size() : 1);
+    std::vector<Ended> ended;
+    if (count != nullptr) {
+        there.open_count.resize(planes_for(list, Verdict::not_shown));
+        there.change_count.resize(planes_for(list, Verdict::fits_with_changes));
+        out.fails.resize(list.size());
+        out.asked.resize(count->keys.size());
         for (std::size_t s = 0; s < list.size(); ++s) {
-            Word64* set = sets.data() + s * block;
-            xor_edges(list[s].edges, first, size, all, set);
-            if (list[s].verdict() == Verdict::does_not_fit) {
-                for (std::size_t i = 0; i < size; ++i) {
-                    twice[i] |= once[i] & set[i];
-                    once[i] |= set[i];
-                }
-            } else if (list[s].verdict() == Verdict::not_shown) {
-                for (std::size_t i = 0; i < size; ++i) open[i] |= set[i];
-                count_up(out.open_count, first, size, set);
-            } else {
-                for (std::size_t i = 0; i < size; ++i) changing[i] |= set[i];
-                count_up(out.change_count, first, size, set);
-            }
+            if (list[s].verdict == Verdict::does_not_fit)
+                ended.push_back({list[s].rule, there.sets[s].data()});
         }
-        for (std::size_t i = 0; i < size; ++i) {
-            const Word64 lives = all[first + i] & ~once[i];
-            out.open[first + i] = lives & open[i];
-            out.open_changing[first + i] = lives & open[i] & changing[i];
-            out.changing[first + i] = lives & ~open[i] & changing[i];
-            out.fitting[first + i] = lives & ~open[i] & ~changing[i];
-            out.single[first + i] = once[i] & ~twice[i];
-        }
-        for (std::size_t s = 0; s < list.size(); ++s) {
-            if (list[s].verdict() != Verdict::does_not_fit) continue;
-            const Word64* set = sets.data() + s * block;
-            FailCount& count = out.fails[s];
-            for (std::size_t i = 0; i < size; ++i) {
-                only[i] = set[i] & ~twice[i];
-                shut[i] = ~open[i];
-            }
-            count.parts += count_bits(set, size);
-            count.only += count_bits(only.data(), size);
-            count.would_fit += count_both(only.data(), shut.data(), size);
-        }
-        for (std::size_t k = 0; k < keys.size(); ++k) {
-            std::fill_n(asked.begin(), size, Word64{0});
-            for (const std::size_t s : keys[k]) {
-                const Word64* set = sets.data() + s * block;
-                for (std::size_t i = 0; i < size; ++i) asked[i] |= set[i];
-            }
-            out.asked[k] += count_both(asked.data(), out.open.data() + first, size);
-        }
+    }
+    for (there.first = 0; there.first < words; there.first += stretch_words) {
+        there.size = std::min(stretch_words, words - there.first);
+        gait.sweep(there);
+        if (count != nullptr && count->misses != nullptr)
+            count->misses->look(there.first, there.size, there.single, there.open_count, there.change_count,
+                                ended);
     }
     return out;
 }
 
-BitSet living(const std::vector<std::vector<const Word64*>>& fails, const Word64* all, std::size_t words) {
+BitSet living(const std::vector<std::vector<const Word64*>>& fails, const Word64* all, std::size_t words,
+              const Gait& gait) {
     BitSet lives(all, all + words);
-    std::array<Word64, block> set;
-    for (std::size_t first = 0; first < words; first += block) {
-        const std::size_t size = std::min(block, words - first);
-        Word64* out = lives.data() + first;
-        for (const std::vector<const Word64*>& edges : fails) {
-            xor_edges(edges, first, size, all, set.data());
-            for (std::size_t i = 0; i < size; ++i) out[i] &= ~set[i];
-        }
-    }
+    for (std::size_t first = 0; first < words; first += stretch_words)
+        gait.living(fails, all, first, std::min(stretch_words, words - first), lives.data() + first);
     return lives;
 }
 

@@ -1,25 +1,22 @@
 // What all rules together come to, for all parts at once, in one pass over the sets.
 #pragma once
 #include <cstdint>
+#include <span>
+#include <string_view>
 #include <vector>
 
 #include "engine/index/bits.hpp"
+#include "engine/index/near_misses.hpp"
 #include "engine/index/rule_memory.hpp"
 
 namespace endbell {
 
 /// The parts to which one rule says the same: the exclusive or of `edges`, at least one.
 struct Said {
-    std::size_t rule = 0;  // by registry order
-    const Saying* saying = nullptr;
+    std::size_t rule = 0;            // by registry order
+    const Saying* saying = nullptr;  // null where only the verdict is known: nothing is counted then
+    Verdict verdict = Verdict::fits;
     std::vector<const Word64*> edges;
-
-    Verdict verdict() const { return saying->verdict; }
-    Word64 word(std::size_t w) const {
-        Word64 x = 0;
-        for (const Word64* edge : edges) x ^= edge[w];
-        return x;
-    }
 };
 
 /// Parts that fail, by one way of failing.
@@ -30,20 +27,35 @@ struct FailCount {
 };
 
 struct Swept {
-    BitSet fitting, changing;    // shown to fit: as they are, or with changes
-    BitSet open, open_changing;  // not shown; of those, some finding asks for changes
-    BitSet single;               // one finding ends it
-    std::vector<BitSet> open_count,
-        change_count;  // of single ones, in binary: how many findings are open, or ask for changes
+    BitSet fitting, changing;         // shown to fit: as they are, or with changes
+    BitSet open, open_changing;       // not shown; of those, some finding asks for changes
     std::vector<FailCount> fails;     // by index into the list, where it is a failure
     std::vector<std::int64_t> asked;  // open parts that ask for key k of `keys`
 };
 
-/// `all`: the parts to be judged. `keys`: job keys to count, each a list of indices into `list` that ask for it.
-Swept sweep(const std::vector<Said>& list, const std::vector<std::vector<std::size_t>>& keys,
-            const Word64* all, std::size_t words);
+/// What is to be counted beside the four sets.
+struct Count {
+    std::vector<std::vector<std::size_t>>
+        keys;                      // job keys, each a list of indices into `list` that ask for it
+    NearMisses* misses = nullptr;  // offered every part that one finding ends
+};
+
+/// One way to go through a stretch of the sets: they differ in the instructions that the processor must have.
+struct Gait {
+    std::string_view name;
+    void (*sweep)(struct SetsThere& work);
+    void (*living)(std::span<const std::vector<const Word64*>> fails, const Word64* all, std::size_t first,
+                   std::size_t size, Word64* out);
+};
+/// Those that this processor can go, the fastest first. All come to the same.
+const std::vector<Gait>& gaits();
+
+/// `all`: the parts to be judged. Without `count`: the four sets alone.
+Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all, std::size_t words,
+            const Gait& gait = gaits().front());
 
 /// The parts of `all` that are in none of `fails`: each is the exclusive or of its edges.
-BitSet living(const std::vector<std::vector<const Word64*>>& fails, const Word64* all, std::size_t words);
+BitSet living(const std::vector<std::vector<const Word64*>>& fails, const Word64* all, std::size_t words,
+              const Gait& gait = gaits().front());
 
 }  // namespace endbell

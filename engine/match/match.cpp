@@ -82,13 +82,16 @@ class Report {
         ++report_.parts_asked;
         const Verdict verdict = candidate.verdict;
         if (verdict == Verdict::does_not_fit) {
+            if (!keep_.reasons) return;
             tally(candidate);
             if (count(candidate, Verdict::does_not_fit) == 1) keep_near_miss(std::move(candidate));
             return;
         }
         Standing standing{candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id))};
         if (verdict == Verdict::not_shown) {
-            for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
+            if (keep_.reasons) {
+                for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
+            }
             ++report_.open;
             not_shown_.add(at_best(candidate), std::move(standing));
         } else {

@@ -54,6 +54,7 @@ struct Keep {
     std::size_t shown = 1000;
     std::size_t not_shown = 300;
     std::size_t near_misses = 10;
+    bool reasons = true;  // false: no near misses, no tallies and no open fields
 };
 
 /// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A catalog

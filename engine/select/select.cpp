@@ -170,7 +170,7 @@ class Contest {
         std::size_t done = 0;
         while (carry_from(done)) {
             done = s_.report.shown.size();
-            s_.report.shown = match(question_, catalog_, Keep{8 * done, 0, 0}).shown;
+            s_.report.shown = match(question_, catalog_, Keep{8 * done, 0, 0, false}).shown;
             if (s_.report.shown.size() == done) break;
         }
         std::sort(s_.options.begin(), s_.options.end(), [this](const Option& a, const Option& b) {
@@ -299,7 +299,7 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
     s.stamp = stamp_of(job, catalog);
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
-    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{50, 0, 0});
+    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{50, 0, 0, false});
     Contest(s, question, catalog, policy, wanted.options).run();
     s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
     s.outcome = outcome_of(s);

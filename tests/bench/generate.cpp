@@ -243,15 +243,35 @@ class Tables {
         fmt::print(ratings_, "{},1,{},{},{},{},{}\n", p.id, p.hp, p.volts, p.amps, p.rpm, set_by);
         if (!p.second_volts.empty())
             fmt::print(ratings_, "{},2,{},{},{},{},{}\n", p.id, p.hp, p.second_volts, p.amps, p.rpm, set_by);
-        for (int tap = 1; tap <= p.taps; ++tap) {
+        for (int tap = 1; tap <= p.taps; ++tap)
             fmt::print(taps_, "{},{},{},{:.1f},,{},\n", p.id, tap, tap, p.torque * (0.5 + 0.125 * tap),
                        p.signal);
-            fmt::print(terminals_, "{},{},tap {},plug-16\n", p.id, tap, tap);
+        if (p.family == "constant torque") {
+            for (int tap = 1; tap <= p.taps; ++tap)
+                fmt::print(terminals_, "{},{},tap {},plug-16\n", p.id, tap, tap);
+            write_terminals(
+                p, {"L,line,plug-16", "N,second line,plug-16", "G,earth,plug-16", "C,common,plug-16"});
+        } else if (p.signal == "switched line" && p.phase == "1") {
+            write_leads(p);
         }
-        if (p.taps > 0) {
-            for (const char* row : {"L,line", "N,second line", "G,earth", "C,common"})
-                fmt::print(terminals_, "{},{},plug-16\n", p.id, row);
+    }
+    void write_terminals(const Drawn& p, std::initializer_list<const char*> rows) {
+        for (const char* row : rows) fmt::print(terminals_, "{},{}\n", p.id, row);
+    }
+    /// A lead for each speed, the slower ones first; one of a single speed is its line.
+    void write_leads(const Drawn& p) {
+        static constexpr std::array names{"LO", "MED LO", "MED HI", "HI"};
+        const int speeds = std::atoi(p.speeds.c_str());
+        const double rpm = std::strtod(p.rpm.c_str(), nullptr);
+        for (int tap = 1; speeds > 1 && tap <= speeds; ++tap) {
+            const char* name = names[static_cast<std::size_t>(tap == speeds ? 3 : tap - 1)];
+            fmt::print(taps_, "{},{},{},,{:.0f},switched line,\n", p.id, tap, name,
+                       rpm - 95 * (speeds - tap));
+            fmt::print(terminals_, "{},{},tap {},leads\n", p.id, name, tap);
         }
+        if (speeds <= 1) write_terminals(p, {"L1,line,leads"});
+        write_terminals(p, {"COM,second line,leads", "GND,earth,leads"});
+        if (!p.uf.empty()) write_terminals(p, {"CAP A,capacitor,leads", "CAP B,capacitor,leads"});
     }
     void write_offers(const Drawn& p, std::uint64_t number) {
         Dice dice(number ^ 0xFFFF0000FFFFull);

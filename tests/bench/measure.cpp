@@ -129,7 +129,7 @@ int main(int argc, char** argv) {
     } else if (what == "tallies") {
         for (const Asked& a : asked) {
             std::map<std::string_view, std::pair<int, int>> by_rule;
-            for (const Tally& t : match(a.question, catalog, {0, 0, 0}).tallies) {
+            for (const Tally& t : match(a.question, catalog, {0, 0, 0, true}).tallies) {
                 by_rule[t.rule].first += t.parts;
                 by_rule[t.rule].second += t.parts_only;
             }
@@ -139,7 +139,7 @@ int main(int argc, char** argv) {
             fmt::print("{}\n", line);
         }
         time_jobs("tallies", jobs.size(), forget, [&](std::size_t j) {
-            match(asked[j].question, catalog, {0, 0, 0});
+            match(asked[j].question, catalog, {0, 0, 0, true});
         });
     } else if (what == "select") {
         std::vector<Policy> policies;
