@@ -23,38 +23,60 @@ const Table& table(std::string_view name) {
     return *found;
 }
 
+/// A question that is only put into SQLite's words when it is first asked: one answer needs few of them.
+class Asking {
+  public:
+    Asking(SQLite::Database& db, std::string_view of_table, std::string_view rest)
+        : db_(db), table_(of_table), rest_(rest) {}
+
+    /// Ready to be bound and stepped, whatever was asked before.
+    SQLite::Statement& again() {
+        if (statement_)
+            statement_->reset();
+        else
+            statement_.emplace(db_, select_all(table(table_), rest_));
+        return *statement_;
+    }
+
+  private:
+    SQLite::Database& db_;
+    std::string_view table_;
+    std::string_view rest_;
+    std::optional<SQLite::Statement> statement_;
+};
+
 /// The rows of one table, either of one part or of all parts in ascending order of part_id.
 class Rows {
   public:
     Rows(SQLite::Database& db, std::string_view name, bool of_one_part)
-        : statement_(db, of_one_part ? select_all(table(name), "WHERE part_id = ? " + in_order(table(name)))
-                                     : select_all(table(name), in_order(table(name)))),
+        : order_(of_one_part ? "WHERE part_id = ? " + in_order(table(name)) : in_order(table(name))),
+          asking_(db, name, order_),
           of_one_part_(of_one_part) {}
+    Rows(const Rows&) = delete;
+    Rows& operator=(const Rows&) = delete;
 
     /// Visits the rows of `part_id`. Of all parts: ids must ascend from call to call.
     template <class Visit>
     void of(const std::string& part_id, Visit visit) {
-        if (of_one_part_) {
-            statement_.reset();
-            statement_.bind(1, part_id);
-            more_ = statement_.executeStep();
-        } else if (!begun_) {
-            more_ = statement_.executeStep();
+        if (of_one_part_ || statement_ == nullptr) {
+            statement_ = &asking_.again();
+            if (of_one_part_) statement_->bindNoCopy(1, part_id);
+            more_ = statement_->executeStep();
         }
-        begun_ = true;
         while (more_) {
-            const int order = of_one_part_ ? 0 : statement_.getColumn(0).getString().compare(part_id);
+            const int order = of_one_part_ ? 0 : statement_->getColumn(0).getString().compare(part_id);
             if (order > 0) return;
-            if (order == 0) visit(statement_);
-            more_ = statement_.executeStep();
+            if (order == 0) visit(*statement_);
+            more_ = statement_->executeStep();
         }
-        if (of_one_part_) statement_.reset();
+        if (of_one_part_) statement_->reset();
     }
 
   private:
-    SQLite::Statement statement_;
+    std::string order_;
+    Asking asking_;
     bool of_one_part_;
-    bool begun_ = false;
+    SQLite::Statement* statement_ = nullptr;
     bool more_ = false;
 };
 
@@ -104,15 +126,12 @@ struct StoredCatalog::State {
     explicit State(const std::filesystem::path& path)
         : file(path),
           db(open_finished(path)),
-          parts(db, select_all(table("parts"), "WHERE part_id = ?")),
+          parts(db, "parts", "WHERE part_id = ?"),
           part_rows(db, true),
-          offers(db, select_all(table("offers"), "WHERE part_id = ? ORDER BY branch, seller")),
-          references(
-              db, select_all(table("cross_references"), "WHERE old_number = ? ORDER BY part_id, relation")),
-          by_part(db,
-                  select_all(table("cross_references"), "WHERE part_id = ? ORDER BY old_number, relation")),
-          labour(db, select_all(table("labour_tasks"), "WHERE task = ?")),
-          numbers(db, "SELECT number, part_id FROM numbers WHERE sight_key = ? ORDER BY number, part_id"),
+          offers(db, "offers", "WHERE part_id = ? ORDER BY branch, seller"),
+          references(db, "cross_references", "WHERE old_number = ? ORDER BY part_id, relation"),
+          by_part(db, "cross_references", "WHERE part_id = ? ORDER BY old_number, relation"),
+          labour(db, "labour_tasks", "WHERE task = ?"),
           stamp(read_generation(db)) {
         SQLite::Statement rows(db, select_all(table("limits"), "ORDER BY \"limit\""));
         while (rows.executeStep()) {
@@ -129,10 +148,14 @@ struct StoredCatalog::State {
     std::vector<NearMiss> numbered(std::string_view number, bool alike) {
         std::vector<NearMiss> found;
         const std::string key = number_key(number);
-        numbers.reset();
-        numbers.bind(1, sight_key(number));
-        while (numbers.executeStep()) {
-            NearMiss miss{numbers.getColumn(0).getString(), numbers.getColumn(1).getString()};
+        if (!numbers) {
+            numbers.emplace(
+                db, "SELECT number, part_id FROM numbers WHERE sight_key = ? ORDER BY number, part_id");
+        }
+        numbers->reset();
+        numbers->bind(1, sight_key(number));
+        while (numbers->executeStep()) {
+            NearMiss miss{numbers->getColumn(0).getString(), numbers->getColumn(1).getString()};
             if ((number_key(miss.number) != key) == alike) found.push_back(std::move(miss));
         }
         return found;
@@ -140,13 +163,13 @@ struct StoredCatalog::State {
 
     std::filesystem::path file;
     SQLite::Database db;
-    SQLite::Statement parts;
+    Asking parts;
     PartRows part_rows;
-    SQLite::Statement offers;
-    SQLite::Statement references;
-    SQLite::Statement by_part;
-    SQLite::Statement labour;
-    SQLite::Statement numbers;
+    Asking offers;
+    Asking references;
+    Asking by_part;
+    Asking labour;
+    std::optional<SQLite::Statement> numbers;
     GenerationRow stamp;
     Limits limits;
 };
@@ -201,11 +224,11 @@ void StoredCatalog::each_least_price(const std::function<void(std::string_view, 
 
 std::optional<Part> StoredCatalog::part(std::string_view id) const {
     return guarded(state_->file, [&]() -> std::optional<Part> {
-        state_->parts.reset();
-        state_->parts.bind(1, std::string(id));
-        if (!state_->parts.executeStep()) return std::nullopt;
-        Part part = read_part(state_->parts);
-        state_->parts.reset();
+        SQLite::Statement& rows = state_->parts.again();
+        rows.bind(1, std::string(id));
+        if (!rows.executeStep()) return std::nullopt;
+        Part part = read_part(rows);
+        rows.reset();
         state_->part_rows.fill(part);
         return part;
     });
@@ -214,9 +237,9 @@ std::optional<Part> StoredCatalog::part(std::string_view id) const {
 std::vector<Offer> StoredCatalog::offers(std::string_view part_id) const {
     return guarded(state_->file, [&] {
         std::vector<Offer> found;
-        state_->offers.reset();
-        state_->offers.bind(1, std::string(part_id));
-        while (state_->offers.executeStep()) found.push_back(read_offer(state_->offers));
+        SQLite::Statement& rows = state_->offers.again();
+        rows.bind(1, std::string(part_id));
+        while (rows.executeStep()) found.push_back(read_offer(rows));
         return found;
     });
 }
@@ -227,9 +250,9 @@ std::vector<CrossReference> StoredCatalog::references(std::string_view old_numbe
         for (const NearMiss& same : state_->numbered(old_number, false)) spellings.insert(same.number);
         std::vector<CrossReference> found;
         for (const std::string& spelling : spellings) {
-            state_->references.reset();
-            state_->references.bind(1, spelling);
-            while (state_->references.executeStep()) found.push_back(read_reference(state_->references));
+            SQLite::Statement& rows = state_->references.again();
+            rows.bind(1, spelling);
+            while (rows.executeStep()) found.push_back(read_reference(rows));
         }
         return found;
     });
@@ -237,10 +260,10 @@ std::vector<CrossReference> StoredCatalog::references(std::string_view old_numbe
 
 std::optional<LabourTask> StoredCatalog::labour(std::string_view task) const {
     return guarded(state_->file, [&]() -> std::optional<LabourTask> {
-        state_->labour.reset();
-        state_->labour.bind(1, std::string(task));
-        if (!state_->labour.executeStep()) return std::nullopt;
-        return read_labour(state_->labour);
+        SQLite::Statement& rows = state_->labour.again();
+        rows.bind(1, std::string(task));
+        if (!rows.executeStep()) return std::nullopt;
+        return read_labour(rows);
     });
 }
 
@@ -306,10 +329,10 @@ Succession StoredCatalog::succession(std::string_view number) const {
                 if (r.relation == Relation::supersedes) steps.push_back({from, r.part_id, r.source});
             }
             guarded(state_->file, [&] {
-                state_->by_part.reset();
-                state_->by_part.bind(1, name);
-                while (state_->by_part.executeStep()) {
-                    const CrossReference r = read_reference(state_->by_part);
+                SQLite::Statement& rows = state_->by_part.again();
+                rows.bind(1, name);
+                while (rows.executeStep()) {
+                    const CrossReference r = read_reference(rows);
                     if (r.relation == Relation::superseded_by)
                         steps.push_back({from, r.old_number, r.source});
                 }

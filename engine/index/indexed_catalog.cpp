@@ -48,7 +48,12 @@ void IndexedCatalog::each_accessory(const std::function<void(const Part&)>& visi
 
 std::vector<Offer> IndexedCatalog::offers(std::string_view part_id) const {
     const auto known = accessory_offers_.find(part_id);
-    return known != accessory_offers_.end() ? known->second : StoredCatalog::offers(part_id);
+    if (known != accessory_offers_.end()) return known->second;
+    return offers_.of(part_id, [&] { return StoredCatalog::offers(part_id); });
+}
+
+std::optional<Part> IndexedCatalog::part(std::string_view id) const {
+    return parts_.of(id, [&] { return StoredCatalog::part(id); });
 }
 
 std::optional<LabourTask> IndexedCatalog::labour(std::string_view task) const {

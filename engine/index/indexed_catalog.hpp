@@ -9,10 +9,11 @@
 
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/index/part_index.hpp"
+#include "engine/index/recent.hpp"
 
 namespace endbell {
 
-/// What every job asks again is read once: accessories with their offers, and hours of work.
+/// What many jobs ask again is read once: accessories with their offers, hours of work, and the parts of late.
 class IndexedCatalog : public StoredCatalog {
   public:
     /// Where nothing can be written beside the catalog, every part is asked: slower, and the same answers.
@@ -23,17 +24,22 @@ class IndexedCatalog : public StoredCatalog {
 
     const Sieve* sieve() const override { return index_.get(); }
     void each_accessory(const std::function<void(const Part&)>& visit) const override;
+    std::optional<Part> part(std::string_view id) const override;
     std::vector<Offer> offers(std::string_view part_id) const override;
     std::optional<LabourTask> labour(std::string_view task) const override;
 
   private:
     void read_accessories() const;
 
+    static constexpr std::size_t remembered = 1024;  // some megabytes
+
     std::filesystem::path file_;
     std::shared_ptr<const PartIndex> index_;
     mutable bool accessories_read_ = false;
     mutable std::vector<Part> accessories_;
     mutable std::map<std::string, std::vector<Offer>, std::less<>> accessory_offers_;
+    mutable Recent<std::optional<Part>> parts_{remembered};
+    mutable Recent<std::vector<Offer>> offers_{remembered};
     mutable std::map<std::string, std::optional<LabourTask>, std::less<>> tasks_;
 };
 
