@@ -31,7 +31,7 @@ bool is_stated(const ControlFacts& controls, const std::string& label) {
                                           [&](const CustomState& s) { return holds(s.live, label); });
 }
 
-std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<Signal>& signals) {
+std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<ControlSignal>& signals) {
     std::vector<Demand> demands{{"off", 0, {}}};
     for (const CustomState& state : *controls.states) {
         Demand demand{state.name, 0, {}};

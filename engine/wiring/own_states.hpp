@@ -15,6 +15,6 @@ bool is_stated(const ControlFacts& controls, const std::string& label);
 
 /// `controls.states`, and "off". A terminal that is no signal here (a board's, where the run signal takes
 /// those) is left out of them.
-std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<Signal>& signals);
+std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<ControlSignal>& signals);
 
 }  // namespace endbell

@@ -35,8 +35,8 @@ void name_the_state(const WiringPlan& plan, TruthRow& row) {
     }
 }
 
-bool holds(const WiringPlan& plan, const TruthRow& row, const Outcome& outcome) {
-    if (!outcome.settled || outcome.back_feed || outcome.short_circuit || outcome.mixed_voltage) return false;
+bool holds(const WiringPlan& plan, const TruthRow& row, const NetState& state) {
+    if (!state.settled || state.back_feed || state.short_circuit || state.mixed_voltage) return false;
     if (row.live_taps != plan.intended[row.live]) return false;
     if (prevented_by_the_board(plan, row.live)) return true;
     if (!row.effective_tap) return false;
@@ -44,22 +44,22 @@ bool holds(const WiringPlan& plan, const TruthRow& row, const Outcome& outcome) 
     return !row.reachable || *row.effective_tap == row.wanted_tap;
 }
 
-FaultRow try_fault(const WiringPlan& plan, const Simulator& simulator, const SingleFault& fault,
+FaultRow try_fault(const WiringPlan& plan, Simulator& simulator, const SingleFault& fault,
                    std::string where) {
     FaultRow row;
     row.kind = fault.kind;
     row.where = std::move(where);
     for (const TruthRow& normal : plan.truth) {
-        const Outcome outcome = simulator.run(normal.live, fault);
+        const NetState state = simulator.run(normal.live, fault);
         const bool barred = prevented_by_the_board(plan, normal.live);
-        const bool counts = !barred && outcome.live_taps != normal.live_taps;
-        row.two_taps = row.two_taps || (counts && outcome.live_taps.size() > 1);
-        row.back_feed = row.back_feed || outcome.back_feed;
+        const bool counts = !barred && state.live_taps != normal.live_taps;
+        row.two_taps = row.two_taps || (counts && state.live_taps.size() > 1);
+        row.back_feed = row.back_feed || state.back_feed;
         row.heat_without_air =
             row.heat_without_air ||
-            (normal.reachable && (normal.live & plan.must_run) != 0 && outcome.live_taps.empty());
+            (normal.reachable && (normal.live & plan.must_run) != 0 && state.live_taps.empty());
         if (normal.reachable && counts) {
-            row.effects.push_back({normal.live, normal.state, normal.wanted_tap, outcome.live_taps});
+            row.effects.push_back({normal.live, normal.state, normal.wanted_tap, state.live_taps});
         }
     }
     return row;
@@ -73,16 +73,16 @@ bool is_control(const Wire& wire) {
 
 std::vector<TruthRow> prove(const WiringPlan& plan) {
     check(plan.intended.size() == states_of(plan), "the synthesis says what it means for every state");
-    const Simulator simulator(plan);
+    Simulator simulator(plan);
     std::vector<TruthRow> truth;
     for (SignalSet live = 0; live < states_of(plan); ++live) {
         TruthRow row;
         row.live = live;
-        const Outcome outcome = simulator.run(live);
-        row.live_taps = outcome.live_taps;
+        const NetState state = simulator.run(live);
+        row.live_taps = state.live_taps;
         row.effective_tap = effective(plan, row.live_taps);
         name_the_state(plan, row);
-        row.holds = holds(plan, row, outcome);
+        row.holds = holds(plan, row, state);
         truth.push_back(std::move(row));
     }
     return truth;
@@ -93,7 +93,7 @@ bool all_hold(const std::vector<TruthRow>& truth) {
 }
 
 std::vector<FaultRow> single_faults(const WiringPlan& plan) {
-    const Simulator simulator(plan);
+    Simulator simulator(plan);
     std::vector<FaultRow> rows;
     for (std::size_t r = 0; r < plan.relays.size(); ++r) {
         const Relay& relay = plan.relays[r];

@@ -32,7 +32,7 @@ Setup lack(Setup setup, std::string_view why, std::string key) {
 /// loses them.
 bool heat_would_pass_the_board(const FailedUnit& job, const Setup& setup) {
     if (setup.gated || !job.controls.heat || !burns_fuel(*job.controls.heat)) return false;
-    return std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(), [](const Signal& s) {
+    return std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(), [](const ControlSignal& s) {
         return s.role == Role::heat1 || s.role == Role::heat2 || s.role == Role::emergency;
     });
 }
@@ -67,7 +67,7 @@ Setup contactor_setup(const FailedUnit& job, const Part& part) {
 
 void take_signals(const FailedUnit& job, const AirPlan& air, bool thermostat, Setup& setup) {
     setup.controls = thermostat ? thermostat_controls(job, air, setup.gated) : board_controls(job);
-    for (const Signal& s : setup.controls.signals) setup.names.signals.push_back(s.name);
+    for (const ControlSignal& s : setup.controls.signals) setup.names.signals.push_back(s.name);
 }
 
 }  // namespace

@@ -6,26 +6,6 @@
 
 namespace endbell {
 
-namespace {
-
-/// Union-find over place numbers; a place of -1 joins nothing.
-class Joints {
-  public:
-    explicit Joints(std::size_t places) : parent_(places) { std::iota(parent_.begin(), parent_.end(), 0); }
-    int root(int p) const {
-        while (parent_[static_cast<std::size_t>(p)] != p) p = parent_[static_cast<std::size_t>(p)];
-        return p;
-    }
-    void join(int a, int b) {
-        if (a >= 0 && b >= 0) parent_[static_cast<std::size_t>(root(a))] = root(b);
-    }
-
-  private:
-    std::vector<int> parent_;
-};
-
-}  // namespace
-
 Simulator::Simulator(const WiringPlan& plan) : plan_(&plan) {
     for (const Wire& wire : plan.wires) {
         const int from = place(wire.from);
@@ -66,36 +46,42 @@ Simulator::Place Simulator::describe(const std::string& name) const {
     return {};
 }
 
-Simulator::Conductors Simulator::join(const std::vector<bool>& drawn, SignalSet live,
-                                      const SingleFault& fault) const {
-    Joints joints(places_.size());
+int Simulator::root(int p) const {
+    while (joint_[static_cast<std::size_t>(p)] != p) p = joint_[static_cast<std::size_t>(p)];
+    return p;
+}
+
+/// A place of -1 joins nothing.
+void Simulator::connect(int a, int b) {
+    if (a >= 0 && b >= 0) joint_[static_cast<std::size_t>(root(a))] = root(b);
+}
+
+void Simulator::join(const SingleFault& fault) {
+    joint_.resize(places_.size());
+    std::iota(joint_.begin(), joint_.end(), 0);
     for (std::size_t w = 0; w < wires_.size(); ++w) {
         const bool off =
             fault.present && fault.kind == FaultKind::wire_off && fault.wire == static_cast<int>(w);
-        if (!off) joints.join(wires_[w].first, wires_[w].second);
+        if (!off) connect(wires_[w].first, wires_[w].second);
     }
     for (std::size_t r = 0; r < relays_.size(); ++r) {
         for (std::size_t p = 0; p < relays_[r].poles.size(); ++p) {
-            bool up = drawn[r];
+            bool up = drawn_[r] != 0;
             const bool here =
                 fault.present && fault.relay == static_cast<int>(r) && fault.pole == static_cast<int>(p) + 1;
             if (here && fault.kind == FaultKind::welded_open_side) up = true;
             if (here && fault.kind == FaultKind::welded_closed_side) up = false;
             const RelayEnds::Pole& pole = relays_[r].poles[p];
-            joints.join(pole.common, up ? pole.open : pole.closed);
+            connect(pole.common, up ? pole.open : pole.closed);
         }
     }
-    Conductors conductors;
-    conductors.list.resize(places_.size());
-    for (std::size_t i = 0; i < places_.size(); ++i)
-        conductors.of_place.push_back(joints.root(static_cast<int>(i)));
-    charge(conductors, live);
-    return conductors;
+    for (std::size_t i = 0; i < places_.size(); ++i) joint_[i] = root(static_cast<int>(i));
 }
 
-void Simulator::charge(Conductors& conductors, SignalSet live) const {
+void Simulator::charge(SignalSet live) {
+    conductors_.assign(places_.size(), {});
     for (std::size_t i = 0; i < places_.size(); ++i) {
-        Conductor& c = conductors.list[static_cast<std::size_t>(conductors.of_place[i])];
+        Conductor& c = conductors_[static_cast<std::size_t>(joint_[i])];
         const Place& p = places_[i];
         const bool supply = p.kind == Kind::low_supply || p.kind == Kind::line_supply;
         const bool signal = p.kind == Kind::signal;
@@ -109,41 +95,47 @@ void Simulator::charge(Conductors& conductors, SignalSet live) const {
     }
 }
 
-Outcome Simulator::run(SignalSet live, const SingleFault& fault) const {
-    std::vector<bool> drawn(relays_.size(), false);
-    Outcome outcome;
-    // Coils hang on signals, so a sound netlist rests after one round; a mutilated one may chatter.
-    for (std::size_t round = 0; round <= relays_.size() + 1; ++round) {
-        const Conductors conductors = join(drawn, live, fault);
-        std::vector<bool> next(relays_.size());
-        for (std::size_t r = 0; r < relays_.size(); ++r) {
-            const bool open =
-                fault.present && fault.kind == FaultKind::coil_open && fault.relay == static_cast<int>(r);
-            const Conductor& a = conductors.at(relays_[r].coil_a);
-            const Conductor& b = conductors.at(relays_[r].coil_b);
-            next[r] = !open && &a != &b && ((a.live && b.returned) || (b.live && a.returned));
-        }
-        if (next == drawn) return judge(conductors);
-        outcome = judge(conductors);
-        drawn = next;
+/// Draws in the relays whose coils have a live and a returned end. False: none of them moved.
+bool Simulator::pull(const SingleFault& fault) {
+    bool moved = false;
+    for (std::size_t r = 0; r < relays_.size(); ++r) {
+        const bool open =
+            fault.present && fault.kind == FaultKind::coil_open && fault.relay == static_cast<int>(r);
+        const Conductor& a = at(relays_[r].coil_a);
+        const Conductor& b = at(relays_[r].coil_b);
+        const bool drawn = !open && &a != &b && ((a.live && b.returned) || (b.live && a.returned));
+        moved = moved || drawn != (drawn_[r] != 0);
+        drawn_[r] = drawn ? 1 : 0;
     }
-    outcome.settled = false;
-    return outcome;
+    return moved;
 }
 
-Outcome Simulator::judge(const Conductors& conductors) const {
-    Outcome outcome;
-    for (const Conductor& c : conductors.list) {
-        outcome.back_feed = outcome.back_feed || c.sources > 1;
-        outcome.short_circuit = outcome.short_circuit || ((c.returned || c.earthed) && c.sources > 0);
-        outcome.mixed_voltage = outcome.mixed_voltage || (c.line && c.low);
+NetState Simulator::run(SignalSet live, const SingleFault& fault) {
+    drawn_.assign(relays_.size(), 0);
+    // Coils hang on signals, so a sound netlist rests after one round; a mutilated one may chatter.
+    for (std::size_t round = 0; round <= relays_.size() + 1; ++round) {
+        join(fault);
+        charge(live);
+        if (!pull(fault)) return judge();
+    }
+    NetState state = judge();
+    state.settled = false;
+    return state;
+}
+
+NetState Simulator::judge() const {
+    NetState state;
+    for (const Conductor& c : conductors_) {
+        state.back_feed = state.back_feed || c.sources > 1;
+        state.short_circuit = state.short_circuit || ((c.returned || c.earthed) && c.sources > 0);
+        state.mixed_voltage = state.mixed_voltage || (c.line && c.low);
     }
     for (std::size_t i = 0; i < places_.size(); ++i) {
-        const bool live = conductors.at(static_cast<int>(i)).live;
-        if (places_[i].kind == Kind::tap && live) outcome.live_taps.push_back(places_[i].number);
+        const bool live = at(static_cast<int>(i)).live;
+        if (places_[i].kind == Kind::tap && live) state.live_taps.push_back(places_[i].number);
     }
-    std::sort(outcome.live_taps.begin(), outcome.live_taps.end());
-    return outcome;
+    std::sort(state.live_taps.begin(), state.live_taps.end());
+    return state;
 }
 
 }  // namespace endbell

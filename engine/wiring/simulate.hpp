@@ -17,20 +17,21 @@ struct SingleFault {
     int wire = 0;
 };
 
-struct Outcome {
+struct NetState {
     std::vector<int> live_taps;  // ascending
     bool back_feed = false;      // two sources joined: thermostat wires, or a wire and the supply
     bool short_circuit = false;  // a source joined to a return, to earth, or one line conductor to another
     bool mixed_voltage = false;  // line voltage on a 24 V place, or 24 V on a line place
     bool settled = true;         // the relays came to rest
-    friend bool operator==(const Outcome&, const Outcome&) = default;
+    friend bool operator==(const NetState&, const NetState&) = default;
 };
 
-/// The netlist with its places numbered once; then every state is cheap.
+/// The netlist with its places numbered once; then every state is cheap: a plan is run some hundred times, with
+/// every fault in every state, and each run works in the room of the last.
 class Simulator {
   public:
     explicit Simulator(const WiringPlan& plan);
-    Outcome run(SignalSet live, const SingleFault& fault = {}) const;
+    NetState run(SignalSet live, const SingleFault& fault = {});
 
   private:
     enum class Kind { plain, tap, low_supply, line_supply, low_return, line_return, signal, earth };
@@ -51,25 +52,30 @@ class Simulator {
         int sources = 0;  // the supply counts; so does every signal, live or idle
         bool live = false, returned = false, earthed = false, line = false, low = false;
     };
-    struct Conductors {
-        std::vector<int> of_place;
-        std::vector<Conductor> list;
-        const Conductor& at(int place) const {
-            return list[static_cast<std::size_t>(of_place[static_cast<std::size_t>(place)])];
-        }
-    };
+    const Conductor& at(int place) const {
+        return conductors_[static_cast<std::size_t>(joint_[static_cast<std::size_t>(place)])];
+    }
 
     int place(const std::string& name);
     Place describe(const std::string& name) const;
-    Conductors join(const std::vector<bool>& drawn, SignalSet live, const SingleFault& fault) const;
-    void charge(Conductors& conductors, SignalSet live) const;
-    Outcome judge(const Conductors& conductors) const;
+    int root(int place) const;
+    void connect(int a, int b);
+    void join(const SingleFault& fault);
+    void charge(SignalSet live);
+    bool pull(const SingleFault& fault);
+    NetState judge() const;
 
     const WiringPlan* plan_;
     std::vector<std::string> names_;
     std::vector<Place> places_;
     std::vector<std::pair<int, int>> wires_;
     std::vector<RelayEnds> relays_;
+
+    // Of the present run.
+    std::vector<char> drawn_;  // of each relay
+    std::vector<int>
+        joint_;  // of each place: another place of its conductor, in the end the same for all of it
+    std::vector<Conductor> conductors_;  // by the place that stands for them
 };
 
 }  // namespace endbell

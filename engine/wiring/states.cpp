@@ -71,9 +71,9 @@ bool is_place(const std::string& label) {
 }
 
 /// A label nobody else in the netlist has: the job may give one twice, or one of the netlist's own.
-std::string signal_name(const std::string& label, const std::vector<Signal>& taken) {
+std::string signal_name(const std::string& label, const std::vector<ControlSignal>& taken) {
     const std::string name = is_place(label) ? "board " + label : label;
-    const auto used = std::count_if(taken.begin(), taken.end(), [&](const Signal& s) {
+    const auto used = std::count_if(taken.begin(), taken.end(), [&](const ControlSignal& s) {
         return s.name == name || s.name.rfind(name + " (", 0) == 0;
     });
     return used == 0 ? name : name + " (" + std::to_string(used + 1) + ")";
@@ -91,9 +91,9 @@ bool plans(const AirPlan& air, Call call) {
 }
 
 /// The terminals the job names, or those its kind of system has.
-std::vector<Signal> thermostat_signals(const FailedUnit& job, const AirPlan& air, bool letters_only,
-                                       Controls& into) {
-    std::vector<Signal> signals;
+std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const AirPlan& air, bool letters_only,
+                                              Controls& into) {
+    std::vector<ControlSignal> signals;
     const ControlFacts& controls = job.controls;
     for (const Terminal& t : named_terminals(controls)) {
         auto role = letters_only ? role_of(std::string_view(t.name)) : role_of_terminal(t);
@@ -128,7 +128,7 @@ std::vector<Signal> thermostat_signals(const FailedUnit& job, const AirPlan& air
 /// Collects the states of one thermostat.
 class Thermostat {
   public:
-    Thermostat(const std::vector<Signal>& signals, const ControlFacts& facts)
+    Thermostat(const std::vector<ControlSignal>& signals, const ControlFacts& facts)
         : signals_(signals), facts_(facts) {}
 
     std::vector<Demand> demands() {
@@ -245,7 +245,7 @@ class Thermostat {
         return all;
     }
 
-    const std::vector<Signal>& signals_;
+    const std::vector<ControlSignal>& signals_;
     const ControlFacts& facts_;
     std::vector<Demand> demands_;
 };
@@ -274,7 +274,7 @@ Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool let
     }
     controls.signals = thermostat_signals(job, air, letters_only, controls);
     const bool dehumidifies = std::any_of(controls.signals.begin(), controls.signals.end(),
-                                          [](const Signal& s) { return s.role == Role::dehumidify; });
+                                          [](const ControlSignal& s) { return s.role == Role::dehumidify; });
     const bool logic_matters = dehumidifies && !job.controls.states;
     if (logic_matters && !job.controls.dehumidify) controls.lacking.push_back("controls.dehumidify");
     if (uses_elements(*job.controls.heat)) {

@@ -16,7 +16,7 @@ enum class Role { fan, compressor1, compressor2, heat1, heat2, emergency, dehumi
 /// it.
 inline constexpr std::size_t most_signals = 8;
 
-struct Signal {
+struct ControlSignal {
     std::string name;  // as the job labels it; never one of the netlist's own places
     Role role = Role::output;
     Call call = Call::circulate;  // of an output
@@ -31,7 +31,7 @@ struct Demand {
 };
 
 struct Controls {
-    std::vector<Signal> signals;
+    std::vector<ControlSignal> signals;
     std::vector<Demand> demands;
     SignalSet must_run = 0;            // electric elements
     bool exclusive = false;            // a board lets one output live at a time
