@@ -256,7 +256,7 @@ std::string StoredCatalog::digest() const {
 std::string StoredCatalog::digest_of(const std::vector<std::string>& tables) const {
     return guarded(state_->file, [&] {
         std::string all;
-        SQLite::Statement row(state_->db, "SELECT digest FROM table_digests WHERE table_name = ?");
+        SQLite::Statement row(state_->db, "SELECT row_sum FROM table_digests WHERE table_name = ?");
         for (const std::string& name : tables) {
             row.bind(1, name);
             all += name + "=" + (row.executeStep() ? row.getColumn(0).getString() : "") + ";";
