@@ -25,9 +25,9 @@ using Number = std::uint32_t;
 class Numbered {
   public:
     Number number_of(const std::string& text) {
-        const auto [entry, fresh] = numbers_.try_emplace(text, static_cast<Number>(numbers_.size()));
-        (void)fresh;
-        return entry->second;
+        if (last_ != nullptr && last_->first == text) return last_->second;  // neighbours are often alike
+        last_ = &*numbers_.try_emplace(text, static_cast<Number>(numbers_.size())).first;
+        return last_->second;
     }
     std::vector<std::string> in_order() const {
         std::vector<std::string> all;
@@ -44,15 +44,24 @@ class Numbered {
 
   private:
     std::unordered_map<std::string, Number> numbers_;
+    const std::pair<const std::string, Number>* last_ = nullptr;
 };
 
 /// The classes of one column as they come: tuples of field numbers.
 class Classes {
   public:
     void take(const std::vector<int>& fields, const std::vector<Number>& numbers) {
-        key_.clear();
-        for (const int f : fields)
-            key_.push_back(static_cast<char32_t>(numbers[static_cast<std::size_t>(f)]));
+        bool as_before = !of_part_.empty();
+        key_.resize(fields.size());
+        for (std::size_t f = 0; f < fields.size(); ++f) {
+            const auto number = static_cast<char32_t>(numbers[static_cast<std::size_t>(fields[f])]);
+            as_before = as_before && key_[f] == number;
+            key_[f] = number;
+        }
+        if (as_before) {
+            of_part_.push_back(of_part_.back());
+            return;
+        }
         const auto [entry, fresh] = classes_.try_emplace(key_, static_cast<Number>(tuples_.size()));
         if (fresh) tuples_.push_back(key_);
         of_part_.push_back(entry->second);
@@ -97,9 +106,9 @@ class Builder {
     explicit Builder(const Catalog& catalog)
         : catalog_(catalog), words_(part_fields().size()), columns_(rule_columns().fields.size()) {}
 
-    void write(const std::filesystem::path& path, std::string_view stamp) {
+    std::vector<Number> write(const std::filesystem::path& path, std::string_view stamp) {
         read_parts();
-        put_in_order();
+        std::vector<Number> prices = put_in_order();
         SideFileWriter file(path, stamp, Section::section_count);
         file.section(std::vector<Number>{static_cast<Number>(ids_.size())});
         write_words(file);
@@ -109,6 +118,7 @@ class Builder {
         write_sorted(file);
         write_sets(file);
         file.finish();
+        return prices;
     }
 
   private:
@@ -127,12 +137,14 @@ class Builder {
         check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
     }
 
-    void put_in_order() {
+    /// The prices by position.
+    std::vector<Number> put_in_order() {
         std::vector<std::vector<Number>> ranks;
         for (const Numbered& words : words_) ranks.push_back(words.ranks());
         for (std::size_t c = 0; c < columns_.size(); ++c)
             columns_[c].put_in_order(rule_columns().fields[c], ranks);
-        const std::vector<Number> prices = prices_by_id(catalog_, ids_);
+        const std::vector<Number> prices = prices_by_id(
+            catalog_, ids_.size(), [&](std::size_t came) { return std::string_view(ids_[came]); });
         come_.resize(ids_.size());
         std::iota(come_.begin(), come_.end(), Number{0});
         std::sort(come_.begin(), come_.end(), [&](Number a, Number b) {
@@ -140,6 +152,9 @@ class Builder {
         });
         position_.resize(ids_.size());
         for (Number p = 0; p < come_.size(); ++p) position_[come_[p]] = p;
+        std::vector<Number> by_position;
+        for (const Number came : come_) by_position.push_back(prices[came]);
+        return by_position;
     }
 
     static void number(SideFileWriter& file, std::size_t value) {
@@ -260,8 +275,9 @@ std::string rules_stamp() {
     return fingerprint(all);
 }
 
-void build_index(const Catalog& catalog, const std::filesystem::path& path, std::string_view stamp) {
-    Builder(catalog).write(path, stamp);
+std::vector<std::uint32_t> build_index(const Catalog& catalog, const std::filesystem::path& path,
+                                       std::string_view stamp) {
+    return Builder(catalog).write(path, stamp);
 }
 
 }  // namespace endbell

@@ -1,8 +1,10 @@
 // Makes the index of a catalog.
 #pragma once
+#include <cstdint>
 #include <filesystem>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/model/catalog.hpp"
 
@@ -13,7 +15,8 @@ std::string rules_stamp();
 
 /// Reads every motor and module once, and writes the index to `path`. Positions are in the order of least price,
 /// then id, as they are today: cheap parts are then found first, and stay right when prices move.
-/// Throws BadData when it cannot be written.
-void build_index(const Catalog& catalog, const std::filesystem::path& path, std::string_view stamp);
+/// Gives the prices by position, for `Prices::write`. Throws BadData when the index cannot be written.
+std::vector<std::uint32_t> build_index(const Catalog& catalog, const std::filesystem::path& path,
+                                       std::string_view stamp);
 
 }  // namespace endbell
