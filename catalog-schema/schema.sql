@@ -186,11 +186,11 @@ CREATE TABLE generation (
     digest TEXT NOT NULL
 ) STRICT;
 
--- How many rows each table has and their fingerprint, so that a nightly price update need not read the rest again.
+-- How many rows each table has and the sum of their fingerprints, so that a nightly price update need not read the rest again.
 CREATE TABLE table_digests (
     table_name TEXT NOT NULL PRIMARY KEY,
     row_count  INTEGER NOT NULL,
-    digest     TEXT NOT NULL
+    row_sum    TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 -- Every number a part is known by. sight_key: letters and digits only, characters that are misread for each other folded.

@@ -48,7 +48,7 @@ int compare_keys(const Row& a, const Row& b, std::size_t key_columns) {
 
 std::map<std::string, std::string> digests(SQLite::Database& db) {
     std::map<std::string, std::string> found;
-    SQLite::Statement rows(db, "SELECT table_name, digest FROM table_digests");
+    SQLite::Statement rows(db, "SELECT table_name, row_sum FROM table_digests");
     while (rows.executeStep()) found[rows.getColumn(0).getString()] = rows.getColumn(1).getString();
     return found;
 }

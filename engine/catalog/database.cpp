@@ -25,6 +25,12 @@ std::string uri(const std::filesystem::path& file, std::string_view query) {
     return name + "?" + std::string(query);
 }
 
+/// SQLite counts its memory under a lock that every thread waits for, and nobody here asks for the count. Heeded only before
+/// its first use in the program; a connection serves one thread and needs no lock of its own (OPEN_NOMUTEX).
+void without_locks() {
+    [[maybe_unused]] static const int once = sqlite3_config(SQLITE_CONFIG_MEMSTATUS, 0);
+}
+
 /// Nothing in a file from somewhere else may run code or reach other files.
 void harden(SQLite::Database& db) {
     sqlite3* handle = db.getHandle();
@@ -88,10 +94,12 @@ void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
 }
 
 /// A writer whose file is thrown away unless it finishes: the disk is only asked to be safe once, at the end.
-/// The rollback journal is kept in memory: without one, a row that breaks a constraint could not be taken
-/// back. One thread at a time uses the file: no locks (OPEN_NOMUTEX).
+/// No rollback journal: a row that breaks a constraint is refused before anything is written, and nothing else is ever
+/// taken back. Parents are asked by the loader. One thread at a time uses the file: no locks (OPEN_NOMUTEX).
 void set_for_filling(SQLite::Database& db) {
-    db.exec("PRAGMA journal_mode = MEMORY");
+    db.exec("PRAGMA foreign_keys = OFF");
+    db.exec("PRAGMA journal_mode = MEMORY");  // where OFF is not allowed: newer SQLite, in its defensive mode
+    db.exec("PRAGMA journal_mode = OFF");
     db.exec("PRAGMA synchronous = OFF");
     db.exec("PRAGMA locking_mode = EXCLUSIVE");
     db.exec("PRAGMA cache_size = -32768");
@@ -105,7 +113,9 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
         throw BadData(not_a_catalog(file, "", "a catalog file", "make one with 'endbell catalog import'"));
     }
     return guarded(file, [&] {
-        SQLite::Database db(uri(file, "mode=ro&immutable=1"), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
+        without_locks();
+        SQLite::Database db(uri(file, "mode=ro&immutable=1"),
+                            SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLite::OPEN_NOMUTEX);
         harden(db);
         check_is_catalog(db, file);
         return db;
@@ -114,6 +124,7 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
 
 SQLite::Database make_new(const std::filesystem::path& file) {
     return guarded(file, [&] {
+        without_locks();
         SQLite::Database db(file.string(),
                             SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLite::OPEN_NOMUTEX);
         harden(db);

@@ -1,132 +1,155 @@
 #include "engine/catalog/digest.hpp"
 
 #include <fmt/format.h>
-#include <sqlite3.h>
 
-#include <algorithm>
-#include <memory>
+#include <bit>
+#include <cstring>
 
 #include "engine/base/text.hpp"
 #include "engine/catalog/database.hpp"
+#include "engine/catalog/plain_statement.hpp"
 
 namespace endbell {
 
 namespace {
 
-/// FNV-1a, 64 bit, a piece at a time. A fingerprint against accidents, not a seal.
-class Fnv {
+/// The steps that XXH64 takes for what is left of a text, eight bytes at a time, and its last mixing.
+class RowHash {
   public:
-    void add(std::string_view bytes) {
-        for (const char c : bytes) {
-            hash_ ^= static_cast<unsigned char>(c);
-            hash_ *= 0x100000001b3ULL;
-        }
+    void add_unknown() { take(0); }
+    void add(std::int64_t number) {
+        take(1);
+        take(static_cast<std::uint64_t>(number));
     }
-    std::string text() const { return fmt::format("{:016x}", hash_); }
+    void add(double number) {
+        take(2);
+        take(std::bit_cast<std::uint64_t>(number == 0 ? 0.0 : number));  // -0 is stored as 0
+    }
+    void add(std::string_view text) {
+        take(3 + text.size());
+        for (; text.size() >= 8; text.remove_prefix(8)) take(word(text.data(), 8));
+        if (!text.empty()) take(word(text.data(), text.size()));
+    }
+    std::uint64_t value() const {
+        std::uint64_t h = hash_;
+        h = (h ^ (h >> 33U)) * prime2;
+        h = (h ^ (h >> 29U)) * prime3;
+        return h ^ (h >> 32U);
+    }
 
   private:
-    std::uint64_t hash_ = 0xcbf29ce484222325ULL;
+    static constexpr std::uint64_t prime1 = 0x9E3779B185EBCA87;
+    static constexpr std::uint64_t prime2 = 0xC2B2AE3D27D4EB4F;
+    static constexpr std::uint64_t prime3 = 0x165667B19E3779F9;
+    static constexpr std::uint64_t prime4 = 0x85EBCA77C2B2AE63;
+    static constexpr std::uint64_t prime5 = 0x27D4EB2F165667C5;
+
+    static std::uint64_t word(const char* bytes, std::size_t size) {
+        std::uint64_t w = 0;
+        std::memcpy(&w, bytes, size);
+        return w;
+    }
+    void take(std::uint64_t w) {
+        hash_ ^= std::rotl(w * prime2, 31) * prime1;
+        hash_ = std::rotl(hash_, 27) * prime1 + prime4;
+    }
+    std::uint64_t hash_ = prime5;
 };
 
-/// Adds the cells of one column, each as `to_text` writes it. A column's numbers repeat: the last one written is
-/// kept.
-class ColumnText {
-  public:
-    void add(Fnv& hash, sqlite3_stmt* row, int column) {
-        switch (sqlite3_column_type(row, column)) {
-            case SQLITE_NULL:
-                hash.add("\x1d");
-                break;
-            case SQLITE_INTEGER:
-                hash.add(written(std::int64_t{sqlite3_column_int64(row, column)}));
-                break;
-            case SQLITE_FLOAT:
-                hash.add(written(sqlite3_column_double(row, column)));
-                break;
-            default: {
-                const auto* bytes = static_cast<const char*>(sqlite3_column_blob(row, column));
-                hash.add({bytes, static_cast<std::size_t>(sqlite3_column_bytes(row, column))});
+RowSum sum_of(SQLite::Database& db, const Table& table) {
+    PlainStatement rows(db, select_all(table, ""));
+    const int columns = static_cast<int>(table.columns.size());
+    RowSum all;
+    while (rows.step()) {
+        RowHash hash;
+        for (int i = 0; i < columns; ++i) {
+            switch (rows.type(i)) {
+                case SQLITE_NULL:
+                    hash.add_unknown();
+                    break;
+                case SQLITE_INTEGER:
+                    hash.add(rows.whole(i));
+                    break;
+                case SQLITE_FLOAT:
+                    hash.add(rows.real(i));
+                    break;
+                default:
+                    hash.add(rows.text(i));
             }
         }
-        hash.add("\x1f");
+        all.add(hash.value());
     }
-
-  private:
-    std::string_view written(const Stored& number) {
-        if (number != number_) text_ = to_text(number);
-        number_ = number;
-        return text_;
-    }
-    Stored number_;
-    std::string text_;
-};
-
-ContentDigest of_table(SQLite::Database& db, const Table& table) {
-    sqlite3_stmt* prepared = nullptr;
-    int code = sqlite3_prepare_v2(db.getHandle(), select_all(table, in_order(table)).c_str(), -1, &prepared,
-                                  nullptr);
-    const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> rows(prepared, sqlite3_finalize);
-    if (code != SQLITE_OK) throw SQLite::Exception(db.getHandle(), code);
-    Fnv hash;
-    ContentDigest result;
-    std::vector<ColumnText> columns(table.columns.size());
-    while ((code = sqlite3_step(prepared)) == SQLITE_ROW) {
-        for (std::size_t i = 0; i < columns.size(); ++i) columns[i].add(hash, prepared, static_cast<int>(i));
-        hash.add("\x1e");
-        ++result.rows;
-    }
-    if (code != SQLITE_DONE) throw SQLite::Exception(db.getHandle(), code);
-    result.digest = hash.text();
-    return result;
+    return all;
 }
 
 }  // namespace
 
-ContentDigest write_digest(SQLite::Database& db, int number, const std::vector<std::string>& changed) {
-    for (const Table& table : tables()) {
-        const bool fresh =
-            changed.empty() || std::find(changed.begin(), changed.end(), table.name) != changed.end();
-        if (!fresh) continue;
-        const ContentDigest content = of_table(db, table);
-        SQLite::Statement write(db, "INSERT OR REPLACE INTO table_digests VALUES (?, ?, ?)");
-        write.bind(1, std::string(table.name));
-        write.bind(2, content.rows);
-        write.bind(3, content.digest);
-        write.exec();
+std::uint64_t row_fingerprint(std::span<const Stored> values) {
+    RowHash hash;
+    for (const Stored& value : values) {
+        if (const auto* text = std::get_if<std::string>(&value)) {
+            hash.add(std::string_view(*text));
+        } else if (const auto* whole = std::get_if<std::int64_t>(&value)) {
+            hash.add(*whole);
+        } else if (const auto* real = std::get_if<double>(&value)) {
+            hash.add(*real);
+        } else {
+            hash.add_unknown();
+        }
     }
-    ContentDigest all;
-    Fnv hash;
-    SQLite::Statement rows(db, "SELECT table_name, digest, row_count FROM table_digests ORDER BY table_name");
-    while (rows.executeStep()) {
-        hash.add(rows.getColumn(0).getString() + "=" + rows.getColumn(1).getString() + ";");
-        all.rows += rows.getColumn(2).getInt64();
-    }
-    all.digest = hash.text();
-    SQLite::Statement write(db, "INSERT OR REPLACE INTO generation VALUES (1, ?, ?)");
-    write.bind(1, number);
-    write.bind(2, all.digest);
-    write.exec();
-    return all;
+    return hash.value();
 }
 
-ContentDigest compute_digest(SQLite::Database& db) {
-    std::vector<std::string> names;
-    for (const Table& table : tables()) names.emplace_back(table.name);
-    std::sort(names.begin(), names.end());
-    ContentDigest all;
-    Fnv hash;
-    for (const std::string& name : names) {
-        const ContentDigest content = of_table(db, *find_table(name));
-        hash.add(name + "=" + content.digest + ";");
-        all.rows += content.rows;
+RowSums no_rows() {
+    RowSums sums;
+    for (const Table& table : tables()) sums[std::string(table.name)];
+    return sums;
+}
+
+RowSums written_sums(SQLite::Database& db) {
+    RowSums sums = no_rows();
+    SQLite::Statement rows(db, "SELECT table_name, row_count, row_sum FROM table_digests");
+    while (rows.executeStep()) {
+        const auto known = sums.find(rows.getColumn(0).getString());
+        if (known == sums.end()) continue;
+        known->second.rows = rows.getColumn(1).getInt64();
+        known->second.sum = std::strtoull(rows.getColumn(2).getText(), nullptr, 16);
     }
-    all.digest = hash.text();
-    return all;
+    return sums;
+}
+
+RowSums computed_sums(SQLite::Database& db) {
+    RowSums sums = no_rows();
+    for (auto& [name, sum] : sums) sum = sum_of(db, *find_table(name));
+    return sums;
+}
+
+std::string digest_of(const RowSums& sums) {
+    std::string all;
+    for (const auto& [name, sum] : sums) all += fmt::format("{}={}:{:016x};", name, sum.rows, sum.sum);
+    return fingerprint(all);
+}
+
+std::string write_digest(SQLite::Database& db, int number, const RowSums& sums) {
+    SQLite::Statement write(db, "INSERT OR REPLACE INTO table_digests VALUES (?, ?, ?)");
+    for (const auto& [name, sum] : sums) {
+        write.bind(1, name);
+        write.bind(2, sum.rows);
+        write.bind(3, fmt::format("{:016x}", sum.sum));
+        write.exec();
+        write.reset();
+    }
+    const std::string digest = digest_of(sums);
+    SQLite::Statement generation(db, "INSERT OR REPLACE INTO generation VALUES (1, ?, ?)");
+    generation.bind(1, number);
+    generation.bind(2, digest);
+    generation.exec();
+    return digest;
 }
 
 GenerationRow read_generation(SQLite::Database& db) {
     SQLite::Statement row(db, "SELECT number, digest FROM generation WHERE one = 1");
-    if (!row.executeStep()) throw SQLite::Exception("the generation row is missing", 11);  // SQLITE_CORRUPT
+    if (!row.executeStep()) throw SQLite::Exception("the generation row is missing", SQLITE_CORRUPT);
     return {row.getColumn(0).getInt(), row.getColumn(1).getString()};
 }
 

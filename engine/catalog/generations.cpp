@@ -53,14 +53,15 @@ Generation restore(const fs::path& catalog, int number) {
     next.copy_from(kept_file(catalog, number));
     const std::string digest = guarded(next.file(), [&] {
         SQLite::Database db = open_private(next.file());
-        if (compute_digest(db).digest != read_generation(db).digest) {
+        const RowSums sums = computed_sums(db);
+        if (digest_of(sums) != read_generation(db).digest) {
             throw BadData(Problem{{kept_file(catalog, number).string(), 0, 0},
                                   "generation",
                                   std::to_string(number),
                                   "an undamaged generation",
                                   "restore another one"});
         }
-        return write_digest(db, next_number).digest;
+        return write_digest(db, next_number, sums);
     });
     next.swap_in(current);
     return {next_number, digest, catalog, false};

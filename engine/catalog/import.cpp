@@ -88,18 +88,29 @@ class Import {
             if (options_.stopped) sqlite3_progress_handler(db.getHandle(), steps_between, ask, this);
             if (options_.mode == ImportMode::tables) clear_tables(db);
             SetAside set_aside(options_.dry_run ? fs::path() : options_.set_aside, paths_);
-            Loader(db, set_aside, options_, report_).load(files_);
+            Loader loader(db, set_aside, options_, report_);
+            loader.load(files_);
             if (options_.mode == ImportMode::tables) check_links(db);
             keep_maps(db);
             tell("numbers");
             if (options_.mode == ImportMode::whole || numbers_changed()) rebuild_numbers(db);
             tell("digest");
             db.exec("BEGIN");
-            const bool all = options_.mode == ImportMode::whole;
-            report_.digest =
-                write_digest(db, report_.generation, all ? std::vector<std::string>{} : changed_).digest;
+            report_.digest = write_digest(db, report_.generation, with_loaded(db, loader.sums()));
             db.exec("COMMIT");
         });
+    }
+
+    /// The sums of all tables: of those that stayed as they were written, of the others with the rows loaded.
+    RowSums with_loaded(SQLite::Database& db, const RowSums& loaded) const {
+        RowSums sums = options_.mode == ImportMode::whole ? no_rows() : written_sums(db);
+        for (const auto& [table, sum] : loaded) {
+            RowSum& all = sums[table];
+            if (options_.mode != ImportMode::rows) all = {};
+            all.rows += sum.rows;
+            all.sum += sum.sum;
+        }
+        return sums;
     }
 
     bool is_changed(std::string_view table) const {
@@ -109,11 +120,9 @@ class Import {
 
     /// Children that stay may point at parents that come back a moment later: links are checked at the end.
     void clear_tables(SQLite::Database& db) {
-        db.exec("PRAGMA foreign_keys = OFF");
         for (const Table& table : tables()) {
             if (is_changed(table.name)) db.exec("DELETE FROM " + quoted(table.name));
         }
-        db.exec("PRAGMA foreign_keys = ON");
     }
 
     /// Rows of the new tables were held against their parents one by one. Left are the tables that stayed while

@@ -6,20 +6,24 @@
 #include <algorithm>
 
 #include "engine/base/text.hpp"
+#include "engine/catalog/batch_insert.hpp"
 #include "engine/catalog/database.hpp"
+#include "engine/catalog/parent_rows.hpp"
 
 namespace endbell {
 
 namespace {
 
-/// Between these the rollback journal in memory is given back, and somebody is told how far it has come.
-constexpr std::int64_t rows_a_batch = 10'000;
+/// Between these a rollback journal in memory, where there is one, is given back, and somebody is told how far it has come.
+constexpr std::int64_t rows_a_report = 10'000;
 constexpr std::size_t most_reasons = 100;
 
-std::string insert_into(const Table& table) {
-    std::string marks;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) marks += i == 0 ? "?" : ", ?";
-    return "INSERT INTO " + quoted(table.name) + " (" + column_list(table) + ") VALUES (" + marks + ")";
+/// One row, by its key.
+std::string delete_from(const Table& table) {
+    std::string keys;
+    for (std::size_t i = 0; i < table.key_columns; ++i)
+        keys += (i == 0 ? "" : " AND ") + quoted(table.columns[i].name) + " = ?";
+    return "DELETE FROM " + quoted(table.name) + " WHERE " + keys;
 }
 
 /// The column whose constraint has this name in schema.sql: the word that its line begins with.
@@ -37,18 +41,22 @@ std::uint64_t aside_key(std::string_view table, std::string_view part_id) {
     return std::stoull(fingerprint(std::string(table) + "|" + std::string(part_id)), nullptr, 16);
 }
 
-std::string text_of(const Stored& value) {
+std::string_view text_of(const Stored& value) {
     const auto* text = std::get_if<std::string>(&value);
-    return text != nullptr ? *text : "";
+    return text != nullptr ? std::string_view(*text) : std::string_view();
 }
 
 }  // namespace
 
 struct Loader::Target {
-    Target(SQLite::Database& db, const Table& table)
-        : insert(db, insert_into(table)), kind(db, "SELECT kind FROM parts WHERE part_id = ?") {}
-    SQLite::Statement insert;
-    SQLite::Statement kind;
+    Target(SQLite::Database& db, const Table& table) : insert(db, table), remove(db, delete_from(table)) {
+        if (!table.parent.empty()) parents.emplace(db, table.parent);
+        if (table.kind && table.parent == "parts") kind = word(*table.kind);
+    }
+    BatchInsert insert;
+    SQLite::Statement remove;
+    std::optional<ParentRows> parents;
+    std::string_view kind;  // of part that may have such rows; empty: any
 };
 
 Loader::Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& options, ImportReport& report)
@@ -79,71 +87,77 @@ void Loader::load(std::vector<TableFile>& files) {
 }
 
 void Loader::load_file(TableFile& file, Target& target, FileReport& counts) {
+    RowSum& sum = sums_[std::string(file.table->name)];
     set_aside_.begin_file(file.path, file.csv.head_bytes());
     db_.exec("BEGIN");
     ReadAhead rows(file);
-    for (;;) {
+    for (std::int64_t told = 0;;) {
         ReadAhead::Batch& batch = rows.next();
-        for (std::size_t i = 0; i < batch.count; ++i) {
-            ReadRow& read = batch.rows[i];
+        const std::span<ReadRow> read(batch.rows.data(), batch.count);
+        for (ReadRow& row : read) check_parent(file, row, target);
+        store(file, read, target);
+        for (const ReadRow& row : read) {
             ++counts.rows_in;
-            load_row(file, read, target);
-            if (read.problems.empty()) {
+            if (row.problems.empty()) {
                 ++counts.accepted;
+                sum.add(row.fingerprint);
             } else {
                 ++counts.set_aside;
-                put_aside(file, read.row, read.problems);
+                put_aside(file, row.row, row.problems);
             }
-            if (counts.rows_in % rows_a_batch != 0) continue;
-            db_.exec("COMMIT; BEGIN");
-            tell(file, batch.bytes_read, counts.rows_in);
         }
-        if (batch.count > 0) continue;
+        const bool at_end = read.empty();
+        if (!at_end && counts.rows_in - told < rows_a_report) continue;
+        told = counts.rows_in;
         db_.exec("COMMIT");
         tell(file, batch.bytes_read, counts.rows_in);
-        break;
+        if (at_end) break;
+        db_.exec("BEGIN");
     }
     counts.set_aside_file = set_aside_.file();
 }
 
-void Loader::load_row(const TableFile& file, ReadRow& read, Target& target) {
-    const CsvRow& row = read.row;
-    const std::vector<Stored>& values = read.values;
-    std::vector<Problem>& problems = read.problems;
-    if (!row.damage.empty()) {
-        problems.push_back(
-            {{file.path.string(), row.line, 0}, "row", row.bytes.substr(0, 80), row.damage, "mend the line"});
-        return;
+void Loader::store(const TableFile& file, std::span<ReadRow> rows, Target& target) {
+    for (std::size_t next = 0; next < rows.size();) {
+        const BatchInsert::Outcome outcome = target.insert.store(rows, next);
+        next = outcome.end;
+        if (outcome.refusal == 0) continue;
+        refused_by_store(file, rows[next].row, outcome.refusal, rows[next].problems);
+        ++next;
     }
-    if (!problems.empty()) return;
-    check_kind(file, row, values, target, problems);
-    if (!problems.empty()) return;
-    for (std::size_t i = 0; i < values.size(); ++i)
-        bind_value(target.insert, static_cast<int>(i) + 1, values[i]);
-    const int result = target.insert.tryExecuteStep();
-    const int code = result == SQLITE_DONE ? SQLITE_OK : db_.getExtendedErrorCode();
-    if ((code & 0xff) == SQLITE_CONSTRAINT)
-        refused_by_store(file, row, code, problems);
-    else if (code != SQLITE_OK)
-        throw SQLite::Exception(db_.getHandle(), result);
-    target.insert.tryReset();
 }
 
 /// Rows of motors belong to parts of kind motor, and so on.
-void Loader::check_kind(const TableFile& file, const CsvRow& row, const std::vector<Stored>& values,
-                        Target& target, std::vector<Problem>& problems) {
-    if (file.table->parent != "parts" || !file.table->kind) return;
-    target.kind.bind(1, text_of(values.front()));
-    const bool found = target.kind.executeStep();
-    const std::string kind = found ? target.kind.getColumn(0).getString() : "";
-    target.kind.reset();
-    const std::string wanted(word(*file.table->kind));
-    if (!found)
-        missing_parent(file, row, "parts", problems);
-    else if (kind != wanted) {
-        problems.push_back(problem_at(file, row, "part_id", "a part of kind " + wanted + ", not " + kind,
-                                      "correct the part's kind, or move the row to its own table"));
+void Loader::check_parent(const TableFile& file, ReadRow& read, Target& target) {
+    const CsvRow& row = read.row;
+    if (!row.damage.empty()) {
+        read.problems.push_back(
+            {{file.path.string(), row.line, 0}, "row", row.bytes.substr(0, 80), row.damage, "mend the line"});
     }
+    if (!read.problems.empty() || !target.parents) return;
+    if (!target.parents->find(text_of(read.values.front()))) {
+        if (target.kind.empty() && refused_without_parent(file, read, target)) return;
+        missing_parent(file, row, file.table->parent, read.problems);
+    } else if (!target.kind.empty() && target.parents->kind() != target.kind) {
+        read.problems.push_back(
+            problem_at(file, row, "part_id",
+                       fmt::format("a part of kind {}, not {}", target.kind, target.parents->kind()),
+                       "correct the part's kind, or move the row to its own table"));
+    }
+}
+
+/// What is wrong in the row itself comes before its parent: it is stored for a moment to see.
+bool Loader::refused_without_parent(const TableFile& file, ReadRow& read, Target& target) {
+    const BatchInsert::Outcome outcome = target.insert.store({&read, 1}, 0);
+    if (outcome.refusal != 0) {
+        refused_by_store(file, read.row, outcome.refusal, read.problems);
+        return true;
+    }
+    for (std::size_t i = 0; i < file.table->key_columns; ++i)
+        bind_value(target.remove, static_cast<int>(i) + 1, read.values[i]);
+    target.remove.exec();
+    target.remove.reset();
+    return false;
 }
 
 void Loader::missing_parent(const TableFile& file, const CsvRow& row, std::string_view parent,
@@ -162,9 +176,7 @@ void Loader::missing_parent(const TableFile& file, const CsvRow& row, std::strin
 void Loader::refused_by_store(const TableFile& file, const CsvRow& row, int code,
                               std::vector<Problem>& problems) {
     const Table& table = *file.table;
-    if (code == SQLITE_CONSTRAINT_FOREIGNKEY) {
-        missing_parent(file, row, table.parent, problems);
-    } else if (code == SQLITE_CONSTRAINT_PRIMARYKEY || code == SQLITE_CONSTRAINT_UNIQUE) {
+    if (code == SQLITE_CONSTRAINT_PRIMARYKEY || code == SQLITE_CONSTRAINT_UNIQUE) {
         std::string key;
         for (std::size_t i = 0; i < table.key_columns; ++i) {
             key += (i == 0 ? "" : " + ") + std::string(table.columns[i].name);

@@ -4,10 +4,12 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <tuple>
 #include <vector>
 
+#include "engine/catalog/digest.hpp"
 #include "engine/catalog/import.hpp"
 #include "engine/catalog/read_ahead.hpp"
 #include "engine/catalog/set_aside.hpp"
@@ -21,14 +23,16 @@ class Loader {
 
     /// Files in the order of their tables: parents first.
     void load(std::vector<TableFile>& files);
+    /// Of the rows accepted, by table.
+    const RowSums& sums() const { return sums_; }
 
   private:
     struct Target;  // the prepared statements of one table
 
     void load_file(TableFile& file, Target& target, FileReport& counts);
-    void load_row(const TableFile& file, ReadRow& read, Target& target);
-    void check_kind(const TableFile& file, const CsvRow& row, const std::vector<Stored>& values,
-                    Target& target, std::vector<Problem>& problems);
+    void store(const TableFile& file, std::span<ReadRow> rows, Target& target);
+    void check_parent(const TableFile& file, ReadRow& read, Target& target);
+    bool refused_without_parent(const TableFile& file, ReadRow& read, Target& target);
     void refused_by_store(const TableFile& file, const CsvRow& row, int code, std::vector<Problem>& problems);
     void missing_parent(const TableFile& file, const CsvRow& row, std::string_view parent,
                         std::vector<Problem>& problems);
@@ -41,6 +45,7 @@ class Loader {
     SetAside& set_aside_;
     const ImportOptions& options_;
     ImportReport& report_;
+    RowSums sums_;
     std::uint64_t bytes_in_all_ = 0;
     std::uint64_t bytes_before_ = 0;
     std::map<std::tuple<std::string, std::string, std::string>, std::int64_t> reasons_;

@@ -152,7 +152,7 @@ class Examiner {
             const std::string verdict = db_.execAndGet("PRAGMA integrity_check(1)").getString();
             if (verdict != "ok")
                 report_.damage = verdict;
-            else if (compute_digest(db_).digest != row.digest)
+            else if (digest_of(computed_sums(db_)) != row.digest)
                 report_.damage = "the rows do not have the digest that was written with them";
         } catch (const SQLite::Exception& failure) {
             report_.damage = failure.getErrorStr();

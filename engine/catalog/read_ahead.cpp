@@ -1,5 +1,7 @@
 #include "engine/catalog/read_ahead.hpp"
 
+#include "engine/catalog/digest.hpp"
+
 namespace endbell {
 
 namespace {
@@ -61,6 +63,7 @@ void ReadAhead::fill(Batch& batch) {
         if (!file_.csv.next(read.row)) break;
         read.problems.clear();
         if (read.row.damage.empty()) read_values(file_, read.row, cells_, read.values, read.problems);
+        if (read.row.damage.empty() && read.problems.empty()) read.fingerprint = row_fingerprint(read.values);
         ++batch.count;
     }
     batch.bytes_read = file_.csv.bytes_read();

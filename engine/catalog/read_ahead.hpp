@@ -16,6 +16,7 @@ struct ReadRow {
     CsvRow row;
     std::vector<Stored> values;  // mean nothing when the row is damaged or has problems
     std::vector<Problem> problems;
+    std::uint64_t fingerprint = 0;  // of the values
 };
 
 /// Rows in the order of the file. Batches keep their memory and are few: bounded by the longest row allowed.

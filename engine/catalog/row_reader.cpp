@@ -2,6 +2,7 @@
 
 #include <charconv>
 
+#include "engine/base/text.hpp"
 #include "engine/model/rotation.hpp"
 
 namespace endbell {
@@ -13,13 +14,13 @@ constexpr int corrupt = 11;  // SQLITE_CORRUPT
 double number_in(std::string_view text) {
     double value = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (error != std::errc() || end != text.data() + text.size()) RowReader::damaged(std::string(text));
+    if (error != std::errc() || end != text.data() + text.size()) RowReader::damaged(text);
     return value;
 }
 
 /// A rotation without its viewing end is not known: only a reversible motor needs none.
-std::optional<Rotation> rotation_of(const std::optional<std::string>& turned,
-                                    const std::optional<std::string>& viewed) {
+std::optional<Rotation> rotation_of(std::optional<std::string_view> turned,
+                                    std::optional<std::string_view> viewed) {
     if (!turned) return std::nullopt;
     if (*turned == "reversible") return Rotation::reversible;
     if (*turned != "CW" && *turned != "CCW") RowReader::damaged(*turned);
@@ -43,7 +44,7 @@ int thousandths(const std::string& hours) {
 }
 
 /// Zero is no price: nobody sells a part for nothing.
-std::optional<Money> amount_of(const std::optional<std::string>& text, const Currency& money,
+std::optional<Money> amount_of(std::optional<std::string_view> text, const Currency& money,
                                bool zero_is_unknown) {
     if (!text) return std::nullopt;
     const std::optional<Money> amount = read_amount(*text, money);
@@ -52,29 +53,38 @@ std::optional<Money> amount_of(const std::optional<std::string>& text, const Cur
     return amount;
 }
 
+/// Price, currency and core credit.
+void read_amounts(RowReader& row, Offer& offer) {
+    const std::optional<std::string_view> price = row.maybe_text();
+    const std::string code = row.text();
+    const std::optional<Currency> money = currency(code);
+    if (!money) RowReader::damaged(code);
+    offer.price = amount_of(price, *money, true);
+    offer.core_credit = amount_of(row.maybe_text(), *money, false);
+}
+
 }  // namespace
 
-void RowReader::damaged(const std::string& value) {
+void RowReader::damaged(std::string_view value) {
     throw SQLite::Exception("a value that no import writes: '" + visible(value.substr(0, 40)) + "'", corrupt);
 }
 
 std::optional<bool> RowReader::yes_no() {
-    const std::optional<std::string> written = maybe_text();
+    const std::optional<std::string_view> written = maybe_text();
     if (!written) return std::nullopt;
     if (*written != "yes" && *written != "no") damaged(*written);
     return *written == "yes";
 }
 
 std::optional<PlateVolts> RowReader::volts() {
-    const std::optional<std::string> written = maybe_text();
+    const std::optional<std::string_view> written = maybe_text();
     if (!written) return std::nullopt;
     const std::size_t dash = written->find('-');
-    const double low = number_in(std::string_view(*written).substr(0, dash));
-    return plate_volts(
-        low, dash == std::string::npos ? low : number_in(std::string_view(*written).substr(dash + 1)));
+    const double low = number_in(written->substr(0, dash));
+    return plate_volts(low, dash == std::string::npos ? low : number_in(written->substr(dash + 1)));
 }
 
-Part read_part(SQLite::Statement& statement) {
+Part read_part(const PlainStatement& statement) {
     RowReader row(statement);
     Part part;
     part.id = row.text();
@@ -91,7 +101,7 @@ Part read_part(SQLite::Statement& statement) {
     return part;
 }
 
-void read_motor(SQLite::Statement& statement, Motor& motor) {
+void read_motor(const PlainStatement& statement, Motor& motor) {
     RowReader row(statement);
     row.skip();
     motor.family = row.word<Family>();
@@ -100,7 +110,7 @@ void read_motor(SQLite::Statement& statement, Motor& motor) {
     motor.phase = row.maybe_whole();
     motor.frequency = row.quantity(hertz);
     motor.poles = row.maybe_whole();
-    const std::optional<std::string> turned = row.maybe_text();
+    const std::optional<std::string_view> turned = row.maybe_text();
     motor.rotation = rotation_of(turned, row.maybe_text());
     motor.double_shaft = row.yes_no();
     motor.shaft_diameter = row.quantity(inch);
@@ -109,7 +119,7 @@ void read_motor(SQLite::Statement& statement, Motor& motor) {
     motor.shaft_cuttable = row.yes_no();
     motor.body_diameter = row.quantity(inch);
     motor.body_length = row.quantity(inch);
-    motor.frame = row.maybe_text();
+    motor.frame = row.kept_text();
     motor.mount = row.word<Mount>();
     motor.bolt_circle = row.quantity(inch);
     motor.enclosure = row.word<Enclosure>();
@@ -124,14 +134,14 @@ void read_motor(SQLite::Statement& statement, Motor& motor) {
     motor.signal = row.word<SignalClass>();
     motor.tap_rule = row.word<TapRule>();
     motor.speed_limit = row.quantity(rpm);
-    motor.program = row.maybe_text();
-    motor.assembly = row.maybe_text();
-    motor.connector = row.maybe_text();
+    motor.program = row.kept_text();
+    motor.assembly = row.kept_text();
+    motor.connector = row.kept_text();
     motor.efficiency = row.number();
     motor.warranty_months = row.maybe_whole();
 }
 
-Rating read_rating(SQLite::Statement& statement) {
+Rating read_rating(const PlainStatement& statement) {
     RowReader row(statement);
     row.skip();
     row.skip();
@@ -144,7 +154,7 @@ Rating read_rating(SQLite::Statement& statement) {
     return rating;
 }
 
-Tap read_tap(SQLite::Statement& statement) {
+Tap read_tap(const PlainStatement& statement) {
     RowReader row(statement);
     row.skip();
     Tap tap;
@@ -157,7 +167,7 @@ Tap read_tap(SQLite::Statement& statement) {
     return tap;
 }
 
-PartTerminal read_terminal(SQLite::Statement& statement) {
+PartTerminal read_terminal(const PlainStatement& statement) {
     RowReader row(statement);
     row.skip();
     PartTerminal terminal;
@@ -167,17 +177,17 @@ PartTerminal read_terminal(SQLite::Statement& statement) {
     return terminal;
 }
 
-void read_module(SQLite::Statement& statement, Module& module) {
+void read_module(const PlainStatement& statement, Module& module) {
     RowReader row(statement);
     row.skip();
-    module.program = row.maybe_text();
+    module.program = row.kept_text();
     module.volts = row.volts();
     module.signal = row.word<SignalClass>();
     module.power = row.quantity(horsepower);
     module.warranty_months = row.maybe_whole();
 }
 
-CureRow read_cure(SQLite::Statement& statement) {
+CureRow read_cure(const PlainStatement& statement) {
     RowReader row(statement);
     row.skip();
     row.skip();
@@ -193,30 +203,33 @@ CureRow read_cure(SQLite::Statement& statement) {
     cure.coil = row.quantity(volt);
     cure.power = row.quantity(volt_ampere);
     cure.poles = row.maybe_whole();
-    cure.connector_from = row.maybe_text();
-    cure.connector_to = row.maybe_text();
+    cure.connector_from = row.kept_text();
+    cure.connector_to = row.kept_text();
     return cure;
 }
 
-Offer read_offer(SQLite::Statement& statement) {
+Offer read_asked(const PlainStatement& statement) {
+    RowReader row(statement);
+    row.skip();
+    Offer offer;
+    read_amounts(row, offer);
+    return offer;
+}
+
+Offer read_offer(const PlainStatement& statement) {
     RowReader row(statement);
     Offer offer;
     offer.part_id = row.text();
     offer.branch = row.text();
     offer.seller = row.text();
-    const std::optional<std::string> price = row.maybe_text();
-    const std::string code = row.text();
-    const std::optional<Currency> money = currency(code);
-    if (!money) RowReader::damaged(code);
-    offer.price = amount_of(price, *money, true);
-    offer.core_credit = amount_of(row.maybe_text(), *money, false);
+    read_amounts(row, offer);
     offer.stock = row.maybe_whole();
     offer.lead_days = row.maybe_whole();
     offer.as_of = row.text();
     return offer;
 }
 
-CrossReference read_reference(SQLite::Statement& statement) {
+CrossReference read_reference(const PlainStatement& statement) {
     RowReader row(statement);
     CrossReference reference;
     reference.old_number = row.text();
@@ -228,7 +241,7 @@ CrossReference read_reference(SQLite::Statement& statement) {
     return reference;
 }
 
-LabourTask read_labour(SQLite::Statement& statement) {
+LabourTask read_labour(const PlainStatement& statement) {
     RowReader row(statement);
     LabourTask task;
     task.id = row.text();

@@ -23,60 +23,32 @@ const Table& table(std::string_view name) {
     return *found;
 }
 
-/// A question that is only put into SQLite's words when it is first asked: one answer needs few of them.
-class Asking {
-  public:
-    Asking(SQLite::Database& db, std::string_view of_table, std::string_view rest)
-        : db_(db), table_(of_table), rest_(rest) {}
-
-    /// Ready to be bound and stepped, whatever was asked before.
-    SQLite::Statement& again() {
-        if (statement_)
-            statement_->reset();
-        else
-            statement_.emplace(db_, select_all(table(table_), rest_));
-        return *statement_;
-    }
-
-  private:
-    SQLite::Database& db_;
-    std::string_view table_;
-    std::string_view rest_;
-    std::optional<SQLite::Statement> statement_;
-};
-
 /// The rows of one table, either of one part or of all parts in ascending order of part_id.
 class Rows {
   public:
     Rows(SQLite::Database& db, std::string_view name, bool of_one_part)
-        : order_(of_one_part ? "WHERE part_id = ? " + in_order(table(name)) : in_order(table(name))),
-          asking_(db, name, order_),
+        : rows_(db, of_one_part ? select_all(table(name), "WHERE part_id = ? " + in_order(table(name)))
+                                : select_all(table(name), in_order(table(name)))),
           of_one_part_(of_one_part) {}
-    Rows(const Rows&) = delete;
-    Rows& operator=(const Rows&) = delete;
 
     /// Visits the rows of `part_id`. Of all parts: ids must ascend from call to call.
     template <class Visit>
     void of(const std::string& part_id, Visit visit) {
-        if (of_one_part_ || statement_ == nullptr) {
-            statement_ = &asking_.again();
-            if (of_one_part_) statement_->bindNoCopy(1, part_id);
-            more_ = statement_->executeStep();
-        }
+        if (of_one_part_) rows_.restart(part_id);
+        if (of_one_part_ || !begun_) more_ = rows_.step();
+        begun_ = true;
         while (more_) {
-            const int order = of_one_part_ ? 0 : statement_->getColumn(0).getString().compare(part_id);
+            const int order = of_one_part_ ? 0 : rows_.text(0).compare(part_id);
             if (order > 0) return;
-            if (order == 0) visit(*statement_);
-            more_ = statement_->executeStep();
+            if (order == 0) visit(rows_);
+            more_ = rows_.step();
         }
-        if (of_one_part_) statement_->reset();
     }
 
   private:
-    std::string order_;
-    Asking asking_;
+    PlainStatement rows_;
     bool of_one_part_;
-    SQLite::Statement* statement_ = nullptr;
+    bool begun_ = false;
     bool more_ = false;
 };
 
@@ -101,20 +73,19 @@ class PartRows {
 
   private:
     void fill_motor(const std::string& id, Motor& motor) {
-        motors_.of(id, [&](SQLite::Statement& row) { read_motor(row, motor); });
-        ratings_.of(id, [&](SQLite::Statement& row) { motor.ratings.push_back(read_rating(row)); });
-        taps_.of(id, [&](SQLite::Statement& row) { motor.taps.push_back(read_tap(row)); });
-        terminals_.of(id, [&](SQLite::Statement& row) { motor.terminals.push_back(read_terminal(row)); });
+        motors_.of(id, [&](const PlainStatement& row) { read_motor(row, motor); });
+        ratings_.of(id, [&](const PlainStatement& row) { motor.ratings.push_back(read_rating(row)); });
+        taps_.of(id, [&](const PlainStatement& row) { motor.taps.push_back(read_tap(row)); });
+        terminals_.of(id, [&](const PlainStatement& row) { motor.terminals.push_back(read_terminal(row)); });
     }
     void fill_module(const std::string& id, Module& module) {
-        modules_.of(id, [&](SQLite::Statement& row) { read_module(row, module); });
-        fits_.of(id, [&](SQLite::Statement& row) { module.fits.push_back(row.getColumn(1).getString()); });
-        terminals_.of(id, [&](SQLite::Statement& row) { module.terminals.push_back(read_terminal(row)); });
+        modules_.of(id, [&](const PlainStatement& row) { read_module(row, module); });
+        fits_.of(id, [&](const PlainStatement& row) { module.fits.emplace_back(row.text(1)); });
+        terminals_.of(id, [&](const PlainStatement& row) { module.terminals.push_back(read_terminal(row)); });
     }
     void fill_accessory(const std::string& id, Accessory& accessory) {
-        cures_.of(id, [&](SQLite::Statement& row) { accessory.cures.push_back(read_cure(row)); });
-        excludes_.of(
-            id, [&](SQLite::Statement& row) { accessory.excludes.push_back(row.getColumn(1).getString()); });
+        cures_.of(id, [&](const PlainStatement& row) { accessory.cures.push_back(read_cure(row)); });
+        excludes_.of(id, [&](const PlainStatement& row) { accessory.excludes.emplace_back(row.text(1)); });
     }
 
     Rows motors_, ratings_, taps_, terminals_, modules_, fits_, cures_, excludes_;
@@ -126,12 +97,15 @@ struct StoredCatalog::State {
     explicit State(const std::filesystem::path& path)
         : file(path),
           db(open_finished(path)),
-          parts(db, "parts", "WHERE part_id = ?"),
+          parts(db, select_all(table("parts"), "WHERE part_id = ?")),
           part_rows(db, true),
-          offers(db, "offers", "WHERE part_id = ? ORDER BY branch, seller"),
-          references(db, "cross_references", "WHERE old_number = ? ORDER BY part_id, relation"),
-          by_part(db, "cross_references", "WHERE part_id = ? ORDER BY old_number, relation"),
-          labour(db, "labour_tasks", "WHERE task = ?"),
+          offers(db, select_all(table("offers"), "WHERE part_id = ? ORDER BY branch, seller")),
+          references(
+              db, select_all(table("cross_references"), "WHERE old_number = ? ORDER BY part_id, relation")),
+          by_part(db,
+                  select_all(table("cross_references"), "WHERE part_id = ? ORDER BY old_number, relation")),
+          labour(db, select_all(table("labour_tasks"), "WHERE task = ?")),
+          numbers(db, "SELECT number, part_id FROM numbers WHERE sight_key = ? ORDER BY number, part_id"),
           stamp(read_generation(db)) {
         SQLite::Statement rows(db, select_all(table("limits"), "ORDER BY \"limit\""));
         while (rows.executeStep()) {
@@ -148,14 +122,10 @@ struct StoredCatalog::State {
     std::vector<NearMiss> numbered(std::string_view number, bool alike) {
         std::vector<NearMiss> found;
         const std::string key = number_key(number);
-        if (!numbers) {
-            numbers.emplace(
-                db, "SELECT number, part_id FROM numbers WHERE sight_key = ? ORDER BY number, part_id");
-        }
-        numbers->reset();
-        numbers->bind(1, sight_key(number));
-        while (numbers->executeStep()) {
-            NearMiss miss{numbers->getColumn(0).getString(), numbers->getColumn(1).getString()};
+        const std::string sight = sight_key(number);
+        numbers.restart(sight);
+        while (numbers.step()) {
+            NearMiss miss{std::string(numbers.text(0)), std::string(numbers.text(1))};
             if ((number_key(miss.number) != key) == alike) found.push_back(std::move(miss));
         }
         return found;
@@ -163,13 +133,13 @@ struct StoredCatalog::State {
 
     std::filesystem::path file;
     SQLite::Database db;
-    Asking parts;
+    PlainStatement parts;
     PartRows part_rows;
-    Asking offers;
-    Asking references;
-    Asking by_part;
-    Asking labour;
-    std::optional<SQLite::Statement> numbers;
+    PlainStatement offers;
+    PlainStatement references;
+    PlainStatement by_part;
+    PlainStatement labour;
+    PlainStatement numbers;
     GenerationRow stamp;
     Limits limits;
 };
@@ -180,9 +150,9 @@ StoredCatalog::~StoredCatalog() = default;
 
 void StoredCatalog::each_part(const std::function<void(const Part&)>& visit) const {
     guarded(state_->file, [&] {
-        SQLite::Statement parts(state_->db, select_all(table("parts"), "ORDER BY part_id"));
+        PlainStatement parts(state_->db, select_all(table("parts"), "ORDER BY part_id"));
         PartRows rows(state_->db, false);
-        while (parts.executeStep()) {
+        while (parts.step()) {
             Part part = read_part(parts);
             rows.fill(part);
             visit(part);
@@ -192,11 +162,11 @@ void StoredCatalog::each_part(const std::function<void(const Part&)>& visit) con
 
 void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit) const {
     guarded(state_->file, [&] {
-        SQLite::Statement parts(state_->db,
-                                select_all(table("parts"),
-                                           "WHERE kind = 'accessory' AND part_id IN (SELECT part_id FROM "
-                                           "accessories) ORDER BY part_id"));
-        while (parts.executeStep()) {
+        PlainStatement parts(state_->db,
+                             select_all(table("parts"),
+                                        "WHERE kind = 'accessory' AND part_id IN (SELECT part_id FROM "
+                                        "accessories) ORDER BY part_id"));
+        while (parts.step()) {
             Part part = read_part(parts);
             state_->part_rows.fill(part);
             visit(part);
@@ -206,17 +176,18 @@ void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit
 
 void StoredCatalog::each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const {
     guarded(state_->file, [&] {
-        SQLite::Statement rows(state_->db, select_all(table("offers"), "ORDER BY part_id"));
+        PlainStatement rows(state_->db,
+                            "SELECT part_id, price, currency, core_credit FROM offers ORDER BY part_id");
+        std::string part_id;
         std::vector<Offer> of_one;
         const auto tell = [&] {
-            const auto price = least_price(of_one);
-            if (price) visit(of_one.front().part_id, *price);
+            if (const auto price = least_price(of_one)) visit(part_id, *price);
             of_one.clear();
         };
-        while (rows.executeStep()) {
-            Offer offer = read_offer(rows);
-            if (!of_one.empty() && of_one.front().part_id != offer.part_id) tell();
-            of_one.push_back(std::move(offer));
+        while (rows.step()) {
+            if (part_id != rows.text(0)) tell();
+            part_id = rows.text(0);
+            of_one.push_back(read_asked(rows));
         }
         tell();
     });
@@ -224,11 +195,9 @@ void StoredCatalog::each_least_price(const std::function<void(std::string_view, 
 
 std::optional<Part> StoredCatalog::part(std::string_view id) const {
     return guarded(state_->file, [&]() -> std::optional<Part> {
-        SQLite::Statement& rows = state_->parts.again();
-        rows.bind(1, std::string(id));
-        if (!rows.executeStep()) return std::nullopt;
-        Part part = read_part(rows);
-        rows.reset();
+        state_->parts.restart(id);
+        if (!state_->parts.step()) return std::nullopt;
+        Part part = read_part(state_->parts);
         state_->part_rows.fill(part);
         return part;
     });
@@ -237,9 +206,8 @@ std::optional<Part> StoredCatalog::part(std::string_view id) const {
 std::vector<Offer> StoredCatalog::offers(std::string_view part_id) const {
     return guarded(state_->file, [&] {
         std::vector<Offer> found;
-        SQLite::Statement& rows = state_->offers.again();
-        rows.bind(1, std::string(part_id));
-        while (rows.executeStep()) found.push_back(read_offer(rows));
+        state_->offers.restart(part_id);
+        while (state_->offers.step()) found.push_back(read_offer(state_->offers));
         return found;
     });
 }
@@ -250,9 +218,8 @@ std::vector<CrossReference> StoredCatalog::references(std::string_view old_numbe
         for (const NearMiss& same : state_->numbered(old_number, false)) spellings.insert(same.number);
         std::vector<CrossReference> found;
         for (const std::string& spelling : spellings) {
-            SQLite::Statement& rows = state_->references.again();
-            rows.bind(1, spelling);
-            while (rows.executeStep()) found.push_back(read_reference(rows));
+            state_->references.restart(spelling);
+            while (state_->references.step()) found.push_back(read_reference(state_->references));
         }
         return found;
     });
@@ -260,10 +227,9 @@ std::vector<CrossReference> StoredCatalog::references(std::string_view old_numbe
 
 std::optional<LabourTask> StoredCatalog::labour(std::string_view task) const {
     return guarded(state_->file, [&]() -> std::optional<LabourTask> {
-        SQLite::Statement& rows = state_->labour.again();
-        rows.bind(1, std::string(task));
-        if (!rows.executeStep()) return std::nullopt;
-        return read_labour(rows);
+        state_->labour.restart(task);
+        if (!state_->labour.step()) return std::nullopt;
+        return read_labour(state_->labour);
     });
 }
 
@@ -279,7 +245,7 @@ std::string StoredCatalog::digest() const {
 std::string StoredCatalog::digest_of(const std::vector<std::string>& tables) const {
     return guarded(state_->file, [&] {
         std::string all;
-        SQLite::Statement row(state_->db, "SELECT digest FROM table_digests WHERE table_name = ?");
+        SQLite::Statement row(state_->db, "SELECT row_sum FROM table_digests WHERE table_name = ?");
         for (const std::string& name : tables) {
             row.bind(1, name);
             all += name + "=" + (row.executeStep() ? row.getColumn(0).getString() : "") + ";";
@@ -329,10 +295,9 @@ Succession StoredCatalog::succession(std::string_view number) const {
                 if (r.relation == Relation::supersedes) steps.push_back({from, r.part_id, r.source});
             }
             guarded(state_->file, [&] {
-                SQLite::Statement& rows = state_->by_part.again();
-                rows.bind(1, name);
-                while (rows.executeStep()) {
-                    const CrossReference r = read_reference(rows);
+                state_->by_part.restart(name);
+                while (state_->by_part.step()) {
+                    const CrossReference r = read_reference(state_->by_part);
                     if (r.relation == Relation::superseded_by)
                         steps.push_back({from, r.old_number, r.source});
                 }

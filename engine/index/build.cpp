@@ -25,9 +25,9 @@ using Number = std::uint32_t;
 class Numbered {
   public:
     Number number_of(const std::string& text) {
-        const auto [entry, fresh] = numbers_.try_emplace(text, static_cast<Number>(numbers_.size()));
-        (void)fresh;
-        return entry->second;
+        if (last_ != nullptr && last_->first == text) return last_->second;  // neighbours are often alike
+        last_ = &*numbers_.try_emplace(text, static_cast<Number>(numbers_.size())).first;
+        return last_->second;
     }
     std::vector<std::string> in_order() const {
         std::vector<std::string> all;
@@ -44,15 +44,24 @@ class Numbered {
 
   private:
     std::unordered_map<std::string, Number> numbers_;
+    const std::pair<const std::string, Number>* last_ = nullptr;
 };
 
 /// The classes of one column as they come: tuples of field numbers.
 class Classes {
   public:
     void take(const std::vector<int>& fields, const std::vector<Number>& numbers) {
-        key_.clear();
-        for (const int f : fields)
-            key_.push_back(static_cast<char32_t>(numbers[static_cast<std::size_t>(f)]));
+        bool as_before = !of_part_.empty();
+        key_.resize(fields.size());
+        for (std::size_t f = 0; f < fields.size(); ++f) {
+            const auto number = static_cast<char32_t>(numbers[static_cast<std::size_t>(fields[f])]);
+            as_before = as_before && key_[f] == number;
+            key_[f] = number;
+        }
+        if (as_before) {
+            of_part_.push_back(of_part_.back());
+            return;
+        }
         const auto [entry, fresh] = classes_.try_emplace(key_, static_cast<Number>(tuples_.size()));
         if (fresh) tuples_.push_back(key_);
         of_part_.push_back(entry->second);
@@ -92,14 +101,26 @@ class Classes {
     std::vector<Number> of_part_;  // by the order in which parts came
 };
 
+/// Nearly every job tells these, and most parts fall by them: parts that agree in them stand together.
+const std::vector<int>& deciding() {
+    static const std::vector<int> fields = [] {
+        std::vector<int> made;
+        for (const char* column : {"parts.kind", "motors.loads", "motors.phase", "motor_ratings.volts",
+                                   "motors.family", "motor_ratings.power_hp", "motor_ratings.speed_rpm"})
+            made.push_back(part_field(column));
+        return made;
+    }();
+    return fields;
+}
+
 class Builder {
   public:
     explicit Builder(const Catalog& catalog)
         : catalog_(catalog), words_(part_fields().size()), columns_(rule_columns().fields.size()) {}
 
-    void write(const std::filesystem::path& path, std::string_view stamp) {
+    std::vector<Number> write(const std::filesystem::path& path, std::string_view stamp) {
         read_parts();
-        put_in_order();
+        std::vector<Number> prices = put_in_order();
         SideFileWriter file(path, stamp, Section::section_count);
         file.section(std::vector<Number>{static_cast<Number>(ids_.size())});
         write_words(file);
@@ -107,8 +128,10 @@ class Builder {
         write_ids(file);
         write_assemblies(file);
         write_sorted(file);
+        write_zones(file);
         write_sets(file);
         file.finish();
+        return prices;
     }
 
   private:
@@ -120,6 +143,7 @@ class Builder {
                 numbers[f] = words_[f].number_of(part_fields()[f].take(part));
             for (std::size_t c = 0; c < columns_.size(); ++c)
                 columns_[c].take(rule_columns().fields[c], numbers);
+            kinds_.take(deciding(), numbers);
             if (part.motor && part.motor->assembly)
                 assemblies_[number_key(*part.motor->assembly)].push_back(static_cast<Number>(ids_.size()));
             ids_.push_back(part.id);
@@ -127,19 +151,45 @@ class Builder {
         check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
     }
 
-    void put_in_order() {
+    /// The prices by position.
+    std::vector<Number> put_in_order() {
         std::vector<std::vector<Number>> ranks;
         for (const Numbered& words : words_) ranks.push_back(words.ranks());
         for (std::size_t c = 0; c < columns_.size(); ++c)
             columns_[c].put_in_order(rule_columns().fields[c], ranks);
-        const std::vector<Number> prices = prices_by_id(catalog_, ids_);
+        const std::vector<Number> prices = prices_by_id(
+            catalog_, ids_.size(), [&](std::size_t came) { return std::string_view(ids_[came]); });
         come_.resize(ids_.size());
         std::iota(come_.begin(), come_.end(), Number{0});
+        const std::vector<Number> places = places_of_kinds(ranks);
         std::sort(come_.begin(), come_.end(), [&](Number a, Number b) {
-            return std::tie(prices[a], ids_[a]) < std::tie(prices[b], ids_[b]);
+            return std::tie(places[a], prices[a], ids_[a]) < std::tie(places[b], prices[b], ids_[b]);
         });
         position_.resize(ids_.size());
         for (Number p = 0; p < come_.size(); ++p) position_[come_[p]] = p;
+        std::vector<Number> by_position;
+        for (const Number came : come_) by_position.push_back(prices[came]);
+        return by_position;
+    }
+
+    /// Of each part as it came, its place among the parts by what decides most: kind, load, volts and so on.
+    std::vector<Number> places_of_kinds(const std::vector<std::vector<Number>>& ranks) const {
+        std::vector<Number> order(kinds_.tuples().size());
+        std::iota(order.begin(), order.end(), Number{0});
+        const auto rank = [&](Number kind, std::size_t f) {
+            return ranks[static_cast<std::size_t>(deciding()[f])][kinds_.tuples()[kind][f]];
+        };
+        std::sort(order.begin(), order.end(), [&](Number a, Number b) {
+            for (std::size_t f = 0; f < deciding().size(); ++f) {
+                if (rank(a, f) != rank(b, f)) return rank(a, f) < rank(b, f);
+            }
+            return false;
+        });
+        std::vector<Number> place(order.size());
+        for (Number p = 0; p < order.size(); ++p) place[order[p]] = p;
+        std::vector<Number> places;
+        for (const Number kind : kinds_.of_part()) places.push_back(place[kind]);
+        return places;
     }
 
     static void number(SideFileWriter& file, std::size_t value) {
@@ -226,6 +276,20 @@ class Builder {
         }
     }
 
+    void write_zones(SideFileWriter& file) const {
+        file.begin();
+        for (const Classes& column : columns_) {
+            std::vector<Zone> zones(stretches_for(ids_.size()), Zone{std::numeric_limits<Number>::max(), 0});
+            for (Number p = 0; p < come_.size(); ++p) {
+                const Number c = column.of_part()[come_[p]];
+                Zone& zone = zones[p / stretch_parts];
+                zone.least = std::min(zone.least, c);
+                zone.greatest = std::max(zone.greatest, c);
+            }
+            file.append(zones.data(), zones.size() * sizeof(Zone));
+        }
+    }
+
     void write_sets(SideFileWriter& file) const {
         file.begin();
         const std::size_t words = words_for(ids_.size());
@@ -242,6 +306,7 @@ class Builder {
     const Catalog& catalog_;
     std::vector<Numbered> words_;   // by field
     std::vector<Classes> columns_;  // by rule_columns()
+    Classes kinds_;                 // by deciding()
     std::vector<std::string> ids_;  // in the order in which parts came
     std::map<std::string, std::vector<Number>> assemblies_;
     std::vector<Number> come_;      // by position: which part, in that order
@@ -260,8 +325,9 @@ std::string rules_stamp() {
     return fingerprint(all);
 }
 
-void build_index(const Catalog& catalog, const std::filesystem::path& path, std::string_view stamp) {
-    Builder(catalog).write(path, stamp);
+std::vector<std::uint32_t> build_index(const Catalog& catalog, const std::filesystem::path& path,
+                                       std::string_view stamp) {
+    return Builder(catalog).write(path, stamp);
 }
 
 }  // namespace endbell

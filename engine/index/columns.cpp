@@ -41,14 +41,17 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
     const std::size_t parts = file.numbers<std::uint32_t>(Section::counts)[0];
     const std::span<const std::uint32_t> sorted = file.numbers<std::uint32_t>(Section::sorted);
     const std::span<const Word64> sets = file.numbers<Word64>(Section::sets);
+    const std::span<const Zone> zones = file.numbers<Zone>(Section::zones);
     SideReader stream(file.section(Section::classes));
     std::vector<IndexColumn> columns(rule_columns().fields.size());
+    check(zones.size() == columns.size() * stretches_for(parts), "a column has all its zones");
     for (std::size_t i = 0; i < columns.size(); ++i) {
         IndexColumn& column = columns[i];
         column.fields_ = &rule_columns().fields[i];
         column.classes_ = stream.number();
         column.spacing_ = stream.number();
         column.words_ = words_for(parts);
+        column.zones_ = zones.subspan(i * stretches_for(parts), stretches_for(parts));
         const std::size_t first_set = stream.number();
         const std::size_t first_sorted = stream.number();
         check(column.spacing_ > 0, "sets are kept every so many classes");

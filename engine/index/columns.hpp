@@ -5,6 +5,9 @@
 // the classes 0 to c. The parts of any classes are then the exclusive or of the sets at the edges of their runs,
 // and most verdicts run over neighbouring values. A column of many classes keeps a set every few classes only,
 // and its parts sorted by class between them.
+//
+// Parts that are alike in what decides most stand together, so that in most stretches of a column there are few
+// classes, or one: its zones say which, and a set need not be read where they show that it holds all or none.
 #pragma once
 #include <cstdint>
 #include <span>
@@ -13,6 +16,7 @@
 
 #include "engine/index/bits.hpp"
 #include "engine/index/side_file.hpp"
+#include "engine/index/stretch.hpp"
 #include "engine/model/part.hpp"
 
 namespace endbell {
@@ -34,6 +38,7 @@ enum Section : std::size_t {
     id_ranks,
     assemblies,
     sorted,
+    zones,
     sets,
     section_count
 };
@@ -48,6 +53,9 @@ class IndexColumn {
     /// Puts the fields of class `c` into an empty part.
     void put(std::size_t c, Part& into) const;
 
+    /// The least and the greatest class of each stretch.
+    std::span<const Zone> zones() const { return zones_; }
+
     /// The set of the classes 0 to c. One that is not kept is made in `scratch`, which must outlive its use.
     const Word64* up_to(std::size_t c, std::vector<BitSet>& scratch) const;
 
@@ -57,7 +65,8 @@ class IndexColumn {
     std::size_t classes_ = 0;
     std::size_t spacing_ = 1;  // a set is kept at every class c with (c + 1) % spacing == 0, and at the last
     std::size_t words_ = 0;
-    std::vector<std::string_view> values_;   // of each class, field by field
+    std::vector<std::string_view> values_;  // of each class, field by field
+    std::span<const Zone> zones_;
     const Word64* sets_ = nullptr;           // words_ a set
     std::span<const std::uint32_t> starts_;  // of each class in parts_; only where spacing_ > 1
     std::span<const std::uint32_t> parts_;   // positions, sorted by class

@@ -14,12 +14,13 @@ std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, con
     const std::filesystem::path price_file = file.string() + "-prices";
     try {
         std::unique_ptr<PartIndex> index = PartIndex::open(index_file, parts);
+        std::optional<std::vector<std::uint32_t>> known;
         if (!index) {
-            build_index(catalog, index_file, parts);
+            known = build_index(catalog, index_file, parts);
             index = PartIndex::open(index_file, parts);
         }
         if (index && !index->open_prices(price_file, prices)) {
-            Prices::write(catalog, index->ids(), price_file, prices);
+            Prices::write(known ? *known : index->prices_now(catalog), price_file, prices);
             if (!index->open_prices(price_file, prices)) return nullptr;
         }
         return index;

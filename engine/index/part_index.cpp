@@ -30,15 +30,15 @@ void PartIndex::Asked::set_apart(std::size_t first, std::size_t rule, std::size_
     bool placed = own.verdict == Verdict::fits;
     for (std::size_t s = first; s < list.size(); ++s) {
         Word64 word = 0;
-        for (const Word64* edge : list[s].edges) word ^= edge[position / 64];
+        for (const Edge& edge : list[s].edges.list) word ^= edge.set[position / 64];
         const bool is_in = (word >> (position % 64) & 1) != 0;
         const bool belongs = list[s].saying->same_as(own);
-        if (is_in != belongs) list[s].edges.push_back(only);
+        if (is_in != belongs) list[s].edges.list.push_back({only});
         placed = placed || belongs;
     }
     if (placed) return;
     alone.push_back(std::move(own));
-    list.push_back({rule, &alone.back(), alone.back().verdict, {only}});
+    list.push_back({rule, &alone.back(), alone.back().verdict, {{{only}}, {}}});
 }
 
 std::unique_ptr<PartIndex> PartIndex::open(const std::filesystem::path& path, std::string_view stamp) {
@@ -76,10 +76,14 @@ std::string_view PartIndex::id(std::size_t position) const {
     return {text + id_starts_[position], id_starts_[position + 1] - id_starts_[position]};
 }
 
-std::vector<std::string> PartIndex::ids() const {
-    std::vector<std::string> all;
-    for (std::size_t p = 0; p < parts_; ++p) all.emplace_back(id(p));
-    return all;
+std::vector<std::uint32_t> PartIndex::prices_now(const Catalog& catalog) const {
+    std::vector<std::uint32_t> by_id(parts_);
+    for (std::uint32_t p = 0; p < parts_; ++p) by_id[ranks_[p]] = p;
+    const std::vector<std::uint32_t> ascending =
+        prices_by_id(catalog, parts_, [&](std::size_t rank) { return id(by_id[rank]); });
+    std::vector<std::uint32_t> prices(parts_);
+    for (std::size_t rank = 0; rank < parts_; ++rank) prices[by_id[rank]] = ascending[rank];
+    return prices;
 }
 
 /// The parts of the assembly that the job names: rules may look at everything of these.
@@ -99,8 +103,13 @@ std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
     return positions;
 }
 
-const Word64* PartIndex::edge(const IndexColumn& column, std::uint32_t c, std::vector<BitSet>& made) const {
-    return c + 1 == column.classes() ? all_.data() : column.up_to(c, made);
+/// The sets of the classes 0 to each of `classes`.
+Edges PartIndex::edges(const IndexColumn& column, const std::vector<std::uint32_t>& classes,
+                       std::vector<BitSet>& made) const {
+    Edges edges{{}, column.zones()};
+    for (const std::uint32_t c : classes)
+        edges.list.push_back({c + 1 == column.classes() ? all_.data() : column.up_to(c, made), c});
+    return edges;
 }
 
 PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const {
@@ -114,11 +123,8 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const std::size_t first = asked.list.size();
-        for (const Saying& saying : asked.known.back()->list) {
-            Said said{r, &saying, saying.verdict, {}};
-            for (const std::uint32_t c : saying.edges) said.edges.push_back(edge(column, c, asked.made));
-            asked.list.push_back(std::move(said));
-        }
+        for (const Saying& saying : asked.known.back()->list)
+            asked.list.push_back({r, &saying, saying.verdict, edges(column, saying.edges, asked.made)});
         for (const auto& [position, part] : alone)
             asked.set_apart(first, r, position, saying_of(rules()[r].check(q, part)), all_.size());
     }
@@ -133,11 +139,9 @@ PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const Sayings& known = *asked.known.back();
-        const auto add = [&](Verdict verdict, const std::vector<std::uint32_t>& edges) {
-            if (edges.empty()) return;
-            Said said{r, nullptr, verdict, {}};
-            for (const std::uint32_t c : edges) said.edges.push_back(edge(column, c, asked.made));
-            asked.list.push_back(std::move(said));
+        const auto add = [&](Verdict verdict, const std::vector<std::uint32_t>& classes) {
+            if (!classes.empty())
+                asked.list.push_back({r, nullptr, verdict, edges(column, classes, asked.made)});
         };
         add(Verdict::does_not_fit, known.fail_edges);
         add(Verdict::not_shown, known.open_edges);
@@ -220,13 +224,12 @@ PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
     check(specified(q).empty(), "specified inducers are asked with their catalog");
     const JobBytes job(q);
     std::vector<BitSet> made;
-    std::vector<std::vector<const Word64*>> fails;
+    std::vector<Edges> fails;
     for (std::size_t r = 0; r < rules().size(); ++r) {
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         const std::shared_ptr<const Sayings> known = memory_.sayings(r, column, q, job);
         if (known->fail_edges.empty()) continue;
-        fails.emplace_back();
-        for (const std::uint32_t c : known->fail_edges) fails.back().push_back(edge(column, c, made));
+        fails.push_back(edges(column, known->fail_edges, made));
     }
     const BitSet lives = endbell::living(fails, all_.data(), all_.size());
     return {count_bits(lives.data(), lives.size()),

@@ -20,12 +20,13 @@ class PartIndex : public Sieve {
     /// Empty where either file is missing, or was made for another stamp: then it is to be built.
     static std::unique_ptr<PartIndex> open(const std::filesystem::path& index, std::string_view stamp);
 
-    /// False where the prices are missing or old: then `Prices::write` them with ids().
+    /// False where the prices are missing or old: then `Prices::write` them anew.
     bool open_prices(const std::filesystem::path& prices, std::string_view stamp);
 
     std::size_t parts() const { return parts_; }
     std::string_view id(std::size_t position) const;
-    std::vector<std::string> ids() const;
+    /// By position, for `Prices::write`.
+    std::vector<std::uint32_t> prices_now(const Catalog& catalog) const;
 
     MatchReport sift(const Question& question, const Catalog& catalog, const Keep& keep) const override;
 
@@ -48,7 +49,8 @@ class PartIndex : public Sieve {
     Asked ask_verdicts(const Question& question) const;
     Swept explain(const Asked& asked, const Question& question, const Catalog& catalog, const Keep& keep,
                   MatchReport& report) const;
-    const Word64* edge(const IndexColumn& column, std::uint32_t edge, std::vector<BitSet>& made) const;
+    Edges edges(const IndexColumn& column, const std::vector<std::uint32_t>& classes,
+                std::vector<BitSet>& made) const;
     std::vector<std::uint32_t> specified(const Question& question) const;
     std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;
 

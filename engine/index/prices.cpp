@@ -15,12 +15,13 @@ constexpr std::size_t block_parts = block_words * 64;
 
 }  // namespace
 
-std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, const std::vector<std::string>& ids) {
-    std::vector<std::uint32_t> prices(ids.size(), no_price);
+std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, std::size_t parts,
+                                        const std::function<std::string_view(std::size_t)>& id) {
+    std::vector<std::uint32_t> prices(parts, no_price);
     std::size_t next = 0;
     catalog.each_least_price([&](std::string_view part_id, std::int64_t price) {
-        while (next < ids.size() && ids[next] < part_id) ++next;
-        if (next < ids.size() && ids[next] == part_id) prices[next] = static_cast<std::uint32_t>(price);
+        while (next < parts && id(next) < part_id) ++next;
+        if (next < parts && id(next) == part_id) prices[next] = static_cast<std::uint32_t>(price);
     });
     return prices;
 }
@@ -41,17 +42,8 @@ std::optional<Prices> Prices::open(const std::filesystem::path& path, std::strin
     return all;
 }
 
-void Prices::write(const Catalog& catalog, const std::vector<std::string>& ids,
-                   const std::filesystem::path& path, std::string_view stamp) {
-    std::vector<std::uint32_t> by_id(ids.size());
-    std::iota(by_id.begin(), by_id.end(), 0u);
-    std::sort(by_id.begin(), by_id.end(), [&](std::uint32_t a, std::uint32_t b) { return ids[a] < ids[b]; });
-    std::vector<std::string> sorted;
-    for (const std::uint32_t position : by_id) sorted.push_back(ids[position]);
-    const std::vector<std::uint32_t> ascending = prices_by_id(catalog, sorted);
-    std::vector<std::uint32_t> prices(ids.size());
-    for (std::size_t i = 0; i < by_id.size(); ++i) prices[by_id[i]] = ascending[i];
-
+void Prices::write(std::span<const std::uint32_t> prices, const std::filesystem::path& path,
+                   std::string_view stamp) {
     std::vector<std::uint32_t> least;
     for (std::size_t first = 0; first < prices.size(); first += block_parts) {
         const auto begin = prices.begin() + static_cast<std::ptrdiff_t>(first);
@@ -64,7 +56,8 @@ void Prices::write(const Catalog& catalog, const std::vector<std::string>& ids,
                      [&](std::uint32_t a, std::uint32_t b) { return least[a] < least[b]; });
 
     SideFileWriter file(path, stamp, 3);
-    file.section(prices);
+    file.begin();
+    file.append(prices.data(), prices.size_bytes());
     file.section(least);
     file.section(order);
     file.finish();

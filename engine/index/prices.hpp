@@ -2,9 +2,9 @@
 #pragma once
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <span>
-#include <string>
 #include <string_view>
 #include <vector>
 
@@ -17,17 +17,18 @@ namespace endbell {
 /// Stands for a price that nobody states; dearer than any.
 inline constexpr std::uint32_t no_price = 0xFFFFFFFF;
 
-/// Least prices of these parts, ascending by id, each as least_price() gives it.
-std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, const std::vector<std::string>& ids);
+/// Of parts 0 to `parts` - 1 in ascending order of `id`, each the price that least_price() gives.
+std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, std::size_t parts,
+                                        const std::function<std::string_view(std::size_t)>& id);
 
 class Prices {
   public:
     static std::optional<Prices> open(const std::filesystem::path& path, std::string_view stamp,
                                       std::size_t parts);
 
-    /// `ids` by position. Throws BadData when the file cannot be written.
-    static void write(const Catalog& catalog, const std::vector<std::string>& ids,
-                      const std::filesystem::path& path, std::string_view stamp);
+    /// `prices` by position. Throws BadData when the file cannot be written.
+    static void write(std::span<const std::uint32_t> prices, const std::filesystem::path& path,
+                      std::string_view stamp);
 
     std::uint32_t at(std::size_t position) const { return prices_[position]; }
 

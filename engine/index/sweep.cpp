@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <bit>
 
+#include "engine/index/there.hpp"
+
 // The same loops are compiled once for every x86-64 processor and once for each kind of longer registers; which of
 // them this one has is asked when the program runs.
 #if defined(__x86_64__)
@@ -14,36 +16,18 @@
 
 namespace endbell {
 
-/// A stretch, what it is worked out from, and where its results go.
-struct SetsThere {
-    const std::vector<Said>& list;
-    const Count* count;
-    const Word64* all;
-    std::size_t first = 0;      // word
-    std::size_t size = 0;       // words
-    std::vector<Stretch> sets;  // of the list
-    Planes open_count, change_count;
-    Stretch single{};
-    Swept& out;
-};
-
 namespace {
 
-ENDBELL_INTO_EACH void xor_edges(const std::vector<const Word64*>& edges, std::size_t first, std::size_t size,
-                                 const Word64* all, Word64* __restrict out) {
-    const std::size_t count = edges.size();
-    const Word64* const* from = edges.data();
-    std::size_t e = 0;
-    if (count % 2 == 1) {
-        const Word64* one = from[e++] + first;
-        for (std::size_t i = 0; i < size; ++i) out[i] = one[i] & all[first + i];
-    } else {
-        for (std::size_t i = 0; i < size; ++i) out[i] = 0;
-    }
-    for (; e < count; e += 2) {
-        const Word64* one = from[e] + first;
-        const Word64* other = from[e + 1] + first;
-        for (std::size_t i = 0; i < size; ++i) out[i] ^= (one[i] ^ other[i]) & all[first + i];
+ENDBELL_INTO_EACH Word64 bits_of(Word64 word) {
+    return static_cast<Word64>(__builtin_popcountll(word));
+}
+
+ENDBELL_INTO_EACH void put(const Present& present, const Word64* const* mixed, const Word64* __restrict all,
+                           std::size_t size, Word64* __restrict out) {
+    for (std::size_t i = 0; i < size; ++i) out[i] = present.full ? all[i] : 0;
+    for (std::size_t e = present.first; e < present.first + present.mixed; ++e) {
+        const Word64* __restrict edge = mixed[e];
+        for (std::size_t i = 0; i < size; ++i) out[i] ^= edge[i] & all[i];
     }
 }
 
@@ -70,41 +54,66 @@ ENDBELL_INTO_EACH void count_fails(const Word64* __restrict set, const Stretch& 
     Word64 parts = 0, only = 0, would_fit = 0;
     for (std::size_t i = 0; i < size; ++i) {
         const Word64 alone = set[i] & ~twice[i];
-        parts += static_cast<Word64>(__builtin_popcountll(set[i]));
-        only += static_cast<Word64>(__builtin_popcountll(alone));
-        would_fit += static_cast<Word64>(__builtin_popcountll(alone & ~open[i]));
+        parts += bits_of(set[i]);
+        only += bits_of(alone);
+        would_fit += bits_of(alone & ~open[i]);
     }
     count.parts += static_cast<std::int64_t>(parts);
     count.only += static_cast<std::int64_t>(only);
     count.would_fit += static_cast<std::int64_t>(would_fit);
 }
 
-ENDBELL_INTO_EACH void count_keys(SetsThere& b) {
-    const Word64* open = b.out.open.data() + b.first;
-    for (std::size_t k = 0; k < b.count->keys.size(); ++k) {
-        Stretch asked{};
-        for (const std::size_t s : b.count->keys[k]) add(asked.data(), b.sets[s].data(), b.size);
+/// Every part falls by two rules or more: all that is left to know is by how many sayings.
+ENDBELL_INTO_EACH void count_shut(SetsThere& b) {
+    Stretch set;
+    for (const Present& present : b.present) {
+        if (present.verdict != Verdict::does_not_fit) continue;
+        put(present, b.mixed.data(), b.all, b.size, set.data());
         Word64 parts = 0;
-        for (std::size_t i = 0; i < b.size; ++i)
-            parts += static_cast<Word64>(__builtin_popcountll(asked[i] & open[i]));
+        for (std::size_t i = 0; i < b.size; ++i) parts += bits_of(set[i]);
+        b.out.fails[present.said].parts += static_cast<std::int64_t>(parts);
+    }
+}
+
+ENDBELL_INTO_EACH void count_keys(SetsThere& b, const Word64* __restrict open) {
+    for (std::size_t k = 0; k < b.keys->size(); ++k) {
+        Stretch asked;
+        bool any = false;
+        for (const std::size_t s : (*b.keys)[k]) {
+            if (b.place[s] == nullptr) continue;
+            if (!any)
+                for (std::size_t i = 0; i < b.size; ++i) asked[i] = b.place[s][i];
+            else
+                add(asked.data(), b.place[s], b.size);
+            any = true;
+        }
+        if (!any) continue;
+        Word64 parts = 0;
+        for (std::size_t i = 0; i < b.size; ++i) parts += bits_of(asked[i] & open[i]);
         b.out.asked[k] += static_cast<std::int64_t>(parts);
     }
 }
 
 ENDBELL_INTO_EACH void go_through(SetsThere& b) {
+    if (b.shut) {
+        if (b.keys != nullptr) count_shut(b);
+        return;
+    }
     Stretch once{}, twice{}, open{}, changing{};
-    for (Stretch& plane : b.open_count) plane.fill(0);
-    for (Stretch& plane : b.change_count) plane.fill(0);
-    const bool counted = b.count != nullptr;
-    for (std::size_t s = 0; s < b.list.size(); ++s) {
-        Word64* set = b.sets[counted ? s : 0].data();
-        xor_edges(b.list[s].edges, b.first, b.size, b.all, set);
-        if (b.list[s].verdict == Verdict::does_not_fit) {
+    const bool counted = b.keys != nullptr;
+    if (counted) {
+        for (Stretch& plane : b.open_count) plane.fill(0);
+        for (Stretch& plane : b.change_count) plane.fill(0);
+    }
+    for (std::size_t p = 0; p < b.present.size(); ++p) {
+        Word64* set = b.sets[counted ? p : 0].data();
+        put(b.present[p], b.mixed.data(), b.all, b.size, set);
+        if (b.present[p].verdict == Verdict::does_not_fit) {
             for (std::size_t i = 0; i < b.size; ++i) {
                 twice[i] |= once[i] & set[i];
                 once[i] |= set[i];
             }
-        } else if (b.list[s].verdict == Verdict::not_shown) {
+        } else if (b.present[p].verdict == Verdict::not_shown) {
             add(open.data(), set, b.size);
             if (counted) count_up(b.open_count, b.size, set);
         } else {
@@ -113,7 +122,7 @@ ENDBELL_INTO_EACH void go_through(SetsThere& b) {
         }
     }
     for (std::size_t i = 0; i < b.size; ++i) {
-        const Word64 lives = b.all[b.first + i] & ~once[i];
+        const Word64 lives = b.all[i] & ~once[i];
         b.out.open[b.first + i] = lives & open[i];
         b.out.open_changing[b.first + i] = lives & open[i] & changing[i];
         b.out.changing[b.first + i] = lives & ~open[i] & changing[i];
@@ -121,43 +130,40 @@ ENDBELL_INTO_EACH void go_through(SetsThere& b) {
         b.single[i] = once[i] & ~twice[i];
     }
     if (!counted) return;
-    for (std::size_t s = 0; s < b.list.size(); ++s) {
-        if (b.list[s].verdict == Verdict::does_not_fit)
-            count_fails(b.sets[s].data(), twice, open, b.size, b.out.fails[s]);
+    for (std::size_t p = 0; p < b.present.size(); ++p) {
+        if (b.present[p].verdict == Verdict::does_not_fit)
+            count_fails(b.sets[p].data(), twice, open, b.size, b.out.fails[b.present[p].said]);
     }
-    count_keys(b);
+    count_keys(b, b.out.open.data() + b.first);
 }
 
-ENDBELL_INTO_EACH void take_out(std::span<const std::vector<const Word64*>> fails, const Word64* all,
-                                std::size_t first, std::size_t size, Word64* __restrict out) {
+ENDBELL_INTO_EACH void take_out(const FailsThere& b) {
     Stretch set;
-    for (const std::vector<const Word64*>& edges : fails) {
-        xor_edges(edges, first, size, all, set.data());
-        for (std::size_t i = 0; i < size; ++i) out[i] &= ~set[i];
+    Word64* __restrict out = b.out;
+    for (const Present& present : b.present) {
+        put(present, b.mixed.data(), b.all, b.size, set.data());
+        for (std::size_t i = 0; i < b.size; ++i) out[i] &= ~set[i];
     }
 }
-
-using Fails = std::span<const std::vector<const Word64*>>;
 
 void sweep_plain(SetsThere& b) {
     go_through(b);
 }
-void living_plain(Fails f, const Word64* all, std::size_t first, std::size_t size, Word64* out) {
-    take_out(f, all, first, size, out);
+void living_plain(const FailsThere& b) {
+    take_out(b);
 }
 #if defined(__x86_64__)
 ENDBELL_WIDE void sweep_wide(SetsThere& b) {
     go_through(b);
 }
-ENDBELL_WIDE void living_wide(Fails f, const Word64* all, std::size_t first, std::size_t size, Word64* out) {
-    take_out(f, all, first, size, out);
+ENDBELL_WIDE void living_wide(const FailsThere& b) {
+    take_out(b);
 }
 ENDBELL_WIDEST void sweep_widest(SetsThere& b) {
     go_through(b);
 }
-ENDBELL_WIDEST void living_widest(Fails f, const Word64* all, std::size_t first, std::size_t size,
-                                  Word64* out) {
-    take_out(f, all, first, size, out);
+ENDBELL_WIDEST void living_widest(const FailsThere& b) {
+    take_out(b);
 }
 #endif
 
@@ -189,34 +195,44 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
             const Gait& gait) {
     Swept out;
     for (BitSet* set : {&out.fitting, &out.changing, &out.open, &out.open_changing}) set->resize(words);
-    SetsThere there{list, count, all, 0, 0, {}, {}, {}, {}, out};
+    SetsThere there(out);
     there.sets.resize(count != nullptr ? list.size() : 1);
-    std::vector<Ended> ended;
     if (count != nullptr) {
+        there.keys = &count->keys;
         there.open_count.resize(planes_for(list, Verdict::not_shown));
         there.change_count.resize(planes_for(list, Verdict::fits_with_changes));
         out.fails.resize(list.size());
         out.asked.resize(count->keys.size());
-        for (std::size_t s = 0; s < list.size(); ++s) {
-            if (list[s].verdict == Verdict::does_not_fit)
-                ended.push_back({list[s].rule, there.sets[s].data()});
-        }
     }
+    std::vector<Ended> ended;
     for (there.first = 0; there.first < words; there.first += stretch_words) {
         there.size = std::min(stretch_words, words - there.first);
+        there.all = all + there.first;
+        there.look_at(list);
         gait.sweep(there);
-        if (count != nullptr && count->misses != nullptr)
-            count->misses->look(there.first, there.size, there.single, there.open_count, there.change_count,
-                                ended);
+        if (there.shut || count == nullptr || count->misses == nullptr) continue;
+        ended.clear();
+        for (std::size_t p = 0; p < there.present.size(); ++p) {
+            if (there.present[p].verdict == Verdict::does_not_fit)
+                ended.push_back({list[there.present[p].said].rule, there.sets[p].data()});
+        }
+        count->misses->look(there.first, there.size, there.single, there.open_count, there.change_count,
+                            ended);
     }
     return out;
 }
 
-BitSet living(const std::vector<std::vector<const Word64*>>& fails, const Word64* all, std::size_t words,
-              const Gait& gait) {
-    BitSet lives(all, all + words);
-    for (std::size_t first = 0; first < words; first += stretch_words)
-        gait.living(fails, all, first, std::min(stretch_words, words - first), lives.data() + first);
+BitSet living(const std::vector<Edges>& fails, const Word64* all, std::size_t words, const Gait& gait) {
+    BitSet lives(words);
+    FailsThere there;
+    for (std::size_t first = 0; first < words; first += stretch_words) {
+        there.size = std::min(stretch_words, words - first);
+        there.all = all + first;
+        there.out = lives.data() + first;
+        if (!there.look_at(fails, first)) continue;
+        std::copy_n(there.all, there.size, there.out);
+        gait.living(there);
+    }
     return lives;
 }
 

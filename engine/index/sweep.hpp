@@ -11,12 +11,25 @@
 
 namespace endbell {
 
-/// The parts to which one rule says the same: the exclusive or of `edges`, at least one.
+/// The parts of the classes 0 to `last` of a column.
+struct Edge {
+    const Word64* set = nullptr;
+    std::uint32_t last = of_no_class;
+    static constexpr std::uint32_t of_no_class = 0xFFFFFFFF;  // a set of parts of any classes
+};
+
+/// The exclusive or of some sets of one column, at least one.
+struct Edges {
+    std::vector<Edge> list;
+    std::span<const Zone> zones;  // of the column; empty: every set is to be read
+};
+
+/// The parts to which one rule says the same.
 struct Said {
     std::size_t rule = 0;            // by registry order
     const Saying* saying = nullptr;  // null where only the verdict is known: nothing is counted then
     Verdict verdict = Verdict::fits;
-    std::vector<const Word64*> edges;
+    Edges edges;
 };
 
 /// Parts that fail, by one way of failing.
@@ -43,9 +56,8 @@ struct Count {
 /// One way to go through a stretch of the sets: they differ in the instructions that the processor must have.
 struct Gait {
     std::string_view name;
-    void (*sweep)(struct SetsThere& work);
-    void (*living)(std::span<const std::vector<const Word64*>> fails, const Word64* all, std::size_t first,
-                   std::size_t size, Word64* out);
+    void (*sweep)(struct SetsThere& there);
+    void (*living)(const struct FailsThere& there);
 };
 /// Those that this processor can go, the fastest first. All come to the same.
 const std::vector<Gait>& gaits();
@@ -54,8 +66,8 @@ const std::vector<Gait>& gaits();
 Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all, std::size_t words,
             const Gait& gait = gaits().front());
 
-/// The parts of `all` that are in none of `fails`: each is the exclusive or of its edges.
-BitSet living(const std::vector<std::vector<const Word64*>>& fails, const Word64* all, std::size_t words,
+/// The parts of `all` that are in none of `fails`.
+BitSet living(const std::vector<Edges>& fails, const Word64* all, std::size_t words,
               const Gait& gait = gaits().front());
 
 }  // namespace endbell

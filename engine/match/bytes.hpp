@@ -1,5 +1,6 @@
 // Values as bytes that sort as the values do, for telling what is alike to a rule.
 #pragma once
+#include <array>
 #include <bit>
 #include <cstdint>
 #include <string>
@@ -14,7 +15,9 @@ namespace endbell::bytes {
 inline void append(std::string& to, double value) {
     auto bits = std::bit_cast<std::uint64_t>(value);
     bits ^= (bits >> 63) != 0 ? ~0ull : 1ull << 63;
-    for (int shift = 56; shift >= 0; shift -= 8) to.push_back(static_cast<char>(bits >> shift & 0xFF));
+    std::array<char, 8> high_first{};
+    for (std::size_t i = 0; i < 8; ++i) high_first[i] = static_cast<char>(bits >> (56 - 8 * i) & 0xFF);
+    to.append(high_first.data(), high_first.size());
 }
 
 inline double number_at(std::string_view from, std::size_t at) {

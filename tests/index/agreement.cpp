@@ -41,7 +41,7 @@ struct Both : Catalog {
         build_index(plain, folder / "index", "a");
         index = PartIndex::open(folder / "index", "a");
         BOOST_REQUIRE(index != nullptr);
-        Prices::write(plain, index->ids(), folder / "prices", "b");
+        Prices::write(index->prices_now(plain), folder / "prices", "b");
         BOOST_REQUIRE(index->open_prices(folder / "prices", "b"));
     }
     void each_part(const std::function<void(const Part&)>& visit) const override { plain.each_part(visit); }
@@ -284,7 +284,7 @@ BOOST_AUTO_TEST_CASE(new_prices_need_no_new_index) {
     both.build(home.folder);
     for (Offer& offer : both.plain.offer_list)
         offer.price = Money(static_cast<std::int64_t>(100 * dice.below(900)), Currency{});
-    Prices::write(both.plain, both.index->ids(), home.folder / "prices", "new");
+    Prices::write(both.index->prices_now(both.plain), home.folder / "prices", "new");
     BOOST_REQUIRE(both.index->open_prices(home.folder / "prices", "new"));
     for (int j = 0; j < 30; ++j) {
         const World w = base_pair(dice);

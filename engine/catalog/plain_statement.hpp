@@ -1,0 +1,60 @@
+// SQLite's statement with nothing around it, for rows by the million: SQLiteCpp counts references for every cell.
+#pragma once
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace endbell {
+
+class PlainStatement {
+  public:
+    /// `sql` is prepared when it is first used: one answer needs few of a catalog's statements.
+    PlainStatement(SQLite::Database& db, std::string sql) : db_(db.getHandle()), sql_(std::move(sql)) {}
+
+    /// Moves to the next row; false at the end. Throws SQLite::Exception.
+    bool step() {
+        const int code = sqlite3_step(get());
+        if (code != SQLITE_ROW && code != SQLITE_DONE) throw SQLite::Exception(db_, code);
+        return code == SQLITE_ROW;
+    }
+    /// Begins again with `text`, which stays where it is, as the only parameter.
+    void restart(std::string_view text) {
+        sqlite3_reset(get());
+        sqlite3_bind_text(get(), 1, text.data(), static_cast<int>(text.size()), SQLITE_STATIC);
+    }
+    /// Throws SQLite::Exception where `sql` cannot be prepared.
+    sqlite3_stmt* get() {
+        if (!statement_) {
+            sqlite3_stmt* prepared = nullptr;
+            const int code = sqlite3_prepare_v2(db_, sql_.c_str(), -1, &prepared, nullptr);
+            statement_.reset(prepared);
+            if (code != SQLITE_OK) throw SQLite::Exception(db_, code);
+        }
+        return statement_.get();
+    }
+
+    /// Of the present row, until the next step.
+    int type(int column) const { return sqlite3_column_type(statement_.get(), column); }
+    std::int64_t whole(int column) const { return sqlite3_column_int64(statement_.get(), column); }
+    double real(int column) const { return sqlite3_column_double(statement_.get(), column); }
+    std::string_view text(int column) const {
+        const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(statement_.get(), column));
+        return {bytes, bytes == nullptr
+                           ? 0
+                           : static_cast<std::size_t>(sqlite3_column_bytes(statement_.get(), column))};
+    }
+
+  private:
+    struct Finalize {
+        void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+    };
+    sqlite3* db_;
+    std::string sql_;
+    std::unique_ptr<sqlite3_stmt, Finalize> statement_;
+};
+
+}  // namespace endbell

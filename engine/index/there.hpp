@@ -1,0 +1,97 @@
+// What of all sayings has parts in one stretch, told by the zones before any set is read.
+#pragma once
+#include <cstddef>
+#include <vector>
+
+#include "engine/index/sweep.hpp"
+
+namespace endbell {
+
+/// A set that has parts in the stretch: all of them where `full`, turned over by each of the `mixed` sets, which hold
+/// some of its parts.
+struct Present {
+    std::size_t said = 0;  // index into the list
+    Verdict verdict = Verdict::fits;
+    bool full = false;
+    std::size_t first = 0;  // index of the mixed sets
+    std::size_t mixed = 0;
+};
+
+/// Looks at the edges in one stretch; puts those that must be read into `mixed`, from the stretch on.
+inline Present look(const Edges& edges, std::size_t first_word, std::vector<const Word64*>& mixed) {
+    Present present;
+    present.first = mixed.size();
+    const std::size_t stretch = first_word / stretch_words;
+    for (const Edge& edge : edges.list) {
+        if (edge.last != Edge::of_no_class && !edges.zones.empty()) {
+            const Zone& zone = edges.zones[stretch];
+            if (zone.least > edge.last) continue;
+            if (zone.greatest <= edge.last) {
+                present.full = !present.full;
+                continue;
+            }
+        }
+        mixed.push_back(edge.set + first_word);
+    }
+    present.mixed = mixed.size() - present.first;
+    return present;
+}
+
+/// A stretch, what it is worked out from, and where its results go.
+struct SetsThere {
+    explicit SetsThere(Swept& results) : out(results) {}
+
+    void look_at(const std::vector<Said>& list) {
+        present.clear();
+        mixed.clear();
+        place.assign(list.size(), nullptr);
+        std::size_t all_fall = 0;
+        for (std::size_t s = 0; s < list.size(); ++s) {
+            Present here = look(list[s].edges, first, mixed);
+            if (!here.full && here.mixed == 0) continue;
+            here.said = s;
+            here.verdict = list[s].verdict;
+            if (keys != nullptr) place[s] = sets[present.size()].data();
+            const bool all_of_them = here.full && here.mixed == 0;
+            all_fall += here.verdict == Verdict::does_not_fit && all_of_them ? 1 : 0;
+            present.push_back(here);
+        }
+        // Nothing lives here, and where reasons are counted nothing falls by one finding alone.
+        shut = all_fall >= (keys != nullptr ? 2 : 1);
+    }
+
+    std::size_t first = 0;  // word
+    std::size_t size = 0;   // words
+    const Word64* all = nullptr;
+    const std::vector<std::vector<std::size_t>>* keys = nullptr;  // null: nothing is counted
+    bool shut = false;
+    std::vector<Present> present;
+    std::vector<const Word64*> mixed;
+    std::vector<Stretch> sets;         // of those present
+    std::vector<const Word64*> place;  // of each of the list, its set; null: not present
+    Planes open_count, change_count;
+    Stretch single{};
+    Swept& out;
+};
+
+struct FailsThere {
+    /// False: every part falls.
+    bool look_at(const std::vector<Edges>& fails, std::size_t first_word) {
+        present.clear();
+        mixed.clear();
+        for (const Edges& edges : fails) {
+            const Present here = look(edges, first_word, mixed);
+            if (here.full && here.mixed == 0) return false;
+            if (here.mixed > 0) present.push_back(here);
+        }
+        return true;
+    }
+
+    std::size_t size = 0;
+    const Word64* all = nullptr;
+    Word64* out = nullptr;
+    std::vector<Present> present;
+    std::vector<const Word64*> mixed;
+};
+
+}  // namespace endbell
