@@ -127,9 +127,7 @@ class Builder {
         write_classes(file);
         write_ids(file);
         write_assemblies(file);
-        write_sorted(file);
-        write_zones(file);
-        write_sets(file);
+        write_tiles(file);
         file.finish();
         return prices;
     }
@@ -200,14 +198,6 @@ class Builder {
         number(file, value.size());
         file.append(value.data(), value.size());
     }
-    static std::size_t spacing_of(const Classes& column) {
-        return (column.tuples().size() + sets_at_most - 1) / sets_at_most;
-    }
-    static std::size_t sets_of(const Classes& column) {
-        const std::size_t spacing = spacing_of(column);
-        return spacing == 0 ? 0 : (column.tuples().size() + spacing - 1) / spacing;
-    }
-
     void write_words(SideFileWriter& file) const {
         file.begin();
         for (const Numbered& words : words_) {
@@ -219,15 +209,8 @@ class Builder {
 
     void write_classes(SideFileWriter& file) const {
         file.begin();
-        std::size_t first_set = 0;
-        std::size_t first_sorted = 0;
         for (const Classes& column : columns_) {
             number(file, column.tuples().size());
-            number(file, std::max<std::size_t>(1, spacing_of(column)));
-            number(file, first_set);
-            number(file, first_sorted);
-            first_set += sets_of(column);
-            if (spacing_of(column) > 1) first_sorted += column.tuples().size() + 1 + ids_.size();
             for (const std::u32string& tuple : column.tuples()) {
                 for (const char32_t code : tuple) number(file, code);
             }
@@ -261,46 +244,30 @@ class Builder {
         }
     }
 
-    void write_sorted(SideFileWriter& file) const {
-        file.begin();
-        for (const Classes& column : columns_) {
-            if (spacing_of(column) <= 1) continue;
-            std::vector<Number> starts(column.tuples().size() + 1);
-            for (const Number c : column.of_part()) ++starts[c + 1];
-            std::partial_sum(starts.begin(), starts.end(), starts.begin());
-            std::vector<Number> next(starts.begin(), starts.end() - 1);
-            std::vector<Number> parts(ids_.size());
-            for (const Number came : come_) parts[next[column.of_part()[came]]++] = position_[came];
-            file.append(starts.data(), starts.size() * sizeof(Number));
-            file.append(parts.data(), parts.size() * sizeof(Number));
-        }
-    }
-
-    void write_zones(SideFileWriter& file) const {
-        file.begin();
-        for (const Classes& column : columns_) {
-            std::vector<Zone> zones(stretches_for(ids_.size()), Zone{std::numeric_limits<Number>::max(), 0});
-            for (Number p = 0; p < come_.size(); ++p) {
-                const Number c = column.of_part()[come_[p]];
-                Zone& zone = zones[p / stretch_parts];
-                zone.least = std::min(zone.least, c);
-                zone.greatest = std::max(zone.greatest, c);
+    /// Stretch by stretch: what one job reads of a stretch lies together.
+    void write_tiles(SideFileWriter& file) const {
+        const std::size_t stretches = stretches_for(ids_.size());
+        std::vector<TileStart> starts;
+        std::vector<Word64> tiles;
+        std::vector<TileMaker> makers;
+        for (const Classes& column : columns_) makers.emplace_back(column.tuples().size());
+        std::vector<Number> of_part;
+        for (std::size_t s = 0; s < stretches; ++s) {
+            const std::size_t first = s * stretch_parts;
+            const std::size_t end = std::min(ids_.size(), first + stretch_parts);
+            for (std::size_t c = 0; c < columns_.size(); ++c) {
+                of_part.clear();
+                for (std::size_t p = first; p < end; ++p) of_part.push_back(columns_[c].of_part()[come_[p]]);
+                const std::vector<Word64>& tile = makers[c].make(of_part);
+                check(tiles.size() <= std::numeric_limits<std::uint32_t>::max(),
+                      "tiles begin within 32 bits");
+                starts.push_back({static_cast<std::uint32_t>(tiles.size()), makers[c].classes().front(),
+                                  makers[c].classes().back()});
+                tiles.insert(tiles.end(), tile.begin(), tile.end());
             }
-            file.append(zones.data(), zones.size() * sizeof(Zone));
         }
-    }
-
-    void write_sets(SideFileWriter& file) const {
-        file.begin();
-        const std::size_t words = words_for(ids_.size());
-        for (const Classes& column : columns_) {
-            const std::size_t spacing = std::max<std::size_t>(1, spacing_of(column));
-            BitSet sets(words * sets_of(column));
-            for (Number p = 0; p < come_.size(); ++p)
-                add_bit(sets.data() + column.of_part()[come_[p]] / spacing * words, p);
-            for (std::size_t w = words; w < sets.size(); ++w) sets[w] |= sets[w - words];
-            file.append(sets.data(), sets.size() * sizeof(Word64));
-        }
+        file.section(starts);
+        file.section(tiles);
     }
 
     const Catalog& catalog_;

@@ -16,29 +16,27 @@ struct PartIndex::Asked {
     std::vector<Said> list;                             // in registry order
     std::vector<std::shared_ptr<const Sayings>> known;  // that the list points into
     std::list<Saying> alone;                            // of single parts
-    std::vector<BitSet> made;                           // sets that the file does not hold
+    std::vector<BitSet> made;                           // sets of single parts
 
     /// Moves one part out of its class: it was asked by itself.
-    void set_apart(std::size_t first, std::size_t rule, std::size_t position, Saying own, std::size_t words);
+    void set_apart(std::size_t first, std::size_t rule, std::size_t position, Saying own, const BitSet& all);
 };
 
 void PartIndex::Asked::set_apart(std::size_t first, std::size_t rule, std::size_t position, Saying own,
-                                 std::size_t words) {
-    made.emplace_back(words);
+                                 const BitSet& all) {
+    made.emplace_back(all.size());
     add_bit(made.back().data(), position);
     const Word64* only = made.back().data();
     bool placed = own.verdict == Verdict::fits;
     for (std::size_t s = first; s < list.size(); ++s) {
-        Word64 word = 0;
-        for (const Edge& edge : list[s].edges.list) word ^= edge.set[position / 64];
-        const bool is_in = (word >> (position % 64) & 1) != 0;
+        const bool is_in = holds(list[s].edges, position, all.data(), all.size());
         const bool belongs = list[s].saying->same_as(own);
-        if (is_in != belongs) list[s].edges.list.push_back({only});
+        if (is_in != belongs) list[s].edges.others.push_back(only);
         placed = placed || belongs;
     }
     if (placed) return;
     alone.push_back(std::move(own));
-    list.push_back({rule, &alone.back(), alone.back().verdict, {{{only}}, {}}});
+    list.push_back({rule, &alone.back(), alone.back().verdict, {nullptr, {}, {only}}});
 }
 
 std::unique_ptr<PartIndex> PartIndex::open(const std::filesystem::path& path, std::string_view stamp) {
@@ -103,15 +101,6 @@ std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
     return positions;
 }
 
-/// The sets of the classes 0 to each of `classes`.
-Edges PartIndex::edges(const IndexColumn& column, const std::vector<std::uint32_t>& classes,
-                       std::vector<BitSet>& made) const {
-    Edges edges{{}, column.zones()};
-    for (const std::uint32_t c : classes)
-        edges.list.push_back({c + 1 == column.classes() ? all_.data() : column.up_to(c, made), c});
-    return edges;
-}
-
 PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const {
     Asked asked;
     std::vector<std::pair<std::uint32_t, Part>> alone;
@@ -124,9 +113,9 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const std::size_t first = asked.list.size();
         for (const Saying& saying : asked.known.back()->list)
-            asked.list.push_back({r, &saying, saying.verdict, edges(column, saying.edges, asked.made)});
+            asked.list.push_back({r, &saying, saying.verdict, {&column, saying.edges, {}}});
         for (const auto& [position, part] : alone)
-            asked.set_apart(first, r, position, saying_of(rules()[r].check(q, part)), all_.size());
+            asked.set_apart(first, r, position, saying_of(rules()[r].check(q, part)), all_);
     }
     return asked;
 }
@@ -140,8 +129,7 @@ PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const Sayings& known = *asked.known.back();
         const auto add = [&](Verdict verdict, const std::vector<std::uint32_t>& classes) {
-            if (!classes.empty())
-                asked.list.push_back({r, nullptr, verdict, edges(column, classes, asked.made)});
+            if (!classes.empty()) asked.list.push_back({r, nullptr, verdict, {&column, classes, {}}});
         };
         add(Verdict::does_not_fit, known.fail_edges);
         add(Verdict::not_shown, known.open_edges);
@@ -223,13 +211,14 @@ Swept PartIndex::explain(const Asked& asked, const Question& q, const Catalog& c
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
     check(specified(q).empty(), "specified inducers are asked with their catalog");
     const JobBytes job(q);
-    std::vector<BitSet> made;
+    std::vector<std::shared_ptr<const Sayings>> known_of_rules;  // that the edges point into
     std::vector<Edges> fails;
     for (std::size_t r = 0; r < rules().size(); ++r) {
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         const std::shared_ptr<const Sayings> known = memory_.sayings(r, column, q, job);
         if (known->fail_edges.empty()) continue;
-        fails.push_back(edges(column, known->fail_edges, made));
+        known_of_rules.push_back(known);
+        fails.push_back({&column, known->fail_edges, {}});
     }
     const BitSet lives = endbell::living(fails, all_.data(), all_.size());
     return {count_bits(lives.data(), lives.size()),

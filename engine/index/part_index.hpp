@@ -49,8 +49,6 @@ class PartIndex : public Sieve {
     Asked ask_verdicts(const Question& question) const;
     Swept explain(const Asked& asked, const Question& question, const Catalog& catalog, const Keep& keep,
                   MatchReport& report) const;
-    Edges edges(const IndexColumn& column, const std::vector<std::uint32_t>& classes,
-                std::vector<BitSet>& made) const;
     std::vector<std::uint32_t> specified(const Question& question) const;
     std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;
 

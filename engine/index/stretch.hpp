@@ -2,7 +2,6 @@
 #pragma once
 #include <array>
 #include <cstddef>
-#include <cstdint>
 #include <vector>
 
 #include "engine/index/bits.hpp"
@@ -17,12 +16,6 @@ constexpr std::size_t stretches_for(std::size_t parts) {
 }
 
 using Stretch = std::array<Word64, stretch_words>;
-
-/// The classes of one column that a stretch has parts of.
-struct Zone {
-    std::uint32_t least = 0;
-    std::uint32_t greatest = 0;
-};
 
 /// How many findings of one verdict each part of a stretch has, in binary: plane p holds the parts whose count has
 /// bit p.

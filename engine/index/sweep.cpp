@@ -68,9 +68,9 @@ ENDBELL_INTO_EACH void count_shut(SetsThere& b) {
     Stretch set;
     for (const Present& present : b.present) {
         if (present.verdict != Verdict::does_not_fit) continue;
-        put(present, b.mixed.data(), b.all, b.size, set.data());
+        put(present, b.mixed.data(), b.at.all, b.at.size, set.data());
         Word64 parts = 0;
-        for (std::size_t i = 0; i < b.size; ++i) parts += bits_of(set[i]);
+        for (std::size_t i = 0; i < b.at.size; ++i) parts += bits_of(set[i]);
         b.out.fails[present.said].parts += static_cast<std::int64_t>(parts);
     }
 }
@@ -82,14 +82,14 @@ ENDBELL_INTO_EACH void count_keys(SetsThere& b, const Word64* __restrict open) {
         for (const std::size_t s : (*b.keys)[k]) {
             if (b.place[s] == nullptr) continue;
             if (!any)
-                for (std::size_t i = 0; i < b.size; ++i) asked[i] = b.place[s][i];
+                for (std::size_t i = 0; i < b.at.size; ++i) asked[i] = b.place[s][i];
             else
-                add(asked.data(), b.place[s], b.size);
+                add(asked.data(), b.place[s], b.at.size);
             any = true;
         }
         if (!any) continue;
         Word64 parts = 0;
-        for (std::size_t i = 0; i < b.size; ++i) parts += bits_of(asked[i] & open[i]);
+        for (std::size_t i = 0; i < b.at.size; ++i) parts += bits_of(asked[i] & open[i]);
         b.out.asked[k] += static_cast<std::int64_t>(parts);
     }
 }
@@ -107,42 +107,42 @@ ENDBELL_INTO_EACH void go_through(SetsThere& b) {
     }
     for (std::size_t p = 0; p < b.present.size(); ++p) {
         Word64* set = b.sets[counted ? p : 0].data();
-        put(b.present[p], b.mixed.data(), b.all, b.size, set);
+        put(b.present[p], b.mixed.data(), b.at.all, b.at.size, set);
         if (b.present[p].verdict == Verdict::does_not_fit) {
-            for (std::size_t i = 0; i < b.size; ++i) {
+            for (std::size_t i = 0; i < b.at.size; ++i) {
                 twice[i] |= once[i] & set[i];
                 once[i] |= set[i];
             }
         } else if (b.present[p].verdict == Verdict::not_shown) {
-            add(open.data(), set, b.size);
-            if (counted) count_up(b.open_count, b.size, set);
+            add(open.data(), set, b.at.size);
+            if (counted) count_up(b.open_count, b.at.size, set);
         } else {
-            add(changing.data(), set, b.size);
-            if (counted) count_up(b.change_count, b.size, set);
+            add(changing.data(), set, b.at.size);
+            if (counted) count_up(b.change_count, b.at.size, set);
         }
     }
-    for (std::size_t i = 0; i < b.size; ++i) {
-        const Word64 lives = b.all[i] & ~once[i];
-        b.out.open[b.first + i] = lives & open[i];
-        b.out.open_changing[b.first + i] = lives & open[i] & changing[i];
-        b.out.changing[b.first + i] = lives & ~open[i] & changing[i];
-        b.out.fitting[b.first + i] = lives & ~open[i] & ~changing[i];
+    for (std::size_t i = 0; i < b.at.size; ++i) {
+        const Word64 lives = b.at.all[i] & ~once[i];
+        b.out.open[b.at.first + i] = lives & open[i];
+        b.out.open_changing[b.at.first + i] = lives & open[i] & changing[i];
+        b.out.changing[b.at.first + i] = lives & ~open[i] & changing[i];
+        b.out.fitting[b.at.first + i] = lives & ~open[i] & ~changing[i];
         b.single[i] = once[i] & ~twice[i];
     }
     if (!counted) return;
     for (std::size_t p = 0; p < b.present.size(); ++p) {
         if (b.present[p].verdict == Verdict::does_not_fit)
-            count_fails(b.sets[p].data(), twice, open, b.size, b.out.fails[b.present[p].said]);
+            count_fails(b.sets[p].data(), twice, open, b.at.size, b.out.fails[b.present[p].said]);
     }
-    count_keys(b, b.out.open.data() + b.first);
+    count_keys(b, b.out.open.data() + b.at.first);
 }
 
 ENDBELL_INTO_EACH void take_out(const FailsThere& b) {
     Stretch set;
     Word64* __restrict out = b.out;
     for (const Present& present : b.present) {
-        put(present, b.mixed.data(), b.all, b.size, set.data());
-        for (std::size_t i = 0; i < b.size; ++i) out[i] &= ~set[i];
+        put(present, b.mixed.data(), b.at.all, b.at.size, set.data());
+        for (std::size_t i = 0; i < b.at.size; ++i) out[i] &= ~set[i];
     }
 }
 
@@ -191,6 +191,17 @@ const std::vector<Gait>& gaits() {
     return able;
 }
 
+bool holds(const Edges& edges, std::size_t position, const Word64* all, std::size_t words) {
+    const std::size_t first = position / stretch_parts * stretch_words;
+    std::vector<const Word64*> mixed;
+    Scratch scratch;
+    const Present present =
+        look(edges, {first, std::min(stretch_words, words - first), all + first}, mixed, scratch);
+    Word64 word = present.full ? ~Word64{0} : 0;
+    for (const Word64* set : mixed) word ^= set[position / 64 - first];
+    return (word >> (position % 64) & 1) != 0;
+}
+
 Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all, std::size_t words,
             const Gait& gait) {
     Swept out;
@@ -205,9 +216,8 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
         out.asked.resize(count->keys.size());
     }
     std::vector<Ended> ended;
-    for (there.first = 0; there.first < words; there.first += stretch_words) {
-        there.size = std::min(stretch_words, words - there.first);
-        there.all = all + there.first;
+    for (std::size_t first = 0; first < words; first += stretch_words) {
+        there.at = {first, std::min(stretch_words, words - first), all + first};
         there.look_at(list);
         gait.sweep(there);
         if (there.shut || count == nullptr || count->misses == nullptr) continue;
@@ -216,8 +226,7 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
             if (there.present[p].verdict == Verdict::does_not_fit)
                 ended.push_back({list[there.present[p].said].rule, there.sets[p].data()});
         }
-        count->misses->look(there.first, there.size, there.single, there.open_count, there.change_count,
-                            ended);
+        count->misses->look(first, there.at.size, there.single, there.open_count, there.change_count, ended);
     }
     return out;
 }
@@ -226,11 +235,10 @@ BitSet living(const std::vector<Edges>& fails, const Word64* all, std::size_t wo
     BitSet lives(words);
     FailsThere there;
     for (std::size_t first = 0; first < words; first += stretch_words) {
-        there.size = std::min(stretch_words, words - first);
-        there.all = all + first;
+        there.at = {first, std::min(stretch_words, words - first), all + first};
         there.out = lives.data() + first;
-        if (!there.look_at(fails, first)) continue;
-        std::copy_n(there.all, there.size, there.out);
+        if (!there.look_at(fails)) continue;
+        std::copy_n(there.at.all, there.at.size, there.out);
         gait.living(there);
     }
     return lives;

@@ -5,24 +5,21 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/index/bits.hpp"
+#include "engine/index/columns.hpp"
 #include "engine/index/near_misses.hpp"
 #include "engine/index/rule_memory.hpp"
 
 namespace endbell {
 
-/// The parts of the classes 0 to `last` of a column.
-struct Edge {
-    const Word64* set = nullptr;
-    std::uint32_t last = of_no_class;
-    static constexpr std::uint32_t of_no_class = 0xFFFFFFFF;  // a set of parts of any classes
+/// The exclusive or of some sets: of those at the edges of classes of one column, and of some for all stretches.
+struct Edges {
+    const IndexColumn* column = nullptr;
+    std::span<const std::uint32_t> classes;  // each stands for the set of the classes up to it
+    std::vector<const Word64*> others;
 };
 
-/// The exclusive or of some sets of one column, at least one.
-struct Edges {
-    std::vector<Edge> list;
-    std::span<const Zone> zones;  // of the column; empty: every set is to be read
-};
+/// Whether the part at `position` is in it.
+bool holds(const Edges& edges, std::size_t position, const Word64* all, std::size_t words);
 
 /// The parts to which one rule says the same.
 struct Said {

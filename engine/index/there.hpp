@@ -1,6 +1,7 @@
 // What of all sayings has parts in one stretch, told by the zones before any set is read.
 #pragma once
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include "engine/index/sweep.hpp"
@@ -17,22 +18,31 @@ struct Present {
     std::size_t mixed = 0;
 };
 
-/// Looks at the edges in one stretch; puts those that must be read into `mixed`, from the stretch on.
-inline Present look(const Edges& edges, std::size_t first_word, std::vector<const Word64*>& mixed) {
+/// One stretch of all parts.
+struct StretchAt {
+    std::size_t first = 0;        // word
+    std::size_t size = 0;         // words
+    const Word64* all = nullptr;  // the parts to be judged, from `first` on
+};
+
+/// Looks at the edges in one stretch; puts the sets that must be read into `mixed`.
+inline Present look(const Edges& edges, const StretchAt& at, std::vector<const Word64*>& mixed,
+                    Scratch& scratch) {
     Present present;
     present.first = mixed.size();
-    const std::size_t stretch = first_word / stretch_words;
-    for (const Edge& edge : edges.list) {
-        if (edge.last != Edge::of_no_class && !edges.zones.empty()) {
-            const Zone& zone = edges.zones[stretch];
-            if (zone.least > edge.last) continue;
-            if (zone.greatest <= edge.last) {
-                present.full = !present.full;
-                continue;
-            }
+    std::optional<Tile> tile;
+    const std::size_t stretch = at.first / stretch_words;
+    for (const std::uint32_t c : edges.classes) {
+        const TileStart& start = edges.column->start(stretch);
+        if (c < start.least) continue;
+        if (c >= start.greatest) {
+            present.full = !present.full;
+            continue;
         }
-        mixed.push_back(edge.set + first_word);
+        if (!tile) tile.emplace(edges.column->tile(stretch, at.size));
+        mixed.push_back(tile->up_to(c, at.all, scratch));
     }
+    for (const Word64* set : edges.others) mixed.push_back(set + at.first);
     present.mixed = mixed.size() - present.first;
     return present;
 }
@@ -44,10 +54,11 @@ struct SetsThere {
     void look_at(const std::vector<Said>& list) {
         present.clear();
         mixed.clear();
+        scratch.clear();
         place.assign(list.size(), nullptr);
         std::size_t all_fall = 0;
         for (std::size_t s = 0; s < list.size(); ++s) {
-            Present here = look(list[s].edges, first, mixed);
+            Present here = look(list[s].edges, at, mixed, scratch);
             if (!here.full && here.mixed == 0) continue;
             here.said = s;
             here.verdict = list[s].verdict;
@@ -60,13 +71,12 @@ struct SetsThere {
         shut = all_fall >= (keys != nullptr ? 2 : 1);
     }
 
-    std::size_t first = 0;  // word
-    std::size_t size = 0;   // words
-    const Word64* all = nullptr;
+    StretchAt at;
     const std::vector<std::vector<std::size_t>>* keys = nullptr;  // null: nothing is counted
     bool shut = false;
     std::vector<Present> present;
     std::vector<const Word64*> mixed;
+    Scratch scratch;
     std::vector<Stretch> sets;         // of those present
     std::vector<const Word64*> place;  // of each of the list, its set; null: not present
     Planes open_count, change_count;
@@ -76,22 +86,23 @@ struct SetsThere {
 
 struct FailsThere {
     /// False: every part falls.
-    bool look_at(const std::vector<Edges>& fails, std::size_t first_word) {
+    bool look_at(const std::vector<Edges>& fails) {
         present.clear();
         mixed.clear();
+        scratch.clear();
         for (const Edges& edges : fails) {
-            const Present here = look(edges, first_word, mixed);
+            const Present here = look(edges, at, mixed, scratch);
             if (here.full && here.mixed == 0) return false;
             if (here.mixed > 0) present.push_back(here);
         }
         return true;
     }
 
-    std::size_t size = 0;
-    const Word64* all = nullptr;
+    StretchAt at;
     Word64* out = nullptr;
     std::vector<Present> present;
     std::vector<const Word64*> mixed;
+    Scratch scratch;
 };
 
 }  // namespace endbell

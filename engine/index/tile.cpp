@@ -1,0 +1,114 @@
+#include "engine/index/tile.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+#include "engine/base/check.hpp"
+
+namespace endbell {
+
+namespace {
+
+/// Where the pieces of a tile stand, in words from its beginning.
+struct Layout {
+    std::size_t parts = 0;
+    std::size_t starts = 0;
+    std::size_t sets = 0;
+    std::size_t kept = 0;  // sets
+    std::size_t end = 0;
+};
+
+constexpr std::size_t words_of(std::size_t bytes) {
+    return (bytes + sizeof(Word64) - 1) / sizeof(Word64);
+}
+
+Layout layout_of(std::size_t count, std::size_t spacing, std::size_t words) {
+    Layout l;
+    l.parts = 1 + words_of(count * sizeof(std::uint32_t));
+    l.starts = l.parts + (spacing > 1 ? words_of(words * 64 * sizeof(std::uint16_t)) : 0);
+    l.sets = l.starts + (spacing > 1 ? words_of(count * sizeof(std::uint16_t)) : 0);
+    l.kept = (count - 1) / spacing;
+    l.end = l.sets + l.kept * words;
+    return l;
+}
+
+}  // namespace
+
+Tile::Tile(std::span<const Word64> from, std::size_t words) : words_(words) {
+    check(!from.empty(), "a tile begins within its section");
+    count_ = static_cast<std::uint32_t>(from[0]);
+    spacing_ = static_cast<std::size_t>(from[0] >> 32);
+    check(count_ > 0 && count_ <= words * 64 && spacing_ > 0, "a tile has classes");
+    const Layout l = layout_of(count_, spacing_, words);
+    check(l.end <= from.size(), "a tile ends within its section");
+    end_ = l.end;
+    classes_ = reinterpret_cast<const std::uint32_t*>(from.data() + 1);
+    parts_ = reinterpret_cast<const std::uint16_t*>(from.data() + l.parts);
+    starts_ = reinterpret_cast<const std::uint16_t*>(from.data() + l.starts);
+    sets_ = from.data() + l.sets;
+}
+
+const Word64* Tile::up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const {
+    check(classes_[0] <= c && c < classes_[count_ - 1], "a set is of some parts, not of all");
+    // The last class that is present and no greater.
+    const std::size_t place =
+        static_cast<std::size_t>(std::upper_bound(classes_, classes_ + count_, c) - classes_) - 1;
+    if ((place + 1) % spacing_ == 0) return sets_ + ((place + 1) / spacing_ - 1) * words_;
+    return made(place, std::min((place / spacing_ + 1) * spacing_, count_) - 1, all, scratch);
+}
+
+/// The set of the class at `top`, without the parts of the classes after `place`.
+const Word64* Tile::made(std::size_t place, std::size_t top, const Word64* all, Scratch& scratch) const {
+    Stretch& set = scratch.next();
+    const bool kept = (top + 1) % spacing_ == 0 && top + 1 < count_;
+    std::copy_n(kept ? sets_ + ((top + 1) / spacing_ - 1) * words_ : all, words_, set.begin());
+    const std::size_t parts = words_ * 64;
+    const std::size_t end = top + 1 < count_ ? starts_[top + 1] : parts;
+    for (std::size_t p = starts_[place + 1]; p < end; ++p) {
+        check(p < parts && parts_[p] < parts, "a tile's parts are in its stretch");
+        set[parts_[p] / 64] &= ~(Word64{1} << (parts_[p] % 64));
+    }
+    return set.data();
+}
+
+const std::vector<Word64>& TileMaker::make(std::span<const std::uint32_t> of_part) {
+    present_.clear();
+    for (const std::uint32_t c : of_part) {
+        if (rank_[c] != none) continue;
+        rank_[c] = 0;
+        present_.push_back(c);
+    }
+    std::sort(present_.begin(), present_.end());
+    for (std::uint32_t r = 0; r < present_.size(); ++r) rank_[present_[r]] = r;
+
+    const std::size_t words = words_for(of_part.size());
+    const std::size_t spacing = (present_.size() + sets_at_most - 1) / sets_at_most;
+    const Layout l = layout_of(present_.size(), spacing, words);
+    tile_.assign(l.end, 0);
+    tile_[0] = present_.size() | Word64{spacing} << 32;
+    std::copy(present_.begin(), present_.end(), reinterpret_cast<std::uint32_t*>(tile_.data() + 1));
+    if (spacing > 1) {
+        sort_parts(of_part, reinterpret_cast<std::uint16_t*>(tile_.data() + l.parts),
+                   reinterpret_cast<std::uint16_t*>(tile_.data() + l.starts));
+    }
+    Word64* sets = tile_.data() + l.sets;
+    for (std::size_t p = 0; p < of_part.size(); ++p) {
+        const std::size_t set = rank_[of_part[p]] / spacing;
+        if (set < l.kept) add_bit(sets + set * words, p);
+    }
+    for (std::size_t w = words; w < l.kept * words; ++w) sets[w] |= sets[w - words];
+    for (const std::uint32_t c : present_) rank_[c] = none;
+    return tile_;
+}
+
+void TileMaker::sort_parts(std::span<const std::uint32_t> of_part, std::uint16_t* parts,
+                           std::uint16_t* starts) const {
+    std::vector<std::uint16_t> next(present_.size() + 1);
+    for (const std::uint32_t c : of_part) ++next[rank_[c] + 1];
+    std::partial_sum(next.begin(), next.end(), next.begin());
+    std::copy(next.begin(), next.end() - 1, starts);
+    for (std::size_t p = 0; p < of_part.size(); ++p)
+        parts[next[rank_[of_part[p]]]++] = static_cast<std::uint16_t>(p);
+}
+
+}  // namespace endbell

@@ -1,0 +1,83 @@
+// One column in one stretch: which classes have parts there, and where. Written by `build`, read in place.
+//
+// In words of 64 bits: how many classes and at which spacing sets are kept (32 bits each); the classes, ascending,
+// of 32 bits; where sets are not kept at every class, the parts sorted by class, of 16 bits, and where each class
+// begins among them; and the sets, cumulative, each as long as the stretch. A set that would hold all parts is not kept.
+#pragma once
+#include <cstdint>
+#include <deque>
+#include <span>
+#include <vector>
+
+#include "engine/index/stretch.hpp"
+
+namespace endbell {
+
+/// No tile keeps more sets than this.
+inline constexpr std::size_t sets_at_most = 128;
+
+/// Room for sets that no tile keeps. A set stays where it is until `clear`; its room is then given again.
+class Scratch {
+  public:
+    Stretch& next() {
+        if (used_ == sets_.size()) sets_.emplace_back();
+        return sets_[used_++];
+    }
+    void clear() { used_ = 0; }
+
+  private:
+    std::deque<Stretch> sets_;
+    std::size_t used_ = 0;
+};
+
+/// Where a tile is, and what can be told without it.
+struct TileStart {
+    std::uint32_t word = 0;   // in the section of the tiles
+    std::uint32_t least = 0;  // class of any of its parts
+    std::uint32_t greatest = 0;
+};
+
+class Tile {
+  public:
+    /// `from`: the rest of the section, from the tile's first word; `words`: the stretch's. Throws OurBug when the tile
+    /// ends beyond it.
+    Tile(std::span<const Word64> from, std::size_t words);
+
+    /// The parts of the classes 0 to `c`, which must be at least the tile's least and less than its greatest.
+    const Word64* up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const;
+
+    std::size_t words() const { return end_; }
+
+  private:
+    const Word64* made(std::size_t place, std::size_t top, const Word64* all, Scratch& scratch) const;
+
+    std::size_t count_ = 0;
+    std::size_t spacing_ = 1;
+    std::size_t words_ = 0;
+    std::size_t end_ = 0;
+    const std::uint32_t* classes_ = nullptr;
+    const std::uint16_t* parts_ = nullptr;   // by class
+    const std::uint16_t* starts_ = nullptr;  // of each class in parts_; the last ends with the stretch
+    const Word64* sets_ = nullptr;
+};
+
+/// Makes a tile of the classes of a stretch's parts, in their order.
+class TileMaker {
+  public:
+    explicit TileMaker(std::size_t classes) : rank_(classes, none) {}
+    /// Stays until the next call.
+    const std::vector<Word64>& make(std::span<const std::uint32_t> of_part);
+    /// Of the tile made last, ascending.
+    const std::vector<std::uint32_t>& classes() const { return present_; }
+
+  private:
+    static constexpr std::uint32_t none = 0xFFFFFFFF;
+    void sort_parts(std::span<const std::uint32_t> of_part, std::uint16_t* parts,
+                    std::uint16_t* starts) const;
+
+    std::vector<std::uint32_t> present_;
+    std::vector<std::uint32_t> rank_;  // of each class among those present
+    std::vector<Word64> tile_;
+};
+
+}  // namespace endbell
