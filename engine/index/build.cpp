@@ -101,14 +101,19 @@ class Classes {
     std::vector<Number> of_part_;  // by the order in which parts came
 };
 
-class Builder {
-  public:
-    explicit Builder(const Catalog& catalog)
-        : catalog_(catalog), words_(part_fields().size()), columns_(rule_columns().fields.size()) {}
+}  // namespace
 
-    std::vector<Number> write(const std::filesystem::path& path, std::string_view stamp) {
-        read_parts();
-        std::vector<Number> prices = put_in_order();
+class IndexDraft::Builder {
+  public:
+    Builder(const Catalog& catalog, const std::function<bool()>& stopped)
+        : words_(part_fields().size()), columns_(rule_columns().fields.size()) {
+        read_parts(catalog, stopped);
+        put_in_order(catalog);
+    }
+
+    const std::vector<Number>& prices() const { return prices_; }
+
+    void write(const std::filesystem::path& path, std::string_view stamp) const {
         SideFileWriter file(path, stamp, Section::section_count);
         file.section(std::vector<Number>{static_cast<Number>(ids_.size())});
         write_words(file);
@@ -118,13 +123,13 @@ class Builder {
         write_sorted(file);
         write_sets(file);
         file.finish();
-        return prices;
     }
 
   private:
-    void read_parts() {
+    void read_parts(const Catalog& catalog, const std::function<bool()>& stopped) {
         std::vector<Number> numbers(part_fields().size());
-        catalog_.each_part([&](const Part& part) {
+        catalog.each_part([&](const Part& part) {
+            if (stopped && stopped()) throw BrokenOff();
             if (part.kind == PartKind::accessory) return;
             for (std::size_t f = 0; f < numbers.size(); ++f)
                 numbers[f] = words_[f].number_of(part_fields()[f].take(part));
@@ -137,14 +142,13 @@ class Builder {
         check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
     }
 
-    /// The prices by position.
-    std::vector<Number> put_in_order() {
+    void put_in_order(const Catalog& catalog) {
         std::vector<std::vector<Number>> ranks;
         for (const Numbered& words : words_) ranks.push_back(words.ranks());
         for (std::size_t c = 0; c < columns_.size(); ++c)
             columns_[c].put_in_order(rule_columns().fields[c], ranks);
         const std::vector<Number> prices = prices_by_id(
-            catalog_, ids_.size(), [&](std::size_t came) { return std::string_view(ids_[came]); });
+            catalog, ids_.size(), [&](std::size_t came) { return std::string_view(ids_[came]); });
         come_.resize(ids_.size());
         std::iota(come_.begin(), come_.end(), Number{0});
         std::sort(come_.begin(), come_.end(), [&](Number a, Number b) {
@@ -152,9 +156,7 @@ class Builder {
         });
         position_.resize(ids_.size());
         for (Number p = 0; p < come_.size(); ++p) position_[come_[p]] = p;
-        std::vector<Number> by_position;
-        for (const Number came : come_) by_position.push_back(prices[came]);
-        return by_position;
+        for (const Number came : come_) prices_.push_back(prices[came]);
     }
 
     static void number(SideFileWriter& file, std::size_t value) {
@@ -254,16 +256,14 @@ class Builder {
         }
     }
 
-    const Catalog& catalog_;
     std::vector<Numbered> words_;   // by field
     std::vector<Classes> columns_;  // by rule_columns()
     std::vector<std::string> ids_;  // in the order in which parts came
     std::map<std::string, std::vector<Number>> assemblies_;
     std::vector<Number> come_;      // by position: which part, in that order
     std::vector<Number> position_;  // the inverse
+    std::vector<Number> prices_;    // by position
 };
-
-}  // namespace
 
 std::string rules_stamp() {
     std::string all;
@@ -275,9 +275,17 @@ std::string rules_stamp() {
     return fingerprint(all);
 }
 
-std::vector<std::uint32_t> build_index(const Catalog& catalog, const std::filesystem::path& path,
-                                       std::string_view stamp) {
-    return Builder(catalog).write(path, stamp);
+IndexDraft::IndexDraft(const Catalog& catalog, const std::function<bool()>& stopped)
+    : built_(std::make_unique<const Builder>(catalog, stopped)) {}
+
+IndexDraft::~IndexDraft() = default;
+
+const std::vector<std::uint32_t>& IndexDraft::prices() const {
+    return built_->prices();
+}
+
+void IndexDraft::write(const std::filesystem::path& path, std::string_view stamp) const {
+    built_->write(path, stamp);
 }
 
 }  // namespace endbell
