@@ -127,14 +127,15 @@ class IndexDraft::Builder {
 
   private:
     void read_parts(const Catalog& catalog, const std::function<bool()>& stopped) {
-        std::vector<Number> numbers(part_fields().size());
+        const std::vector<PartField>& fields = part_fields();
+        const std::vector<std::vector<int>>& columns = rule_columns().fields;
+        std::vector<Number> numbers(fields.size());
         catalog.each_part([&](const Part& part) {
             if (stopped && stopped()) throw BrokenOff();
             if (part.kind == PartKind::accessory) return;
             for (std::size_t f = 0; f < numbers.size(); ++f)
-                numbers[f] = words_[f].number_of(part_fields()[f].take(part));
-            for (std::size_t c = 0; c < columns_.size(); ++c)
-                columns_[c].take(rule_columns().fields[c], numbers);
+                numbers[f] = words_[f].number_of(fields[f].take(part));
+            for (std::size_t c = 0; c < columns_.size(); ++c) columns_[c].take(columns[c], numbers);
             if (part.motor && part.motor->assembly)
                 assemblies_[number_key(*part.motor->assembly)].push_back(static_cast<Number>(ids_.size()));
             ids_.push_back(part.id);
