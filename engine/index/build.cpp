@@ -47,11 +47,28 @@ class Numbered {
     const std::pair<const std::string, Number>* last_ = nullptr;
 };
 
+/// Numbers by the million that stay where they are while more come.
+class Growing {
+  public:
+    void push_back(Number number) {
+        if (size_ % block == 0) blocks_.push_back(std::make_unique_for_overwrite<Number[]>(block));
+        blocks_.back()[size_++ % block] = number;
+    }
+    Number& operator[](std::size_t i) { return blocks_[i / block][i % block]; }
+    Number operator[](std::size_t i) const { return blocks_[i / block][i % block]; }
+    std::size_t size() const { return size_; }
+
+  private:
+    static constexpr std::size_t block = 64 * 1024;
+    std::vector<std::unique_ptr<Number[]>> blocks_;
+    std::size_t size_ = 0;
+};
+
 /// The classes of one column as they come: tuples of field numbers.
 class Classes {
   public:
     void take(const std::vector<int>& fields, const std::vector<Number>& numbers) {
-        bool as_before = !of_part_.empty();
+        bool as_before = of_part_.size() > 0;
         key_.resize(fields.size());
         for (std::size_t f = 0; f < fields.size(); ++f) {
             const auto number = static_cast<char32_t>(numbers[static_cast<std::size_t>(fields[f])]);
@@ -59,7 +76,7 @@ class Classes {
             key_[f] = number;
         }
         if (as_before) {
-            of_part_.push_back(of_part_.back());
+            of_part_.push_back(of_part_[of_part_.size() - 1]);
             return;
         }
         const auto [entry, fresh] = classes_.try_emplace(key_, static_cast<Number>(tuples_.size()));
@@ -81,11 +98,11 @@ class Classes {
         std::vector<std::u32string> sorted(tuples_.size());
         for (Number c = 0; c < places.size(); ++c) sorted[places[c]] = std::move(tuples_[c]);
         tuples_ = std::move(sorted);
-        for (Number& c : of_part_) c = places[c];
+        for (std::size_t came = 0; came < of_part_.size(); ++came) of_part_[came] = places[of_part_[came]];
     }
 
     const std::vector<std::u32string>& tuples() const { return tuples_; }
-    const std::vector<Number>& of_part() const { return of_part_; }
+    const Growing& of_part() const { return of_part_; }
 
   private:
     struct Hash {
@@ -98,7 +115,7 @@ class Classes {
     std::u32string key_;
     std::unordered_map<std::u32string, Number, Hash> classes_;
     std::vector<std::u32string> tuples_;
-    std::vector<Number> of_part_;  // by the order in which parts came
+    Growing of_part_;  // by the order in which parts came
 };
 
 }  // namespace
@@ -234,7 +251,7 @@ class IndexDraft::Builder {
         for (const Classes& column : columns_) {
             if (spacing_of(column) <= 1) continue;
             std::vector<Number> starts(column.tuples().size() + 1);
-            for (const Number c : column.of_part()) ++starts[c + 1];
+            for (std::size_t came = 0; came < ids_.size(); ++came) ++starts[column.of_part()[came] + 1];
             std::partial_sum(starts.begin(), starts.end(), starts.begin());
             std::vector<Number> next(starts.begin(), starts.end() - 1);
             std::vector<Number> parts(ids_.size());
