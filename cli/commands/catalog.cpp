@@ -12,7 +12,7 @@
 #include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/explain/values.hpp"
-#include "engine/index/indexed_catalog.hpp"
+#include "engine/index/index_ahead.hpp"
 #include "engine/job/job.hpp"
 #include "engine/sheet/json.hpp"
 
@@ -102,12 +102,13 @@ ImportReport heeded_import(const Arguments& typed, ImportOptions& options) {
         line.show(progress_text(p));
     };
     options.stopped = [&heed] { return heed.wanted(); };
+    IndexAhead index;
+    options.rows_stored = [&](const std::filesystem::path& file) { index.begin(file, typed.database); };
     try {
         ImportReport report =
             import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
-        // Not needed for an answer, only for a quick one: broken off, it is made when it is first missed.
-        if (report.outcome == ImportOutcome::replaced && !heed.wanted())
-            index_of(typed.database, StoredCatalog(typed.database));
+        // Broken off, it is made when it is first missed.
+        if (!heed.wanted()) index.write();
         return report;
     } catch (const BadData&) {
         heed.look(left);  // a statement was broken off

@@ -82,9 +82,10 @@ constexpr std::size_t longest_text = 4000;
 }  // namespace
 
 std::string cleaned(std::string_view text) {
-    std::string plain(text);
-    if (text.find_first_of("\xc2\xe2") != std::string_view::npos) plain = with_plain_blanks(text);
-    std::string_view inner = trimmed(plain);
+    const bool ascii =
+        std::none_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+    const std::string plain = ascii ? std::string() : with_plain_blanks(text);
+    std::string_view inner = trimmed(ascii ? text : plain);
     if (inner.size() >= 3 && inner.substr(0, 2) == "=\"" && inner.back() == '"') {
         inner = trimmed(inner.substr(2, inner.size() - 3));
     }

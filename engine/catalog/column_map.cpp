@@ -203,6 +203,7 @@ ColumnMap read_column_map(const std::filesystem::path& file) {
 std::string translated(const ColumnSource& source, std::string_view cell) {
     if (source.from.empty()) return source.value;
     std::string text = cleaned(cell);
+    if (source.takes_as_is()) return text;
     const auto found = source.words.find(lower(text));
     if (found != source.words.end()) return found->second;
     if (source.decimal_comma) text = with_point(text);

@@ -33,6 +33,9 @@ struct ColumnSource {
     std::string date;  // "d.m.y", "m/d/y" or "y-m-d": the order of day, month and year
     bool decimal_comma = false;
     std::map<std::string, std::string> words;  // their word, lower case -> ours
+
+    /// Nothing to change in a cell.
+    bool takes_as_is() const { return unit.empty() && date.empty() && !decimal_comma && words.empty(); }
 };
 
 struct TableMap {

@@ -102,7 +102,7 @@ void set_for_filling(SQLite::Database& db) {
     db.exec("PRAGMA journal_mode = OFF");
     db.exec("PRAGMA synchronous = OFF");
     db.exec("PRAGMA locking_mode = EXCLUSIVE");
-    db.exec("PRAGMA cache_size = -32768");
+    db.exec("PRAGMA cache_size = -8192");
 }
 
 }  // namespace
@@ -117,6 +117,8 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
         SQLite::Database db(uri(file, "mode=ro&immutable=1"),
                             SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLite::OPEN_NOMUTEX);
         harden(db);
+        // One transaction for all: the file is not looked at anew for each statement, and may still grow at its end.
+        db.exec("BEGIN");
         check_is_catalog(db, file);
         return db;
     });

@@ -27,8 +27,17 @@ class RowHash {
     }
     void add(std::string_view text) {
         take(3 + text.size());
-        for (; text.size() >= 8; text.remove_prefix(8)) take(word(text.data(), 8));
-        if (!text.empty()) take(word(text.data(), text.size()));
+        const char* at = text.data();
+        std::size_t left = text.size();
+        for (; left >= 8; left -= 8, at += 8) take(word<std::uint64_t>(at));
+        std::uint64_t rest = 0;
+        if (left >= 4) {  // two words that may overlap are as good as the bytes one by one
+            rest = word<std::uint32_t>(at) | std::uint64_t{word<std::uint32_t>(at + left - 4)} << 32U;
+        } else if (left > 0) {
+            rest = word<std::uint8_t>(at) | std::uint64_t{word<std::uint8_t>(at + left / 2)} << 8U |
+                   std::uint64_t{word<std::uint8_t>(at + left - 1)} << 16U;
+        }
+        if (left > 0) take(rest);
     }
     std::uint64_t value() const {
         std::uint64_t h = hash_;
@@ -44,9 +53,10 @@ class RowHash {
     static constexpr std::uint64_t prime4 = 0x85EBCA77C2B2AE63;
     static constexpr std::uint64_t prime5 = 0x27D4EB2F165667C5;
 
-    static std::uint64_t word(const char* bytes, std::size_t size) {
-        std::uint64_t w = 0;
-        std::memcpy(&w, bytes, size);
+    template <class W>
+    static W word(const char* bytes) {
+        W w = 0;
+        std::memcpy(&w, bytes, sizeof w);
         return w;
     }
     void take(std::uint64_t w) {

@@ -92,12 +92,15 @@ class Import {
             loader.load(files_);
             if (options_.mode == ImportMode::tables) check_links(db);
             keep_maps(db);
-            tell("numbers");
-            if (options_.mode == ImportMode::whole || numbers_changed()) rebuild_numbers(db);
             tell("digest");
             db.exec("BEGIN");
             report_.digest = write_digest(db, report_.generation, with_loaded(db, loader.sums()));
             db.exec("COMMIT");
+            decide();
+            if (report_.outcome != ImportOutcome::replaced) return;
+            if (options_.rows_stored) options_.rows_stored(next_.file());
+            tell("numbers");
+            if (options_.mode == ImportMode::whole || numbers_changed()) rebuild_numbers(db);
         });
     }
 
@@ -178,7 +181,7 @@ class Import {
         }
     }
 
-    void finish() {
+    void decide() {
         if (options_.strict && report_.set_aside > 0) {
             report_.outcome = ImportOutcome::refused;
         } else if (options_.dry_run) {
@@ -186,11 +189,13 @@ class Import {
         } else if (report_.digest == report_.old_digest && !learned_) {
             report_.outcome = ImportOutcome::unchanged;
             report_.generation = report_.old_generation;
-        } else {
-            tell("swap");  // the new file is complete and closed: whatever is made from it is made here
-            next_.swap_in(report_.old_generation);
-            report_.outcome = ImportOutcome::replaced;
         }
+    }
+
+    void finish() {
+        if (report_.outcome != ImportOutcome::replaced) return;
+        tell("swap");  // the new file is complete and closed
+        next_.swap_in(report_.old_generation);
     }
 
     const std::vector<fs::path>& paths_;

@@ -25,7 +25,7 @@ enum class ImportMode {
 };
 
 struct ImportProgress {
-    std::string_view stage;  // "rows", "numbers", "digest", "swap"
+    std::string_view stage;  // "rows", "digest", "numbers", "swap"
     std::string file;
     std::uint64_t bytes_read = 0;
     std::uint64_t bytes_in_all = 0;
@@ -43,6 +43,10 @@ struct ImportOptions {
     std::function<void(const ImportProgress&)> progress;  // may throw: the old generation is whole then
     /// Asked often while a statement runs long; true ends the import with BadData.
     std::function<bool()> stopped;
+    /// Called once when the catalog will be replaced, with the file that will be the catalog: all rows are in it, its
+    /// digest too, and another thread may read them through a connection of its own until the import returns. Only
+    /// the search keys of numbers are still written.
+    std::function<void(const std::filesystem::path&)> rows_stored;
     /// Called at each point where being killed matters, with its name: "begun", "rows written", "file
     /// closed", "on disk", "old kept", "swapped". For tests.
     std::function<void(std::string_view)> at_write_point;

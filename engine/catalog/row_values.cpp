@@ -134,7 +134,8 @@ const Cell& ReadCells::read(const TableFile& file, std::size_t column, const Csv
             return found->second;
         }
     }
-    const std::string text = cleaned(translated(feed.source, raw));
+    std::string text = translated(feed.source, raw);
+    if (feed.source.from.empty() || !feed.source.takes_as_is()) text = cleaned(text);
     Cell cell = says_nothing(text) ? Cell{} : file.table->columns[column].read(text);
     if (known.open && known.cells.size() >= most_known) {
         known.open = known.found >= most_known;  // else nearly every row says something new

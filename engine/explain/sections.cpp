@@ -259,19 +259,35 @@ void add_sources(Document& to) {
     to.add(pairs);
 }
 
-void add_ways_out(Document& to, const Selection& selection) {
-    if (!selection.barred.empty()) {
-        to.add(Paragraph{"The shop's own policy, not the fit, leaves out: " + joined(selection.barred, ", ") +
-                         "."});
-    }
+/// Parts that want for the same thing are named together.
+void add_stopped(Document& to, const Selection& selection) {
+    std::vector<std::pair<std::string, std::vector<std::string>>> whys;
     for (const Option& o : selection.stopped) {
         std::string why;
         for (int i : o.kit.uncured)
             why += (why.empty() ? "" : "; ") + std::string("no part of this catalog gives ") +
                    say(o.kit.remedies[static_cast<std::size_t>(i)]);
         if (why.empty()) why = wiring_sentence(o.wiring.refusal);
-        to.add(Paragraph{o.candidate.part.id + " passes every rule, but " + why + "."});
+        auto same = std::find_if(whys.begin(), whys.end(), [&](const auto& w) { return w.first == why; });
+        if (same == whys.end()) same = whys.insert(same, {why, {}});
+        same->second.push_back(o.candidate.part.id);
     }
+    for (const auto& [why, parts] : whys)
+        to.add(Paragraph{joined(parts, ", ") + (parts.size() == 1 ? " passes" : " pass") +
+                         " every rule, but " + why + "."});
+    const int more = selection.stopped_in_all - static_cast<int>(selection.stopped.size());
+    if (more > 0) {
+        to.add(Paragraph{std::to_string(more) + " more " + (more == 1 ? "part passes" : "parts pass") +
+                         " every rule, and nothing completes " + (more == 1 ? "it" : "them") + " either."});
+    }
+}
+
+void add_ways_out(Document& to, const Selection& selection) {
+    if (!selection.barred.empty()) {
+        to.add(Paragraph{"The shop's own policy, not the fit, leaves out: " + joined(selection.barred, ", ") +
+                         "."});
+    }
+    add_stopped(to, selection);
     if (selection.ways_out.empty()) return;
     to.add(Heading{"What would rescue it"});
     Grid grid{{"if", "were", "then", "parts"}, {}, "Each was tried on every rule."};

@@ -47,11 +47,28 @@ class Numbered {
     const std::pair<const std::string, Number>* last_ = nullptr;
 };
 
+/// Numbers by the million that stay where they are while more come.
+class Growing {
+  public:
+    void push_back(Number number) {
+        if (size_ % block == 0) blocks_.push_back(std::make_unique_for_overwrite<Number[]>(block));
+        blocks_.back()[size_++ % block] = number;
+    }
+    Number& operator[](std::size_t i) { return blocks_[i / block][i % block]; }
+    Number operator[](std::size_t i) const { return blocks_[i / block][i % block]; }
+    std::size_t size() const { return size_; }
+
+  private:
+    static constexpr std::size_t block = 64 * 1024;
+    std::vector<std::unique_ptr<Number[]>> blocks_;
+    std::size_t size_ = 0;
+};
+
 /// The classes of one column as they come: tuples of field numbers.
 class Classes {
   public:
     void take(const std::vector<int>& fields, const std::vector<Number>& numbers) {
-        bool as_before = !of_part_.empty();
+        bool as_before = of_part_.size() > 0;
         key_.resize(fields.size());
         for (std::size_t f = 0; f < fields.size(); ++f) {
             const auto number = static_cast<char32_t>(numbers[static_cast<std::size_t>(fields[f])]);
@@ -59,7 +76,7 @@ class Classes {
             key_[f] = number;
         }
         if (as_before) {
-            of_part_.push_back(of_part_.back());
+            of_part_.push_back(of_part_[of_part_.size() - 1]);
             return;
         }
         const auto [entry, fresh] = classes_.try_emplace(key_, static_cast<Number>(tuples_.size()));
@@ -81,11 +98,11 @@ class Classes {
         std::vector<std::u32string> sorted(tuples_.size());
         for (Number c = 0; c < places.size(); ++c) sorted[places[c]] = std::move(tuples_[c]);
         tuples_ = std::move(sorted);
-        for (Number& c : of_part_) c = places[c];
+        for (std::size_t came = 0; came < of_part_.size(); ++came) of_part_[came] = places[of_part_[came]];
     }
 
     const std::vector<std::u32string>& tuples() const { return tuples_; }
-    const std::vector<Number>& of_part() const { return of_part_; }
+    const Growing& of_part() const { return of_part_; }
 
   private:
     struct Hash {
@@ -98,7 +115,7 @@ class Classes {
     std::u32string key_;
     std::unordered_map<std::u32string, Number, Hash> classes_;
     std::vector<std::u32string> tuples_;
-    std::vector<Number> of_part_;  // by the order in which parts came
+    Growing of_part_;  // by the order in which parts came
 };
 
 /// Nearly every job tells these, and most parts fall by them: parts that agree in them stand together.
@@ -113,14 +130,19 @@ const std::vector<int>& deciding() {
     return fields;
 }
 
-class Builder {
-  public:
-    explicit Builder(const Catalog& catalog)
-        : catalog_(catalog), words_(part_fields().size()), columns_(rule_columns().fields.size()) {}
+}  // namespace
 
-    std::vector<Number> write(const std::filesystem::path& path, std::string_view stamp) {
-        read_parts();
-        std::vector<Number> prices = put_in_order();
+class IndexDraft::Builder {
+  public:
+    Builder(const Catalog& catalog, const std::function<bool()>& stopped)
+        : words_(part_fields().size()), columns_(rule_columns().fields.size()) {
+        read_parts(catalog, stopped);
+        put_in_order(catalog);
+    }
+
+    const std::vector<Number>& prices() const { return prices_; }
+
+    void write(const std::filesystem::path& path, std::string_view stamp) const {
         SideFileWriter file(path, stamp, Section::section_count);
         file.section(std::vector<Number>{static_cast<Number>(ids_.size())});
         write_words(file);
@@ -129,18 +151,19 @@ class Builder {
         write_assemblies(file);
         write_tiles(file);
         file.finish();
-        return prices;
     }
 
   private:
-    void read_parts() {
-        std::vector<Number> numbers(part_fields().size());
-        catalog_.each_part([&](const Part& part) {
+    void read_parts(const Catalog& catalog, const std::function<bool()>& stopped) {
+        const std::vector<PartField>& fields = part_fields();
+        const std::vector<std::vector<int>>& columns = rule_columns().fields;
+        std::vector<Number> numbers(fields.size());
+        catalog.each_part([&](const Part& part) {
+            if (stopped && stopped()) throw BrokenOff();
             if (part.kind == PartKind::accessory) return;
             for (std::size_t f = 0; f < numbers.size(); ++f)
-                numbers[f] = words_[f].number_of(part_fields()[f].take(part));
-            for (std::size_t c = 0; c < columns_.size(); ++c)
-                columns_[c].take(rule_columns().fields[c], numbers);
+                numbers[f] = words_[f].number_of(fields[f].take(part));
+            for (std::size_t c = 0; c < columns_.size(); ++c) columns_[c].take(columns[c], numbers);
             kinds_.take(deciding(), numbers);
             if (part.motor && part.motor->assembly)
                 assemblies_[number_key(*part.motor->assembly)].push_back(static_cast<Number>(ids_.size()));
@@ -149,14 +172,13 @@ class Builder {
         check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
     }
 
-    /// The prices by position.
-    std::vector<Number> put_in_order() {
+    void put_in_order(const Catalog& catalog) {
         std::vector<std::vector<Number>> ranks;
         for (const Numbered& words : words_) ranks.push_back(words.ranks());
         for (std::size_t c = 0; c < columns_.size(); ++c)
             columns_[c].put_in_order(rule_columns().fields[c], ranks);
         const std::vector<Number> prices = prices_by_id(
-            catalog_, ids_.size(), [&](std::size_t came) { return std::string_view(ids_[came]); });
+            catalog, ids_.size(), [&](std::size_t came) { return std::string_view(ids_[came]); });
         come_.resize(ids_.size());
         std::iota(come_.begin(), come_.end(), Number{0});
         const std::vector<Number> places = places_of_kinds(ranks);
@@ -165,9 +187,7 @@ class Builder {
         });
         position_.resize(ids_.size());
         for (Number p = 0; p < come_.size(); ++p) position_[come_[p]] = p;
-        std::vector<Number> by_position;
-        for (const Number came : come_) by_position.push_back(prices[came]);
-        return by_position;
+        for (const Number came : come_) prices_.push_back(prices[came]);
     }
 
     /// Of each part as it came, its place among the parts by what decides most: kind, load, volts and so on.
@@ -186,7 +206,8 @@ class Builder {
         std::vector<Number> place(order.size());
         for (Number p = 0; p < order.size(); ++p) place[order[p]] = p;
         std::vector<Number> places;
-        for (const Number kind : kinds_.of_part()) places.push_back(place[kind]);
+        for (std::size_t came = 0; came < ids_.size(); ++came)
+            places.push_back(place[kinds_.of_part()[came]]);
         return places;
     }
 
@@ -248,7 +269,8 @@ class Builder {
     void write_tiles(SideFileWriter& file) const {
         const std::size_t stretches = stretches_for(ids_.size());
         std::vector<TileStart> starts;
-        std::vector<Word64> tiles;
+        std::size_t words = 0;
+        file.begin();
         std::vector<TileMaker> makers;
         for (const Classes& column : columns_) makers.emplace_back(column.tuples().size());
         std::vector<Number> of_part;
@@ -259,18 +281,16 @@ class Builder {
                 of_part.clear();
                 for (std::size_t p = first; p < end; ++p) of_part.push_back(columns_[c].of_part()[come_[p]]);
                 const std::vector<Word64>& tile = makers[c].make(of_part);
-                check(tiles.size() <= std::numeric_limits<std::uint32_t>::max(),
-                      "tiles begin within 32 bits");
-                starts.push_back({static_cast<std::uint32_t>(tiles.size()), makers[c].classes().front(),
+                check(words <= std::numeric_limits<std::uint32_t>::max(), "tiles begin within 32 bits");
+                starts.push_back({static_cast<std::uint32_t>(words), makers[c].classes().front(),
                                   makers[c].classes().back()});
-                tiles.insert(tiles.end(), tile.begin(), tile.end());
+                file.append(tile.data(), tile.size() * sizeof(Word64));
+                words += tile.size();
             }
         }
         file.section(starts);
-        file.section(tiles);
     }
 
-    const Catalog& catalog_;
     std::vector<Numbered> words_;   // by field
     std::vector<Classes> columns_;  // by rule_columns()
     Classes kinds_;                 // by deciding()
@@ -278,9 +298,8 @@ class Builder {
     std::map<std::string, std::vector<Number>> assemblies_;
     std::vector<Number> come_;      // by position: which part, in that order
     std::vector<Number> position_;  // the inverse
+    std::vector<Number> prices_;    // by position
 };
-
-}  // namespace
 
 std::string rules_stamp() {
     std::string all;
@@ -292,9 +311,17 @@ std::string rules_stamp() {
     return fingerprint(all);
 }
 
-std::vector<std::uint32_t> build_index(const Catalog& catalog, const std::filesystem::path& path,
-                                       std::string_view stamp) {
-    return Builder(catalog).write(path, stamp);
+IndexDraft::IndexDraft(const Catalog& catalog, const std::function<bool()>& stopped)
+    : built_(std::make_unique<const Builder>(catalog, stopped)) {}
+
+IndexDraft::~IndexDraft() = default;
+
+const std::vector<std::uint32_t>& IndexDraft::prices() const {
+    return built_->prices();
+}
+
+void IndexDraft::write(const std::filesystem::path& path, std::string_view stamp) const {
+    built_->write(path, stamp);
 }
 
 }  // namespace endbell

@@ -2,6 +2,8 @@
 #pragma once
 #include <cstdint>
 #include <filesystem>
+#include <functional>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,11 +15,27 @@ namespace endbell {
 /// Names the fields and rules of this program: an index made for others is made again.
 std::string rules_stamp();
 
-/// Reads every motor and module once, and writes the index to `path`. Parts alike in kind, load, volts, family, power
-/// and speed stand together, and among them in the order of least price, then id, as they are today: cheap parts are
-/// then found first, and stay right when prices move.
-/// Gives the prices by position, for `Prices::write`. Throws BadData when the index cannot be written.
-std::vector<std::uint32_t> build_index(const Catalog& catalog, const std::filesystem::path& path,
-                                       std::string_view stamp);
+/// The index of a catalog, in memory until it is written. Parts alike in kind, load, volts, family, power and speed
+/// stand together, and among them in the order of least price, then id, as they are now: cheap parts are then found
+/// first, and stay right when prices move.
+class IndexDraft {
+  public:
+    /// Reads every motor and module once. `stopped` is asked for each: true ends it with BrokenOff.
+    explicit IndexDraft(const Catalog& catalog, const std::function<bool()>& stopped = {});
+    ~IndexDraft();
+    IndexDraft(const IndexDraft&) = delete;
+    IndexDraft& operator=(const IndexDraft&) = delete;
+
+    struct BrokenOff {};
+
+    /// By position, for `Prices::write`.
+    const std::vector<std::uint32_t>& prices() const;
+    /// Throws BadData when it cannot be written.
+    void write(const std::filesystem::path& path, std::string_view stamp) const;
+
+  private:
+    class Builder;
+    std::unique_ptr<const Builder> built_;
+};
 
 }  // namespace endbell

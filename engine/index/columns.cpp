@@ -36,6 +36,16 @@ const RuleColumns& rule_columns() {
     return all;
 }
 
+std::size_t column_with(std::string_view field) {
+    const int wanted = part_field(field);
+    const auto& all = rule_columns().fields;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const std::vector<int>& fields) {
+        return std::find(fields.begin(), fields.end(), wanted) != fields.end();
+    });
+    check(found != all.end(), "some rule looks at the field");
+    return static_cast<std::size_t>(found - all.begin());
+}
+
 std::vector<IndexColumn> read_columns(const SideFile& file) {
     const std::vector<std::vector<std::string_view>> words = read_words(file);
     const std::size_t parts = file.numbers<std::uint32_t>(Section::counts)[0];
@@ -65,6 +75,13 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
 void IndexColumn::put(std::size_t c, Part& into) const {
     for (std::size_t f = 0; f < fields_->size(); ++f)
         part_fields()[static_cast<std::size_t>((*fields_)[f])].put(values_[c * fields_->size() + f], into);
+}
+
+std::size_t IndexColumn::class_of(std::size_t stretch, std::size_t words, std::size_t part) const {
+    const TileStart& there = start(stretch);
+    const std::size_t c = there.least == there.greatest ? there.least : tile(stretch, words).class_of(part);
+    check(c < classes_, "a part is of a class");
+    return c;
 }
 
 }  // namespace endbell

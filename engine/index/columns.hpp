@@ -27,6 +27,8 @@ struct RuleColumns {
     std::vector<std::size_t> of_rule;      // index into `fields`, by registry order
 };
 const RuleColumns& rule_columns();
+/// Index of a column that holds this field.
+std::size_t column_with(std::string_view field);
 
 /// Sections of the index file.
 enum Section : std::size_t {
@@ -37,8 +39,8 @@ enum Section : std::size_t {
     ids,
     id_ranks,
     assemblies,
-    tile_starts,
     tiles,
+    tile_starts,
     section_count
 };
 
@@ -50,6 +52,8 @@ class IndexColumn {
     void put(std::size_t c, Part& into) const;
 
     const TileStart& start(std::size_t stretch) const { return starts_[stretch * stride_]; }
+    /// The class of one part.
+    std::size_t class_of(std::size_t stretch, std::size_t words, std::size_t part) const;
     /// What of it stands in one stretch of `words` words.
     Tile tile(std::size_t stretch, std::size_t words) const {
         return Tile(tiles_.subspan(std::min(std::size_t{start(stretch).word}, tiles_.size())), words);

@@ -1,29 +1,16 @@
 #include "engine/index/indexed_catalog.hpp"
 
 #include "engine/base/problem.hpp"
-#include "engine/index/build.hpp"
+#include "engine/index/index_ahead.hpp"
 
 namespace endbell {
 
 std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, const StoredCatalog& catalog) {
-    const std::string parts =
-        rules_stamp() + " " +
-        catalog.digest_of({"parts", "motors", "motor_ratings", "taps", "terminals", "modules"});
-    const std::string prices = parts + " " + catalog.digest_of({"offers"});
-    const std::filesystem::path index_file = file.string() + "-index";
-    const std::filesystem::path price_file = file.string() + "-prices";
     try {
-        std::unique_ptr<PartIndex> index = PartIndex::open(index_file, parts);
-        std::optional<std::vector<std::uint32_t>> known;
-        if (!index) {
-            known = build_index(catalog, index_file, parts);
-            index = PartIndex::open(index_file, parts);
-        }
-        if (index && !index->open_prices(price_file, prices)) {
-            Prices::write(known ? *known : index->prices_now(catalog), price_file, prices);
-            if (!index->open_prices(price_file, prices)) return nullptr;
-        }
-        return index;
+        const SideFiles files(file, catalog);
+        if (auto index = files.open()) return index;
+        SideDraft(file, catalog).write();
+        return files.open();
     } catch (const BadData&) {
         return nullptr;  // a read-only place or a full disk: the rules answer without it
     }

@@ -9,8 +9,17 @@
 #include "engine/base/text.hpp"
 #include "engine/index/near_misses.hpp"
 #include "engine/match/answer.hpp"
+#include "engine/match/part_fields.hpp"
 
 namespace endbell {
+
+namespace {
+
+bool names_inducer(const Question& q) {
+    return said(q.job.unit.assembly_number) && said(q.job.unit.load) == Load::draft_inducer;
+}
+
+}  // namespace
 
 struct PartIndex::Asked {
     std::vector<Said> list;                             // in registry order
@@ -87,9 +96,8 @@ std::vector<std::uint32_t> PartIndex::prices_now(const Catalog& catalog) const {
 /// The parts of the assembly that the job names: rules may look at everything of these.
 std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
     std::vector<std::uint32_t> positions;
-    const auto number = said(q.job.unit.assembly_number);
-    if (!number || said(q.job.unit.load) != Load::draft_inducer) return positions;
-    const std::string wanted = number_key(*number);
+    if (!names_inducer(q)) return positions;
+    const std::string wanted = number_key(*said(q.job.unit.assembly_number));
     for (SideReader assemblies(file_->section(Section::assemblies)); !assemblies.at_end();) {
         const bool named = assemblies.text() == wanted;
         for (std::uint32_t parts = assemblies.number(); parts > 0; --parts) {
@@ -142,8 +150,10 @@ std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positio
     std::vector<Standing> all;
     for (const std::uint32_t p : positions) {
         const std::uint32_t price = prices_->at(p);
-        all.push_back({std::string(id(p)), verdict,
-                       price == no_price ? std::nullopt : std::optional<std::int64_t>(price)});
+        all.push_back({std::string(id(p)),
+                       verdict,
+                       price == no_price ? std::nullopt : std::optional<std::int64_t>(price),
+                       {}});
     }
     return all;
 }
@@ -161,8 +171,16 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
     report.open = count(swept.open);
     const auto add = [&](std::vector<Standing>& to, const BitSet& set, std::size_t most, Verdict verdict) {
         if (to.size() >= most) return;
-        for (Standing& s : named(prices_->cheapest(set.data(), most - to.size(), ranks_), verdict))
-            to.push_back(std::move(s));
+        const std::vector<std::uint32_t> positions = prices_->cheapest(set.data(), most - to.size(), ranks_);
+        std::vector<Standing> standings = named(positions, verdict);
+        for (std::size_t i = 0; i < positions.size(); ++i) {
+            if (verdict == Verdict::fits_with_changes) {
+                standings[i].remedies = names_inducer(q)
+                                            ? remedies_of(candidate(q, catalog, standings[i].part_id))
+                                            : remedies(asked, positions[i]);
+            }
+            to.push_back(std::move(standings[i]));
+        }
     };
     add(report.shown, swept.fitting, keep.shown, Verdict::fits);
     add(report.shown, swept.changing, keep.shown, Verdict::fits_with_changes);
@@ -206,6 +224,26 @@ Swept PartIndex::explain(const Asked& asked, const Question& q, const Catalog& c
             report.open_fields[entry.first] = static_cast<int>(parts);
     }
     return swept;
+}
+
+std::size_t PartIndex::class_of(const IndexColumn& column, std::uint32_t position) const {
+    const std::size_t stretch = position / stretch_parts;
+    const std::size_t words = std::min(stretch_words, all_.size() - stretch * stretch_words);
+    return column.class_of(stretch, words, position % stretch_parts);
+}
+
+/// What the rules asked for when they were asked of the part's classes.
+std::vector<Remedy> PartIndex::remedies(const Asked& asked, std::uint32_t position) const {
+    static const std::size_t body = column_with("motors.body_diameter_in");
+    Part part;
+    columns_[body].put(class_of(columns_[body], position), part);
+    std::vector<Remedy> remedies;
+    for (std::size_t r = 0; r < asked.known.size(); ++r) {
+        if (asked.known[r]->remedies.classes.empty()) continue;
+        const std::size_t c = class_of(columns_[rule_columns().of_rule[r]], position);
+        for (const Remedy& remedy : asked.known[r]->remedies.of(c)) add_remedy(remedies, remedy, part);
+    }
+    return remedies;
 }
 
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {

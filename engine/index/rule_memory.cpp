@@ -10,12 +10,7 @@ namespace endbell {
 namespace {
 
 // Memory stays bounded however many jobs are answered: a rule that knows as many forgets them all.
-constexpr std::size_t jobs_remembered = 1024;
-
-/// A number that no part of the class bears: it stands for any other than the job's.
-std::string other_than(const Reading<std::string>& number) {
-    return said(number).value_or("") + "X";
-}
+constexpr std::size_t jobs_remembered = 512;
 
 Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
     Sayings made;
@@ -28,8 +23,11 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
     for (std::size_t c = 0; c < column.classes(); ++c) {
         Part part;
         column.put(c, part);
-        if (part.motor && part.motor->assembly) part.motor->assembly = other_than(q.job.unit.assembly_number);
-        Saying saying = saying_of(rule.check(q, part));
+        hide_assembly(q, part);
+        Finding finding = rule.check(q, part);
+        Saying saying = saying_of(finding);
+        if (saying.verdict == Verdict::fits_with_changes)
+            made.remedies.add(static_cast<std::uint32_t>(c), std::move(finding.remedies));
         std::size_t now = 0;
         if (saying.verdict != Verdict::fits) {
             const auto known =
@@ -56,10 +54,29 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
 
 }  // namespace
 
+void ClassRemedies::add(std::uint32_t c, std::vector<Remedy> remedies) {
+    auto same = std::find(lists.begin(), lists.end(), remedies);
+    if (same == lists.end()) same = lists.insert(same, std::move(remedies));
+    classes.push_back(c);
+    which.push_back(static_cast<std::size_t>(same - lists.begin()));
+}
+
+const std::vector<Remedy>& ClassRemedies::of(std::size_t c) const {
+    static const std::vector<Remedy> none;
+    const auto found = std::lower_bound(classes.begin(), classes.end(), c);
+    if (found == classes.end() || *found != c) return none;
+    return lists[which[static_cast<std::size_t>(found - classes.begin())]];
+}
+
 std::vector<std::uint32_t>& Sayings::edges_of(Verdict verdict) {
     check(verdict != Verdict::fits, "what fits is whatever is left");
     if (verdict == Verdict::does_not_fit) return fail_edges;
     return verdict == Verdict::not_shown ? open_edges : change_edges;
+}
+
+void hide_assembly(const Question& q, Part& part) {
+    if (!part.motor || !part.motor->assembly) return;
+    part.motor->assembly = said(q.job.unit.assembly_number).value_or("") + "X";
 }
 
 Saying saying_of(const Finding& f) {

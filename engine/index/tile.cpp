@@ -41,7 +41,6 @@ Tile::Tile(std::span<const Word64> from, std::size_t words) : words_(words) {
     check(count_ > 0 && count_ <= words * 64 && spacing_ > 0, "a tile has classes");
     const Layout l = layout_of(count_, spacing_, words);
     check(l.end <= from.size(), "a tile ends within its section");
-    end_ = l.end;
     classes_ = reinterpret_cast<const std::uint32_t*>(from.data() + 1);
     parts_ = reinterpret_cast<const std::uint16_t*>(from.data() + l.parts);
     starts_ = reinterpret_cast<const std::uint16_t*>(from.data() + l.starts);
@@ -55,6 +54,34 @@ const Word64* Tile::up_to(std::uint32_t c, const Word64* all, Scratch& scratch) 
         static_cast<std::size_t>(std::upper_bound(classes_, classes_ + count_, c) - classes_) - 1;
     if ((place + 1) % spacing_ == 0) return sets_ + ((place + 1) / spacing_ - 1) * words_;
     return made(place, std::min((place / spacing_ + 1) * spacing_, count_) - 1, all, scratch);
+}
+
+std::uint32_t Tile::class_of(std::size_t part) const {
+    check(part < words_ * 64, "the part is in the stretch");
+    const auto in_set = [&](std::size_t set) {
+        return (sets_[set * words_ + part / 64] >> (part % 64) & 1) != 0;
+    };
+    std::size_t low = 0;  // the first kept set that holds it
+    for (std::size_t high = (count_ - 1) / spacing_; low < high;) {
+        const std::size_t middle = (low + high) / 2;
+        if (in_set(middle))
+            high = middle;
+        else
+            low = middle + 1;
+    }
+    std::size_t place = low * spacing_;
+    if (spacing_ > 1) {
+        const std::size_t last = std::min(place + spacing_, count_);
+        const auto end = [&](std::size_t c) {
+            return c + 1 < count_ ? std::size_t{starts_[c + 1]} : words_ * 64;
+        };
+        const auto has = [&](std::size_t c) {
+            check(starts_[c] <= end(c) && end(c) <= words_ * 64, "classes follow each other");
+            return std::binary_search(parts_ + starts_[c], parts_ + end(c), part);
+        };
+        while (place + 1 < last && !has(place)) ++place;
+    }
+    return classes_[place];
 }
 
 /// The set of the class at `top`, without the parts of the classes after `place`.

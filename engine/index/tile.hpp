@@ -46,7 +46,8 @@ class Tile {
     /// The parts of the classes 0 to `c`, which must be at least the tile's least and less than its greatest.
     const Word64* up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const;
 
-    std::size_t words() const { return end_; }
+    /// The class of the part at this place in the stretch.
+    std::uint32_t class_of(std::size_t part) const;
 
   private:
     const Word64* made(std::size_t place, std::size_t top, const Word64* all, Scratch& scratch) const;
@@ -54,7 +55,6 @@ class Tile {
     std::size_t count_ = 0;
     std::size_t spacing_ = 1;
     std::size_t words_ = 0;
-    std::size_t end_ = 0;
     const std::uint32_t* classes_ = nullptr;
     const std::uint16_t* parts_ = nullptr;   // by class
     const std::uint16_t* starts_ = nullptr;  // of each class in parts_; the last ends with the stretch

@@ -15,24 +15,8 @@ bool holds(const std::vector<int>& list, int i) {
     return std::find(list.begin(), list.end(), i) != list.end();
 }
 
-/// An adapter between two mounts (not two bolt circles) is made for a body: the part's own.
-Remedy with_body(Remedy remedy, const Part& part) {
-    const bool between_mounts = remedy.cure == Cure::mount_adapter && !remedy.from && !remedy.to;
-    if (between_mounts && part.motor) remedy.from = part.motor->body_diameter;
-    return remedy;
-}
-
-/// Equal remedies of several findings are one.
-std::vector<Remedy> gather_remedies(const Candidate& candidate) {
-    std::vector<Remedy> remedies;
-    for (const Finding& finding : candidate.findings) {
-        for (const Remedy& stated : finding.remedies) {
-            const Remedy remedy = with_body(stated, candidate.part);
-            if (std::find(remedies.begin(), remedies.end(), remedy) == remedies.end())
-                remedies.push_back(remedy);
-        }
-    }
-    return remedies;
+bool is_relay(const Remedy& remedy) {
+    return remedy.cure == Cure::isolation_relay || remedy.cure == Cure::line_relay;
 }
 
 std::string_view lost_on(const Cover& loser, const Cover& winner) {
@@ -45,7 +29,7 @@ std::string_view lost_on(const Cover& loser, const Cover& winner) {
 class Chooser {
   public:
     Chooser(const Candidate& candidate, const KitShelf& shelf) : shelf_(shelf) {
-        kit_.remedies = gather_remedies(candidate);
+        kit_.remedies = remedies_of(candidate);
         reach_ = reach_of(kit_.remedies, shelf);
         kit_.uncured = reach_.uncured;
         kit_.not_shown = reach_.not_shown;
@@ -190,6 +174,20 @@ class Chooser {
 };
 
 }  // namespace
+
+bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf) {
+    constexpr std::size_t remembered = 256;
+    return std::all_of(remedies.begin(), remedies.end(), [&](const Remedy& remedy) {
+        if (is_relay(remedy)) return true;
+        auto& known = shelf.looked_at_;
+        const auto found =
+            std::find_if(known.begin(), known.end(), [&](const auto& k) { return k.first == remedy; });
+        if (found != known.end()) return found->second;
+        if (known.size() == remembered) known.clear();
+        known.emplace_back(remedy, reach_of({remedy}, shelf).uncured.empty());
+        return known.back().second;
+    });
+}
 
 KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf) {
     return Chooser(candidate, shelf).run();

@@ -102,12 +102,20 @@ class KitShelf {
     Policy policy_;
     std::vector<Item> items_;
     std::map<Cure, std::vector<int>> by_cure_;
+
+    friend bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
+    /// Remedies that were looked at, and whether anything cures them: most candidates ask for the same few.
+    mutable std::vector<std::pair<Remedy, bool>> looked_at_;
 };
 
 /// Exact: proven best by (parts without a price, total of parts and work, longest lead, number of parts,
 /// ids).
 KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf);
 KitChoice choose_kit(const Candidate& candidate, const Catalog& catalog, const Policy& policy);
+
+/// False where nothing on the shelf cures one of them: no kit is whole then. Relays are left out: how many there
+/// must be is the wiring's to say.
+bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 
 /// Does this row put the remedy right? `not_shown`: a size that decides is not stated by the row or the
 /// remedy. Sizes agree within limits shaft.bore_clearance (bushings, shields), body.band (bands, rings,

@@ -75,21 +75,21 @@ Answer& Answer::from(std::string_view source) {
     return *this;
 }
 
-Finding Answer::fits(std::string_view reason) const {
-    Finding f = finding_;
+Finding Answer::fits(std::string_view reason) {
+    Finding f = std::move(finding_);
     f.verdict = Verdict::fits;
     f.reason = reason;
     return f;
 }
 
-Finding Answer::caution(std::string_view reason) const {
+Finding Answer::caution(std::string_view reason) {
     Finding f = fits(reason);
     f.caution = true;
     return f;
 }
 
-Finding Answer::changes(std::string_view reason, std::vector<Remedy> remedies, bool caution) const {
-    Finding f = finding_;
+Finding Answer::changes(std::string_view reason, std::vector<Remedy> remedies, bool caution) {
+    Finding f = std::move(finding_);
     f.verdict = Verdict::fits_with_changes;
     f.reason = reason;
     f.remedies = std::move(remedies);
@@ -97,22 +97,22 @@ Finding Answer::changes(std::string_view reason, std::vector<Remedy> remedies, b
     return f;
 }
 
-Finding Answer::ask(std::string_view reason, std::vector<std::string> asks) const {
-    Finding f = finding_;
+Finding Answer::ask(std::string_view reason, std::vector<std::string> asks) {
+    Finding f = std::move(finding_);
     f.verdict = Verdict::not_shown;
     f.reason = reason;
     f.asks = std::move(asks);
     return f;
 }
 
-Finding Answer::fails(std::string_view reason) const {
-    Finding f = finding_;
+Finding Answer::fails(std::string_view reason) {
+    Finding f = std::move(finding_);
     f.verdict = Verdict::does_not_fit;
     f.reason = reason;
     return f;
 }
 
-Finding Answer::not_stated(std::string job_key) const {
+Finding Answer::not_stated(std::string job_key) {
     Finding f = caution("not stated");
     f.asks.push_back(std::move(job_key));
     return f;

@@ -45,7 +45,7 @@ Fact offered(const std::optional<T>& field) {
 /// A remedy with the labour task that its cure takes.
 Remedy remedy(Cure cure);
 
-/// One finding being worded. The six endings at the bottom are all that a rule can say.
+/// One finding being worded. The six endings at the bottom are all that a rule can say; each takes the finding away.
 class Answer {
   public:
     Answer(std::string_view rule, std::string_view source, Fact wanted = {}, Fact offered = {});
@@ -56,15 +56,15 @@ class Answer {
     Answer& computed(Value value);
     Answer& from(std::string_view source);
 
-    Finding fits(std::string_view reason) const;
+    Finding fits(std::string_view reason);
     /// Fits, but must be said.
-    Finding caution(std::string_view reason) const;
-    Finding changes(std::string_view reason, std::vector<Remedy> remedies, bool caution = false) const;
+    Finding caution(std::string_view reason);
+    Finding changes(std::string_view reason, std::vector<Remedy> remedies, bool caution = false);
     /// Not shown: `asks` are job keys or part columns that would settle it.
-    Finding ask(std::string_view reason, std::vector<std::string> asks) const;
-    Finding fails(std::string_view reason) const;
+    Finding ask(std::string_view reason, std::vector<std::string> asks);
+    Finding fails(std::string_view reason);
     /// The job says nothing of a field that may be left out: fits with a caution, and names the key.
-    Finding not_stated(std::string job_key) const;
+    Finding not_stated(std::string job_key);
 
   private:
     Finding finding_;

@@ -87,7 +87,8 @@ class Report {
             if (count(candidate, Verdict::does_not_fit) == 1) keep_near_miss(std::move(candidate));
             return;
         }
-        Standing standing{candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id))};
+        Standing standing{candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id)), {}};
+        if (verdict == Verdict::fits_with_changes) standing.remedies = remedies_of(candidate);
         if (verdict == Verdict::not_shown) {
             if (keep_.reasons) {
                 for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
@@ -182,6 +183,20 @@ Candidate candidate(const Question& question, const Catalog& catalog, std::strin
     Candidate found = examine(question, *part);
     found.claims = claims_for(question.job, catalog, part_id);
     return found;
+}
+
+void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part) {
+    const bool between_mounts = remedy.cure == Cure::mount_adapter && !remedy.from && !remedy.to;
+    if (between_mounts && part.motor) remedy.from = part.motor->body_diameter;
+    if (std::find(to.begin(), to.end(), remedy) == to.end()) to.push_back(std::move(remedy));
+}
+
+std::vector<Remedy> remedies_of(const Candidate& candidate) {
+    std::vector<Remedy> remedies;
+    for (const Finding& finding : candidate.findings) {
+        for (const Remedy& remedy : finding.remedies) add_remedy(remedies, remedy, candidate.part);
+    }
+    return remedies;
 }
 
 MatchReport match(const Question& question, const Catalog& catalog, const Keep& keep) {

@@ -34,6 +34,7 @@ struct Standing {
     std::string part_id;
     Verdict verdict = Verdict::fits;
     std::optional<std::int64_t> least_price;  // cents or the like: see least_price()
+    std::vector<Remedy> remedies;             // of one that fits with changes: see remedies_of()
 };
 
 struct MatchReport {
@@ -51,7 +52,7 @@ struct MatchReport {
 
 /// How many names a report keeps; the counts are of all.
 struct Keep {
-    std::size_t shown = 1000;
+    std::size_t shown = 250;
     std::size_t not_shown = 300;
     std::size_t near_misses = 10;
     bool reasons = true;  // false: no near misses, no tallies and no open fields
@@ -73,6 +74,12 @@ class Sieve {
 
 /// True of what only the catalog can tell ("motors.rotation"), false of a job's key.
 bool is_part_column(std::string_view key);
+
+/// What the findings ask for, equal remedies once, in the order of the rules.
+std::vector<Remedy> remedies_of(const Candidate& candidate);
+/// Adds one remedy of a part to those of its other findings. An adapter between two mounts, not two bolt circles, is
+/// made for a body: the part's own.
+void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part);
 
 /// The findings for one part: what `endbell why` prints.
 Candidate examine(const Question& question, const Part& part);

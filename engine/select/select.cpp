@@ -158,7 +158,7 @@ PricedCandidate priced(const Option& o) {
 class Contest {
   public:
     Contest(Selection& s, const Question& question, const Catalog& catalog, const Policy& policy,
-            std::size_t wanted)
+            const Wanted& wanted)
         : s_(s),
           question_(question),
           catalog_(catalog),
@@ -184,17 +184,31 @@ class Contest {
         for (std::size_t i = first; i < s_.report.shown.size(); ++i) {
             const Standing& next = s_.report.shown[i];
             if (cannot_win(next)) return false;
-            take(carry(question_.job, candidate(question_, catalog_, next.part_id), shelf_, catalog_));
             ++s_.carried;
+            if (may_be_cured(next.remedies, shelf_))
+                take(carried(next));
+            else
+                stop([&] { return carried(next); });
         }
         return s_.carried < s_.report.fitting + s_.report.changing;
+    }
+
+    Option carried(const Standing& standing) const {
+        return carry(question_.job, candidate(question_, catalog_, standing.part_id), shelf_, catalog_);
+    }
+
+    /// Of those that nothing completes only so many are worked out as somebody looks at.
+    template <class Make>
+    void stop(Make option) {
+        ++s_.stopped_in_all;
+        if (s_.stopped.size() < wanted_.stopped()) s_.stopped.push_back(option());
     }
 
     void take(Option option) {
         if (barred_by_policy(option, policy_, catalog_)) {
             s_.barred.push_back(option.candidate.part.id);
         } else if (option.standing == Verdict::does_not_fit) {
-            s_.stopped.push_back(std::move(option));
+            stop([&] { return std::move(option); });
         } else {
             const CostOption cost = price_today(question_.job, priced(option), catalog_, policy_);
             option.today = cost.today;
@@ -202,14 +216,14 @@ class Contest {
             best_.push_back({option.standing, !option.today, option.today ? *option.today : option.so_far,
                              price_of(option.offer, policy_).has_value()});
             std::sort(best_.begin(), best_.end());
-            if (best_.size() > wanted_) best_.pop_back();
+            if (best_.size() > wanted_.options) best_.pop_back();
             s_.options.push_back(std::move(option));
         }
     }
 
     /// The part alone, with the lightest work, already ranks behind as many options as are wanted.
     bool cannot_win(const Standing& next) const {
-        if (best_.size() < wanted_) return false;
+        if (best_.size() < wanted_.options) return false;
         const Found& last = best_.back();
         if (next.verdict != last.standing) return next.verdict > last.standing;
         if (!next.least_price) return last.has_price;
@@ -239,7 +253,7 @@ class Contest {
     const Catalog& catalog_;
     const Policy& policy_;
     KitShelf shelf_;
-    std::size_t wanted_;
+    const Wanted& wanted_;
     std::vector<Found> best_;  // ascending, `wanted_` at most
 };
 
@@ -300,7 +314,7 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
     s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{50, 0, 0, false});
-    Contest(s, question, catalog, policy, wanted.options).run();
+    Contest(s, question, catalog, policy, wanted).run();
     s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {

@@ -97,6 +97,7 @@ std::string json_selection(std::string_view command, const Selection& s, const s
     });
     out["barred_by_policy"] = s.barred;
     out["stopped"] = list(s.stopped, json::option);
+    out["stopped_in_all"] = s.stopped_in_all;
     out["ways_out"] = list(s.ways_out, [](const Relaxation& way) {
         return Json{{"rule", way.rule},     {"key", way.job_key},           {"answer", way.answer},
                     {"unread", way.unread}, {"verdict", word(way.verdict)}, {"parts", way.parts}};

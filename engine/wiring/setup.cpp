@@ -32,9 +32,10 @@ Setup lack(Setup setup, std::string_view why, std::string key) {
 /// loses them.
 bool heat_would_pass_the_board(const FailedUnit& job, const Setup& setup) {
     if (setup.gated || !job.controls.heat || !burns_fuel(*job.controls.heat)) return false;
-    return std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(), [](const ControlSignal& s) {
-        return s.role == Role::heat1 || s.role == Role::heat2 || s.role == Role::emergency;
-    });
+    return std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(),
+                       [](const ControlSignal& s) {
+                           return s.role == Role::heat1 || s.role == Role::heat2 || s.role == Role::emergency;
+                       });
 }
 
 std::string line_return(const FailedUnit& job) {

@@ -44,6 +44,10 @@ bool is_space(char c) {
     return c == ' ' || (c >= '\t' && c <= '\r');
 }
 
+bool is_ascii(std::string_view raw) {
+    return std::none_of(raw.begin(), raw.end(), [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+}
+
 std::string ascii_signs(std::string_view raw) {
     std::string out;
     for (std::size_t i = 0; i < raw.size();) {
@@ -67,10 +71,11 @@ std::string ascii_signs(std::string_view raw) {
 }  // namespace
 
 std::string folded(std::string_view raw) {
+    const std::string signs_read = is_ascii(raw) ? std::string() : ascii_signs(raw);
     std::string out;
-    for (char c : lower(ascii_signs(raw))) {
+    for (const char c : is_ascii(raw) ? raw : std::string_view(signs_read)) {
         if (!is_space(c))
-            out += c;
+            out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
         else if (!out.empty() && out.back() != ' ')
             out += ' ';
     }
@@ -103,6 +108,8 @@ bool is_spreadsheet_damage(std::string_view raw) {
     static constexpr std::array<std::string_view, 12> months{"jan", "feb", "mar", "apr", "may", "jun",
                                                              "jul", "aug", "sep", "oct", "nov", "dec"};
     const std::string text = folded(raw);
+    const auto letters = std::count_if(text.begin(), text.end(), [](char c) { return c >= 'a' && c <= 'z'; });
+    if (letters != 1 && letters != 3) return false;  // an exponent's, a month's
     for (std::string_view month : months) {
         const std::size_t at = text.find(month);
         if (at == std::string::npos) continue;

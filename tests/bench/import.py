@@ -143,7 +143,8 @@ def main():
 
         def copy_base(catalog):
             remove(catalog)
-            subprocess.run(["cp", base, catalog], check=True)
+            for side in ("", "-index", "-prices"):  # as last night left them
+                subprocess.run(["cp", base + side, catalog + side], check=True)
 
         cases = [
             (Case("four-tables", quarter, TABLES, whole(quarter)), parts // 4 * 4),

@@ -11,7 +11,7 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto old = said(q.job.plate.bearing);
     const auto now = part.motor->bearing;
-    const Answer say(id, "common-practice", wanted(q.job.plate.bearing), offered(now));
+    Answer say(id, "common-practice", wanted(q.job.plate.bearing), offered(now));
     const auto points = said(q.job.unit.shaft_points);
     const bool upright = points == ShaftPosition::up || points == ShaftPosition::down;
     const bool hard_duty = upright || sits_outdoors(q.job) == true;

@@ -10,7 +10,7 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto room = said(q.job.measured.body_room);
     const auto length = part.motor->body_length;
-    const Answer say(id, "common-practice", wanted(q.job.measured.body_room), offered(length));
+    Answer say(id, "common-practice", wanted(q.job.measured.body_room), offered(length));
     if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits("specified assembly");
     if (!room) return say.not_stated("measured.body_room");
     if (!length) return say.ask("part does not say", {"motors.body_length_in"});

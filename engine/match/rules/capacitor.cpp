@@ -10,7 +10,7 @@ constexpr std::string_view id = "capacitor";
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const Motor& motor = *part.motor;
-    const Answer say(id, "capacitor-practice", wanted(q.job.plate.capacitor), offered(motor.capacitor));
+    Answer say(id, "capacitor-practice", wanted(q.job.plate.capacitor), offered(motor.capacitor));
     if (!motor.family) return say.ask("part does not say", {"motors.family"});
     if (*motor.family == Family::capacitor_run) {
         if (specified_assembly(q.job, part) && !motor.capacitor) return say.caution("with the assembly");

@@ -14,7 +14,7 @@ Finding judge(const Question& q, const Part& part) {
     if (was && part.motor->family && *was != *part.motor->family) return not_concerned(id);
     const auto needs = said(q.job.plate.connector);
     const auto has = part.motor->connector;
-    const Answer say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
+    Answer say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
     if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits("specified assembly");
     if (!needs) return say.not_stated("plate.connector");
     if (!has) return say.ask("part does not say", {"motors.connector"});

@@ -20,7 +20,7 @@ std::string_view barrier(Family was, Family now) {
     return "";
 }
 
-Finding judge_module(const Question& q, const Answer& say) {
+Finding judge_module(const Question& q, Answer say) {
     const auto was = said(q.job.plate.family);
     if (!was) return say.ask("family not stated", {"plate.family"});
     if (*was != Family::constant_airflow) return say.fails("no separable module");

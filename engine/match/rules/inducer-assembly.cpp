@@ -12,7 +12,7 @@ constexpr std::string_view id = "inducer-assembly";
 // Part of a certified combustion system: no sizing up or down and no look-alikes.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor || said(q.job.unit.load) != Load::draft_inducer) return not_concerned(id);
-    const Answer say(id, "inducer", wanted(q.job.unit.assembly_number), offered(part.motor->assembly));
+    Answer say(id, "inducer", wanted(q.job.unit.assembly_number), offered(part.motor->assembly));
     const auto number = said(q.job.unit.assembly_number);
     if (!number) return say.ask("assembly not stated", {"unit.assembly_number"});
     if (!part.motor->assembly) return say.ask("part does not say", {"motors.assembly"});

@@ -13,7 +13,7 @@ Finding judge(const Question& q, const Part& part) {
     const std::vector<Load>& loads = part.motor->loads;
     std::string listed;
     for (const Load l : loads) listed += (listed.empty() ? "" : ";") + std::string(word(l));
-    const Answer say(id, "common-practice", wanted(q.job.unit.load),
+    Answer say(id, "common-practice", wanted(q.job.unit.load),
                      loads.empty() ? Fact{} : Fact{listed, Origin::catalog});
     const auto load = said(q.job.unit.load);
     if (!load) return say.ask("load not stated", {"unit.load"});

@@ -49,7 +49,7 @@ Finding judge_torque(const Question& q, const Part& part, Answer say, bool large
     return say.changes("larger with a tap for it", {remedy(Cure::airflow_setup)});
 }
 
-Finding judge_larger(const Question& q, const Part& part, Power was, Power now, const Answer& say) {
+Finding judge_larger(const Question& q, const Part& part, Power was, Power now, Answer say) {
     const int steps = steps_up(was, now, q.limits.value("power.low"));
     if (part.module || steps > q.limits.value("power.step_up")) return say.fails("too large");
     if (said(q.job.unit.load) == Load::outdoor_fan) return say.caution("one step up");

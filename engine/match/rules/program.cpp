@@ -31,7 +31,7 @@ bool concerned(const Question& q, const Part& part) {
 Finding judge(const Question& q, const Part& part) {
     if (!concerned(q, part)) return not_concerned(id);
     const auto& has = part.module ? part.module->program : part.motor->program;
-    const Answer say(id, "program", wanted(q.job.plate.program), offered(has));
+    Answer say(id, "program", wanted(q.job.plate.program), offered(has));
     const auto needs = said(q.job.plate.program);
     if (!needs) return say.ask("program not stated", {"plate.program"});
     if (!has) return say.ask("part does not say", {part.module ? "modules.program" : "motors.program"});

@@ -9,7 +9,7 @@ constexpr std::string_view id = "service-factor";
 // Air-over fan motors are 1.0 unless marked; the factor is a reserve that must not have been spent.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const Answer say(id, "common-practice", wanted(q.job.plate.service_factor),
+    Answer say(id, "common-practice", wanted(q.job.plate.service_factor),
                      offered(part.motor->service_factor));
     const auto was = said(q.job.plate.service_factor);
     if (!was) return say.fits("not stated");

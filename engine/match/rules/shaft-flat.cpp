@@ -15,7 +15,7 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto old = said(q.job.plate.shaft_flat);
     const auto now = part.motor->shaft_flat;
-    const Answer say(id, "common-practice", wanted(q.job.plate.shaft_flat), offered(now));
+    Answer say(id, "common-practice", wanted(q.job.plate.shaft_flat), offered(now));
     if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits("specified assembly");
     if (!old) return say.not_stated("plate.shaft_flat");
     if (!now) return say.ask("part does not say", {"motors.shaft_flat_in"});

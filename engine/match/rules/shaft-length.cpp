@@ -9,7 +9,7 @@ namespace {
 constexpr std::string_view id = "shaft-length";
 
 // A shaft longer than what clears is cut back, where its maker lets it be cut.
-Finding judge_excess(const Motor& motor, Length longest, bool room_measured, const Answer& say) {
+Finding judge_excess(const Motor& motor, Length longest, bool room_measured, Answer say) {
     if (motor.shaft_cuttable == true) {
         Remedy cut = remedy(Cure::shaft_cut);
         cut.from = *motor.shaft_length;

@@ -33,7 +33,7 @@ Remedy line_relay(const Question& q, SignalClass given) {
 
 // Speed leads that carried line current give way to 24 V taps beside constant line power. In a furnace the
 // board must keep deciding when the blower runs: through a line run signal, or through its own 24 V outputs.
-Finding retrofit_to_taps(const Question& q, const Motor& motor, const Answer& say) {
+Finding retrofit_to_taps(const Question& q, const Motor& motor, Answer say) {
     const auto from = said(q.job.controls.source);
     if (!from) return say.ask("control source not stated", {"controls.source"});
     if (*from == ControlSource::pulse_or_serial) return say.fails("board speaks serial");
@@ -84,7 +84,7 @@ Finding judge_motor(const Question& q, const Part& part) {
 
 Finding judge_module(const Question& q, const Part& part) {
     const auto given = signal_given(q.job).value;
-    const Answer say(id, "program", wanted(q.job.plate.signal), offered(part.module->signal));
+    Answer say(id, "program", wanted(q.job.plate.signal), offered(part.module->signal));
     if (!given) return say.ask("signal not stated", {"plate.signal"});
     if (!part.module->signal) return say.ask("part does not say", {"modules.signal"});
     if (*given != *part.module->signal) return say.fails("other signal");

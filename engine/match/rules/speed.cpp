@@ -11,7 +11,7 @@ Finding judge_electronic(const Question& q, const Part& part) {
     const auto top = part.motor->speed_limit;
     const auto was = said(q.job.plate.speed);
     if (!top) return not_concerned(id);
-    const Answer say(id, "physics", wanted(q.job.plate.speed), offered(top));
+    Answer say(id, "physics", wanted(q.job.plate.speed), offered(top));
     if (!was) return say.not_stated("plate.speed");
     if (*was > *top) return say.fails("above its speed limit");
     return say.fits("within its speed limit");

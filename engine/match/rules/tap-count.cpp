@@ -17,7 +17,7 @@ Finding judge(const Question& q, const Part& part) {
     const auto family = part.motor->family;
     if (family == Family::constant_airflow || family == Family::communicating) return not_concerned(id);
     const auto has = speeds_of(*part.motor);
-    const Answer say(id, "common-practice", wanted(q.job.plate.speeds), offered(has));
+    Answer say(id, "common-practice", wanted(q.job.plate.speeds), offered(has));
     const auto needs = said(q.job.plate.speeds);
     if (!needs) return say.not_stated("plate.speeds");
     if (!has) return say.ask("part does not say", {"motors.speeds"});

@@ -20,7 +20,7 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor || part.motor->family != Family::constant_torque) return not_concerned(id);
     const auto rule = part.motor->tap_rule;
     const auto old = said(q.job.plate.tap_rule);
-    const Answer say(id, "tap-rule", wanted(q.job.plate.tap_rule), offered(rule));
+    Answer say(id, "tap-rule", wanted(q.job.plate.tap_rule), offered(rule));
     if (rule == TapRule::highest_tap_wins) return say.fits("highest tap wins");
     const auto two = two_taps_live(q.job);
     if (two == false) return say.caution("one output at a time");

@@ -18,7 +18,7 @@ bool motor_half_failed(Fault fault) {
 }
 
 // A module alone only when the windings, the ground reading and the shaft are proven good.
-Finding judge_module(const Question& q, const Answer& say) {
+Finding judge_module(const Question& q, Answer say) {
     const auto family = said(q.job.plate.family);
     if (!family) return say.ask("family not stated", {"plate.family"});
     if (*family != Family::constant_airflow) return say.fails("no separable module");
@@ -30,7 +30,7 @@ Finding judge_module(const Question& q, const Answer& say) {
     return say.fits("module failed");
 }
 
-Finding judge_motor(const Question& q, const Part& part, const Answer& say) {
+Finding judge_motor(const Question& q, const Part& part, Answer say) {
     switch (q.diagnosis.fault) {
         case Fault::motor:
         case Fault::wheel_or_bearing:
@@ -48,7 +48,7 @@ Finding judge_motor(const Question& q, const Part& part, const Answer& say) {
 }
 
 Finding judge(const Question& q, const Part& part) {
-    const Answer say(id, "two-piece", {std::string(word(q.diagnosis.fault)), Origin::job},
+    Answer say(id, "two-piece", {std::string(word(q.diagnosis.fault)), Origin::job},
                      {std::string(word(part.kind)), Origin::catalog});
     if (part.module) return judge_module(q, say);
     if (part.motor) return judge_motor(q, part, say);
