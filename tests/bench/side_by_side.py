@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""One size: the same questions to ours, SQLite, DuckDB and the sqlite3 command line; answers must be equal.
+"""One size: the same questions to ours, SQLite, DuckDB, a plain scan and the sqlite3 command line; answers must be equal.
 
 usage: side_by_side.py BUILD_DIR FOLDER NPM_FOLDER
 """
@@ -58,20 +58,29 @@ def job_words(folder, number):
 def main(build, folder, npm):
     parts = os.path.basename(folder)
     measure = f"{build}/tests/bench/bench_measure"
+    scan = f"{build}/tests/bench/bench_scan"
     endbell = f"{build}/cli/endbell"
     database, jobs = f"{folder}/shop.db", f"{folder}/jobs.csv"
 
-    ours, times = split(output_of([measure, "living", database, jobs]))
-    theirs, more = split(output_of(["python3", "tests/bench/sqlite_peer.py", folder]))
-    times.update(more)
-    print(f"{parts} living: ours {digest(ours)}, SQLite {digest(theirs)}: {'equal' if ours == theirs else 'DIFFERENT'}")
-    tallies, more = split(output_of([measure, "tallies", database, jobs]))
-    times.update(more)
-    others, more = split(output_of(["node", "duckdb_peer.mjs", os.path.abspath(folder)], cwd=npm))
-    times.update(more)
-    print(f"{parts} tallies: ours {digest(tallies)}, DuckDB {digest(others)}: {'equal' if tallies == others else 'DIFFERENT'}")
-    _, more = split(output_of([measure, "select", database, jobs]))
-    times.update(more)
+    times = {}
+
+    def answers_of(words, **more):
+        answers, timed = split(output_of(words, **more))
+        times.update(timed)
+        return answers
+
+    def compare(what, ours, others):
+        said = ", ".join(f"{name} {digest(answers)}" for name, answers in others.items())
+        equal = all(answers == ours for answers in others.values())
+        print(f"{parts} {what}: ours {digest(ours)}, {said}: {'equal' if equal else 'DIFFERENT'}")
+
+    compare("living", answers_of([measure, "living", database, jobs]), {
+        "SQLite": answers_of(["python3", "tests/bench/sqlite_peer.py", folder]),
+        "scan": answers_of([scan, "living", folder])})
+    compare("tallies", answers_of([measure, "tallies", database, jobs]), {
+        "DuckDB": answers_of(["node", "duckdb_peer.mjs", os.path.abspath(folder)], cwd=npm),
+        "scan": answers_of([scan, "tallies", folder])})
+    answers_of([measure, "select", database, jobs])
     for name, (median, late) in times.items():
         print(f"{parts} {name}: median {median:.0f} us, p95 {late:.0f} us")
 
@@ -97,8 +106,11 @@ def main(build, folder, npm):
 
     ratio("living-over-sqlite-median", times["sqlite"][0] / times["living"][0])
     ratio("living-over-sqlite-p95", times["sqlite"][1] / times["living"][1])
+    ratio("living-over-scan-median", times["scan"][0] / times["living"][0])
+    ratio("living-over-scan-p95", times["scan"][1] / times["living"][1])
     ratio("first-job-over-sqlite-median", times["sqlite"][0] / times["first"][0])
     ratio("tallies-over-duckdb-median", times["duckdb"][0] / times["tallies"][0])
+    ratio("tallies-over-scan-median", times["scan-tallies"][0] / times["tallies"][0])
     ratio("one-shot-over-sqlite3", plain / command)
 
 
