@@ -1,7 +1,8 @@
 // An invented catalog of any size, and jobs for it: part i and job j are functions of their number only, so a
 // small catalog is a prefix of a large one. Invented for measuring; it says nothing about real parts.
 //
-// usage: bench_generate PARTS JOBS DEMO_TABLES OUT     writes OUT/tables/*.csv and OUT/jobs.csv
+// usage: bench_generate PARTS JOBS DEMO_TABLES OUT     writes OUT/tables/*.csv, OUT/jobs.csv and
+//        OUT/many.csv: more of the same jobs, as `endbell batch` reads them
 #include <fmt/format.h>
 
 #include <array>
@@ -297,12 +298,14 @@ class Tables {
     std::FILE* offers_ = nullptr;
 };
 
+constexpr std::uint64_t batch = 10000;  // jobs of a night
+
 /// A job whose old motor is a part of the catalog's first ten thousand; job j knows all but j % 5 of the fields that may be unknown.
-void write_jobs(const fs::path& path, std::uint64_t jobs, std::uint64_t parts) {
+void write_jobs(const fs::path& path, const char* name, std::uint64_t jobs, std::uint64_t parts) {
     std::FILE* file = std::fopen(path.c_str(), "w");
     if (file == nullptr) std::exit(65);
     fmt::print(file,
-               "job,unit.load,unit.outdoors,unit.shaft_points,plate.family,plate.power,plate.volts,plate."
+               "{},unit.load,unit.outdoors,unit.shaft_points,plate.family,plate.power,plate.volts,plate."
                "phase,plate.frequency,plate.speed,"
                "plate.current,plate.rotation,plate.double_shaft,plate.shaft_diameter,plate.shaft_length,"
                "plate.body_diameter,plate.mount,"
@@ -310,8 +313,10 @@ void write_jobs(const fs::path& path, std::uint64_t jobs, std::uint64_t parts) {
                "capacitor_volts,plate.speeds,"
                "plate.signal,plate.connector,equipment.supply,controls.source,controls.heat,controls.common_"
                "present,shop.branch,shop.as_of,"
-               "shop.currency,shop.labour_rate,shop.trip,shop.diagnosis_fee,shop.markup\n");
+               "shop.currency,shop.labour_rate,shop.trip,shop.diagnosis_fee,shop.markup\n",
+               name);
     std::uint64_t written = 0;
+    std::set<Text> known;
     for (std::uint64_t seed = 0; written < jobs; ++seed) {
         Dice dice(seed ^ 0xABCDEF0123456789ull);
         Drawn p = draw(dice.below(std::min<std::uint64_t>(parts, 10000)));
@@ -334,13 +339,16 @@ void write_jobs(const fs::path& path, std::uint64_t jobs, std::uint64_t parts) {
         }
         const Text rotation = p.rotation.empty() ? "" : p.rotation + (p.view == "lead end" ? " LE" : " SE");
         const Text supply = p.volts == "208-230" ? "230" : p.volts;
-        fmt::print(file,
-                   "J{:05},{},{},{},PSC,{},{},1,60,{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},switched "
-                   "line,{},{},{},{},yes,Elmford,2026-01-20,USD,125,95,89,100 %\n",
-                   written, p.loads, outdoors ? "yes" : "no", points, p.hp, p.volts, p.rpm, p.amps, rotation,
-                   p.double_shaft, p.diameter, p.length, p.body, p.mount, p.circle, p.enclosure,
-                   p.ambient.empty() ? "" : p.ambient + " C", p.protection, p.uf, p.uf_volts, p.speeds,
-                   p.connector, supply, outdoors ? "" : "thermostat", outdoors ? "" : "heat pump");
+        const Text job = fmt::format(
+            "{},{},{},PSC,{},{},1,60,{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},switched "
+            "line,{},{},{},{},yes,Elmford,2026-01-20,USD,125,95,89,100 %\n",
+            p.loads, outdoors ? "yes" : "no", points, p.hp, p.volts, p.rpm, p.amps, rotation, p.double_shaft,
+            p.diameter, p.length, p.body, p.mount, p.circle, p.enclosure,
+            p.ambient.empty() ? "" : p.ambient + " C", p.protection, p.uf, p.uf_volts, p.speeds, p.connector,
+            supply, outdoors ? "" : "thermostat", outdoors ? "" : "heat pump");
+        // No two alike, unless the catalog is too small for so many.
+        if (!known.insert(job).second && seed < 50 * jobs) continue;
+        fmt::print(file, "J{:05},{}", written, job);
         ++written;
     }
     std::fclose(file);
@@ -358,6 +366,7 @@ int main(int argc, char** argv) {
     Tables tables(out / "tables");
     for (std::uint64_t number = 0; number < parts; ++number) tables.write(draw(number), number);
     tables.take_from_demo(argv[3]);
-    write_jobs(out / "jobs.csv", std::strtoull(argv[2], nullptr, 10), parts);
+    write_jobs(out / "jobs.csv", "job", std::strtoull(argv[2], nullptr, 10), parts);
+    write_jobs(out / "many.csv", "tag", batch, parts);
     return 0;
 }

@@ -5,14 +5,18 @@
 //   tallies  how many parts fail each rule, and only it: one line a job, then times
 //   select   the whole answer of `endbell match` without its text
 //   agree    index against rules, every part: prints the pairs compared and the differences
-// Times: median and 95th percentile over the jobs of the best of three rounds, in microseconds.
+// Times: median and 95th percentile over the jobs of the best of three rounds, in microseconds. `living` ends with the
+// most memory that the process held, `tallies` with how fast memory can be read.
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <chrono>
+#include <cstdint>
 #include <cstdio>
+#include <fstream>
 #include <functional>
 #include <map>
+#include <numeric>
 #include <string>
 #include <vector>
 
@@ -65,6 +69,28 @@ void time_jobs(const char* name, std::size_t jobs, const std::function<void()>& 
     }
     std::sort(best.begin(), best.end());
     fmt::print("time {} {:.1f} {:.1f}\n", name, best[half / 2], best[half * 95 / 100]);
+}
+
+/// In bytes. Not ru_maxrss, which begins at what the parent held.
+double peak_memory() {
+    std::ifstream status("/proc/self/status");
+    for (std::string line; std::getline(status, line);) {
+        if (line.rfind("VmHWM:", 0) == 0) return std::stod(line.substr(6)) * 1024;
+    }
+    return 0;
+}
+
+/// Bytes a second of reading one by one what is too much for most caches: the best of five.
+double read_bandwidth() {
+    const std::vector<std::uint64_t> numbers(std::size_t{64} << 20 >> 3, 1);
+    double best = 1e99;
+    for (int round = 0; round < 5; ++round) {
+        const auto begin = std::chrono::steady_clock::now();
+        const std::uint64_t sum = std::accumulate(numbers.begin(), numbers.end(), std::uint64_t{0});
+        const std::chrono::duration<double> took = std::chrono::steady_clock::now() - begin;
+        if (sum == numbers.size()) best = std::min(best, took.count());
+    }
+    return static_cast<double>(numbers.size() * sizeof(numbers[0])) / best;
 }
 
 std::string said_of(const MatchReport& report) {
@@ -126,6 +152,7 @@ int main(int argc, char** argv) {
             index.forget();
             index.living(asked[j].question, 20);
         });
+        fmt::print("figure memory {:.0f}\n", peak_memory());
     } else if (what == "tallies") {
         for (const Asked& a : asked) {
             std::map<std::string_view, std::pair<int, int>> by_rule;
@@ -141,6 +168,7 @@ int main(int argc, char** argv) {
         time_jobs("tallies", jobs.size(), forget, [&](std::size_t j) {
             match(asked[j].question, catalog, {0, 0, 0, true});
         });
+        fmt::print("figure bandwidth {:.0f}\n", read_bandwidth());
     } else if (what == "select") {
         std::vector<Policy> policies;
         for (const FailedUnit& job : jobs) policies.push_back(policy_of(job));

@@ -2,11 +2,12 @@
 """The same questions for other systems: one flat table of the generated parts, and each job's rules as SQL.
 
 usage: questions.py FOLDER        reads FOLDER/tables and FOLDER/jobs.csv (of bench_generate), writes FOLDER/flat.csv
-                                  and FOLDER/questions.json
+                                  and FOLDER/questions.json: each job's "questions" as SQL and "parameters" as numbers
 Written from the pages of docs/rules, for the parts and jobs that bench_generate makes and no others: equal answers
 are a check of the rules as well. A condition is true of the parts that fail the rule; unknown never fails.
 """
 import csv
+import itertools
 import json
 import sys
 from fractions import Fraction
@@ -21,6 +22,22 @@ COLUMNS = ["id", "price", "module", "family", "load", "retrofit", "phase", "pole
 def rows(folder, table):
     with open(f"{folder}/tables/{table}.csv", encoding="utf-8", newline="") as f:
         yield from csv.DictReader(f)
+
+
+def of_part(table):
+    """The rows of one part after the other: asked in the order of the tables, which bench_generate writes by id."""
+    groups = itertools.groupby(table, key=lambda r: r["part_id"])
+    at = next(groups, None)
+
+    def rows_of(part):
+        nonlocal at
+        if at is None or at[0] != part:
+            return []
+        mine = list(at[1])
+        at = next(groups, None)
+        return mine
+
+    return rows_of
 
 
 def number(text):
@@ -45,17 +62,14 @@ def flat(folder):
     for r in rows(folder, "offers"):
         cents = round(float(r["price"]) * 100)
         prices[r["part_id"]] = min(cents, prices.get(r["part_id"], cents))
-    ratings, torques = {}, {}
-    for r in rows(folder, "motor_ratings"):
-        ratings.setdefault(r["part_id"], []).append(r)
-    for r in rows(folder, "taps"):
-        torques[r["part_id"]] = max(float(r["torque_ozft"]), torques.get(r["part_id"], 0))
+    ratings, taps = of_part(rows(folder, "motor_ratings")), of_part(rows(folder, "taps"))
     with open(f"{folder}/flat.csv", "w", encoding="utf-8", newline="") as f:
         out = csv.writer(f, lineterminator="\n")
         out.writerow(COLUMNS)
         for m in rows(folder, "motors"):
             part = m["part_id"]
-            mine = ratings[part]
+            mine = ratings(part)
+            torques = [float(tap["torque_ozft"]) for tap in taps(part) if tap["torque_ozft"]]  # leads of a capacitor-run motor state none
             low, high = span(mine[0]["volts"])
             low2, high2 = span(mine[1]["volts"]) if len(mine) > 1 else (None, None)
             positions = m["positions"].split(";") if m["positions"] else None
@@ -66,61 +80,72 @@ def flat(folder):
             out.writerow([part, prices.get(part), 0, m["family"], m["loads"], int(m["retrofit_for"] == "capacitor run"), m["phase"], poles,
                           turning(m["rotation"], m["rotation_viewed_from"]), m["double_shaft"], number(m["shaft_diameter_in"]),
                           m["body_diameter_in"], m["mount"], enclosed, *stands, m["ambient_c"], SIZES.index(mine[0]["power_hp"]), low, high,
-                          low2, high2, mine[0]["speed_rpm"], torques.get(part)])
+                          low2, high2, mine[0]["speed_rpm"], max(torques, default=None)])
         for m in rows(folder, "modules"):
             low, high = span(m["volts"])
             out.writerow([m["part_id"], prices.get(m["part_id"]), 1, "module", *[None] * 15, SIZES.index(m["power_hp"]), low, high, *[None] * 4])
 
 
-def fails(job):
-    """Rule -> SQL that is true of the parts that fail it, for one job of bench_generate: always a capacitor-run motor."""
-    volts = float(job["equipment.supply"])
+def parameters(job):
+    """What one job of bench_generate (always a capacitor-run motor) asks of a part, as words and numbers; None: nothing."""
     speed = float(job["plate.speed"])
+    p = dict.fromkeys(["size", "least_torque", "wrong_rotation", "most_diameter", "most_body", "point", "least_ambient"])
+    p.update(load=job["unit.load"], volts=float(job["equipment.supply"]), band=BAND, poles=POLES[job["plate.speed"]], speed=speed,
+             off_speed=SPEED * speed + 1e-6, two_ends=job["plate.double_shaft"] == "yes", no_lugs=job["plate.mount"] == "band",
+             outdoors=job["unit.outdoors"] == "yes")
+    if job["plate.power"]:
+        p["size"] = SIZES.index(job["plate.power"])
+        p["least_torque"] = 16 * 5252.113 * float(Fraction(job["plate.power"])) / speed * LOW  # oz-ft
+    if job["plate.rotation"]:
+        turns = turning(job["plate.rotation"].split()[0], "lead end" if job["plate.rotation"].endswith("LE") else "shaft end")
+        p["wrong_rotation"] = "CCW" if turns == "CW" else "CW"
+    if job["plate.shaft_diameter"]:
+        p["most_diameter"] = number(job["plate.shaft_diameter"]) + CLEARANCE + 1e-9
+    if job["plate.body_diameter"] and job["plate.mount"] in ("", "band", "ring"):
+        p["most_body"] = number(job["plate.body_diameter"]) + BODY + 1e-9
+    if job["unit.shaft_points"]:
+        p["point"] = job["unit.shaft_points"]
+    if job["plate.ambient"]:
+        p["least_ambient"] = float(job["plate.ambient"].split()[0]) - 1e-9
+    return p
+
+
+def fails(p):
+    """Rule -> SQL that is true of the parts that fail it, for the parameters of one job."""
+    volts = p["volts"]
     inside = " OR ".join(f"({low} * {1 - BAND} - 1e-9 <= {volts} AND {high} * {1 + BAND} + 1e-9 >= {volts})" for low, high in (("low", "high"), ("low2", "high2")))
     out = {
         "wanted-part": "module = 1",
-        "load": f"load <> '{job['unit.load']}'",
+        "load": f"load <> '{p['load']}'",
         "family": "(module = 1 OR family IN ('shaded pole', 'three phase', 'constant airflow') OR (family = 'constant torque' AND retrofit = 0))",
         "supply-voltage": f"coalesce({inside}, FALSE) = FALSE",
         "phase": "phase <> 1",
-        "poles": f"poles <> {POLES[job['plate.speed']]}",
-        "speed": f"(poles IS NOT NULL AND abs(rpm - {speed}) > {SPEED} * {speed} + 1e-6)",
+        "poles": f"poles <> {p['poles']}",
+        "speed": f"(poles IS NOT NULL AND abs(rpm - {p['speed']}) > {p['off_speed']})",
         "signal-class": "module = 1",
     }
-    if job["plate.power"]:
-        size = SIZES.index(job["plate.power"])
-        duty = 16 * 5252.113 * float(Fraction(job["plate.power"])) / speed  # oz-ft
-        out["power"] = (f"(size < {size} OR (family = 'constant torque' AND torque < {duty * LOW}) OR (module = 1 AND size > {size}) "
+    size = p["size"]
+    if size is not None:
+        out["power"] = (f"(size < {size} OR (family = 'constant torque' AND torque < {p['least_torque']}) OR (module = 1 AND size > {size}) "
                         f"OR (module = 0 AND family <> 'constant torque' AND size > {size + 1}))")
-    if job["plate.rotation"]:
-        turns = turning(job["plate.rotation"].split()[0], "lead end" if job["plate.rotation"].endswith("LE") else "shaft end")
-        out["rotation"] = f"rotation = '{'CCW' if turns == 'CW' else 'CW'}'"
-    if job["plate.double_shaft"] == "yes":
-        out["double-shaft"] = "double_shaft = 'no'"
-    if job["plate.shaft_diameter"]:
-        out["shaft-diameter"] = f"diameter > {number(job['plate.shaft_diameter']) + CLEARANCE + 1e-9}"
-    if job["plate.body_diameter"] and job["plate.mount"] in ("", "band", "ring"):
-        out["body-diameter"] = f"body > {number(job['plate.body_diameter']) + BODY + 1e-9}"
-    if job["plate.mount"] == "band":
-        out["mount"] = "mount = 'lugs'"
-    if job["unit.outdoors"] == "yes":
-        out["enclosure"] = "enclosed = 0"
-    if job["unit.shaft_points"]:
-        out["position"] = f"(any_position = 0 AND {job['unit.shaft_points']} = 0)"
-    if job["plate.ambient"]:
-        out["ambient"] = f"ambient < {float(job['plate.ambient'].split()[0]) - AMBIENT_SHORT - 1e-9}"
+    conditions = [("rotation", p["wrong_rotation"], f"rotation = '{p['wrong_rotation']}'"),
+                  ("double-shaft", p["two_ends"], "double_shaft = 'no'"),
+                  ("shaft-diameter", p["most_diameter"], f"diameter > {p['most_diameter']}"),
+                  ("body-diameter", p["most_body"], f"body > {p['most_body']}"),
+                  ("mount", p["no_lugs"], "mount = 'lugs'"),
+                  ("enclosure", p["outdoors"], "enclosed = 0"),
+                  ("position", p["point"], f"(any_position = 0 AND {p['point']} = 0)"),
+                  ("ambient", p["least_ambient"], f"ambient < {p['least_ambient']}")]
+    out.update((rule, condition) for rule, asked, condition in conditions if asked)
     return out
-
-
-AMBIENT_SHORT = 0.0
 
 
 def main(folder):
     flat(folder)
     with open(f"{folder}/jobs.csv", encoding="utf-8", newline="") as f:
-        questions = [fails(job) for job in csv.DictReader(f)]
+        asked = [parameters(job) for job in csv.DictReader(f)]
     with open(f"{folder}/questions.json", "w", encoding="utf-8") as f:
-        json.dump({"columns": COLUMNS, "questions": questions}, f)
+        json.dump({"columns": COLUMNS, "questions": [fails(p) for p in asked], "parameters": asked}, f)
 
 
 if __name__ == "__main__":

@@ -1,17 +1,20 @@
 #!/usr/bin/env python3
-"""One size: the same questions to ours, SQLite, DuckDB and the sqlite3 command line; answers must be equal.
+"""One size: the same questions to ours, SQLite, DuckDB, a plain scan and the sqlite3 command line; answers must be equal.
 
 usage: side_by_side.py BUILD_DIR FOLDER NPM_FOLDER
 """
 import csv
 import hashlib
+import itertools
+import json
 import os
 import re
-import resource
 import statistics
 import subprocess
 import sys
 import time
+
+from sqlite_peer import question
 
 
 def output_of(words, **more):
@@ -19,12 +22,14 @@ def output_of(words, **more):
 
 
 def split(lines):
-    """The answers, and {what was timed: (median, 95th percentile)}."""
+    """The answers; and {what was timed: (median, 95th percentile), another figure: its number}."""
     times = {}
     for line in lines:
+        if found := re.fullmatch(r"figure (.+) ([\d.]+)", line):
+            times[found[1]] = float(found[2])
         if found := re.fullmatch(r"time (.+) ([\d.]+) ([\d.]+)", line):
             times[found[1]] = (float(found[2]), float(found[3]))
-    answers = [line.strip() for line in lines if not line.startswith(("time ", "carried "))]
+    answers = [line.strip() for line in lines if not line.startswith(("time ", "figure ", "carried "))]
     return answers, times
 
 
@@ -32,74 +37,111 @@ def digest(answers):
     return hashlib.sha256("\n".join(answers).encode()).hexdigest()[:16]
 
 
-def once(words, rounds=15):
-    """Wall time of whole processes, median in microseconds, and the peak memory of one in MB."""
-    times = []
-    for _ in range(rounds):
-        begin = time.perf_counter()
-        subprocess.run(words, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False)
-        times.append((time.perf_counter() - begin) * 1e6)
-    timed = subprocess.run(["/usr/bin/env", "python3", "-c", "import resource,subprocess,sys;subprocess.run(sys.argv[1:],stdout=subprocess.DEVNULL);"
-                            "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)", *words], capture_output=True, text=True, check=True)
-    return statistics.median(times), int(timed.stdout) / 1024
+def run_once(words):
+    """Wall time of a whole process, in microseconds."""
+    begin = time.perf_counter()
+    code = subprocess.run(words, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False).returncode
+    took = (time.perf_counter() - begin) * 1e6
+    if code >= 64:  # below, it says what the answer was
+        raise SystemExit(f"{words[0]} ended with {code}")
+    return took
 
 
-def job_words(folder, number):
-    """Job `number` of jobs.csv as --set words."""
+def peak_memory(words):
+    """Of a process, in MB: started by a small one, since a child is charged with what its parent held."""
+    starter = "import resource,subprocess,sys;subprocess.run(sys.argv[1:],stdout=subprocess.DEVNULL);print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)"
+    return int(output_of([sys.executable, "-S", "-c", starter, *words])[0]) / 1024
+
+
+def job_words(row):
+    """A row of jobs.csv as --set words."""
+    return [word for key, value in row.items() if key != "job" and value for word in ("--set", f"{key}={value}")]
+
+
+def middle_and_late(times):
+    ordered = sorted(times)
+    return statistics.median(ordered), ordered[len(ordered) * 95 // 100]
+
+
+def one_shots(folder, ours, jobs=20, rounds=5):
+    """The first jobs, each answered by a new process: ours and sqlite3 in turn. Their times, and the most memory of ours."""
     with open(f"{folder}/jobs.csv", encoding="utf-8", newline="") as f:
-        row = list(csv.DictReader(f))[number]
-    words = []
-    for key, value in row.items():
-        if key != "job" and value:
-            words += ["--set", f"{key}={value}"]
-    return words
+        rows = list(itertools.islice(csv.DictReader(f), jobs))
+    with open(f"{folder}/questions.json", encoding="utf-8") as f:
+        asked = json.load(f)["questions"]
+    pairs = [([*ours, *job_words(row)], ["sqlite3", "-readonly", f"{folder}/flat.db", question(fails)]) for row, fails in zip(rows, asked)]
+    times = ([[] for _ in pairs], [[] for _ in pairs])
+    for _ in range(rounds):
+        for number, pair in enumerate(pairs):
+            for side, words in zip(times, pair):
+                side[number].append(run_once(words))
+    medians = [middle_and_late([statistics.median(t) for t in side]) for side in times]
+    return *medians, max(peak_memory(words) for words, _ in pairs)
 
 
 def main(build, folder, npm):
     parts = os.path.basename(folder)
     measure = f"{build}/tests/bench/bench_measure"
+    scan = f"{build}/tests/bench/bench_scan"
     endbell = f"{build}/cli/endbell"
     database, jobs = f"{folder}/shop.db", f"{folder}/jobs.csv"
 
-    ours, times = split(output_of([measure, "living", database, jobs]))
-    theirs, more = split(output_of(["python3", "tests/bench/sqlite_peer.py", folder]))
-    times.update(more)
-    print(f"{parts} living: ours {digest(ours)}, SQLite {digest(theirs)}: {'equal' if ours == theirs else 'DIFFERENT'}")
-    tallies, more = split(output_of([measure, "tallies", database, jobs]))
-    times.update(more)
-    others, more = split(output_of(["node", "duckdb_peer.mjs", os.path.abspath(folder)], cwd=npm))
-    times.update(more)
-    print(f"{parts} tallies: ours {digest(tallies)}, DuckDB {digest(others)}: {'equal' if tallies == others else 'DIFFERENT'}")
-    _, more = split(output_of([measure, "select", database, jobs]))
-    times.update(more)
+    times = {}
+
+    def answers_of(words, **more):
+        answers, timed = split(output_of(words, **more))
+        times.update(timed)
+        return answers
+
+    def compare(what, ours, others):
+        said = ", ".join(f"{name} {digest(answers)}" for name, answers in others.items())
+        equal = all(answers == ours for answers in others.values())
+        print(f"{parts} {what}: ours {digest(ours)}, {said}: {'equal' if equal else 'DIFFERENT'}")
+
+    compare("living", answers_of([measure, "living", database, jobs]), {
+        "SQLite": answers_of(["python3", "tests/bench/sqlite_peer.py", folder]),
+        "scan": answers_of([scan, "living", folder])})
+    peers = {"scan": answers_of([scan, "tallies", folder])}
+    if int(parts) < 5000000:  # it would take an hour
+        peers["DuckDB"] = answers_of(["node", "duckdb_peer.mjs", os.path.abspath(folder)], cwd=npm)
+    compare("tallies", answers_of([measure, "tallies", database, jobs]), peers)
+    answers_of([measure, "select", database, jobs])
+    memory, bandwidth = times.pop("memory"), times.pop("bandwidth")
     for name, (median, late) in times.items():
         print(f"{parts} {name}: median {median:.0f} us, p95 {late:.0f} us")
 
-    command, memory = once([endbell, "--no-config", "--catalog", database, "match", "--top", "20", *job_words(folder, 0)])
-    flat = "SELECT id, price FROM flat WHERE family = 'capacitor run' AND load = 'indoor blower' AND low = 115 AND poles = 6 AND size BETWEEN 8 AND 9 " \
-           "AND (rotation IS NULL OR rotation <> 'CCW') AND (diameter IS NULL OR diameter <= 0.502) ORDER BY price IS NULL, price, id LIMIT 20"
-    plain, _ = once(["sqlite3", "-readonly", f"{folder}/flat.db", flat])
-    print(f"{parts} one shot: endbell match {command:.0f} us, {memory:.0f} MB; sqlite3 plain query {plain:.0f} us")
+    index = os.path.getsize(f"{database}-index")
+    print(f"{parts} memory: {memory / 1e6:.0f} MB at most for living; the index file is {index / 1e6:.1f} MB")
+    print(f"{parts} tallies: memory is read at {bandwidth / 1e9:.1f} GB/s, the whole index in {index / bandwidth * 1e6:.0f} us; median {times['tallies'][0]:.0f} us")
+
+    ours, plain, most = one_shots(folder, [endbell, "--no-config", "--catalog", database, "match", "--top", "20"])
+    print(f"{parts} one shot: endbell match {ours[0]:.0f} us, p95 {ours[1]:.0f} us, {most:.0f} MB; sqlite3 {plain[0]:.0f} us, p95 {plain[1]:.0f} us")
 
     results = f"{folder}/results.csv"
     many = f"{folder}/many.csv"
-    with open(jobs, encoding="utf-8") as f:
-        header, *rows = f.readlines()
-    with open(many, "w", encoding="utf-8") as f:
-        f.writelines([header.replace("job,", "tag,", 1), *(rows * 25)])
+    with open(many, encoding="utf-8") as f:
+        count = sum(1 for _ in f) - 1
     begin = time.perf_counter()
     subprocess.run([endbell, "--no-config", "--catalog", database, "batch", many, "--out", results], check=True, stdout=subprocess.DEVNULL)
-    rate = len(rows) * 25 / (time.perf_counter() - begin)
-    print(f"{parts} batch: {rate:.0f} jobs a second")
+    rate = count / (time.perf_counter() - begin)
+    print(f"{parts} batch: {count} different jobs, {rate:.0f} jobs a second")
+
+    with open(f"{folder}/times.json", "w", encoding="utf-8") as f:  # for growth.py
+        json.dump({name: times[name] for name in ("living", "tallies", "select", "picks")} | {"batch": [1e6 / rate]}, f)
 
     def ratio(name, value):
         print(f"ratio {name}-{parts} {value:.2f}")
 
     ratio("living-over-sqlite-median", times["sqlite"][0] / times["living"][0])
     ratio("living-over-sqlite-p95", times["sqlite"][1] / times["living"][1])
+    ratio("living-over-scan-median", times["scan"][0] / times["living"][0])
+    ratio("living-over-scan-p95", times["scan"][1] / times["living"][1])
     ratio("first-job-over-sqlite-median", times["sqlite"][0] / times["first"][0])
-    ratio("tallies-over-duckdb-median", times["duckdb"][0] / times["tallies"][0])
-    ratio("one-shot-over-sqlite3", plain / command)
+    if "duckdb" in times:
+        ratio("tallies-over-duckdb-median", times["duckdb"][0] / times["tallies"][0])
+    ratio("tallies-over-scan-median", times["scan-tallies"][0] / times["tallies"][0])
+    ratio("one-shot-over-sqlite3-median", plain[0] / ours[0])
+    ratio("one-shot-over-sqlite3-p95", plain[1] / ours[1])
 
 
 if __name__ == "__main__":

@@ -39,10 +39,10 @@ output ["\\(sum(i in 1..items)(price[i] * use[i])) \\(slowest) \\(sum(use))\\n"]
 """ % (PRICE, PART, DAY)
 
 
-def generate(rng, number):
-    """Every third instance has few distinct prices (ties), every fifth few accessories (often impossible)."""
-    needs = rng.randint(1, 8)
-    count = rng.randint(1, 6) if number % 5 == 0 else rng.randint(6, 24)
+def generate(rng, number, count=None, least_needs=1):
+    """Every third instance has few distinct prices (ties), every fifth few accessories (often impossible) unless `count` says how many."""
+    needs = rng.randint(least_needs, 8)
+    count = count or (rng.randint(1, 6) if number % 5 == 0 else rng.randint(6, 24))
     items = []
     for i in range(count):
         items.append({
@@ -59,20 +59,27 @@ def listed(numbers):
     return ",".join(str(n) for n in numbers) or "-"
 
 
-def ask_engine(instances):
-    """An accessory out of stock is one that the shop's cap on lead bars: 1,000 days."""
+def as_text(instances):
+    """For the engine. An accessory out of stock is one that the shop's cap on lead bars: 1,000 days."""
     lines = []
     for case in instances:
         lines.append(f"{case['needs']} {len(case['items'])}")
         for it in case["items"]:
             lead = it["lead"] if it["stock"] else 1000
             lines.append(f"{listed(it['cures'])} {it['price']} {lead} {it['stock']} {listed(it['excludes'])}")
-    out = subprocess.run([PROBE], input="\n".join(lines) + "\n", capture_output=True, text=True, check=True).stdout
+    return "\n".join(lines) + "\n"
+
+
+def answers_in(lines):
     answers = []
-    for line in out.splitlines():
+    for line in lines:
         uncured, price, lead, parts, *chosen = (int(word) for word in line.split())
         answers.append({"best": None if uncured else (price, lead, parts), "items": chosen})
     return answers
+
+
+def ask_engine(instances):
+    return answers_in(subprocess.run([PROBE], input=as_text(instances), capture_output=True, text=True, check=True).stdout.splitlines())
 
 
 def truth(value):
@@ -173,4 +180,5 @@ def main():
     return 1 if failed else 0
 
 
-sys.exit(main())
+if __name__ == "__main__":
+    sys.exit(main())
