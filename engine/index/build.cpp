@@ -267,27 +267,29 @@ class IndexDraft::Builder {
 
     /// Stretch by stretch: what one job reads of a stretch lies together.
     void write_tiles(SideFileWriter& file) const {
-        const std::size_t stretches = stretches_for(ids_.size());
         std::vector<TileStart> starts;
-        std::size_t words = 0;
-        file.begin();
+        std::vector<Word64> heads;
+        std::size_t bodies = 0;
         std::vector<TileMaker> makers;
         for (const Classes& column : columns_) makers.emplace_back(column.tuples().size());
         std::vector<Number> of_part;
-        for (std::size_t s = 0; s < stretches; ++s) {
-            const std::size_t first = s * stretch_parts;
+        file.begin();
+        for (std::size_t first = 0; first < ids_.size(); first += stretch_parts) {
             const std::size_t end = std::min(ids_.size(), first + stretch_parts);
             for (std::size_t c = 0; c < columns_.size(); ++c) {
                 of_part.clear();
                 for (std::size_t p = first; p < end; ++p) of_part.push_back(columns_[c].of_part()[come_[p]]);
-                const std::vector<Word64>& tile = makers[c].make(of_part);
-                check(words <= std::numeric_limits<std::uint32_t>::max(), "tiles begin within 32 bits");
-                starts.push_back({static_cast<std::uint32_t>(words), makers[c].classes().front(),
+                makers[c].make(of_part);
+                check(bodies <= std::numeric_limits<std::uint32_t>::max(), "bodies begin within 32 bits");
+                starts.push_back({static_cast<std::uint32_t>(heads.size()),
+                                  static_cast<std::uint32_t>(bodies), makers[c].classes().front(),
                                   makers[c].classes().back()});
-                file.append(tile.data(), tile.size() * sizeof(Word64));
-                words += tile.size();
+                heads.insert(heads.end(), makers[c].head().begin(), makers[c].head().end());
+                file.append(makers[c].body().data(), makers[c].body().size() * sizeof(Word64));
+                bodies += makers[c].body().size();
             }
         }
+        file.section(heads);
         file.section(starts);
     }
 

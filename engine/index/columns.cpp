@@ -60,7 +60,8 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
         column.classes_ = stream.number();
         column.starts_ = starts.subspan(stretches > 0 ? i : 0);
         column.stride_ = columns.size();
-        column.tiles_ = file.numbers<Word64>(Section::tiles);
+        column.heads_ = file.numbers<Word64>(Section::heads);
+        column.bodies_ = file.numbers<Word64>(Section::bodies);
         for (std::size_t v = 0; v < column.classes_ * column.fields_->size(); ++v) {
             const auto& of_field =
                 words[static_cast<std::size_t>((*column.fields_)[v % column.fields_->size()])];

@@ -39,7 +39,8 @@ enum Section : std::size_t {
     ids,
     id_ranks,
     assemblies,
-    tiles,
+    bodies,
+    heads,
     tile_starts,
     section_count
 };
@@ -54,9 +55,11 @@ class IndexColumn {
     const TileStart& start(std::size_t stretch) const { return starts_[stretch * stride_]; }
     /// The class of one part.
     std::size_t class_of(std::size_t stretch, std::size_t words, std::size_t part) const;
-    /// What of it stands in one stretch of `words` words.
+    /// What of it stands in one stretch of `words` words, where it has more than one class there.
     Tile tile(std::size_t stretch, std::size_t words) const {
-        return Tile(tiles_.subspan(std::min(std::size_t{start(stretch).word}, tiles_.size())), words);
+        const TileStart& at = start(stretch);
+        return Tile(heads_.subspan(std::min(std::size_t{at.head}, heads_.size())),
+                    bodies_.subspan(std::min(std::size_t{at.body}, bodies_.size())), words);
     }
 
   private:
@@ -66,7 +69,7 @@ class IndexColumn {
     std::vector<std::string_view> values_;  // of each class, field by field
     std::span<const TileStart> starts_;     // of each stretch, those of all columns between
     std::size_t stride_ = 1;
-    std::span<const Word64> tiles_;
+    std::span<const Word64> heads_, bodies_;
 };
 
 /// Throws OurBug when the file is not as `build` writes it.

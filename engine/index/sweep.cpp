@@ -63,18 +63,6 @@ ENDBELL_INTO_EACH void count_fails(const Word64* __restrict set, const Stretch& 
     count.would_fit += static_cast<std::int64_t>(would_fit);
 }
 
-/// Every part falls by two rules or more: all that is left to know is by how many sayings.
-ENDBELL_INTO_EACH void count_shut(SetsThere& b) {
-    Stretch set;
-    for (const Present& present : b.present) {
-        if (present.verdict != Verdict::does_not_fit) continue;
-        put(present, b.mixed.data(), b.at.all, b.at.size, set.data());
-        Word64 parts = 0;
-        for (std::size_t i = 0; i < b.at.size; ++i) parts += bits_of(set[i]);
-        b.out.fails[present.said].parts += static_cast<std::int64_t>(parts);
-    }
-}
-
 ENDBELL_INTO_EACH void count_keys(SetsThere& b, const Word64* __restrict open) {
     for (std::size_t k = 0; k < b.keys->size(); ++k) {
         Stretch asked;
@@ -95,10 +83,6 @@ ENDBELL_INTO_EACH void count_keys(SetsThere& b, const Word64* __restrict open) {
 }
 
 ENDBELL_INTO_EACH void go_through(SetsThere& b) {
-    if (b.shut) {
-        if (b.keys != nullptr) count_shut(b);
-        return;
-    }
     Stretch once{}, twice{}, open{}, changing{};
     const bool counted = b.keys != nullptr;
     if (counted) {
@@ -191,12 +175,20 @@ const std::vector<Gait>& gaits() {
     return able;
 }
 
+namespace {
+
+StretchAt stretch_at(std::size_t first, const Word64* all, std::size_t words) {
+    const std::size_t size = std::min(stretch_words, words - first);
+    return {first, size, all + first, static_cast<std::size_t>(count_bits(all + first, size))};
+}
+
+}  // namespace
+
 bool holds(const Edges& edges, std::size_t position, const Word64* all, std::size_t words) {
     const std::size_t first = position / stretch_parts * stretch_words;
     std::vector<const Word64*> mixed;
     Scratch scratch;
-    const Present present =
-        look(edges, {first, std::min(stretch_words, words - first), all + first}, mixed, scratch);
+    const Present present = look(edges, stretch_at(first, all, words), mixed, scratch);
     Word64 word = present.full ? ~Word64{0} : 0;
     for (const Word64* set : mixed) word ^= set[position / 64 - first];
     return (word >> (position % 64) & 1) != 0;
@@ -217,10 +209,11 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
     }
     std::vector<Ended> ended;
     for (std::size_t first = 0; first < words; first += stretch_words) {
-        there.at = {first, std::min(stretch_words, words - first), all + first};
+        there.at = stretch_at(first, all, words);
         there.look_at(list);
+        if (there.shut) continue;
         gait.sweep(there);
-        if (there.shut || count == nullptr || count->misses == nullptr) continue;
+        if (count == nullptr || count->misses == nullptr) continue;
         ended.clear();
         for (std::size_t p = 0; p < there.present.size(); ++p) {
             if (there.present[p].verdict == Verdict::does_not_fit)
@@ -235,7 +228,7 @@ BitSet living(const std::vector<Edges>& fails, const Word64* all, std::size_t wo
     BitSet lives(words);
     FailsThere there;
     for (std::size_t first = 0; first < words; first += stretch_words) {
-        there.at = {first, std::min(stretch_words, words - first), all + first};
+        there.at = stretch_at(first, all, words);
         there.out = lives.data() + first;
         if (!there.look_at(fails)) continue;
         std::copy_n(there.at.all, there.at.size, there.out);

@@ -1,5 +1,6 @@
 // What of all sayings has parts in one stretch, told by the zones before any set is read.
 #pragma once
+#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <vector>
@@ -23,6 +24,7 @@ struct StretchAt {
     std::size_t first = 0;        // word
     std::size_t size = 0;         // words
     const Word64* all = nullptr;  // the parts to be judged, from `first` on
+    std::size_t parts = 0;        // how many they are
 };
 
 /// Looks at the edges in one stretch; puts the sets that must be read into `mixed`.
@@ -47,6 +49,36 @@ inline Present look(const Edges& edges, const StretchAt& at, std::vector<const W
     return present;
 }
 
+inline bool holds_all(const Edges& edges, const StretchAt& at) {
+    if (!edges.others.empty()) return false;
+    const std::size_t stretch = at.first / stretch_words;
+    bool all = false;
+    for (const std::uint32_t c : edges.classes) {
+        const TileStart& start = edges.column->start(stretch);
+        if (c >= start.least && c < start.greatest) return false;
+        all = all != (c >= start.greatest);
+    }
+    return all;
+}
+
+/// How many parts of the stretch are in it: each set of the list holds the one before.
+inline std::size_t count_parts(const Edges& edges, const StretchAt& at) {
+    const std::size_t stretch = at.first / stretch_words;
+    std::optional<Tile> tile;
+    std::size_t parts = 0;
+    for (const std::uint32_t c : edges.classes) {
+        const TileStart& start = edges.column->start(stretch);
+        if (c < start.least) continue;
+        std::size_t up_to = at.parts;
+        if (c < start.greatest) {
+            if (!tile) tile.emplace(edges.column->tile(stretch, at.size));
+            up_to = tile->count_up_to(c, at.parts);
+        }
+        parts = up_to - parts;
+    }
+    return parts;
+}
+
 /// A stretch, what it is worked out from, and where its results go.
 struct SetsThere {
     explicit SetsThere(Swept& results) : out(results) {}
@@ -55,20 +87,37 @@ struct SetsThere {
         present.clear();
         mixed.clear();
         scratch.clear();
+        shut = falls_everywhere(list) && count_shut(list);
+        if (shut) return;
         place.assign(list.size(), nullptr);
-        std::size_t all_fall = 0;
         for (std::size_t s = 0; s < list.size(); ++s) {
             Present here = look(list[s].edges, at, mixed, scratch);
             if (!here.full && here.mixed == 0) continue;
             here.said = s;
             here.verdict = list[s].verdict;
             if (keys != nullptr) place[s] = sets[present.size()].data();
-            const bool all_of_them = here.full && here.mixed == 0;
-            all_fall += here.verdict == Verdict::does_not_fit && all_of_them ? 1 : 0;
             present.push_back(here);
         }
-        // Nothing lives here, and where reasons are counted nothing falls by one finding alone.
-        shut = all_fall >= (keys != nullptr ? 2 : 1);
+    }
+
+    /// Nothing lives in the stretch; and where reasons are counted, nothing in it falls by one finding alone.
+    bool falls_everywhere(const std::vector<Said>& list) const {
+        std::size_t rules_that_end_all = 0;
+        for (const Said& said : list)
+            rules_that_end_all += said.verdict == Verdict::does_not_fit && holds_all(said.edges, at) ? 1 : 0;
+        return rules_that_end_all >= (keys != nullptr ? 2 : 1);
+    }
+
+    /// All that is left to know of it is how many parts each saying ends, and heads tell that. False: not of this list.
+    bool count_shut(const std::vector<Said>& list) {
+        if (keys == nullptr) return true;
+        if (std::any_of(list.begin(), list.end(), [](const Said& s) { return !s.edges.others.empty(); }))
+            return false;
+        for (std::size_t s = 0; s < list.size(); ++s) {
+            if (list[s].verdict == Verdict::does_not_fit)
+                out.fails[s].parts += static_cast<std::int64_t>(count_parts(list[s].edges, at));
+        }
+        return true;
     }
 
     StretchAt at;

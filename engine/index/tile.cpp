@@ -9,13 +9,13 @@ namespace endbell {
 
 namespace {
 
-/// Where the pieces of a tile stand, in words from its beginning.
+/// Where the pieces of a tile stand, in words from the beginning of its head and of its body.
 struct Layout {
-    std::size_t parts = 0;
     std::size_t starts = 0;
+    std::size_t head = 0;  // its end
     std::size_t sets = 0;
     std::size_t kept = 0;  // sets
-    std::size_t end = 0;
+    std::size_t body = 0;  // its end
 };
 
 constexpr std::size_t words_of(std::size_t bytes) {
@@ -24,34 +24,42 @@ constexpr std::size_t words_of(std::size_t bytes) {
 
 Layout layout_of(std::size_t count, std::size_t spacing, std::size_t words) {
     Layout l;
-    l.parts = 1 + words_of(count * sizeof(std::uint32_t));
-    l.starts = l.parts + (spacing > 1 ? words_of(words * 64 * sizeof(std::uint16_t)) : 0);
-    l.sets = l.starts + (spacing > 1 ? words_of(count * sizeof(std::uint16_t)) : 0);
+    l.starts = 1 + words_of(count * sizeof(std::uint32_t));
+    l.head = l.starts + words_of(count * sizeof(std::uint16_t));
+    l.sets = spacing > 1 ? words_of(words * 64 * sizeof(std::uint16_t)) : 0;
     l.kept = (count - 1) / spacing;
-    l.end = l.sets + l.kept * words;
+    l.body = l.sets + l.kept * words;
     return l;
 }
 
 }  // namespace
 
-Tile::Tile(std::span<const Word64> from, std::size_t words) : words_(words) {
-    check(!from.empty(), "a tile begins within its section");
-    count_ = static_cast<std::uint32_t>(from[0]);
-    spacing_ = static_cast<std::size_t>(from[0] >> 32);
-    check(count_ > 0 && count_ <= words * 64 && spacing_ > 0, "a tile has classes");
+Tile::Tile(std::span<const Word64> heads, std::span<const Word64> bodies, std::size_t words) : words_(words) {
+    check(!heads.empty(), "a tile begins within its section");
+    count_ = static_cast<std::uint32_t>(heads[0]);
+    spacing_ = static_cast<std::size_t>(heads[0] >> 32);
+    check(count_ > 1 && count_ <= words * 64 && spacing_ > 0, "a tile has classes");
     const Layout l = layout_of(count_, spacing_, words);
-    check(l.end <= from.size(), "a tile ends within its section");
-    classes_ = reinterpret_cast<const std::uint32_t*>(from.data() + 1);
-    parts_ = reinterpret_cast<const std::uint16_t*>(from.data() + l.parts);
-    starts_ = reinterpret_cast<const std::uint16_t*>(from.data() + l.starts);
-    sets_ = from.data() + l.sets;
+    check(l.head <= heads.size() && l.body <= bodies.size(), "a tile ends within its section");
+    classes_ = reinterpret_cast<const std::uint32_t*>(heads.data() + 1);
+    starts_ = reinterpret_cast<const std::uint16_t*>(heads.data() + l.starts);
+    parts_ = reinterpret_cast<const std::uint16_t*>(bodies.data());
+    sets_ = bodies.data() + l.sets;
+}
+
+/// The last class that is present and no greater.
+std::size_t Tile::place_of(std::uint32_t c) const {
+    check(classes_[0] <= c && c < classes_[count_ - 1], "a set is of some parts, not of all");
+    return static_cast<std::size_t>(std::upper_bound(classes_, classes_ + count_, c) - classes_) - 1;
+}
+
+std::size_t Tile::count_up_to(std::uint32_t c, std::size_t parts) const {
+    if (c < classes_[0]) return 0;
+    return c >= classes_[count_ - 1] ? parts : starts_[place_of(c) + 1];
 }
 
 const Word64* Tile::up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const {
-    check(classes_[0] <= c && c < classes_[count_ - 1], "a set is of some parts, not of all");
-    // The last class that is present and no greater.
-    const std::size_t place =
-        static_cast<std::size_t>(std::upper_bound(classes_, classes_ + count_, c) - classes_) - 1;
+    const std::size_t place = place_of(c);
     if ((place + 1) % spacing_ == 0) return sets_ + ((place + 1) / spacing_ - 1) * words_;
     return made(place, std::min((place / spacing_ + 1) * spacing_, count_) - 1, all, scratch);
 }
@@ -98,7 +106,7 @@ const Word64* Tile::made(std::size_t place, std::size_t top, const Word64* all, 
     return set.data();
 }
 
-const std::vector<Word64>& TileMaker::make(std::span<const std::uint32_t> of_part) {
+void TileMaker::make(std::span<const std::uint32_t> of_part) {
     present_.clear();
     for (const std::uint32_t c : of_part) {
         if (rank_[c] != none) continue;
@@ -107,35 +115,33 @@ const std::vector<Word64>& TileMaker::make(std::span<const std::uint32_t> of_par
     }
     std::sort(present_.begin(), present_.end());
     for (std::uint32_t r = 0; r < present_.size(); ++r) rank_[present_[r]] = r;
+    head_.clear();
+    body_.clear();
+    if (present_.size() > 1) write(of_part);
+    for (const std::uint32_t c : present_) rank_[c] = none;
+}
 
+void TileMaker::write(std::span<const std::uint32_t> of_part) {
     const std::size_t words = words_for(of_part.size());
     const std::size_t spacing = (present_.size() + sets_at_most - 1) / sets_at_most;
     const Layout l = layout_of(present_.size(), spacing, words);
-    tile_.assign(l.end, 0);
-    tile_[0] = present_.size() | Word64{spacing} << 32;
-    std::copy(present_.begin(), present_.end(), reinterpret_cast<std::uint32_t*>(tile_.data() + 1));
-    if (spacing > 1) {
-        sort_parts(of_part, reinterpret_cast<std::uint16_t*>(tile_.data() + l.parts),
-                   reinterpret_cast<std::uint16_t*>(tile_.data() + l.starts));
-    }
-    Word64* sets = tile_.data() + l.sets;
-    for (std::size_t p = 0; p < of_part.size(); ++p) {
-        const std::size_t set = rank_[of_part[p]] / spacing;
-        if (set < l.kept) add_bit(sets + set * words, p);
-    }
-    for (std::size_t w = words; w < l.kept * words; ++w) sets[w] |= sets[w - words];
-    for (const std::uint32_t c : present_) rank_[c] = none;
-    return tile_;
-}
+    head_.assign(l.head, 0);
+    body_.assign(l.body, 0);
+    head_[0] = present_.size() | Word64{spacing} << 32;
+    std::copy(present_.begin(), present_.end(), reinterpret_cast<std::uint32_t*>(head_.data() + 1));
 
-void TileMaker::sort_parts(std::span<const std::uint32_t> of_part, std::uint16_t* parts,
-                           std::uint16_t* starts) const {
     std::vector<std::uint16_t> next(present_.size() + 1);
     for (const std::uint32_t c : of_part) ++next[rank_[c] + 1];
     std::partial_sum(next.begin(), next.end(), next.begin());
-    std::copy(next.begin(), next.end() - 1, starts);
-    for (std::size_t p = 0; p < of_part.size(); ++p)
-        parts[next[rank_[of_part[p]]]++] = static_cast<std::uint16_t>(p);
+    std::copy(next.begin(), next.end() - 1, reinterpret_cast<std::uint16_t*>(head_.data() + l.starts));
+    auto* parts = reinterpret_cast<std::uint16_t*>(body_.data());
+    Word64* sets = body_.data() + l.sets;
+    for (std::size_t p = 0; p < of_part.size(); ++p) {
+        const std::uint32_t rank = rank_[of_part[p]];
+        if (spacing > 1) parts[next[rank]++] = static_cast<std::uint16_t>(p);
+        if (rank / spacing < l.kept) add_bit(sets + rank / spacing * words, p);
+    }
+    for (std::size_t w = words; w < l.kept * words; ++w) sets[w] |= sets[w - words];
 }
 
 }  // namespace endbell
