@@ -153,6 +153,7 @@ std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positio
         all.push_back({std::string(id(p)),
                        verdict,
                        price == no_price ? std::nullopt : std::optional<std::int64_t>(price),
+                       Verdict::fits,
                        {}});
     }
     return all;
@@ -175,9 +176,9 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
         std::vector<Standing> standings = named(positions, verdict);
         for (std::size_t i = 0; i < positions.size(); ++i) {
             if (verdict == Verdict::fits_with_changes) {
-                standings[i].remedies = names_inducer(q)
-                                            ? remedies_of(candidate(q, catalog, standings[i].part_id))
-                                            : remedies(asked, positions[i]);
+                standings[i].adapters = names_inducer(q)
+                                            ? adapters_of(candidate(q, catalog, standings[i].part_id))
+                                            : adapters(asked, positions[i]);
             }
             to.push_back(std::move(standings[i]));
         }
@@ -187,7 +188,10 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
     BitSet as_it_is = swept.open;
     for (std::size_t w = 0; w < as_it_is.size(); ++w) as_it_is[w] &= ~swept.open_changing[w];
     add(report.not_shown, as_it_is, keep.not_shown, Verdict::not_shown);
+    const std::size_t none_to_change = report.not_shown.size();
     add(report.not_shown, swept.open_changing, keep.not_shown, Verdict::not_shown);
+    for (std::size_t i = none_to_change; i < report.not_shown.size(); ++i)
+        report.not_shown[i].at_best = Verdict::fits_with_changes;
     return report;
 }
 
@@ -233,17 +237,17 @@ std::size_t PartIndex::class_of(const IndexColumn& column, std::uint32_t positio
 }
 
 /// What the rules asked for when they were asked of the part's classes.
-std::vector<Remedy> PartIndex::remedies(const Asked& asked, std::uint32_t position) const {
+std::vector<Remedy> PartIndex::adapters(const Asked& asked, std::uint32_t position) const {
     static const std::size_t body = column_with("motors.body_diameter_in");
     Part part;
     columns_[body].put(class_of(columns_[body], position), part);
-    std::vector<Remedy> remedies;
+    std::vector<Remedy> adapters;
     for (std::size_t r = 0; r < asked.known.size(); ++r) {
-        if (asked.known[r]->remedies.classes.empty()) continue;
+        if (asked.known[r]->adapters.classes.empty()) continue;
         const std::size_t c = class_of(columns_[rule_columns().of_rule[r]], position);
-        for (const Remedy& remedy : asked.known[r]->remedies.of(c)) add_remedy(remedies, remedy, part);
+        for (const Remedy& remedy : asked.known[r]->adapters.of(c)) add_remedy(adapters, remedy, part);
     }
-    return remedies;
+    return adapters;
 }
 
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {

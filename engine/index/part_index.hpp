@@ -49,7 +49,7 @@ class PartIndex : public Sieve {
     Asked ask_verdicts(const Question& question) const;
     Swept explain(const Asked& asked, const Question& question, const Catalog& catalog, const Keep& keep,
                   MatchReport& report) const;
-    std::vector<Remedy> remedies(const Asked& asked, std::uint32_t position) const;
+    std::vector<Remedy> adapters(const Asked& asked, std::uint32_t position) const;
     std::size_t class_of(const IndexColumn& column, std::uint32_t position) const;
     std::vector<std::uint32_t> specified(const Question& question) const;
     std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;

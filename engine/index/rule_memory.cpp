@@ -1,9 +1,11 @@
 #include "engine/index/rule_memory.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 #include "engine/base/check.hpp"
 #include "engine/match/answer.hpp"
+#include "engine/match/match.hpp"
 
 namespace endbell {
 
@@ -27,7 +29,7 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
         Finding finding = rule.check(q, part);
         Saying saying = saying_of(finding);
         if (saying.verdict == Verdict::fits_with_changes)
-            made.remedies.add(static_cast<std::uint32_t>(c), std::move(finding.remedies));
+            made.adapters.add(static_cast<std::uint32_t>(c), finding.remedies);
         std::size_t now = 0;
         if (saying.verdict != Verdict::fits) {
             const auto known =
@@ -54,14 +56,17 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
 
 }  // namespace
 
-void ClassRemedies::add(std::uint32_t c, std::vector<Remedy> remedies) {
-    auto same = std::find(lists.begin(), lists.end(), remedies);
-    if (same == lists.end()) same = lists.insert(same, std::move(remedies));
+void ClassAdapters::add(std::uint32_t c, const std::vector<Remedy>& remedies) {
+    std::vector<Remedy> adapters;
+    std::copy_if(remedies.begin(), remedies.end(), std::back_inserter(adapters), is_adapter);
+    if (adapters.empty()) return;
+    auto same = std::find(lists.begin(), lists.end(), adapters);
+    if (same == lists.end()) same = lists.insert(same, std::move(adapters));
     classes.push_back(c);
     which.push_back(static_cast<std::size_t>(same - lists.begin()));
 }
 
-const std::vector<Remedy>& ClassRemedies::of(std::size_t c) const {
+const std::vector<Remedy>& ClassAdapters::of(std::size_t c) const {
     static const std::vector<Remedy> none;
     const auto found = std::lower_bound(classes.begin(), classes.end(), c);
     if (found == classes.end() || *found != c) return none;

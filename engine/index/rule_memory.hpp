@@ -31,21 +31,21 @@ Saying saying_of(const Finding& finding);
 /// Of an assembly's number an index keeps only that there is one: gives the part a number that is not the job's.
 void hide_assembly(const Question& question, Part& part);
 
-/// The remedies of the classes that fit with changes.
-struct ClassRemedies {
+/// The adapters that classes which fit with changes ask for.
+struct ClassAdapters {
     std::vector<std::uint32_t> classes;  // ascending
     std::vector<std::size_t> which;      // of each, index into `lists`
     std::vector<std::vector<Remedy>> lists;
 
-    void add(std::uint32_t c, std::vector<Remedy> remedies);
-    /// None where the class needs no change.
+    void add(std::uint32_t c, const std::vector<Remedy>& remedies);
+    /// None where the class asks for none.
     const std::vector<Remedy>& of(std::size_t c) const;
 };
 
 /// Each saying of a rule once, and the edges of all that have one verdict taken together.
 struct Sayings {
     std::vector<Saying> list;
-    ClassRemedies remedies;
+    ClassAdapters adapters;
     std::vector<std::uint32_t> fail_edges, open_edges, change_edges;
 
     std::vector<std::uint32_t>& edges_of(Verdict verdict);

@@ -115,7 +115,7 @@ const JobKey* job_key(std::string_view id) {
 }
 
 FailedUnit read_job(std::string_view text, const std::string& filename) {
-    const job::Document document = job::parse_toml(text, filename);
+    const job::TomlDocument document = job::parse_toml(text, filename);
     std::vector<Problem> problems = document.problems;
     for (const job::Entry& entry : document.entries) {
         const bool empty_group =

@@ -71,7 +71,7 @@ struct Gap {
     std::string indent;
 };
 
-std::optional<Gap> end_of_group(std::string_view text, const job::Document& document,
+std::optional<Gap> end_of_group(std::string_view text, const job::TomlDocument& document,
                                 std::string_view group) {
     std::optional<Gap> gap;
     for (const job::Entry& entry : document.entries) {
@@ -87,7 +87,7 @@ std::optional<Gap> end_of_group(std::string_view text, const job::Document& docu
     return gap;
 }
 
-const job::Entry* entry_of(const job::Document& document, const JobKey& key) {
+const job::Entry* entry_of(const job::TomlDocument& document, const JobKey& key) {
     for (const job::Entry& entry : document.entries) {
         if (entry.group == key.group && entry.name == key.name) return &entry;
     }
@@ -95,8 +95,8 @@ const job::Entry* entry_of(const job::Document& document, const JobKey& key) {
 }
 
 /// The same keys with the same values, but for one.
-bool differs_only_in(const JobKey& key, const job::Document& before, const job::Document& after) {
-    const auto others = [&key](const job::Document& document) {
+bool differs_only_in(const JobKey& key, const job::TomlDocument& before, const job::TomlDocument& after) {
+    const auto others = [&key](const job::TomlDocument& document) {
         std::vector<std::string> list;
         for (const job::Entry& e : document.entries) {
             if (!e.name.empty() && !(e.group == key.group && e.name == key.name))
@@ -111,7 +111,7 @@ bool differs_only_in(const JobKey& key, const job::Document& before, const job::
 
 std::string with_key(std::string_view toml, const std::string& filename, const JobKey& key,
                      std::string_view raw) {
-    const job::Document before = job::parse_toml(toml, filename);
+    const job::TomlDocument before = job::parse_toml(toml, filename);
     const std::string line_end = toml.find("\r\n") == std::string_view::npos ? "\n" : "\r\n";
     const std::string value = in_quotes(raw);
     const std::string said = std::string(key.name) + " = " + value + line_end;
@@ -127,7 +127,7 @@ std::string with_key(std::string_view toml, const std::string& filename, const J
         if (!text.empty()) text += line_end;
         text += "[" + std::string(key.group) + "]" + line_end + said;
     }
-    const job::Document after = job::parse_toml(text, filename);
+    const job::TomlDocument after = job::parse_toml(text, filename);
     const job::Entry* written = entry_of(after, key);
     check(written != nullptr && written->value == raw && differs_only_in(key, before, after),
           "a key written into a job file changes nothing else");

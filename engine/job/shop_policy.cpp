@@ -41,7 +41,7 @@ void read_limits(ShopPolicy& shop, const job::Entry& entry, std::vector<Problem>
 }  // namespace
 
 ShopPolicy read_shop_policy(std::string_view text, const std::string& filename) {
-    const job::Document document = job::parse_toml(text, filename);
+    const job::TomlDocument document = job::parse_toml(text, filename);
     std::vector<Problem> problems = document.problems;
     ShopPolicy shop;
     shop.file = filename;

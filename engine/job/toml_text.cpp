@@ -75,7 +75,7 @@ std::optional<std::string> value_text(const toml::node& node) {
     return scalar_text(node);
 }
 
-void add_entry(Document& document, std::string group, const Place& group_at, const toml::key& key,
+void add_entry(TomlDocument& document, std::string group, const Place& group_at, const toml::key& key,
                const toml::node& node, const std::string& filename) {
     Entry entry;
     entry.group = std::move(group);
@@ -98,7 +98,7 @@ void add_entry(Document& document, std::string group, const Place& group_at, con
 
 }  // namespace
 
-Document parse_toml(std::string_view text, const std::string& filename) {
+TomlDocument parse_toml(std::string_view text, const std::string& filename) {
     toml::table root;
     try {
         root = toml::parse(text, filename);
@@ -107,7 +107,7 @@ Document parse_toml(std::string_view text, const std::string& filename) {
         throw BadData(Problem{at, "this line", "", "TOML: " + std::string(error.description()),
                               "correct the line; texts stand in double quotes"});
     }
-    Document document;
+    TomlDocument document;
     for (const auto& item : root) {
         const std::string name(item.first.str());
         const auto* group = item.second.as_table();

@@ -21,12 +21,12 @@ struct Entry {
     Place value_end;  // behind its last character
 };
 
-struct Document {
+struct TomlDocument {
     std::vector<Entry> entries;     // in the order of the text
     std::vector<Problem> problems;  // values of a shape that no key has
 };
 
 /// Throws BadData when the text is not TOML.
-Document parse_toml(std::string_view text, const std::string& filename);
+TomlDocument parse_toml(std::string_view text, const std::string& filename);
 
 }  // namespace endbell::job

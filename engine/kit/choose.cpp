@@ -15,10 +15,6 @@ bool holds(const std::vector<int>& list, int i) {
     return std::find(list.begin(), list.end(), i) != list.end();
 }
 
-bool is_relay(const Remedy& remedy) {
-    return remedy.cure == Cure::isolation_relay || remedy.cure == Cure::line_relay;
-}
-
 std::string_view lost_on(const Cover& loser, const Cover& winner) {
     if (loser.price.unknown != winner.price.unknown) return "no price";
     if (loser.price != winner.price) return "price";
@@ -178,7 +174,6 @@ class Chooser {
 bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf) {
     constexpr std::size_t remembered = 256;
     return std::all_of(remedies.begin(), remedies.end(), [&](const Remedy& remedy) {
-        if (is_relay(remedy)) return true;
         auto& known = shelf.looked_at_;
         const auto found =
             std::find_if(known.begin(), known.end(), [&](const auto& k) { return k.first == remedy; });

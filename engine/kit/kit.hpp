@@ -113,7 +113,7 @@ class KitShelf {
 KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf);
 KitChoice choose_kit(const Candidate& candidate, const Catalog& catalog, const Policy& policy);
 
-/// False where nothing on the shelf cures one of them: no kit is whole then. Relays are left out: how many there
+/// False where nothing on the shelf cures one of them: no kit that needs it is whole. Not for relays: how many there
 /// must be is the wiring's to say.
 bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 

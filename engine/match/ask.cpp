@@ -22,15 +22,6 @@ bool is_open(const Finding& f) {
     return f.verdict == Verdict::not_shown;
 }
 
-/// The worst of what is not open: how the candidate would end if every open question went its way.
-Verdict at_best(const Candidate& c) {
-    Verdict worst = Verdict::fits;
-    for (const Finding& f : c.findings) {
-        if (!is_open(f)) worst = std::max(worst, f.verdict);
-    }
-    return worst;
-}
-
 Verdict best_shown(const MatchReport& report) {
     return report.fitting > 0    ? Verdict::fits
            : report.changing > 0 ? Verdict::fits_with_changes
@@ -43,8 +34,7 @@ std::vector<Candidate> worth_asking(const Question& q, const MatchReport& report
     const Verdict shown = best_shown(report);
     std::vector<Candidate> open;
     for (const Standing& standing : report.not_shown) {
-        Candidate c = candidate(q, catalog, standing.part_id);
-        if (at_best(c) < shown) open.push_back(std::move(c));
+        if (standing.at_best < shown) open.push_back(candidate(q, catalog, standing.part_id));
     }
     return open;
 }

@@ -53,7 +53,7 @@ Verdict at_best(const Candidate& c) {
 /// Names in the order (verdict, price, id), as many as are to be kept.
 class Names {
   public:
-    void add(Verdict verdict, Standing standing) { all_.push_back({verdict, std::move(standing)}); }
+    void add(Verdict verdict, Standing standing) { all_.emplace_back(verdict, std::move(standing)); }
 
     std::vector<Standing> first(std::size_t most) {
         std::sort(all_.begin(), all_.end(), [](const Entry& a, const Entry& b) {
@@ -87,14 +87,16 @@ class Report {
             if (count(candidate, Verdict::does_not_fit) == 1) keep_near_miss(std::move(candidate));
             return;
         }
-        Standing standing{candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id)), {}};
-        if (verdict == Verdict::fits_with_changes) standing.remedies = remedies_of(candidate);
+        Standing standing{
+            candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id)), Verdict::fits, {}};
+        if (verdict == Verdict::fits_with_changes) standing.adapters = adapters_of(candidate);
         if (verdict == Verdict::not_shown) {
             if (keep_.reasons) {
                 for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
             }
             ++report_.open;
-            not_shown_.add(at_best(candidate), std::move(standing));
+            standing.at_best = at_best(candidate);
+            not_shown_.add(standing.at_best, standing);
         } else {
             ++(verdict == Verdict::fits ? report_.fitting : report_.changing);
             shown_.add(verdict, std::move(standing));
@@ -185,9 +187,15 @@ Candidate candidate(const Question& question, const Catalog& catalog, std::strin
     return found;
 }
 
+bool is_adapter(const Remedy& remedy) {
+    return remedy.cure == Cure::shaft_bushing || remedy.cure == Cure::mount_band ||
+           remedy.cure == Cure::mount_adapter || remedy.cure == Cure::body_ring;
+}
+
 void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part) {
     const bool between_mounts = remedy.cure == Cure::mount_adapter && !remedy.from && !remedy.to;
-    if (between_mounts && part.motor) remedy.from = part.motor->body_diameter;
+    const bool around = remedy.cure == Cure::mount_band && !remedy.from;
+    if ((between_mounts || around) && part.motor) remedy.from = part.motor->body_diameter;
     if (std::find(to.begin(), to.end(), remedy) == to.end()) to.push_back(std::move(remedy));
 }
 
@@ -197,6 +205,14 @@ std::vector<Remedy> remedies_of(const Candidate& candidate) {
         for (const Remedy& remedy : finding.remedies) add_remedy(remedies, remedy, candidate.part);
     }
     return remedies;
+}
+
+std::vector<Remedy> adapters_of(const Candidate& candidate) {
+    std::vector<Remedy> adapters;
+    for (Remedy& remedy : remedies_of(candidate)) {
+        if (is_adapter(remedy)) adapters.push_back(std::move(remedy));
+    }
+    return adapters;
 }
 
 MatchReport match(const Question& question, const Catalog& catalog, const Keep& keep) {

@@ -34,7 +34,8 @@ struct Standing {
     std::string part_id;
     Verdict verdict = Verdict::fits;
     std::optional<std::int64_t> least_price;  // cents or the like: see least_price()
-    std::vector<Remedy> remedies;             // of one that fits with changes: see remedies_of()
+    Verdict at_best = Verdict::fits;          // of one not shown to fit: if all that is open went its way
+    std::vector<Remedy> adapters;             // that one that fits with changes asks for: see is_adapter()
 };
 
 struct MatchReport {
@@ -77,8 +78,12 @@ bool is_part_column(std::string_view key);
 
 /// What the findings ask for, equal remedies once, in the order of the rules.
 std::vector<Remedy> remedies_of(const Candidate& candidate);
-/// Adds one remedy of a part to those of its other findings. An adapter between two mounts, not two bolt circles, is
-/// made for a body: the part's own.
+/// Between shaft, body or mount and what holds them: alike parts ask for the same, to the size. Others may not, a
+/// capacitor for one.
+bool is_adapter(const Remedy& remedy);
+std::vector<Remedy> adapters_of(const Candidate& candidate);
+/// Adds one remedy of a part to those of its other findings. A band, or an adapter between two mounts and not two bolt
+/// circles, is made for a body: the part's own.
 void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part);
 
 /// The findings for one part: what `endbell why` prints.

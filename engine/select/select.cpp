@@ -185,7 +185,7 @@ class Contest {
             const Standing& next = s_.report.shown[i];
             if (cannot_win(next)) return false;
             ++s_.carried;
-            if (may_be_cured(next.remedies, shelf_))
+            if (may_be_cured(next.adapters, shelf_))
                 take(carried(next));
             else
                 stop([&] { return carried(next); });

@@ -60,8 +60,15 @@ std::string text(const MatchReport& r) {
     std::ostringstream out;
     out << r.parts_asked << ' ' << r.fitting << ' ' << r.changing << ' ' << r.open << '\n';
     for (const auto* list : {&r.shown, &r.not_shown}) {
-        for (const Standing& s : *list)
-            out << s.part_id << ' ' << word(s.verdict) << ' ' << s.least_price.value_or(-1) << '\n';
+        for (const Standing& s : *list) {
+            out << s.part_id << ' ' << word(s.verdict) << ' ' << s.least_price.value_or(-1) << ' '
+                << word(s.at_best);
+            for (const Remedy& a : s.adapters) {
+                out << ' ' << word(a.cure) << ' ' << a.from.value_or(inch(0)).in(inch) << ' '
+                    << a.to.value_or(inch(0)).in(inch) << (a.mount ? word(*a.mount) : "");
+            }
+            out << '\n';
+        }
         out << "--\n";
     }
     for (const Candidate& c : r.near_misses) {
