@@ -30,13 +30,17 @@ class Search {
         bound_.resize(std::size_t{all_} + 1);
     }
 
-    std::optional<Cover> best(int without = nothing) {
-        list(without);
+    std::optional<Cover> best() {
+        if (!list(nothing)) return std::nullopt;
         bound();
-        best_cost_ = impossible;
-        if (bound_[all_] < impossible) descend(all_, CoverCost{}, 0);
-        if (best_cost_ == impossible) return std::nullopt;
-        return Cover{best_cost_, {best_items_.begin(), best_items_.begin() + best_count_}};
+        return least();
+    }
+
+    /// The bounds of best() are kept: an item fewer makes nothing cheaper, and one that comes back cures no more
+    /// for less than what outdid it. Making them anew would take longer than they could save.
+    std::optional<Cover> best_without(int item) {
+        if (!list(item)) return std::nullopt;
+        return least();
     }
 
   private:
@@ -109,20 +113,22 @@ class Search {
         }
     }
 
-    /// The items worth trying for each need, cheapest first.
-    void list(int without) {
+    /// The items worth trying for each need, cheapest first. False where a need has none.
+    bool list(int without) {
         listed_.clear();
         for (int n = 0; n < needs_; ++n) {
-            first_[at(n)] = listed_.size();
+            const std::size_t first = first_[at(n)] = listed_.size();
             for (const Item& item : items_) {
                 if ((item.cures >> n & 1U) == 0 || item.index == without) continue;
                 if (item.outdone == 0 || item.outdone_by == without) listed_.push_back(&item);
             }
+            if (listed_.size() == first) return false;
         }
         first_[at(needs_)] = listed_.size();
+        return true;
     }
 
-    /// Least price; of what costs it, the least lead and, apart, the fewest parts.
+    /// Least price; of what costs that, the least lead and, apart, the fewest parts.
     void bound() {
         for (Needs open = 1; open <= all_; ++open) {
             CoverCost least = impossible;
@@ -139,6 +145,14 @@ class Search {
             }
             bound_[open] = least;
         }
+    }
+
+    /// Of the items listed; nothing where exclusions leave no cover.
+    std::optional<Cover> least() {
+        best_cost_ = impossible;
+        descend(all_, CoverCost{}, 0);
+        if (best_cost_ == impossible) return std::nullopt;
+        return Cover{best_cost_, {best_items_.begin(), best_items_.begin() + best_count_}};
     }
 
     bool stands_apart(int item, int taken) const {
@@ -197,7 +211,7 @@ RankedCovers rank_covers(const CoverProblem& problem, Needs wanted) {
     if (!ranked.best) return ranked;
     std::vector<Cover>& up = ranked.runners_up;
     for (const int item : ranked.best->items) {
-        if (std::optional<Cover> cover = search.best(item)) up.push_back(std::move(*cover));
+        if (std::optional<Cover> cover = search.best_without(item)) up.push_back(std::move(*cover));
     }
     std::sort(up.begin(), up.end());
     up.erase(std::unique(up.begin(), up.end()), up.end());

@@ -79,9 +79,9 @@ std::optional<int> lead_of(const Offer& offer, const Policy& policy);
 std::optional<Money> price_of(const std::optional<Offer>& offer, const Policy& policy);
 bool is_excluded_maker(std::string_view maker, const Policy& policy);
 
-/// The rows of the limits that sizes agree within, in inches.
+/// The limits that sizes agree within, in inches: looked up once, compared with by the hundred.
 struct SizeLimits {
-    SizeLimits(const Limits& limits);  // NOLINT: either will do
+    SizeLimits(const Limits& limits);  // any Limits will do where these are asked for
     double bore;                       // shaft.bore_clearance
     double body;                       // body.band
     double bolt_circle;                // bolt_circle.match
@@ -98,17 +98,17 @@ class KitShelf {
         std::optional<Offer> offer;
         bool barred = false;       // a maker the shop excludes, or no offer that its policy allows
         std::vector<int> clashes;  // items it cannot stand beside, whichever of the two says so; ascending
-        std::optional<std::int64_t>
-            price;                // of the offer, in minor units of the shop's currency: see price_of()
-        std::optional<int> lead;  // of the offer, in days: see lead_of()
+        std::optional<std::int64_t> price;  // price_of() the offer, in minor units
+        std::optional<int> lead;            // lead_of() the offer
     };
     const std::vector<Item>& items() const { return items_; }  // ascending id
 
+    /// A row of an item's accessory.
     struct Row {
         int item;
-        std::size_t row;  // of the item's accessory
+        std::size_t number;
     };
-    /// The rows for this cure, by item, then in the item's order.
+    /// The rows for this cure, ascending.
     const std::vector<Row>& curing(Cure cure) const;
     const Policy& policy() const { return policy_; }
     const SizeLimits& size_limits() const { return size_limits_; }

@@ -1,6 +1,7 @@
 #include "engine/kit/reach.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <utility>
 
 #include "engine/base/check.hpp"
@@ -13,20 +14,24 @@ std::size_t at(int i) {
     return static_cast<std::size_t>(i);
 }
 
-/// Together the two bushings go from the shaft to the bore.
-bool is_chain(const KitShelf::Item& inner, const KitShelf::Item& outer, const Remedy& wanted,
-              const SizeLimits& limits) {
+/// What is left to bridge behind this bushing, for each of its rows that takes the shaft.
+std::vector<Remedy> left_behind(const KitShelf::Item& inner, const Remedy& wanted, const SizeLimits& limits) {
+    std::vector<Remedy> left;
     for (const CureRow& row : inner.part.accessory->cures) {
         if (row.cure != Cure::shaft_bushing || !row.to || *row.to >= *wanted.to) continue;
         Remedy first = wanted;
         first.to = row.to;
         if (cures(row, first, limits) != Verdict::fits) continue;
-        Remedy second = wanted;
-        second.from = row.to;
-        const std::vector<CureRow>& onward = outer.part.accessory->cures;
-        if (std::any_of(onward.begin(), onward.end(),
-                        [&](const CureRow& r) { return cures(r, second, limits) == Verdict::fits; })) {
-            return true;
+        left.push_back(wanted);
+        left.back().from = row.to;
+    }
+    return left;
+}
+
+bool cures_one(const KitShelf::Item& item, const std::vector<Remedy>& remedies, const SizeLimits& limits) {
+    for (const CureRow& row : item.part.accessory->cures) {
+        for (const Remedy& remedy : remedies) {
+            if (cures(row, remedy, limits) == Verdict::fits) return true;
         }
     }
     return false;
@@ -41,6 +46,7 @@ class Reacher {
         for (int r = 0; r < static_cast<int>(remedies_.size()); ++r) {
             if (!is_work_only(remedies_[at(r)].cure)) sort_remedy(r);
         }
+        reach_.ways.reserve(cured_by_.size() + chains_.size());
         for (std::size_t i = 0; i < cured_by_.size(); ++i) {
             if (cured_by_[i] != 0) add_ways_with(static_cast<int>(i));
         }
@@ -59,7 +65,7 @@ class Reacher {
         for (const KitShelf::Row& row : shelf_.curing(remedy.cure)) {
             const KitShelf::Item& holder = item(row.item);
             const Verdict verdict =
-                cures(holder.part.accessory->cures[row.row], remedy, shelf_.size_limits());
+                cures(holder.part.accessory->cures[row.number], remedy, shelf_.size_limits());
             Verdict& best = holder.barred ? barred : allowed;
             best = std::min(best, verdict);
             if (verdict == Verdict::fits && !holder.barred) cured_by_[at(row.item)] |= bit;
@@ -91,15 +97,13 @@ class Reacher {
         Needs set = 0;
         do {
             int count = 0;
-            for (std::size_t n = 0; n < reach_.needs.size(); ++n) {
-                if ((set >> n & 1U) != 0) count += counts_[n];
-            }
+            for (Needs rest = set; rest != 0; rest &= rest - 1) count += counts_[at(std::countr_zero(rest))];
             if ((plain | set) != 0) reach_.ways.push_back({{i}, false, plain | set, std::max(1, count)});
             set = (set - counted) & counted;  // the next greater of its subsets, then none again
         } while (set != 0);
     }
 
-    /// False where no two bushings do it together.
+    /// Two bushings that go from the shaft to the bore together. False where no two do.
     bool add_chains(const Remedy& wanted, Needs bit) {
         if (wanted.cure != Cure::shaft_bushing || !wanted.from || !wanted.to) return false;
         std::vector<int> bushings;
@@ -109,11 +113,13 @@ class Reacher {
         }
         const std::size_t before = chains_.size();
         for (int inner : bushings) {
+            const std::vector<Remedy> left = left_behind(item(inner), wanted, shelf_.size_limits());
+            if (left.empty()) continue;
             for (int outer : bushings) {
                 const std::vector<int>& clashes = item(inner).clashes;
                 const bool apart =
                     inner == outer || std::binary_search(clashes.begin(), clashes.end(), outer);
-                if (!apart && is_chain(item(inner), item(outer), wanted, shelf_.size_limits()))
+                if (!apart && cures_one(item(outer), left, shelf_.size_limits()))
                     chains_.push_back({{std::min(inner, outer), std::max(inner, outer)}, true, bit});
             }
         }
