@@ -4,6 +4,8 @@
 #include <array>
 #include <bit>
 #include <limits>
+#include <span>
+#include <utility>
 
 #include "engine/base/check.hpp"
 
@@ -17,6 +19,11 @@ constexpr CoverCost impossible{{std::numeric_limits<int>::max() / 4, 0}, 0, 0};
 
 std::size_t at(int i) {
     return static_cast<std::size_t>(i);
+}
+
+template <class Visit>
+void each(Needs needs, const Visit& visit) {
+    for (; needs != 0; needs &= needs - 1) visit(std::countr_zero(needs));
 }
 
 /// One problem, made ready once: the best cover is asked of it, then the best without one item of that.
@@ -91,50 +98,45 @@ class Search {
 
     /// Numbers the needs anew, the one with the fewest items first: the lowest open need is the one to branch on.
     void number_needs(Needs wanted) {
-        struct Need {
-            int items;
-            int number;
-        };
-        std::array<Need, most_needs> order{};
-        for (; wanted != 0; wanted &= wanted - 1) {
-            const int need = std::countr_zero(wanted);
-            const auto cure_it = std::count_if(items_.begin(), items_.end(), [&](const Item& item) {
-                return item.outdone == 0 && (item.cures >> need & 1U) != 0;
-            });
-            order[at(needs_++)] = {static_cast<int>(cure_it), need};
+        std::array<int, most_needs> curing{};
+        for (const Item& item : items_) {
+            if (item.outdone == 0) each(item.cures, [&](int need) { ++curing[at(need)]; });
         }
-        std::stable_sort(order.begin(), order.begin() + needs_,
-                         [](const Need& a, const Need& b) { return a.items < b.items; });
-        all_ = (Needs{1} << needs_) - 1;
+        std::array<int, most_needs> order{};
+        each(wanted, [&](int need) { order[at(needs_++)] = need; });
+        std::sort(order.begin(), order.begin() + needs_,
+                  [&](int a, int b) { return std::pair(curing[at(a)], a) < std::pair(curing[at(b)], b); });
+        std::array<Needs, most_needs> renumbered{};
+        for (int n = 0; n < needs_; ++n) renumbered[at(order[at(n)])] = Needs{1} << n;
         for (Item& item : items_) {
-            Needs cures = 0;
-            for (int n = 0; n < needs_; ++n) cures |= (item.cures >> order[at(n)].number & 1U) << n;
-            item.cures = cures;
+            const Needs cures = std::exchange(item.cures, 0);
+            each(cures, [&](int need) { item.cures |= renumbered[at(need)]; });
         }
+        all_ = (Needs{1} << needs_) - 1;
     }
 
     /// The items worth trying for each need, cheapest first. False where a need has none.
     bool list(int without) {
-        listed_.clear();
-        for (int n = 0; n < needs_; ++n) {
-            const std::size_t first = first_[at(n)] = listed_.size();
-            for (const Item& item : items_) {
-                if ((item.cures >> n & 1U) == 0 || item.index == without) continue;
-                if (item.outdone == 0 || item.outdone_by == without) listed_.push_back(&item);
-            }
-            if (listed_.size() == first) return false;
+        listed_.resize(at(needs_) * items_.size());
+        listed_for_.fill(0);
+        for (const Item& item : items_) {
+            if (item.index == without || (item.outdone != 0 && item.outdone_by != without)) continue;
+            each(item.cures, [&](int n) { listed_[at(n) * items_.size() + listed_for_[at(n)]++] = &item; });
         }
-        first_[at(needs_)] = listed_.size();
-        return true;
+        return std::count(listed_for_.begin(), listed_for_.begin() + needs_, 0U) == 0;
+    }
+
+    std::span<const Item* const> for_lowest(Needs open) const {
+        const std::size_t need = at(std::countr_zero(open));
+        return {listed_.data() + need * items_.size(), listed_for_[need]};
     }
 
     /// Least price; of what costs that, the least lead and, apart, the fewest parts.
     void bound() {
         for (Needs open = 1; open <= all_; ++open) {
             CoverCost least = impossible;
-            const std::size_t need = at(std::countr_zero(open));
-            for (std::size_t k = first_[need]; k < first_[need + 1]; ++k) {
-                const CoverCost cost = listed_[k]->cost + bound_[open & ~listed_[k]->cures];
+            for (const Item* item : for_lowest(open)) {
+                const CoverCost cost = item->cost + bound_[open & ~item->cures];
                 if (cost.price > least.price) continue;
                 if (cost.price < least.price) {
                     least = cost;
@@ -162,13 +164,11 @@ class Search {
 
     void descend(Needs open, const CoverCost& so_far, int taken) {
         if (open == 0) return keep(so_far, taken);
-        const std::size_t need = at(std::countr_zero(open));
-        for (std::size_t k = first_[need]; k < first_[need + 1]; ++k) {
-            const Item& item = *listed_[k];
-            const Needs rest = open & ~item.cures;
-            const CoverCost cost = so_far + item.cost;
-            if (cost + bound_[rest] > best_cost_ || !stands_apart(item.index, taken)) continue;
-            taken_[at(taken)] = item.index;
+        for (const Item* item : for_lowest(open)) {
+            const Needs rest = open & ~item->cures;
+            const CoverCost cost = so_far + item->cost;
+            if (cost + bound_[rest] > best_cost_ || !stands_apart(item->index, taken)) continue;
+            taken_[at(taken)] = item->index;
             descend(rest, cost, taken + 1);
         }
     }
@@ -190,9 +190,9 @@ class Search {
     std::vector<Item> items_;
     int needs_ = 0;
     Needs all_ = 0;
-    std::vector<const Item*> listed_;                // of the first need, of the second, ...
-    std::array<std::size_t, most_needs + 1> first_;  // where the list of each need begins
-    std::vector<CoverCost> bound_;                   // of each set of needs
+    std::vector<const Item*> listed_;                   // a row of places for each need
+    std::array<std::size_t, most_needs> listed_for_{};  // how many of the row are taken
+    std::vector<CoverCost> bound_;                      // of each set of needs
     std::array<int, most_needs> taken_{};
     CoverCost best_cost_;
     std::array<int, most_needs> best_items_{};
