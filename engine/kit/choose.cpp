@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <bit>
 
 #include "engine/kit/kit.hpp"
 #include "engine/kit/reach.hpp"
@@ -11,15 +12,13 @@ std::size_t at(int i) {
     return static_cast<std::size_t>(i);
 }
 
-bool holds(const std::vector<int>& list, int i) {
-    return std::find(list.begin(), list.end(), i) != list.end();
-}
-
 std::string_view lost_on(const Cover& loser, const Cover& winner) {
-    if (loser.price.unknown != winner.price.unknown) return "no price";
-    if (loser.price != winner.price) return "price";
-    if (loser.lead != winner.lead) return "lead time";
-    return loser.parts != winner.parts ? "added parts" : "part id";
+    const CoverCost& lost = loser.cost;
+    const CoverCost& won = winner.cost;
+    if (lost.price.unknown != won.price.unknown) return "no price";
+    if (lost.price != won.price) return "price";
+    if (lost.lead != won.lead) return "lead time";
+    return lost.parts != won.parts ? "added parts" : "part id";
 }
 
 class Chooser {
@@ -30,7 +29,7 @@ class Chooser {
         kit_.uncured = reach_.uncured;
         kit_.not_shown = reach_.not_shown;
         kit_.barred = reach_.barred;
-        needs_ = reach_.needs;
+        wanted_ = (Needs{1} << reach_.needs.size()) - 1;
     }
 
     KitChoice run() {
@@ -41,87 +40,74 @@ class Chooser {
     }
 
   private:
-    std::optional<Cover> solve(const std::vector<int>& needs) const {
-        return solve_cover(static_cast<int>(needs.size()), cover_items(reach_.ways, needs, shelf_));
+    void choose() {
+        const CoverProblem problem = cover_problem(reach_.ways, shelf_);
+        RankedCovers ranked = rank_covers(problem, wanted_);
+        if (!ranked.best) {
+            leave_least_out(problem);
+            ranked = rank_covers(problem, wanted_);
+        }
+        add_parts(*ranked.best);
+        kit_.parts_total = total(*ranked.best);
+        for (const Cover& loser : ranked.runners_up) add_runner_up(loser, *ranked.best);
     }
 
-    void choose() {
-        std::optional<Cover> cover = solve(needs_);
-        if (!cover) cover = largest_part();
-        for (int w : cover->items) add_parts(reach_.ways[at(w)]);
+    /// Exclusions leave no whole kit: shrinks wanted_ to the most needs that some cover cures, those of the
+    /// smallest cover.
+    void leave_least_out(const CoverProblem& problem) {
+        const Needs all = wanted_;
+        std::optional<Cover> best;
+        for (int size = std::popcount(all) - 1; size >= 0 && !best; --size) {
+            for (Needs set = 0; set < all; ++set) {
+                if (std::popcount(set) != size) continue;
+                std::optional<Cover> cover = solve_cover(problem, set);
+                if (!cover || (best && *best <= *cover)) continue;
+                best = std::move(cover);
+                wanted_ = set;
+            }
+        }
+        for (std::size_t n = 0; n < reach_.needs.size(); ++n) {
+            if ((wanted_ >> n & 1U) != 0) continue;
+            kit_.uncured.push_back(reach_.needs[n]);
+            kit_.excluded.push_back(reach_.needs[n]);
+        }
+    }
+
+    void add_parts(const Cover& cover) {
+        for (int w : cover.items) {
+            const Way& way = reach_.ways[at(w)];
+            for (int i : way.shelf()) {
+                const KitShelf::Item& item = shelf_.items()[at(i)];
+                kit_.parts.push_back({item.part.id, item.offer, remedies_in(way.cures & wanted_), way.count});
+                kit_.lead_known = kit_.lead_known && item.lead.has_value();
+                kit_.longest_lead_days = std::max(kit_.longest_lead_days, item.lead.value_or(0));
+            }
+        }
         std::sort(kit_.parts.begin(), kit_.parts.end(),
                   [](const KitPart& a, const KitPart& b) { return a.part_id < b.part_id; });
-        kit_.parts_total = total(*cover);
-        add_runners_up(*cover);
     }
 
-    /// Exclusions leave no whole kit: the cover of the most needs, the smallest of those. Shrinks needs_ to
-    /// it.
-    Cover largest_part() {
-        const std::vector<int> all = needs_;
-        std::optional<Cover> best;
-        for (std::size_t size = all.size(); size-- > 0 && !best;) {
-            for (std::uint32_t set = 0; set < (1U << all.size()); ++set) {
-                std::vector<int> needs;
-                for (std::size_t n = 0; n < all.size(); ++n) {
-                    if ((set >> n & 1U) != 0) needs.push_back(all[n]);
-                }
-                if (needs.size() != size) continue;
-                const std::optional<Cover> cover = solve(needs);
-                if (cover && (!best || *cover < *best)) {
-                    best = cover;
-                    needs_ = needs;
-                }
-            }
-        }
-        for (int r : all) {
-            if (holds(needs_, r)) continue;
-            kit_.uncured.push_back(r);
-            kit_.excluded.push_back(r);
-        }
-        return best.value_or(Cover{});
-    }
-
-    void add_parts(const Way& way) {
-        for (int i : way.shelf) {
-            const KitShelf::Item& item = shelf_.items()[at(i)];
-            KitPart part{item.part.id, item.offer, {}, way.count};
-            for (int r : way.cures) {
-                if (holds(needs_, r)) part.cures.push_back(r);
-            }
-            kit_.parts.push_back(std::move(part));
-            const std::optional<int> lead = lead_of(item, shelf_.policy());
-            kit_.lead_known = kit_.lead_known && lead.has_value();
-            kit_.longest_lead_days = std::max(kit_.longest_lead_days, lead.value_or(0));
-        }
+    std::vector<int> remedies_in(Needs needs) const {
+        std::vector<int> found;
+        for (; needs != 0; needs &= needs - 1) found.push_back(reach_.needs[at(std::countr_zero(needs))]);
+        return found;
     }
 
     std::optional<Money> total(const Cover& cover) const {
-        if (cover.price.unknown > 0) return std::nullopt;
-        return Money(cover.price.minor, shelf_.policy().currency);
+        if (cover.cost.price.unknown > 0) return std::nullopt;
+        return Money(cover.cost.price.minor, shelf_.policy().currency);
     }
 
-    void add_runners_up(const Cover& winner) {
-        const std::vector<CoverItem> items = cover_items(reach_.ways, needs_, shelf_);
-        std::vector<Cover> losers;
-        for (int w : winner.items) {
-            const std::optional<Cover> cover = solve_cover(static_cast<int>(needs_.size()), items, {w});
-            if (cover && std::find(losers.begin(), losers.end(), *cover) == losers.end())
-                losers.push_back(*cover);
+    void add_runner_up(const Cover& loser, const Cover& winner) {
+        RunnerUp up{{}, total(loser), lost_on(loser, winner)};
+        up.part_ids.reserve(at(loser.cost.parts));
+        for (int w : loser.items) {
+            const Way& way = reach_.ways[at(w)];
+            for (int i : way.shelf())
+                up.part_ids.insert(up.part_ids.end(), at(way.count), shelf_.items()[at(i)].part.id);
         }
-        std::sort(losers.begin(), losers.end());
-        for (const Cover& loser : losers) {
-            RunnerUp up{{}, total(loser), lost_on(loser, winner)};
-            for (int w : loser.items) {
-                const Way& way = reach_.ways[at(w)];
-                for (int i : way.shelf) {
-                    up.part_ids.insert(up.part_ids.end(), static_cast<std::size_t>(way.count),
-                                       shelf_.items()[at(i)].part.id);
-                }
-            }
-            std::sort(up.part_ids.begin(), up.part_ids.end());
-            kit_.runners_up.push_back(std::move(up));
-        }
+        std::sort(up.part_ids.begin(), up.part_ids.end());
+        kit_.runners_up.push_back(std::move(up));
     }
 
     /// Work-only tasks of one name are done once; a part's own work is done for each remedy.
@@ -130,7 +116,7 @@ class Chooser {
         for (int r = 0; r < static_cast<int>(kit_.remedies.size()); ++r) {
             const Remedy& remedy = kit_.remedies[at(r)];
             const bool work_only = is_work_only(remedy.cure);
-            if (!work_only && !holds(needs_, r)) continue;
+            if (!work_only && !is_cured(r)) continue;
             std::string task = remedy.task;
             if (task.empty() && work_only) task = word(remedy.cure);
             if (task.empty()) continue;
@@ -163,10 +149,15 @@ class Chooser {
         kit_.work.push_back(std::move(work));
     }
 
+    bool is_cured(int r) const {
+        const auto need = std::find(reach_.needs.begin(), reach_.needs.end(), r);
+        return need != reach_.needs.end() && (wanted_ >> (need - reach_.needs.begin()) & 1U) != 0;
+    }
+
     const KitShelf& shelf_;
     KitChoice kit_;
     Reach reach_;
-    std::vector<int> needs_;  // what the chosen parts cure, ascending
+    Needs wanted_ = 0;  // what the chosen parts cure
 };
 
 }  // namespace

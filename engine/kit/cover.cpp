@@ -1,8 +1,11 @@
 #include "engine/kit/cover.hpp"
 
 #include <algorithm>
+#include <array>
+#include <bit>
 #include <limits>
-#include <tuple>
+#include <span>
+#include <utility>
 
 #include "engine/base/check.hpp"
 
@@ -10,156 +13,209 @@ namespace endbell {
 
 namespace {
 
-using Needs = std::uint32_t;
-constexpr int far = std::numeric_limits<int>::max() / 4;
-constexpr CoverPrice dear{far, 0};
+constexpr int nothing = -1;
+/// What needs cost that no items cure.
+constexpr CoverCost impossible{{std::numeric_limits<int>::max() / 4, 0}, 0, 0};
 
+std::size_t at(int i) {
+    return static_cast<std::size_t>(i);
+}
+
+template <class Visit>
+void each(Needs needs, const Visit& visit) {
+    for (; needs != 0; needs &= needs - 1) visit(std::countr_zero(needs));
+}
+
+/// One problem, made ready once: the best cover is asked of it, then the best without one item of that.
 class Search {
   public:
-    Search(int needs, const std::vector<CoverItem>& items, const std::vector<int>& without)
-        : all_((Needs{1} << needs) - 1), items_(items), clash_(items.size()), blocked_(items.size(), 0) {
-        for (int i : without) ++blocked_[at(i)];
-        for (std::size_t i = 0; i < items.size(); ++i) {
-            check(items[i].price >= CoverPrice{} && items[i].parts >= 1,
-                  "an item is at least one part and has no negative price");
-            for (int other : items[i].excludes) {
-                if (at(other) == i) continue;
-                clash_[i].push_back(other);
-                clash_[at(other)].push_back(static_cast<int>(i));
-            }
-        }
-        for (std::vector<int>& list : clash_) {
-            std::sort(list.begin(), list.end());
-            list.erase(std::unique(list.begin(), list.end()), list.end());
-        }
-        gather(needs);
-        bound();
+    Search(const CoverProblem& problem, Needs wanted) : problem_(problem) {
+        check(wanted >> most_needs == 0, "a kit has at most 16 needs");
+        gather(wanted);
+        leave_outdone();
+        number_needs(wanted);
+        bound_.resize(std::size_t{all_} + 1);
     }
 
-    std::optional<Cover> run() {
-        if (price_bound_[all_] < dear) descend(all_);
-        if (best_) std::sort(best_->items.begin(), best_->items.end());
-        return best_;
+    std::optional<Cover> best() {
+        if (!list(nothing)) return std::nullopt;
+        bound();
+        return least();
+    }
+
+    /// The bounds of best() are kept: an item fewer makes nothing cheaper, and one that comes back cures no more
+    /// for less than what outdid it. Making them anew would take longer than they could save.
+    std::optional<Cover> best_without(int item) {
+        if (!list(item)) return std::nullopt;
+        return least();
     }
 
   private:
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+    struct Item {
+        Needs cures;
+        int index;  // in the problem
+        CoverCost cost;
+        int outdone = 0;           // by how many others: 2 stands for any more
+        int outdone_by = nothing;  // the index of one that does
+    };
 
-    /// Whatever cover holds `b` is made smaller by taking `a` in its place.
-    bool outdone(int b, int a) const {
-        const CoverItem& x = items_[at(a)];
-        const CoverItem& y = items_[at(b)];
-        if ((x.cures & y.cures & all_) != (y.cures & all_)) return false;
-        const bool better =
-            x.price < y.price || (x.price == y.price && x.lead <= y.lead && x.parts <= y.parts && a < b);
-        if (!better) return false;
-        for (int other : clash_[at(a)]) {
-            if (other != b && !std::binary_search(clash_[at(b)].begin(), clash_[at(b)].end(), other))
-                return false;
+    /// The items that cure something wanted, cheapest first.
+    void gather(Needs wanted) {
+        const std::vector<CoverItem>& items = problem_.items;
+        items_.reserve(items.size());
+        for (std::size_t i = 0; i < items.size(); ++i) {
+            const CoverItem& item = items[i];
+            check(item.cost.price >= CoverPrice{} && item.cost.parts >= 1,
+                  "an item is at least one part and has no negative price");
+            if ((item.cures & wanted) == 0) continue;
+            items_.push_back({item.cures & wanted, static_cast<int>(i), item.cost});
         }
-        return true;
+        std::sort(items_.begin(), items_.end(), [](const Item& a, const Item& b) {
+            return a.cost.price != b.cost.price ? a.cost.price < b.cost.price : a.index < b.index;
+        });
     }
 
-    /// The items worth trying for each need, cheapest first.
-    void gather(int needs) {
-        std::vector<int> useful;
-        for (std::size_t i = 0; i < items_.size(); ++i) {
-            if ((items_[i].cures & all_) != 0 && blocked_[i] == 0) useful.push_back(static_cast<int>(i));
-        }
-        for_need_.resize(at(needs));
-        for (int b : useful) {
-            const bool lost =
-                std::any_of(useful.begin(), useful.end(), [&](int a) { return a != b && outdone(b, a); });
-            if (lost) continue;
-            for (int n = 0; n < needs; ++n) {
-                if ((items_[at(b)].cures >> n & 1U) != 0) for_need_[at(n)].push_back(b);
+    /// Whatever cover holds `b` is made smaller by taking `a`, which stands before it, in its place.
+    bool outdoes(const Item& a, const Item& b) const {
+        if ((b.cures & ~a.cures) != 0) return false;
+        if (a.cost.price == b.cost.price && (a.cost.lead > b.cost.lead || a.cost.parts > b.cost.parts))
+            return false;
+        return problem_.clashes.fewer(at(a.index), at(b.index));
+    }
+
+    /// An item that one other outdoes is tried only without that one. At most one is left out at a time, so an
+    /// item that two outdo is never tried.
+    void leave_outdone() {
+        for (auto b = items_.begin(); b != items_.end(); ++b) {
+            for (auto a = items_.begin(); a != b && b->outdone < 2; ++a) {
+                if (!outdoes(*a, *b)) continue;
+                ++b->outdone;
+                b->outdone_by = a->index;
             }
         }
-        for (std::vector<int>& list : for_need_) {
-            std::stable_sort(list.begin(), list.end(),
-                             [&](int a, int b) { return items_[at(a)].price < items_[at(b)].price; });
-        }
+        std::erase_if(items_, [](const Item& item) { return item.outdone == 2; });
     }
 
+    /// Numbers the needs anew, the one with the fewest items first: the lowest open need is the one to branch on.
+    void number_needs(Needs wanted) {
+        std::array<int, most_needs> curing{};
+        for (const Item& item : items_) {
+            if (item.outdone == 0) each(item.cures, [&](int need) { ++curing[at(need)]; });
+        }
+        std::array<int, most_needs> order{};
+        each(wanted, [&](int need) { order[at(needs_++)] = need; });
+        std::sort(order.begin(), order.begin() + needs_,
+                  [&](int a, int b) { return std::pair(curing[at(a)], a) < std::pair(curing[at(b)], b); });
+        std::array<Needs, most_needs> renumbered{};
+        for (int n = 0; n < needs_; ++n) renumbered[at(order[at(n)])] = Needs{1} << n;
+        for (Item& item : items_) {
+            const Needs cures = std::exchange(item.cures, 0);
+            each(cures, [&](int need) { item.cures |= renumbered[at(need)]; });
+        }
+        all_ = (Needs{1} << needs_) - 1;
+    }
+
+    /// The items worth trying for each need, cheapest first. False where a need has none.
+    bool list(int without) {
+        listed_.resize(at(needs_) * items_.size());
+        listed_for_.fill(0);
+        for (const Item& item : items_) {
+            if (item.index == without || (item.outdone != 0 && item.outdone_by != without)) continue;
+            each(item.cures, [&](int n) { listed_[at(n) * items_.size() + listed_for_[at(n)]++] = &item; });
+        }
+        return std::count(listed_for_.begin(), listed_for_.begin() + needs_, 0U) == 0;
+    }
+
+    std::span<const Item* const> for_lowest(Needs open) const {
+        const std::size_t need = at(std::countr_zero(open));
+        return {listed_.data() + need * items_.size(), listed_for_[need]};
+    }
+
+    /// Least price; of what costs that, the least lead and, apart, the fewest parts.
     void bound() {
-        price_bound_.assign(std::size_t{all_} + 1, dear);
-        lead_bound_.assign(std::size_t{all_} + 1, far);
-        parts_bound_.assign(std::size_t{all_} + 1, far);
-        price_bound_[0] = CoverPrice{};
-        lead_bound_[0] = parts_bound_[0] = 0;
         for (Needs open = 1; open <= all_; ++open) {
-            int need = 0;
-            while ((open >> need & 1U) == 0) ++need;
-            for (int i : for_need_[at(need)]) {
-                const CoverItem& item = items_[at(i)];
-                const Needs rest = open & ~item.cures;
-                if (price_bound_[rest] >= dear) continue;
-                price_bound_[open] = std::min(price_bound_[open], item.price + price_bound_[rest]);
-                lead_bound_[open] = std::min(lead_bound_[open], std::max(item.lead, lead_bound_[rest]));
-                parts_bound_[open] = std::min(parts_bound_[open], item.parts + parts_bound_[rest]);
+            CoverCost least = impossible;
+            for (const Item* item : for_lowest(open)) {
+                const CoverCost cost = item->cost + bound_[open & ~item->cures];
+                if (cost.price > least.price) continue;
+                if (cost.price < least.price) {
+                    least = cost;
+                } else {
+                    least.lead = std::min(least.lead, cost.lead);
+                    least.parts = std::min(least.parts, cost.parts);
+                }
             }
+            bound_[open] = least;
         }
     }
 
-    bool hopeless(Needs open) const {
-        if (price_bound_[open] >= dear) return true;
-        if (!best_) return false;
-        const CoverPrice price = taken_.price + price_bound_[open];
-        const int lead = std::max(taken_.lead, lead_bound_[open]);
-        const int parts = taken_.parts + parts_bound_[open];
-        return std::tie(price, lead, parts) > std::tie(best_->price, best_->lead, best_->parts);
+    /// Of the items listed; nothing where exclusions leave no cover.
+    std::optional<Cover> least() {
+        best_cost_ = impossible;
+        descend(all_, CoverCost{}, 0);
+        if (best_cost_ == impossible) return std::nullopt;
+        return Cover{best_cost_, {best_items_.begin(), best_items_.begin() + best_count_}};
     }
 
-    void keep() {
-        Cover cover = taken_;
-        std::sort(cover.items.begin(), cover.items.end());
-        if (!best_ || cover < *best_) best_ = std::move(cover);
+    bool stands_apart(int item, int taken) const {
+        return std::none_of(taken_.begin(), taken_.begin() + taken,
+                            [&](int other) { return problem_.clashes.between(at(item), at(other)); });
     }
 
-    void descend(Needs open) {
-        if (hopeless(open)) return;
-        if (open == 0) return keep();
-        int need = -1;
-        for (std::size_t n = 0; n < for_need_.size(); ++n) {
-            if ((open >> n & 1U) == 0) continue;
-            if (need < 0 || for_need_[n].size() < for_need_[at(need)].size()) need = static_cast<int>(n);
-        }
-        for (int i : for_need_[at(need)]) {
-            if (blocked_[at(i)] == 0) take(i, open);
+    void descend(Needs open, const CoverCost& so_far, int taken) {
+        if (open == 0) return keep(so_far, taken);
+        for (const Item* item : for_lowest(open)) {
+            const Needs rest = open & ~item->cures;
+            const CoverCost cost = so_far + item->cost;
+            if (cost + bound_[rest] > best_cost_ || !stands_apart(item->index, taken)) continue;
+            taken_[at(taken)] = item->index;
+            descend(rest, cost, taken + 1);
         }
     }
 
-    void take(int i, Needs open) {
-        const CoverItem& item = items_[at(i)];
-        const Cover before = taken_;
-        taken_.price = taken_.price + item.price;
-        taken_.lead = std::max(taken_.lead, item.lead);
-        taken_.parts += item.parts;
-        taken_.items.push_back(i);
-        for (int other : clash_[at(i)]) ++blocked_[at(other)];
-        descend(open & ~item.cures);
-        for (int other : clash_[at(i)]) --blocked_[at(other)];
-        taken_ = before;
+    void keep(const CoverCost& cost, int taken) {
+        std::array<int, most_needs> items = taken_;
+        std::sort(items.begin(), items.begin() + taken);
+        if (cost == best_cost_ &&
+            !std::lexicographical_compare(items.begin(), items.begin() + taken, best_items_.begin(),
+                                          best_items_.begin() + best_count_)) {
+            return;
+        }
+        best_cost_ = cost;
+        best_items_ = items;
+        best_count_ = taken;
     }
 
-    Needs all_;
-    const std::vector<CoverItem>& items_;
-    std::vector<std::vector<int>> clash_;     // item -> items it cannot stand beside, both directions
-    std::vector<int> blocked_;                // item -> how many reasons against it now
-    std::vector<std::vector<int>> for_need_;  // need -> items, cheapest first
-    std::vector<CoverPrice> price_bound_;
-    std::vector<int> lead_bound_;
-    std::vector<int> parts_bound_;
-    Cover taken_;
-    std::optional<Cover> best_;
+    const CoverProblem& problem_;
+    std::vector<Item> items_;
+    int needs_ = 0;
+    Needs all_ = 0;
+    std::vector<const Item*> listed_;                   // a row of places for each need
+    std::array<std::size_t, most_needs> listed_for_{};  // how many of the row are taken
+    std::vector<CoverCost> bound_;                      // of each set of needs
+    std::array<int, most_needs> taken_{};
+    CoverCost best_cost_;
+    std::array<int, most_needs> best_items_{};
+    int best_count_ = 0;
 };
 
 }  // namespace
 
-std::optional<Cover> solve_cover(int needs, const std::vector<CoverItem>& items,
-                                 const std::vector<int>& without) {
-    check(needs >= 0 && needs <= most_needs, "a kit has at most 16 needs");
-    return Search(needs, items, without).run();
+std::optional<Cover> solve_cover(const CoverProblem& problem, Needs wanted) {
+    return Search(problem, wanted).best();
+}
+
+RankedCovers rank_covers(const CoverProblem& problem, Needs wanted) {
+    Search search(problem, wanted);
+    RankedCovers ranked{search.best(), {}};
+    if (!ranked.best) return ranked;
+    std::vector<Cover>& up = ranked.runners_up;
+    for (const int item : ranked.best->items) {
+        if (std::optional<Cover> cover = search.best_without(item)) up.push_back(std::move(*cover));
+    }
+    std::sort(up.begin(), up.end());
+    up.erase(std::unique(up.begin(), up.end()), up.end());
+    return ranked;
 }
 
 }  // namespace endbell

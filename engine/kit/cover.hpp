@@ -1,18 +1,22 @@
 // Weighted set cover with exclusions, solved exactly, on plain numbers. Knows nothing of motors or money.
 //
-// Bound:  price_bound[S] is the least price of any items that cure the needs S, exclusions ignored; likewise
-// for
-//         lead and parts. Each is found by dynamic programming over the 2^n sets of needs.
+// Bound:  bound[S] is the least that any items cost that cure the needs S, exclusions ignored: found by dynamic
+//         programming over the 2^n sets of needs.
 // Branch: on the open need with the fewest items, cheapest item first; a branch is cut as soon as its bound
 //         cannot beat the best cover found. Ends only when every branch is searched or cut: the answer is
 //         proven.
 #pragma once
 #include <compare>
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <vector>
 
 namespace endbell {
+
+/// A set of needs: bit i is need i.
+using Needs = std::uint32_t;
+inline constexpr int most_needs = 16;
 
 /// Ordered first by how many prices are unknown: a kit that can be priced beats one that cannot.
 struct CoverPrice {
@@ -24,28 +28,75 @@ struct CoverPrice {
     }
 };
 
+/// What an item, or some items together, cost. Compared as the tuple: the smaller is better.
+struct CoverCost {
+    CoverPrice price;
+    int lead = 0;  // of the slowest item
+    int parts = 0;
+    friend auto operator<=>(const CoverCost&, const CoverCost&) = default;
+    friend CoverCost operator+(const CoverCost& a, const CoverCost& b) {
+        return {a.price + b.price, a.lead < b.lead ? b.lead : a.lead, a.parts + b.parts};
+    }
+};
+
 struct CoverItem {
-    std::uint32_t cures = 0;  // bit i: cures need i
-    CoverPrice price;         // not negative
-    int lead = 0;
-    int parts = 1;
-    std::vector<int> excludes;  // indices of items it cannot stand beside; one direction is enough
+    Needs cures = 0;
+    CoverCost cost;  // no negative price, at least one part
+};
+
+/// Which items cannot stand beside which: a square of bits, a row an item. It goes both ways, and no item clashes
+/// with itself.
+class Clashes {
+  public:
+    explicit Clashes(std::size_t items = 0) : words_((items + 63) / 64), rows_(items * words_) {}
+
+    void add(std::size_t a, std::size_t b) {
+        if (a == b) return;
+        set(a, b);
+        set(b, a);
+    }
+    bool between(std::size_t a, std::size_t b) const {
+        return (rows_[a * words_ + b / 64] >> b % 64 & 1U) != 0;
+    }
+    /// Whatever `a` cannot stand beside, `b` cannot either; `b` itself apart.
+    bool fewer(std::size_t a, std::size_t b) const {
+        for (std::size_t w = 0; w < words_; ++w) {
+            std::uint64_t only_a = rows_[a * words_ + w] & ~rows_[b * words_ + w];
+            if (w == b / 64) only_a &= ~(std::uint64_t{1} << b % 64);
+            if (only_a != 0) return false;
+        }
+        return true;
+    }
+
+  private:
+    void set(std::size_t row, std::size_t bit) {
+        rows_[row * words_ + bit / 64] |= std::uint64_t{1} << bit % 64;
+    }
+    std::size_t words_;
+    std::vector<std::uint64_t> rows_;
+};
+
+struct CoverProblem {
+    std::vector<CoverItem> items;
+    Clashes clashes;  // of as many items
 };
 
 /// Compared as the tuple (price, lead, parts, items): the smallest wins, and no two covers are equal.
 struct Cover {
-    CoverPrice price;
-    int lead = 0;  // of the slowest item
-    int parts = 0;
+    CoverCost cost;
     std::vector<int> items;  // ascending indices
     friend auto operator<=>(const Cover&, const Cover&) = default;
 };
 
-inline constexpr int most_needs = 16;
+/// The smallest cover of the `wanted` needs, or nothing where none exists. REQUIRES: needs below most_needs.
+std::optional<Cover> solve_cover(const CoverProblem& problem, Needs wanted);
 
-/// The smallest cover of needs 0 .. needs-1, or nothing where none exists. REQUIRES: needs <= most_needs.
-/// `without` names items that may not be used.
-std::optional<Cover> solve_cover(int needs, const std::vector<CoverItem>& items,
-                                 const std::vector<int>& without = {});
+struct RankedCovers {
+    std::optional<Cover> best;
+    std::vector<Cover>
+        runners_up;  // the smallest without an item of the best, for each item; ascending, each once
+};
+/// As solve_cover, with the covers that come next.
+RankedCovers rank_covers(const CoverProblem& problem, Needs wanted);
 
 }  // namespace endbell

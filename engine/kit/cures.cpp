@@ -71,15 +71,15 @@ Verdict relay_cures(const CureRow& row, const Remedy& remedy, const std::optiona
 
 /// Between two bolt circles a remedy states both; between two mounts it states the body alone, and a row
 /// without sizes takes any body.
-Verdict adapter_cures(const CureRow& row, const Remedy& remedy, const Limits& limits) {
+Verdict adapter_cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits) {
     if (!remedy.mount) return Verdict::not_shown;
     const Verdict mount = same_if_stated(row.mount, remedy.mount);
     if (remedy.to) {
-        const double play = limits.value("bolt_circle.match");
+        const double play = limits.bolt_circle;
         return worst(mount, worst(agrees(row.from, remedy.from, play), agrees(row.to, remedy.to, play)));
     }
     if (row.to) return worst(mount, Verdict::not_shown);  // made for bolt circles that nobody stated
-    return worst(mount, row.from ? agrees(row.from, remedy.from, limits.value("body.band")) : Verdict::fits);
+    return worst(mount, row.from ? agrees(row.from, remedy.from, limits.body) : Verdict::fits);
 }
 
 /// A run capacitor has the motor's own microfarads; its volts may be higher, never lower.
@@ -91,10 +91,10 @@ Verdict capacitor_cures(const CureRow& row, const Remedy& remedy) {
 
 }  // namespace
 
-Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits) {
+Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits) {
     if (row.cure != remedy.cure) return Verdict::does_not_fit;
-    const double bore = limits.value("shaft.bore_clearance");
-    const double body = limits.value("body.band");
+    const double bore = limits.bore;
+    const double body = limits.body;
     switch (remedy.cure) {
         case Cure::shaft_bushing:
             return worst(agrees(row.from, remedy.from, bore), agrees(row.to, remedy.to, bore));

@@ -1,5 +1,6 @@
 // The cheapest set of accessories and work that cures everything curable about one candidate.
 #pragma once
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
@@ -78,6 +79,14 @@ std::optional<int> lead_of(const Offer& offer, const Policy& policy);
 std::optional<Money> price_of(const std::optional<Offer>& offer, const Policy& policy);
 bool is_excluded_maker(std::string_view maker, const Policy& policy);
 
+/// The limits that sizes agree within, in inches: looked up once, compared with by the hundred.
+struct SizeLimits {
+    SizeLimits(const Limits& limits);  // any Limits will do where these are asked for
+    double bore;                       // shaft.bore_clearance
+    double body;                       // body.band
+    double bolt_circle;                // bolt_circle.match
+};
+
 /// The accessories of a catalog with the offer a shop would take for each: read once, used for every
 /// candidate. Holds on to the catalog for hours of work; must not outlive it.
 class KitShelf {
@@ -89,19 +98,28 @@ class KitShelf {
         std::optional<Offer> offer;
         bool barred = false;       // a maker the shop excludes, or no offer that its policy allows
         std::vector<int> clashes;  // items it cannot stand beside, whichever of the two says so; ascending
+        std::optional<std::int64_t> price;  // price_of() the offer, in minor units
+        std::optional<int> lead;            // lead_of() the offer
     };
     const std::vector<Item>& items() const { return items_; }  // ascending id
-    /// Indices of the items that have a row for this cure, ascending.
-    const std::vector<int>& curing(Cure cure) const;
+
+    /// A row of an item's accessory.
+    struct Row {
+        int item;
+        std::size_t number;
+    };
+    /// The rows for this cure, ascending.
+    const std::vector<Row>& curing(Cure cure) const;
     const Policy& policy() const { return policy_; }
-    const Limits& limits() const { return catalog_.limits(); }
+    const SizeLimits& size_limits() const { return size_limits_; }
     std::optional<LabourTask> labour(std::string_view task) const { return catalog_.labour(task); }
 
   private:
     const Catalog& catalog_;
     Policy policy_;
+    SizeLimits size_limits_;
     std::vector<Item> items_;
-    std::map<Cure, std::vector<int>> by_cure_;
+    std::map<Cure, std::vector<Row>> by_cure_;
 
     friend bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
     /// Remedies that were looked at, and whether anything cures them: most candidates ask for the same few.
@@ -120,6 +138,6 @@ bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 /// Does this row put the remedy right? `not_shown`: a size that decides is not stated by the row or the
 /// remedy. Sizes agree within limits shaft.bore_clearance (bushings, shields), body.band (bands, rings,
 /// adapters between mounts) and bolt_circle.match (adapters between bolt circles).
-Verdict cures(const CureRow& row, const Remedy& remedy, const Limits& limits);
+Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits);
 
 }  // namespace endbell

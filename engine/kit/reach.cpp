@@ -1,6 +1,8 @@
 #include "engine/kit/reach.hpp"
 
 #include <algorithm>
+#include <bit>
+#include <utility>
 
 #include "engine/base/check.hpp"
 
@@ -12,25 +14,24 @@ std::size_t at(int i) {
     return static_cast<std::size_t>(i);
 }
 
-/// The best any row of the part does for this remedy.
-Verdict best_row(const Part& part, const Remedy& remedy, const Limits& limits) {
-    Verdict best = Verdict::does_not_fit;
-    for (const CureRow& row : part.accessory->cures) best = std::min(best, cures(row, remedy, limits));
-    return best;
-}
-
-/// Together the two bushings go from the shaft to the bore.
-bool is_chain(const KitShelf::Item& inner, const KitShelf::Item& outer, const Remedy& wanted,
-              const Limits& limits) {
+/// What is left to bridge behind this bushing, for each of its rows that takes the shaft.
+std::vector<Remedy> left_behind(const KitShelf::Item& inner, const Remedy& wanted, const SizeLimits& limits) {
+    std::vector<Remedy> left;
     for (const CureRow& row : inner.part.accessory->cures) {
         if (row.cure != Cure::shaft_bushing || !row.to || *row.to >= *wanted.to) continue;
         Remedy first = wanted;
         first.to = row.to;
-        Remedy second = wanted;
-        second.from = row.to;
-        if (cures(row, first, limits) == Verdict::fits &&
-            best_row(outer.part, second, limits) == Verdict::fits) {
-            return true;
+        if (cures(row, first, limits) != Verdict::fits) continue;
+        left.push_back(wanted);
+        left.back().from = row.to;
+    }
+    return left;
+}
+
+bool cures_one(const KitShelf::Item& item, const std::vector<Remedy>& remedies, const SizeLimits& limits) {
+    for (const CureRow& row : item.part.accessory->cures) {
+        for (const Remedy& remedy : remedies) {
+            if (cures(row, remedy, limits) == Verdict::fits) return true;
         }
     }
     return false;
@@ -39,17 +40,17 @@ bool is_chain(const KitShelf::Item& inner, const KitShelf::Item& outer, const Re
 class Reacher {
   public:
     Reacher(const std::vector<Remedy>& remedies, const KitShelf& shelf)
-        : remedies_(remedies), shelf_(shelf) {}
+        : remedies_(remedies), shelf_(shelf), cured_by_(shelf.items().size(), 0) {}
 
     Reach run() {
         for (int r = 0; r < static_cast<int>(remedies_.size()); ++r) {
             if (!is_work_only(remedies_[at(r)].cure)) sort_remedy(r);
         }
-        check(reach_.needs.size() <= most_needs, "a candidate needs at most 16 parts");
-        add_single_ways();
-        for (int r : reach_.needs) {
-            for (Way& way : chains(r)) reach_.ways.push_back(std::move(way));
+        reach_.ways.reserve(cured_by_.size() + chains_.size());
+        for (std::size_t i = 0; i < cured_by_.size(); ++i) {
+            if (cured_by_[i] != 0) add_ways_with(static_cast<int>(i));
         }
+        reach_.ways.insert(reach_.ways.end(), chains_.begin(), chains_.end());
         return std::move(reach_);
     }
 
@@ -58,13 +59,22 @@ class Reacher {
 
     void sort_remedy(int r) {
         const Remedy& remedy = remedies_[at(r)];
+        const Needs bit = Needs{1} << reach_.needs.size();
         Verdict allowed = Verdict::does_not_fit;
         Verdict barred = Verdict::does_not_fit;
-        for (int i : shelf_.curing(remedy.cure)) {
-            Verdict& best = item(i).barred ? barred : allowed;
-            best = std::min(best, best_row(item(i).part, remedy, shelf_.limits()));
+        for (const KitShelf::Row& row : shelf_.curing(remedy.cure)) {
+            const KitShelf::Item& holder = item(row.item);
+            const Verdict verdict =
+                cures(holder.part.accessory->cures[row.number], remedy, shelf_.size_limits());
+            Verdict& best = holder.barred ? barred : allowed;
+            best = std::min(best, verdict);
+            if (verdict == Verdict::fits && !holder.barred) cured_by_[at(row.item)] |= bit;
         }
-        if (allowed == Verdict::fits || !chains(r).empty()) {
+        const bool chained = add_chains(remedy, bit);
+        if (allowed == Verdict::fits || chained) {
+            check(reach_.needs.size() < most_needs, "a candidate needs at most 16 parts");
+            if (is_counted(remedy)) counted_ |= bit;
+            counts_[reach_.needs.size()] = remedy.count;
             reach_.needs.push_back(r);
         } else if (allowed != Verdict::not_shown && barred == Verdict::fits) {
             reach_.uncured.push_back(r);
@@ -76,91 +86,78 @@ class Reacher {
         }
     }
 
-    void add_single_ways() {
-        std::vector<int> concerned;
-        for (int r : reach_.needs) {
-            const std::vector<int>& list = shelf_.curing(remedies_[at(r)].cure);
-            concerned.insert(concerned.end(), list.begin(), list.end());
-        }
-        std::sort(concerned.begin(), concerned.end());
-        concerned.erase(std::unique(concerned.begin(), concerned.end()), concerned.end());
-        for (int i : concerned) {
-            if (!item(i).barred) add_ways_with(i);
-        }
-    }
-
-    bool is_counted(int r) const {
-        const Remedy& remedy = remedies_[at(r)];
+    static bool is_counted(const Remedy& remedy) {
         return remedy.count > 1 || remedy.cure == Cure::isolation_relay || remedy.cure == Cure::line_relay;
     }
 
     /// One way for each set of counted remedies that this accessory could serve.
     void add_ways_with(int i) {
-        std::vector<int> counted;
-        Way plain{{i}, {}};
-        for (int r : reach_.needs) {
-            if (best_row(item(i).part, remedies_[at(r)], shelf_.limits()) != Verdict::fits) continue;
-            (is_counted(r) ? counted : plain.cures).push_back(r);
-        }
-        for (std::uint32_t set = 0; set < (1U << counted.size()); ++set) {
-            Way way = plain;
+        const Needs counted = cured_by_[at(i)] & counted_;
+        const Needs plain = cured_by_[at(i)] & ~counted_;
+        Needs set = 0;
+        do {
             int count = 0;
-            for (std::size_t n = 0; n < counted.size(); ++n) {
-                if ((set >> n & 1U) == 0) continue;
-                way.cures.push_back(counted[n]);
-                count += remedies_[at(counted[n])].count;
-            }
-            way.count = std::max(1, count);
-            std::sort(way.cures.begin(), way.cures.end());
-            if (!way.cures.empty()) reach_.ways.push_back(std::move(way));
-        }
+            for (Needs rest = set; rest != 0; rest &= rest - 1) count += counts_[at(std::countr_zero(rest))];
+            if ((plain | set) != 0) reach_.ways.push_back({{i}, false, plain | set, std::max(1, count)});
+            set = (set - counted) & counted;  // the next greater of its subsets, then none again
+        } while (set != 0);
     }
 
-    std::vector<Way> chains(int r) const {
-        std::vector<Way> found;
-        const Remedy& wanted = remedies_[at(r)];
-        if (wanted.cure != Cure::shaft_bushing || !wanted.from || !wanted.to) return found;
+    /// Two bushings that go from the shaft to the bore together. False where no two do.
+    bool add_chains(const Remedy& wanted, Needs bit) {
+        if (wanted.cure != Cure::shaft_bushing || !wanted.from || !wanted.to) return false;
         std::vector<int> bushings;
-        for (int i : shelf_.curing(Cure::shaft_bushing)) {
-            if (!item(i).barred) bushings.push_back(i);
+        for (const KitShelf::Row& row : shelf_.curing(Cure::shaft_bushing)) {
+            const bool seen = !bushings.empty() && bushings.back() == row.item;
+            if (!seen && !item(row.item).barred) bushings.push_back(row.item);
         }
+        const std::size_t before = chains_.size();
         for (int inner : bushings) {
+            const std::vector<Remedy> left = left_behind(item(inner), wanted, shelf_.size_limits());
+            if (left.empty()) continue;
             for (int outer : bushings) {
                 const std::vector<int>& clashes = item(inner).clashes;
                 const bool apart =
                     inner == outer || std::binary_search(clashes.begin(), clashes.end(), outer);
-                if (!apart && is_chain(item(inner), item(outer), wanted, shelf_.limits())) {
-                    found.push_back({{std::min(inner, outer), std::max(inner, outer)}, {r}});
-                }
+                if (!apart && cures_one(item(outer), left, shelf_.size_limits()))
+                    chains_.push_back({{std::min(inner, outer), std::max(inner, outer)}, true, bit});
             }
         }
-        return found;
+        return chains_.size() > before;
     }
 
     const std::vector<Remedy>& remedies_;
     const KitShelf& shelf_;
     Reach reach_;
+    std::vector<Needs> cured_by_;  // item -> the needs that it cures alone
+    std::vector<Way> chains_;
+    Needs counted_ = 0;
+    std::array<int, most_needs> counts_{};  // of each need
 };
 
-/// For each way the others that hold one of its parts (a part is chosen once) or one that excludes it.
-std::vector<std::vector<int>> clashes_of(const std::vector<Way>& ways, const KitShelf& shelf) {
-    std::vector<std::vector<int>> holding(shelf.items().size());
-    for (std::size_t w = 0; w < ways.size(); ++w) {
-        for (int i : ways[w].shelf) holding[at(i)].push_back(static_cast<int>(w));
-    }
-    std::vector<std::vector<int>> found(ways.size());
-    for (std::size_t w = 0; w < ways.size(); ++w) {
-        for (int i : ways[w].shelf) {
-            for (int other : holding[at(i)]) {
-                if (at(other) != w) found[w].push_back(other);
-            }
-            for (int clash : shelf.items()[at(i)].clashes) {
-                found[w].insert(found[w].end(), holding[at(clash)].begin(), holding[at(clash)].end());
+/// The ways that hold each item of a shelf: a list in two arrays, so that it costs no memory an item.
+class Holders {
+  public:
+    Holders(const std::vector<Way>& ways, std::size_t items) : last_(items, none), before_(2 * ways.size()) {
+        for (std::size_t w = 0; w < ways.size(); ++w) {
+            std::size_t entry = 2 * w;
+            for (int i : ways[w].shelf()) {
+                before_[entry] = std::exchange(last_[at(i)], entry);
+                ++entry;
             }
         }
     }
-    return found;
-}
+
+    template <class Visit>
+    void each(int item, const Visit& visit) const {
+        for (std::size_t entry = last_[at(item)]; entry != none; entry = before_[entry]) visit(entry / 2);
+    }
+
+  private:
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+    std::vector<std::size_t> last_;    // item -> its last entry
+    std::vector<std::size_t> before_;  // entry -> the one before it; two entries a way
+};
 
 }  // namespace
 
@@ -168,32 +165,24 @@ Reach reach_of(const std::vector<Remedy>& remedies, const KitShelf& shelf) {
     return Reacher(remedies, shelf).run();
 }
 
-std::optional<int> lead_of(const KitShelf::Item& item, const Policy& policy) {
-    return item.offer ? lead_of(*item.offer, policy) : std::nullopt;
-}
-
-std::vector<CoverItem> cover_items(const std::vector<Way>& ways, const std::vector<int>& needs,
-                                   const KitShelf& shelf) {
-    const std::vector<std::vector<int>> clashes = clashes_of(ways, shelf);
-    std::vector<CoverItem> items;
+CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf) {
+    CoverProblem problem{{}, Clashes(ways.size())};
+    problem.items.reserve(ways.size());
+    const Holders holders(ways, shelf.items().size());
     for (std::size_t w = 0; w < ways.size(); ++w) {
-        CoverItem made;
-        for (std::size_t n = 0; n < needs.size(); ++n) {
-            if (std::binary_search(ways[w].cures.begin(), ways[w].cures.end(), needs[n]))
-                made.cures |= 1U << n;
-        }
-        const std::int64_t count = ways[w].count;
-        made.parts = static_cast<int>(ways[w].shelf.size()) * ways[w].count;
-        for (int i : ways[w].shelf) {
+        const Way& way = ways[w];
+        CoverItem made{way.cures, {}};
+        for (int i : way.shelf()) {
             const KitShelf::Item& item = shelf.items()[at(i)];
-            const std::optional<Money> price = price_of(item.offer, shelf.policy());
-            made.price = made.price + (price ? CoverPrice{0, price->minor() * count} : CoverPrice{1, 0});
-            made.lead = std::max(made.lead, lead_of(item, shelf.policy()).value_or(unknown_lead));
+            const CoverPrice price = item.price ? CoverPrice{0, *item.price * way.count} : CoverPrice{1, 0};
+            made.cost = made.cost + CoverCost{price, item.lead.value_or(unknown_lead), way.count};
+            const auto clash = [&](std::size_t other) { problem.clashes.add(w, other); };
+            holders.each(i, clash);
+            for (int other : item.clashes) holders.each(other, clash);
         }
-        made.excludes = clashes[w];
-        items.push_back(std::move(made));
+        problem.items.push_back(made);
     }
-    return items;
+    return problem;
 }
 
 }  // namespace endbell

@@ -1,5 +1,7 @@
 // What a shelf can do about some remedies, before anything is chosen.
 #pragma once
+#include <array>
+#include <span>
 #include <vector>
 
 #include "engine/kit/cover.hpp"
@@ -13,9 +15,12 @@ namespace endbell {
 /// Relays are counted: a remedy of two takes two of them, and one relay serves one remedy. So an accessory
 /// that could serve several counted remedies is a way for each choice of them.
 struct Way {
-    std::vector<int> shelf;  // indices of shelf items, ascending
-    std::vector<int> cures;  // remedies, ascending
-    int count = 1;           // how many of each are bought
+    std::array<int, 2> items{};  // of the shelf, ascending; the second in a chain only
+    bool chain = false;
+    Needs cures = 0;  // bit n: Reach::needs[n]
+    int count = 1;    // how many of each are bought
+
+    std::span<const int> shelf() const { return {items.data(), chain ? 2U : 1U}; }
 };
 
 /// Indices into the remedies, ascending; work-only ones are in none of the lists.
@@ -31,10 +36,9 @@ Reach reach_of(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 
 /// An offer that does not state its lead is the slowest there is.
 inline constexpr int unknown_lead = 1'000'000;
-std::optional<int> lead_of(const KitShelf::Item& item, const Policy& policy);
 
-/// The ways as items of a cover of these needs: bit i stands for needs[i].
-std::vector<CoverItem> cover_items(const std::vector<Way>& ways, const std::vector<int>& needs,
-                                   const KitShelf& shelf);
+/// The ways as items of a cover. Two clash that hold one part (a part is chosen once) or parts that exclude
+/// each other.
+CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf);
 
 }  // namespace endbell

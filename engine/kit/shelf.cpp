@@ -25,14 +25,22 @@ void note_clashes(std::vector<KitShelf::Item>& items) {
 
 }  // namespace
 
-KitShelf::KitShelf(const Catalog& catalog, Policy policy) : catalog_(catalog), policy_(std::move(policy)) {
+SizeLimits::SizeLimits(const Limits& limits)
+    : bore(limits.value("shaft.bore_clearance")),
+      body(limits.value("body.band")),
+      bolt_circle(limits.value("bolt_circle.match")) {}
+
+KitShelf::KitShelf(const Catalog& catalog, Policy policy)
+    : catalog_(catalog), policy_(std::move(policy)), size_limits_(catalog.limits()) {
     const bool capped = policy_.in_stock_only || policy_.longest_lead_days;
     catalog.each_accessory([&](const Part& part) {
-        if (part.accessory) items_.push_back({part, std::nullopt, false, {}});
+        if (part.accessory) items_.push_back({part, std::nullopt, false, {}, std::nullopt, std::nullopt});
     });
     for (Item& item : items_) {
         item.offer = best_offer(catalog.offers(item.part.id), policy_);
         item.barred = is_excluded_maker(item.part.maker, policy_) || (capped && !item.offer);
+        if (const std::optional<Money> price = price_of(item.offer, policy_)) item.price = price->minor();
+        if (item.offer) item.lead = lead_of(*item.offer, policy_);
     }
     // A part no longer made must be in somebody's stock.
     const auto gone = [](const Item& item) {
@@ -41,16 +49,14 @@ KitShelf::KitShelf(const Catalog& catalog, Policy policy) : catalog_(catalog), p
     items_.erase(std::remove_if(items_.begin(), items_.end(), gone), items_.end());
     note_clashes(items_);
     for (std::size_t i = 0; i < items_.size(); ++i) {
-        const Item& item = items_[i];
-        for (const CureRow& row : item.part.accessory->cures) {
-            std::vector<int>& list = by_cure_[row.cure];
-            if (list.empty() || list.back() != static_cast<int>(i)) list.push_back(static_cast<int>(i));
-        }
+        const std::vector<CureRow>& rows = items_[i].part.accessory->cures;
+        for (std::size_t r = 0; r < rows.size(); ++r)
+            by_cure_[rows[r].cure].push_back({static_cast<int>(i), r});
     }
 }
 
-const std::vector<int>& KitShelf::curing(Cure cure) const {
-    static const std::vector<int> none;
+const std::vector<KitShelf::Row>& KitShelf::curing(Cure cure) const {
+    static const std::vector<Row> none;
     const auto found = by_cure_.find(cure);
     return found != by_cure_.end() ? found->second : none;
 }
