@@ -63,7 +63,7 @@ std::string unreadable_key(const job::Entry& entry, const fs::path& file, Config
 }
 
 Configuration read_configuration(const fs::path& path, const std::string& text) {
-    const job::Document document = job::parse_toml(text, path.string());
+    const job::TomlDocument document = job::parse_toml(text, path.string());
     std::vector<Problem> problems = document.problems;
     Configuration found;
     for (const job::Entry& entry : document.entries) {
