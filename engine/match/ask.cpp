@@ -28,12 +28,15 @@ Verdict best_shown(const MatchReport& report) {
                                  : Verdict::does_not_fit;
 }
 
-/// Open candidates that could end better than the best one shown, or as the first one shown at all. The report
-/// names the cheapest few hundred: enough to rank questions by.
+/// So many of the cheapest are enough to rank questions by; more would only take longer.
+constexpr std::size_t most_worth_asking = 100;
+
+/// Open candidates that could end better than the best one shown, or as the first one shown at all.
 std::vector<Candidate> worth_asking(const Question& q, const MatchReport& report, const Catalog& catalog) {
     const Verdict shown = best_shown(report);
     std::vector<Candidate> open;
     for (const Standing& standing : report.not_shown) {
+        if (open.size() == most_worth_asking) break;
         if (standing.at_best < shown) open.push_back(candidate(q, catalog, standing.part_id));
     }
     return open;
