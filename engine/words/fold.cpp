@@ -37,9 +37,6 @@ const Pair* at_front(std::string_view text, const std::array<Pair, N>& table) {
     return nullptr;
 }
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool is_space(char c) {
     return c == ' ' || (c >= '\t' && c <= '\r');
 }

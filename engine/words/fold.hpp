@@ -21,6 +21,11 @@ bool is_missing(std::string_view raw);
 /// A cell that a spreadsheet turned into a date or into an exponent: "2-Jan", "Jan-02", "1.23E+11".
 bool is_spreadsheet_damage(std::string_view raw);
 
+/// Of the ten, whatever the locale.
+inline bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 /// A whole number that is a date of 2000 to 2049 in spreadsheet days (36526 to 54788): "45293" was once 1/2.
 bool is_spreadsheet_day(double number);
 

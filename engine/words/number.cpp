@@ -6,14 +6,11 @@
 #include <cmath>
 
 #include "engine/base/text.hpp"
+#include "engine/words/fold.hpp"
 
 namespace endbell {
 
 namespace {
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::size_t digits_at(std::string_view text) {
     std::size_t n = 0;

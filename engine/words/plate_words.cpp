@@ -4,6 +4,7 @@
 #include <array>
 
 #include "engine/base/text.hpp"
+#include "engine/words/fold.hpp"
 #include "engine/words/words.hpp"
 
 namespace endbell {
@@ -12,10 +13,6 @@ namespace {
 
 bool has(std::string_view text, std::string_view part) {
     return text.find(part) != std::string_view::npos;
-}
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 /// No letters but those of `allowed` words: "1075", "208/230".
