@@ -117,8 +117,8 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
         SQLite::Database db(uri(file, "mode=ro&immutable=1"),
                             SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLite::OPEN_NOMUTEX);
         harden(db);
-        db.exec(
-            "PRAGMA cache_size = -512");  // KiB: the upper pages of the tables; the rest is seldom read twice
+        // In KiB: the upper pages of the tables; the rest is seldom read twice.
+        db.exec("PRAGMA cache_size = -512");
         // One transaction for all: the file is not looked at anew for each statement, and may still grow at its end.
         db.exec("BEGIN");
         check_is_catalog(db, file);

@@ -1,33 +1,32 @@
-// The best few of many positions, kept while they come by.
+// The best few of many, kept while they come by.
 #pragma once
 #include <algorithm>
 #include <cstddef>
-#include <cstdint>
 #include <utility>
 #include <vector>
 
 namespace endbell {
 
-template <class Better>
+template <class Item, class Better>
 class Best {
   public:
     /// At least one is kept.
-    Best(std::size_t most, Better better) : most_(most), better_(std::move(better)) {}
+    explicit Best(std::size_t most, Better better = {}) : most_(most), better_(std::move(better)) {}
 
-    void offer(std::uint32_t position) {
+    void offer(const Item& item) {
         if (full()) {
-            if (!better_(position, worst())) return;
+            if (!better_(item, worst())) return;
             std::pop_heap(kept_.begin(), kept_.end(), better_);
             kept_.pop_back();
         }
-        kept_.push_back(position);
+        kept_.push_back(item);
         std::push_heap(kept_.begin(), kept_.end(), better_);
     }
     bool full() const { return kept_.size() == most_; }
-    std::uint32_t worst() const { return kept_.front(); }
+    const Item& worst() const { return kept_.front(); }
 
     /// Best first.
-    std::vector<std::uint32_t> take() {
+    std::vector<Item> take() {
         std::sort_heap(kept_.begin(), kept_.end(), better_);
         return std::move(kept_);
     }
@@ -35,7 +34,7 @@ class Best {
   private:
     std::size_t most_;
     Better better_;
-    std::vector<std::uint32_t> kept_;  // a heap: the worst in front
+    std::vector<Item> kept_;  // a heap: the worst in front
 };
 
 }  // namespace endbell

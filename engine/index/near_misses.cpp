@@ -37,16 +37,6 @@ bool any(const Stretch& set, std::size_t words) {
 
 }  // namespace
 
-void NearMisses::offer(Miss miss) {
-    if (too_far(miss.distance)) return;
-    if (kept_.size() == most_) {
-        std::pop_heap(kept_.begin(), kept_.end());
-        kept_.pop_back();
-    }
-    kept_.push_back(miss);
-    std::push_heap(kept_.begin(), kept_.end());
-}
-
 void NearMisses::look(std::size_t first_word, std::size_t words, const Stretch& single, const Planes& open,
                       const Planes& changes, const std::vector<Ended>& ended) {
     if (most_ == 0) return;
@@ -62,8 +52,8 @@ void NearMisses::look(std::size_t first_word, std::size_t words, const Stretch& 
             if (too_far(farness(opens, changed, by.rule, 0))) continue;
             for (std::size_t w = 0; w < words; ++w) {
                 each_bit(equal[w] & by.set[w], first_word + w, [&](std::size_t position) {
-                    offer({farness(opens, changed, by.rule, ranks_[position]),
-                           static_cast<std::uint32_t>(position)});
+                    nearest_.offer({farness(opens, changed, by.rule, ranks_[position]),
+                                    static_cast<std::uint32_t>(position)});
                 });
             }
         }
@@ -72,9 +62,8 @@ void NearMisses::look(std::size_t first_word, std::size_t words, const Stretch& 
 }
 
 std::vector<std::uint32_t> NearMisses::take() {
-    std::sort_heap(kept_.begin(), kept_.end());
     std::vector<std::uint32_t> positions;
-    for (const Miss& miss : kept_) positions.push_back(miss.position);
+    for (const Miss& miss : nearest_.take()) positions.push_back(miss.position);
     return positions;
 }
 

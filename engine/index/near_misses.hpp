@@ -2,9 +2,11 @@
 // a person would check last, then id.
 #pragma once
 #include <cstdint>
+#include <functional>
 #include <span>
 #include <vector>
 
+#include "engine/index/best.hpp"
 #include "engine/index/stretch.hpp"
 
 namespace endbell {
@@ -19,7 +21,8 @@ struct Ended {
 class NearMisses {
   public:
     /// `ranks`: of each position, its place in the order of the ids.
-    NearMisses(std::size_t most, std::span<const std::uint32_t> ranks) : most_(most), ranks_(ranks) {}
+    NearMisses(std::size_t most, std::span<const std::uint32_t> ranks)
+        : most_(most), ranks_(ranks), nearest_(most) {}
 
     /// `single`: the parts that one finding ends; `open` and `changes` count their other findings.
     void look(std::size_t first_word, std::size_t words, const Stretch& single, const Planes& open,
@@ -35,13 +38,12 @@ class NearMisses {
         friend bool operator<(const Miss& a, const Miss& b) { return a.distance < b.distance; }
     };
     bool too_far(std::uint64_t distance) const {
-        return kept_.size() == most_ && distance > kept_.front().distance;
+        return nearest_.full() && distance > nearest_.worst().distance;
     }
-    void offer(Miss miss);
 
     std::size_t most_;
     std::span<const std::uint32_t> ranks_;
-    std::vector<Miss> kept_;  // a heap: the farthest in front
+    Best<Miss, std::less<>> nearest_;
 };
 
 }  // namespace endbell

@@ -169,7 +169,7 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
     const auto count = [](const BitSet& set) { return static_cast<int>(count_bits(set.data(), set.size())); };
     report.fitting = count(swept.fitting);
     report.changing = count(swept.changing);
-    report.open = count(swept.open);
+    report.open = count(swept.open) + count(swept.open_changing);
     const auto add = [&](std::vector<Standing>& to, const BitSet& set, std::size_t most, Verdict verdict) {
         if (to.size() >= most) return;
         const std::vector<std::uint32_t> positions = prices_->cheapest(set.data(), most - to.size(), ranks_);
@@ -185,9 +185,7 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
     };
     add(report.shown, swept.fitting, keep.shown, Verdict::fits);
     add(report.shown, swept.changing, keep.shown, Verdict::fits_with_changes);
-    BitSet as_it_is = swept.open;
-    for (std::size_t w = 0; w < as_it_is.size(); ++w) as_it_is[w] &= ~swept.open_changing[w];
-    add(report.not_shown, as_it_is, keep.not_shown, Verdict::not_shown);
+    add(report.not_shown, swept.open, keep.not_shown, Verdict::not_shown);
     const std::size_t none_to_change = report.not_shown.size();
     add(report.not_shown, swept.open_changing, keep.not_shown, Verdict::not_shown);
     for (std::size_t i = none_to_change; i < report.not_shown.size(); ++i)
@@ -252,17 +250,9 @@ std::vector<Remedy> PartIndex::adapters(const Asked& asked, std::uint32_t positi
 
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
     check(specified(q).empty(), "specified inducers are asked with their catalog");
-    const JobBytes job(q);
-    std::vector<std::shared_ptr<const Sayings>> known_of_rules;  // that the edges point into
-    std::vector<Edges> fails;
-    for (std::size_t r = 0; r < rules().size(); ++r) {
-        const IndexColumn& column = columns_[rule_columns().of_rule[r]];
-        const std::shared_ptr<const Sayings> known = memory_.sayings(r, column, q, job);
-        if (known->fail_edges.empty()) continue;
-        known_of_rules.push_back(known);
-        fails.push_back({&column, known->fail_edges, {}});
-    }
-    const BitSet lives = endbell::living(fails, all_.data(), all_.size());
+    Asked asked = ask_verdicts(q);
+    std::erase_if(asked.list, [](const Said& said) { return said.verdict != Verdict::does_not_fit; });
+    const BitSet lives = sweep(asked.list, nullptr, all_.data(), all_.size()).fitting;
     return {count_bits(lives.data(), lives.size()),
             named(prices_->cheapest(lives.data(), most, ranks_), Verdict::not_shown)};
 }

@@ -66,9 +66,10 @@ void Prices::write(std::span<const std::uint32_t> prices, const std::filesystem:
 std::vector<std::uint32_t> Prices::cheapest(const Word64* set, std::size_t most,
                                             std::span<const std::uint32_t> ranks) const {
     if (most == 0) return {};
-    Best best(most, [&](std::uint32_t a, std::uint32_t b) {
+    const auto cheaper = [&](std::uint32_t a, std::uint32_t b) {
         return std::tie(prices_[a], ranks[a]) < std::tie(prices_[b], ranks[b]);
-    });
+    };
+    Best<std::uint32_t, decltype(cheaper)> best(most, cheaper);
     const std::size_t words = words_for(prices_.size());
     for (const std::uint32_t block : order_) {
         if (best.full() && least_[block] > prices_[best.worst()]) break;

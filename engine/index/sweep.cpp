@@ -63,7 +63,9 @@ ENDBELL_INTO_EACH void count_fails(const Word64* __restrict set, const Stretch& 
     count.would_fit += static_cast<std::int64_t>(would_fit);
 }
 
-ENDBELL_INTO_EACH void count_keys(SetsThere& b, const Word64* __restrict open) {
+ENDBELL_INTO_EACH void count_keys(SetsThere& b) {
+    const Word64* __restrict open = b.out.open.data() + b.at.first;
+    const Word64* __restrict changing = b.out.open_changing.data() + b.at.first;
     for (std::size_t k = 0; k < b.keys->size(); ++k) {
         Stretch asked;
         bool any = false;
@@ -77,7 +79,7 @@ ENDBELL_INTO_EACH void count_keys(SetsThere& b, const Word64* __restrict open) {
         }
         if (!any) continue;
         Word64 parts = 0;
-        for (std::size_t i = 0; i < b.at.size; ++i) parts += bits_of(asked[i] & open[i]);
+        for (std::size_t i = 0; i < b.at.size; ++i) parts += bits_of(asked[i] & (open[i] | changing[i]));
         b.out.asked[k] += static_cast<std::int64_t>(parts);
     }
 }
@@ -107,7 +109,7 @@ ENDBELL_INTO_EACH void go_through(SetsThere& b) {
     }
     for (std::size_t i = 0; i < b.at.size; ++i) {
         const Word64 lives = b.at.all[i] & ~once[i];
-        b.out.open[b.at.first + i] = lives & open[i];
+        b.out.open[b.at.first + i] = lives & open[i] & ~changing[i];
         b.out.open_changing[b.at.first + i] = lives & open[i] & changing[i];
         b.out.changing[b.at.first + i] = lives & ~open[i] & changing[i];
         b.out.fitting[b.at.first + i] = lives & ~open[i] & ~changing[i];
@@ -118,36 +120,18 @@ ENDBELL_INTO_EACH void go_through(SetsThere& b) {
         if (b.present[p].verdict == Verdict::does_not_fit)
             count_fails(b.sets[p].data(), twice, open, b.at.size, b.out.fails[b.present[p].said]);
     }
-    count_keys(b, b.out.open.data() + b.at.first);
-}
-
-ENDBELL_INTO_EACH void take_out(const FailsThere& b) {
-    Stretch set;
-    Word64* __restrict out = b.out;
-    for (const Present& present : b.present) {
-        put(present, b.mixed.data(), b.at.all, b.at.size, set.data());
-        for (std::size_t i = 0; i < b.at.size; ++i) out[i] &= ~set[i];
-    }
+    count_keys(b);
 }
 
 void sweep_plain(SetsThere& b) {
     go_through(b);
 }
-void living_plain(const FailsThere& b) {
-    take_out(b);
-}
 #if defined(__x86_64__)
 ENDBELL_WIDE void sweep_wide(SetsThere& b) {
     go_through(b);
 }
-ENDBELL_WIDE void living_wide(const FailsThere& b) {
-    take_out(b);
-}
 ENDBELL_WIDEST void sweep_widest(SetsThere& b) {
     go_through(b);
-}
-ENDBELL_WIDEST void living_widest(const FailsThere& b) {
-    take_out(b);
 }
 #endif
 
@@ -165,11 +149,11 @@ const std::vector<Gait>& gaits() {
 #if defined(__x86_64__)
         if (__builtin_cpu_supports("avx512vpopcntdq") != 0 && __builtin_cpu_supports("avx512bw") != 0 &&
             __builtin_cpu_supports("avx512vl") != 0 && __builtin_cpu_supports("avx512dq") != 0)
-            found.push_back({"widest", sweep_widest, living_widest});
+            found.push_back({"widest", sweep_widest});
         if (__builtin_cpu_supports("avx2") != 0 && __builtin_cpu_supports("popcnt") != 0)
-            found.push_back({"wide", sweep_wide, living_wide});
+            found.push_back({"wide", sweep_wide});
 #endif
-        found.push_back({"plain", sweep_plain, living_plain});
+        found.push_back({"plain", sweep_plain});
         return found;
     }();
     return able;
@@ -222,19 +206,6 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
         count->misses->look(first, there.at.size, there.single, there.open_count, there.change_count, ended);
     }
     return out;
-}
-
-BitSet living(const std::vector<Edges>& fails, const Word64* all, std::size_t words, const Gait& gait) {
-    BitSet lives(words);
-    FailsThere there;
-    for (std::size_t first = 0; first < words; first += stretch_words) {
-        there.at = stretch_at(first, all, words);
-        there.out = lives.data() + first;
-        if (!there.look_at(fails)) continue;
-        std::copy_n(there.at.all, there.at.size, there.out);
-        gait.living(there);
-    }
-    return lives;
 }
 
 }  // namespace endbell

@@ -38,7 +38,7 @@ struct FailCount {
 
 struct Swept {
     BitSet fitting, changing;         // shown to fit: as they are, or with changes
-    BitSet open, open_changing;       // not shown; of those, some finding asks for changes
+    BitSet open, open_changing;       // not shown: no finding asks for changes, or some does
     std::vector<FailCount> fails;     // by index into the list, where it is a failure
     std::vector<std::int64_t> asked;  // open parts that ask for key k of `keys`
 };
@@ -54,7 +54,6 @@ struct Count {
 struct Gait {
     std::string_view name;
     void (*sweep)(struct SetsThere& there);
-    void (*living)(const struct FailsThere& there);
 };
 /// Those that this processor can go, the fastest first. All come to the same.
 const std::vector<Gait>& gaits();
@@ -62,9 +61,5 @@ const std::vector<Gait>& gaits();
 /// `all`: the parts to be judged. Without `count`: the four sets alone.
 Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all, std::size_t words,
             const Gait& gait = gaits().front());
-
-/// The parts of `all` that are in none of `fails`.
-BitSet living(const std::vector<Edges>& fails, const Word64* all, std::size_t words,
-              const Gait& gait = gaits().front());
 
 }  // namespace endbell

@@ -1,4 +1,4 @@
-// What of all sayings has parts in one stretch, told by the zones before any set is read.
+// What of all sayings has parts in one stretch, told by where its tiles begin before any set is read.
 #pragma once
 #include <algorithm>
 #include <cstddef>
@@ -49,6 +49,7 @@ inline Present look(const Edges& edges, const StretchAt& at, std::vector<const W
     return present;
 }
 
+/// Every part of the stretch is in it.
 inline bool holds_all(const Edges& edges, const StretchAt& at) {
     if (!edges.others.empty()) return false;
     const std::size_t stretch = at.first / stretch_words;
@@ -72,7 +73,7 @@ inline std::size_t count_parts(const Edges& edges, const StretchAt& at) {
         std::size_t up_to = at.parts;
         if (c < start.greatest) {
             if (!tile) tile.emplace(edges.column->tile(stretch, at.size));
-            up_to = tile->count_up_to(c, at.parts);
+            up_to = tile->count_up_to(c);
         }
         parts = up_to - parts;
     }
@@ -131,27 +132,6 @@ struct SetsThere {
     Planes open_count, change_count;
     Stretch single{};
     Swept& out;
-};
-
-struct FailsThere {
-    /// False: every part falls.
-    bool look_at(const std::vector<Edges>& fails) {
-        present.clear();
-        mixed.clear();
-        scratch.clear();
-        for (const Edges& edges : fails) {
-            const Present here = look(edges, at, mixed, scratch);
-            if (here.full && here.mixed == 0) return false;
-            if (here.mixed > 0) present.push_back(here);
-        }
-        return true;
-    }
-
-    StretchAt at;
-    Word64* out = nullptr;
-    std::vector<Present> present;
-    std::vector<const Word64*> mixed;
-    Scratch scratch;
 };
 
 }  // namespace endbell

@@ -53,11 +53,6 @@ std::size_t Tile::place_of(std::uint32_t c) const {
     return static_cast<std::size_t>(std::upper_bound(classes_, classes_ + count_, c) - classes_) - 1;
 }
 
-std::size_t Tile::count_up_to(std::uint32_t c, std::size_t parts) const {
-    if (c < classes_[0]) return 0;
-    return c >= classes_[count_ - 1] ? parts : starts_[place_of(c) + 1];
-}
-
 const Word64* Tile::up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const {
     const std::size_t place = place_of(c);
     if ((place + 1) % spacing_ == 0) return sets_ + ((place + 1) / spacing_ - 1) * words_;

@@ -45,8 +45,8 @@ class Tile {
     /// OurBug when the tile ends beyond them.
     Tile(std::span<const Word64> heads, std::span<const Word64> bodies, std::size_t words);
 
-    /// How many parts, of all `parts` of the stretch, are of the classes 0 to `c`.
-    std::size_t count_up_to(std::uint32_t c, std::size_t parts) const;
+    /// How many parts are of the classes 0 to `c`, which must be as for `up_to`.
+    std::size_t count_up_to(std::uint32_t c) const { return starts_[place_of(c) + 1]; }
 
     /// The parts of the classes 0 to `c`, which must be at least the tile's least and less than its greatest.
     const Word64* up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const;
