@@ -89,7 +89,7 @@ PlainCatalog catalog_of(Dice& dice, int parts) {
     for (int i = 0; i < parts; ++i) {
         World w = base_pair(dice);
         for (std::size_t n = dice.below(4); n > 0; --n) spoil_part(w, dice);
-        w.part.id = "p" + std::to_string(1000 + i);
+        w.part.id = "p" + std::to_string(100000 + i);
         for (std::size_t n = dice.below(3); n > 0; --n) {
             Offer offer;
             offer.part_id = w.part.id;
@@ -101,6 +101,17 @@ PlainCatalog catalog_of(Dice& dice, int parts) {
     }
     return catalog;
 }
+
+/// A generated catalog behind its index, in a folder of its own.
+struct Built {
+    Home home;
+    Dice dice;
+    Both both;
+    Built(unsigned seed, int parts) : dice(seed) {
+        both.plain = catalog_of(dice, parts);
+        both.build(home.folder);
+    }
+};
 
 std::string saying(const Finding& f) {
     std::string all(word(f.verdict));
@@ -136,6 +147,29 @@ BOOST_AUTO_TEST_CASE(index_and_rules_give_the_same_report) {
         }
     }
     for (const int seen : verdicts) BOOST_TEST(seen > 0);
+}
+
+// More parts than one stretch holds, and more kinds of amps than a tile keeps sets for.
+BOOST_AUTO_TEST_CASE(index_and_rules_agree_over_several_stretches) {
+    Built built(40, static_cast<int>(stretch_parts) + 800);
+    auto& [home, dice, both] = built;
+    for (Part& part : both.plain.parts_list) {
+        if (!part.motor) continue;
+        for (Rating& rating : part.motor->ratings)
+            rating.amps = ampere(0.5 + 0.01 * static_cast<double>(dice.below(900)));
+    }
+    both.build(home.folder);
+    int fallen = 0;
+    for (int j = 0; j < 4; ++j) {
+        World w = base_pair(dice);
+        if (j > 0) spoil_job(w, dice);
+        const MatchReport with = match(ask(w), both);
+        BOOST_TEST(text(with) == text(match(ask(w), both.plain)));
+        fallen += with.parts_asked - with.fitting - with.changing - with.open;
+        BOOST_TEST(text(match(ask(w), both, Keep{20, 20, 0, false})) ==
+                   text(match(ask(w), both.plain, Keep{20, 20, 0, false})));
+    }
+    BOOST_TEST(fallen > 0);
 }
 
 // What is left out of a class may not matter to its rule.
@@ -221,11 +255,8 @@ BOOST_AUTO_TEST_CASE(specified_inducers_are_set_apart) {
 }
 
 BOOST_AUTO_TEST_CASE(living_counts_all_that_nothing_ends) {
-    const Home home;
-    Dice dice(36);
-    Both both;
-    both.plain = catalog_of(dice, 400);
-    both.build(home.folder);
+    Built built(36, 400);
+    auto& [home, dice, both] = built;
     for (int j = 0; j < 40; ++j) {
         World w = base_pair(dice);
         w.job.unit.assembly_number = {};
@@ -237,11 +268,8 @@ BOOST_AUTO_TEST_CASE(living_counts_all_that_nothing_ends) {
 }
 
 BOOST_AUTO_TEST_CASE(a_side_file_of_another_state_or_cut_short_is_none) {
-    const Home home;
-    Dice dice(37);
-    Both both;
-    both.plain = catalog_of(dice, 50);
-    both.build(home.folder);
+    Built built(37, 50);
+    auto& [home, dice, both] = built;
     const fs::path file = home.folder / "index";
     BOOST_TEST(PartIndex::open(file, "b") == nullptr);
     BOOST_TEST(PartIndex::open(home.folder / "none", "a") == nullptr);
@@ -254,11 +282,8 @@ BOOST_AUTO_TEST_CASE(a_side_file_of_another_state_or_cut_short_is_none) {
 
 // Whatever a side file holds, it is refused, found out, or answered from: nothing is read beyond its end.
 BOOST_AUTO_TEST_CASE(a_damaged_side_file_is_never_read_beyond_its_end) {
-    const Home home;
-    Dice dice(39);
-    Both both;
-    both.plain = catalog_of(dice, 60);
-    both.build(home.folder);
+    Built built(39, 60);
+    auto& [home, dice, both] = built;
     std::ifstream in(home.folder / "index", std::ios::binary);
     const std::string whole((std::istreambuf_iterator<char>(in)), {});
     int refused = 0;
@@ -284,11 +309,8 @@ BOOST_AUTO_TEST_CASE(a_damaged_side_file_is_never_read_beyond_its_end) {
 
 // Prices move every night, and the parts stay where they are.
 BOOST_AUTO_TEST_CASE(new_prices_need_no_new_index) {
-    const Home home;
-    Dice dice(38);
-    Both both;
-    both.plain = catalog_of(dice, 300);
-    both.build(home.folder);
+    Built built(38, 300);
+    auto& [home, dice, both] = built;
     for (Offer& offer : both.plain.offer_list)
         offer.price = Money(static_cast<std::int64_t>(100 * dice.below(900)), Currency{});
     Prices::write(both.index->prices_now(both.plain), home.folder / "prices", "new");
