@@ -1,11 +1,13 @@
 #include "cli/session.hpp"
 
+#include <algorithm>
 #include <filesystem>
 
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
 #include "engine/job/shop_policy.hpp"
+#include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
 
@@ -109,17 +111,31 @@ Part part_named(const StoredCatalog& catalog, const std::string& typed) {
 }
 
 const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection) {
-    if (typed.part.empty())
-        return selection.pick ? &selection.options[static_cast<std::size_t>(*selection.pick)] : nullptr;
-    const Part part = part_named(*session.stored, typed.part);
-    for (const Option& option : selection.options) {
-        if (option.candidate.part.id == part.id) return &option;
+    Option* chosen = selection.pick ? &selection.options[static_cast<std::size_t>(*selection.pick)] : nullptr;
+    if (!typed.part.empty()) {
+        const Part part = part_named(*session.stored, typed.part);
+        const auto found =
+            std::find_if(selection.options.begin(), selection.options.end(),
+                         [&](const Option& option) { return option.candidate.part.id == part.id; });
+        if (found != selection.options.end()) {
+            chosen = &*found;
+        } else {
+            const KitShelf shelf(*session.catalog, session.policy);
+            const Question question{session.job, selection.diagnosis, session.catalog->limits()};
+            selection.options.push_back(
+                carry(session.job, candidate(question, *session.catalog, part.id), shelf, *session.catalog));
+            chosen = &selection.options.back();
+        }
     }
-    const KitShelf shelf(*session.catalog, session.policy);
-    const Question question{session.job, selection.diagnosis, session.catalog->limits()};
-    selection.options.push_back(
-        carry(session.job, candidate(question, *session.catalog, part.id), shelf, *session.catalog));
-    return &selection.options.back();
+    if (chosen != nullptr) annotate(*chosen, session.job, *session.catalog);
+    return chosen;
+}
+
+std::string selection_json(std::string_view command, Selection selection, const Session& session, int top) {
+    const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
+    for (std::size_t i = 0; i < shown; ++i) annotate(selection.options[i], session.job, *session.catalog);
+    for (Option& option : selection.stopped) annotate(option, session.job, *session.catalog);
+    return json_selection(command, selection, session.open, top);
 }
 
 }  // namespace endbell::cli

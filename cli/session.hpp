@@ -2,6 +2,7 @@
 #pragma once
 #include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "cli/arguments.hpp"
@@ -32,7 +33,10 @@ Limits limits_in_force(const Arguments& typed, const Catalog* catalog);
 Part part_named(const StoredCatalog& catalog, const std::string& typed);
 
 /// The option for the part typed, carried through every stage whatever its verdict; without one typed, the
-/// pick; null when there is none.
+/// pick; null when there is none. Its wiring is annotated.
 const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection);
+
+/// `top` options and those that are stopped, whole: their wiring is annotated.
+std::string selection_json(std::string_view command, Selection selection, const Session& session, int top);
 
 }  // namespace endbell::cli

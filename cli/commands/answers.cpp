@@ -30,7 +30,7 @@ int run_match(const Arguments& typed) {
     const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
     const Selection selection = select(session.job, *session.catalog, session.policy, {wanted});
     if (typed.json) {
-        print(json_selection("match", selection, session.open, typed.top));
+        print(selection_json("match", selection, session, typed.top));
     } else {
         print(match_document(session.job, selection, session.open, typed.top), typed);
     }
@@ -73,7 +73,7 @@ int run_wire(const Arguments& typed) {
     const Option* option = chosen_option(typed, session, selection);
     if (option == nullptr) {
         if (typed.json)
-            print(json_selection("wire", selection, session.open, 0));
+            print(selection_json("wire", selection, session, 0));
         else
             print(ask_document(selection, session.open), typed);
         return exit_of(selection);
@@ -92,7 +92,7 @@ int run_compare(const Arguments& typed) {
     const Session session = open_session(typed);
     const Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
-        print(json_selection("compare", selection, session.open, 0));
+        print(selection_json("compare", selection, session, 0));
     } else {
         print(cost_document(selection), typed);
     }

@@ -203,7 +203,7 @@ class Dialogue {
     int stop() {
         say("Stopped. What was answered is in " + visible(typed_.job) + "; this is still open:\n\n");
         if (typed_.json)
-            print(json_selection("ask", now_->selection, now_->session.open, 0));
+            print(selection_json("ask", now_->selection, now_->session, 0));
         else
             print(ask_document(now_->selection, now_->session.open), typed_);
         return static_cast<int>(now_->selection.outcome);
@@ -214,7 +214,7 @@ class Dialogue {
         if (found.outcome == Outcome::undecided)
             say("No question is left that was not answered or skipped.\n\n");
         if (typed_.json)
-            print(json_selection("ask", found, now_->session.open, typed_.top));
+            print(selection_json("ask", found, now_->session, typed_.top));
         else
             print(match_document(now_->session.job, found, now_->session.open, typed_.top), typed_);
         return static_cast<int>(found.outcome);
@@ -246,7 +246,7 @@ int run_ask(const Arguments& typed) {
     const Session session = open_session(typed);
     const Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
-        print(json_selection("ask", selection, session.open, 0));
+        print(selection_json("ask", selection, session, 0));
     } else {
         print(ask_document(selection, session.open), typed);
     }

@@ -60,25 +60,36 @@ std::string line(const std::vector<std::string>& cells) {
     return out + "\r\n";
 }
 
-FailedUnit job_of(const std::vector<std::string>& header, const CsvRow& row, const std::string& file,
-                  std::string& tag) {
+/// A column of the jobs: a key of theirs, "plate" or "tag".
+struct JobColumn {
+    std::string name;
+    const JobKey* key;  // null for plate and tag
+};
+using JobColumns = std::vector<JobColumn>;
+
+FailedUnit job_of(const JobColumns& header, const CsvRow& row, const std::string& file, std::string& tag) {
     if (!row.damage.empty())
         throw BadData(Problem{{file, row.line, 0}, "row", "", "cells that can be told apart", row.damage});
     FailedUnit job;
     std::string digest_text;
+    std::vector<KeyValue> values;
     for (std::size_t c = 0; c < header.size() && c < row.cells.size(); ++c) {
-        const std::string text(trimmed(row.cells[c]));
-        digest_text += header[c] + "=" + text + "\n";
+        const std::string_view text = trimmed(row.cells[c]);
+        digest_text += header[c].name;
+        digest_text += '=';
+        digest_text += text;
+        digest_text += '\n';
         if (text.empty()) continue;
-        const Place at{file, row.line, static_cast<int>(c) + 1};
-        if (header[c] == "tag") {
+        if (header[c].key != nullptr) {
+            values.push_back({header[c].key, text, {file, row.line, static_cast<int>(c) + 1}});
+        } else if (header[c].name == "tag") {
             tag = text;
-        } else if (header[c] == "plate") {
+        } else {  // what stands before a plate's text, it does not override
+            set_keys(job, std::exchange(values, {}));
             add_plate(job, text);
-        } else if (const auto problem = set_key(job, header[c], text, at)) {
-            throw BadData(*problem);
         }
     }
+    set_keys(job, values);
     job.digest = fingerprint(digest_text);
     return job;
 }
@@ -117,23 +128,32 @@ void fill(ResultRow& row, const Selection& s) {
 }
 
 /// What one thread answers its rows from.
-struct Shelf {
-    Shelf(const IndexedCatalog& stored, const Limits& limits, const std::optional<ShopPolicy>& policy)
-        : own(stored), catalog(own, limits), shop(policy) {}
-    IndexedCatalog own;        // a connection serves one thread
-    TightenedCatalog catalog;  // under the shop's limits
-    const std::optional<ShopPolicy>& shop;
+class Counter {
+  public:
+    Counter(const IndexedCatalog& stored, const Limits& limits, const std::optional<ShopPolicy>& policy)
+        : own_(stored), catalog_(own_, limits), shop_(policy) {}
+
+    Selection answer(FailedUnit& job) {
+        if (shop_) add_shop(job, *shop_);
+        Policy policy = policy_of(job);
+        if (!shelf_ || shelf_->policy() != policy) shelf_.emplace(catalog_, std::move(policy));
+        return select(job, catalog_, *shelf_, {2, false});
+    }
+
+  private:
+    IndexedCatalog own_;        // a connection serves one thread
+    TightenedCatalog catalog_;  // under the shop's limits
+    const std::optional<ShopPolicy>& shop_;
+    std::optional<KitShelf> shelf_;  // of the last row's policy: most rows have one
 };
 
-ResultRow answer(const std::vector<std::string>& header, const CsvRow& csv, const std::string& file,
-                 const Shelf& shelf) {
+ResultRow answer(const JobColumns& header, const CsvRow& csv, const std::string& file, Counter& counter) {
     ResultRow row;
     row.job = file + ":" + std::to_string(csv.line);
     try {
         FailedUnit job = job_of(header, csv, file, row.tag);
         if (job.unit.name) row.job = *job.unit.name;
-        if (shelf.shop) add_shop(job, *shelf.shop);
-        fill(row, select(job, shelf.catalog, policy_of(job), {2, false}));
+        fill(row, counter.answer(job));
     } catch (const BadData& wrong) {
         row.outcome = "bad data";
         row.exit_code = bad_data;
@@ -211,17 +231,19 @@ std::string orders_beside(const std::string& results) {
 /// Rows that are answered together; Ctrl-C waits for so many.
 constexpr std::size_t rows_at_once = 512;
 
-/// Each row's answer in the place of its row, by as many threads as there are shelves.
-std::vector<ResultRow> answers(const std::vector<std::string>& header, const std::vector<CsvRow>& rows,
-                               const std::string& file, const std::vector<std::unique_ptr<Shelf>>& shelves) {
+using Counters = std::vector<std::unique_ptr<Counter>>;
+
+/// Each row's answer in the place of its row, by as many threads as there are counters.
+std::vector<ResultRow> answers(const JobColumns& header, const std::vector<CsvRow>& rows,
+                               const std::string& file, const Counters& counters) {
     std::vector<ResultRow> results(rows.size());
     std::atomic<std::size_t> next = 0;
     std::mutex mutex;
     std::exception_ptr bug;
-    const auto work = [&](const Shelf& shelf) {
+    const auto work = [&](Counter& counter) {
         try {
             for (std::size_t i = next++; i < rows.size(); i = next++)
-                results[i] = answer(header, rows[i], file, shelf);
+                results[i] = answer(header, rows[i], file, counter);
         } catch (...) {
             const std::lock_guard lock(mutex);
             bug = std::current_exception();
@@ -229,17 +251,16 @@ std::vector<ResultRow> answers(const std::vector<std::string>& header, const std
         }
     };
     std::vector<std::thread> others;
-    for (std::size_t t = 1; t < shelves.size(); ++t) others.emplace_back(work, std::cref(*shelves[t]));
-    work(*shelves.front());
+    for (std::size_t t = 1; t < counters.size(); ++t) others.emplace_back(work, std::ref(*counters[t]));
+    work(*counters.front());
     for (std::thread& other : others) other.join();
     if (bug) std::rethrow_exception(bug);
     return results;
 }
 
 /// Ctrl-C ends it between two lots of jobs, and writes nothing.
-std::vector<ResultRow> heeded_answers(const std::vector<std::string>& header, CsvFile& csv,
-                                      const Arguments& typed,
-                                      const std::vector<std::unique_ptr<Shelf>>& shelves) {
+std::vector<ResultRow> heeded_answers(const JobColumns& header, CsvFile& csv, const Arguments& typed,
+                                      const Counters& counters) {
     const Heed heed;
     ProgressLine line;
     std::vector<ResultRow> all;
@@ -249,11 +270,29 @@ std::vector<ResultRow> heeded_answers(const std::vector<std::string>& header, Cs
                   typed.results);
         rows.clear();
         for (CsvRow row; rows.size() < rows_at_once && (more = csv.next(row));) rows.push_back(row);
-        for (ResultRow& row : answers(header, rows, typed.job, shelves)) all.push_back(std::move(row));
+        for (ResultRow& row : answers(header, rows, typed.job, counters)) all.push_back(std::move(row));
         const std::uint64_t percent = 100 * csv.bytes_read() / std::max<std::uint64_t>(1, csv.size());
         line.show(std::to_string(percent) + " %  " + std::to_string(all.size()) + " jobs");
     }
     return all;
+}
+
+JobColumns columns_of(const CsvRow& header, const std::string& file) {
+    JobColumns columns;
+    for (const std::string& cell : header.cells) {
+        const std::string name(trimmed(cell));
+        columns.push_back({name, job_key(name)});
+        if (name == "tag" || name == "plate" || columns.back().key != nullptr) continue;
+        std::vector<std::string> known{"tag", "plate"};
+        for (const JobKey& key : job_keys()) known.push_back(key.id());
+        const std::string near = nearest(name, known);
+        throw BadData(Problem{{file, header.line, static_cast<int>(columns.size())},
+                              "column",
+                              name,
+                              "GROUP.FIELD, plate or tag",
+                              near.empty() ? "see the keys of a job file" : "did you mean " + near + "?"});
+    }
+    return columns;
 }
 
 /// Results are never written over the jobs.
@@ -276,23 +315,11 @@ int run_batch(const Arguments& typed) {
     std::optional<ShopPolicy> shop;
     if (!typed.shop.empty()) shop = read_shop_policy_file(typed.shop);
     CsvFile csv{typed.job};
-    std::vector<std::string> header;
-    for (const std::string& name : csv.header().cells) {
-        header.emplace_back(trimmed(name));
-        if (header.back() == "tag" || header.back() == "plate" || job_key(header.back()) != nullptr) continue;
-        std::vector<std::string> known{"tag", "plate"};
-        for (const JobKey& key : job_keys()) known.push_back(key.id());
-        const std::string near = nearest(header.back(), known);
-        throw BadData(Problem{{typed.job, csv.header().line, static_cast<int>(header.size())},
-                              "column",
-                              header.back(),
-                              "GROUP.FIELD, plate or tag",
-                              near.empty() ? "see the keys of a job file" : "did you mean " + near + "?"});
-    }
-    std::vector<std::unique_ptr<Shelf>> shelves;
+    const JobColumns header = columns_of(csv.header(), typed.job);
+    Counters counters;
     for (unsigned t = 0; t < std::max(1u, std::thread::hardware_concurrency()); ++t)
-        shelves.push_back(std::make_unique<Shelf>(*stored, limits, shop));
-    const std::vector<ResultRow> rows = heeded_answers(header, csv, typed, shelves);
+        counters.push_back(std::make_unique<Counter>(*stored, limits, shop));
+    const std::vector<ResultRow> rows = heeded_answers(header, csv, typed, counters);
     std::vector<Purchase> purchases;
     for (const ResultRow& r : rows) purchases.insert(purchases.end(), r.purchases.begin(), r.purchases.end());
     write_whole(

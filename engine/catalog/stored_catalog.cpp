@@ -203,6 +203,10 @@ std::optional<Part> StoredCatalog::part(std::string_view id) const {
     });
 }
 
+void StoredCatalog::keep_pages() const {
+    guarded(state_->file, [&] { state_->db.exec("PRAGMA cache_size = -49152"); });
+}
+
 std::vector<Offer> StoredCatalog::offers(std::string_view part_id) const {
     return guarded(state_->file, [&] {
         std::vector<Offer> found;

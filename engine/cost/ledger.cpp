@@ -101,7 +101,8 @@ class Pricer {
 
     void add_candidate(const PricedCandidate& candidate) {
         const Part& part = candidate.candidate.part;
-        CostOption option = price_today(job_, candidate, catalog_, policy_);
+        CostOption option =
+            price_today(job_, candidate.candidate, candidate.kit, candidate.offer, catalog_, policy_);
         option.loses = losses(job_, part);
         option.warranty_months = part.motor    ? part.motor->warranty_months
                                  : part.module ? part.module->warranty_months
@@ -218,19 +219,19 @@ class Pricer {
 
 }  // namespace
 
-CostOption price_today(const FailedUnit& job, const PricedCandidate& candidate, const Catalog& catalog,
-                       const Policy& policy) {
-    const std::string& id = candidate.candidate.part.id;
+CostOption price_today(const FailedUnit& job, const Candidate& candidate, const KitChoice& kit,
+                       const std::optional<Offer>& offer, const Catalog& catalog, const Policy& policy) {
+    const std::string& id = candidate.part.id;
     CostOption option;
-    option.way = way_of(job, candidate.candidate);
+    option.way = way_of(job, candidate);
     option.part_id = id;
     Bill bill(job, catalog, policy);
-    bill.add_part("part", id, candidate.offer);
-    bill.add_kit(candidate.kit);
-    if (!candidate.kit.complete()) bill.lacks("kit " + id);
+    bill.add_part("part", id, offer);
+    bill.add_kit(kit);
+    if (!kit.complete()) bill.lacks("kit " + id);
     bill.add_labour(swap_task(job, option.way));
-    const std::optional<int> own = candidate.offer ? lead_of(*candidate.offer, policy) : std::nullopt;
-    if (own && candidate.kit.lead_known) option.lead_days = std::max(*own, candidate.kit.longest_lead_days);
+    const std::optional<int> own = offer ? lead_of(*offer, policy) : std::nullopt;
+    if (own && kit.lead_known) option.lead_days = std::max(*own, kit.longest_lead_days);
     bill.add_visit(option.lead_days);
     bill.close(option);
     return option;

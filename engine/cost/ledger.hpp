@@ -113,8 +113,8 @@ struct PricedCandidate {
 };
 
 /// Today's bill of one candidate: way, lines, totals and lead time; nothing of later years.
-CostOption price_today(const FailedUnit& job, const PricedCandidate& candidate, const Catalog& catalog,
-                       const Policy& policy);
+CostOption price_today(const FailedUnit& job, const Candidate& candidate, const KitChoice& kit,
+                       const std::optional<Offer>& offer, const Catalog& catalog, const Policy& policy);
 
 /// What a part of this price comes to today at the least: the part alone, at hand, with the lightest swap. No
 /// candidate whose least_price() is this or more comes to less, in `today` or in `so_far`.

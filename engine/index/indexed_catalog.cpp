@@ -16,11 +16,29 @@ std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, con
     }
 }
 
+namespace {
+
+// Parts with their taps and terminals, some 3 kB each.
+constexpr std::size_t remembered_by_one_answer = 256;
+constexpr std::size_t remembered_by_many = 6144;
+
+}  // namespace
+
 IndexedCatalog::IndexedCatalog(const std::filesystem::path& file)
-    : StoredCatalog(file), file_(file), index_(index_of(file, *this)) {}
+    : StoredCatalog(file),
+      file_(file),
+      index_(index_of(file, *this)),
+      parts_(remembered_by_one_answer),
+      offers_(remembered_by_one_answer) {}
 
 IndexedCatalog::IndexedCatalog(const IndexedCatalog& other)
-    : StoredCatalog(other.file_), file_(other.file_), index_(other.index_) {}
+    : StoredCatalog(other.file_),
+      file_(other.file_),
+      index_(other.index_),
+      parts_(remembered_by_many),
+      offers_(remembered_by_many) {
+    keep_pages();
+}
 
 void IndexedCatalog::read_accessories() const {
     if (accessories_read_) return;

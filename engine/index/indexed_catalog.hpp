@@ -19,7 +19,8 @@ class IndexedCatalog : public StoredCatalog {
     /// Where nothing can be written beside the catalog, every part is asked: slower, and the same answers.
     /// Throws BadData when the catalog is none.
     explicit IndexedCatalog(const std::filesystem::path& file);
-    /// Another connection to the same catalog, for another thread; shares the index, which is only read.
+    /// Another connection to the same catalog, for a thread with many jobs: remembers more. Shares the index, which is
+    /// only read.
     IndexedCatalog(const IndexedCatalog& other);
 
     const Sieve* sieve() const override { return index_.get(); }
@@ -31,15 +32,13 @@ class IndexedCatalog : public StoredCatalog {
   private:
     void read_accessories() const;
 
-    static constexpr std::size_t remembered = 1024;  // some megabytes
-
     std::filesystem::path file_;
     std::shared_ptr<const PartIndex> index_;
     mutable bool accessories_read_ = false;
     mutable std::vector<Part> accessories_;
     mutable std::map<std::string, std::vector<Offer>, std::less<>> accessory_offers_;
-    mutable Recent<std::optional<Part>> parts_{remembered};
-    mutable Recent<std::vector<Offer>> offers_{remembered};
+    mutable Recent<std::optional<Part>> parts_;
+    mutable Recent<std::vector<Offer>> offers_;
     mutable std::map<std::string, std::optional<LabourTask>, std::less<>> tasks_;
 };
 

@@ -17,7 +17,7 @@ namespace endbell {
 namespace {
 
 // Changes with the layout, and with the byte order of the machine.
-constexpr std::uint64_t mark = 0x454E44423032;  // "ENDB02"
+constexpr std::uint64_t mark = 0x454E44423033;  // "ENDB03"
 constexpr std::size_t alignment = 64;
 constexpr std::size_t stamp_size = 128;
 

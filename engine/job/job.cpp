@@ -37,6 +37,13 @@ std::vector<std::string> key_names(std::string_view group) {
     return names;
 }
 
+/// Whether `id` is "GROUP.NAME" of this key.
+bool is_named(const JobKey& key, std::string_view id) {
+    const std::size_t dot = key.group.size();
+    return id.size() == dot + 1 + key.name.size() && id[dot] == '.' && id.substr(dot + 1) == key.name &&
+           id.substr(0, dot) == key.group;
+}
+
 /// The group in which a key of this name stands, for a key written under another.
 std::string home_of(std::string_view name) {
     for (const JobKey& key : job_keys()) {
@@ -65,8 +72,6 @@ Problem unknown_entry(const job::Entry& entry) {
                 : "it belongs under [" + home + "]"};
 }
 
-constexpr const char* correct_it = "correct it, or leave the key out: what is missing will be asked for";
-
 /// The words of a few that `expected` lists in quotes.
 std::vector<std::string> words_in(const std::string& expected) {
     std::vector<std::string> words;
@@ -75,22 +80,35 @@ std::vector<std::string> words_in(const std::string& expected) {
     return words;
 }
 
-void read_entry(FailedUnit& job, const JobKey& key, const job::Entry& entry, std::vector<Problem>& problems) {
-    if (key.quoted && entry.number) {
-        problems.push_back({entry.value_at, key.id(), entry.value, "a text in quotes",
-                            "a bare number loses its zeros: write \"...\""});
-        return;
+/// Values into their fields, those that follow another last: the order in which they are written means nothing.
+void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const char* correct_it,
+                 std::vector<Problem>& problems) {
+    for (const bool following : {false, true}) {
+        for (const KeyValue& v : values) {
+            if (v.key->follows.empty() == following) continue;
+            const std::string expected = v.key->read(job, v.value, v.at);
+            if (expected.empty()) continue;
+            problems.push_back({v.at, v.key->id(), std::string(v.value), expected,
+                                did_you_mean(v.value, words_in(expected), correct_it)});
+        }
     }
-    const std::string expected = key.read(job, entry.value, entry.value_at);
-    if (expected.empty()) return;
-    problems.push_back({entry.value_at, key.id(), entry.value, expected,
-                        did_you_mean(entry.value, words_in(expected), correct_it)});
+    for (const JobKey& follower : job_keys()) {
+        if (follower.follows.empty()) continue;
+        const bool led = std::any_of(values.begin(), values.end(),
+                                     [&](const KeyValue& v) { return is_named(*v.key, follower.follows); });
+        if (led) follower.reread(job);
+    }
+    for (Problem& problem : job::impossible(job)) problems.push_back(std::move(problem));
+    if (problems.empty()) job::doubt(job);
 }
 
-void sort_by_line(std::vector<Problem>& problems) {
+/// Throws all of them, ascending by line.
+void refuse(std::vector<Problem> problems) {
+    if (problems.empty()) return;
     std::stable_sort(problems.begin(), problems.end(), [](const Problem& a, const Problem& b) {
         return a.at.line != b.at.line ? a.at.line < b.at.line : a.at.column < b.at.column;
     });
+    throw BadData(std::move(problems));
 }
 
 }  // namespace
@@ -109,7 +127,7 @@ const std::vector<JobKey>& job_keys() {
 
 const JobKey* job_key(std::string_view id) {
     for (const JobKey& key : job_keys()) {
-        if (key.id() == id) return &key;
+        if (is_named(key, id)) return &key;
     }
     return nullptr;
 }
@@ -117,29 +135,24 @@ const JobKey* job_key(std::string_view id) {
 FailedUnit read_job(std::string_view text, const std::string& filename) {
     const job::TomlDocument document = job::parse_toml(text, filename);
     std::vector<Problem> problems = document.problems;
+    std::vector<KeyValue> values;
     for (const job::Entry& entry : document.entries) {
         const bool empty_group =
             entry.name.empty() && std::count(group_names().begin(), group_names().end(), entry.group) > 0;
-        if (!empty_group && !job_key(entry.group + "." + entry.name))
-            problems.push_back(unknown_entry(entry));
+        const JobKey* key = job_key(entry.group + "." + entry.name);
+        if (key == nullptr) {
+            if (!empty_group) problems.push_back(unknown_entry(entry));
+        } else if (key->quoted && entry.number) {
+            problems.push_back({entry.value_at, key->id(), entry.value, "a text in quotes",
+                                "a bare number loses its zeros: write \"...\""});
+        } else {
+            values.push_back({key, entry.value, entry.value_at});
+        }
     }
     FailedUnit job;
     job.digest = fingerprint(text);
-    // Keys in table order, those that follow another last: the order of lines in the file means nothing.
-    for (const bool following : {false, true}) {
-        for (const JobKey& key : job_keys()) {
-            if (key.follows.empty() == following) continue;
-            for (const job::Entry& entry : document.entries) {
-                if (entry.group == key.group && entry.name == key.name) read_entry(job, key, entry, problems);
-            }
-        }
-    }
-    for (Problem& problem : job::impossible(job)) problems.push_back(std::move(problem));
-    if (!problems.empty()) {
-        sort_by_line(problems);
-        throw BadData(std::move(problems));
-    }
-    job::doubt(job);
+    read_values(job, values, "correct it, or leave the key out: what is missing will be asked for", problems);
+    refuse(std::move(problems));
     return job;
 }
 
@@ -161,21 +174,18 @@ std::optional<Problem> set_key(FailedUnit& job, std::string_view id, std::string
         return Problem{at, std::string(id), std::string(value), "a job key",
                        did_you_mean(id, key_names(""), "keys look like plate.rotation")};
     FailedUnit changed = job;
-    const std::string expected = key->read(changed, value, at);
-    if (!expected.empty()) {
-        return Problem{at, key->id(), std::string(value), expected,
-                       did_you_mean(value, words_in(expected), "correct it")};
-    }
-    for (const JobKey& follower : job_keys()) {
-        if (follower.follows != id || follower.text(changed).empty()) continue;
-        follower.reread(changed);
-    }
-    const std::vector<Problem> problems = job::impossible(changed);
+    std::vector<Problem> problems;
+    read_values(changed, {{key, value, at}}, "correct it", problems);
     if (!problems.empty()) return problems.front();
-    job::doubt(changed);
     changed.digest = fingerprint(job.digest + "\n" + std::string(id) + "=" + std::string(value));
     job = std::move(changed);
     return std::nullopt;
+}
+
+void set_keys(FailedUnit& job, const std::vector<KeyValue>& values) {
+    std::vector<Problem> problems;
+    read_values(job, values, "correct it", problems);
+    refuse(std::move(problems));
 }
 
 void set_field(FailedUnit& job, std::string_view key_and_value) {

@@ -79,4 +79,14 @@ const std::vector<JobKey>& job_keys();
 /// The key of an id, or null.
 const JobKey* job_key(std::string_view id);
 
+struct KeyValue {
+    const JobKey* key;
+    std::string_view value;
+    Place at;
+};
+
+/// Overrides the job, whatever the order of the values. Throws BadData with every problem, ascending by line; the job
+/// is spoilt then. Leaves the digest to the caller.
+void set_keys(FailedUnit& job, const std::vector<KeyValue>& values);
+
 }  // namespace endbell

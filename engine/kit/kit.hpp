@@ -63,6 +63,7 @@ struct Policy {
     std::vector<std::string> exclude_makers;
     std::optional<int> longest_lead_days;
     bool in_stock_only = false;
+    friend bool operator==(const Policy&, const Policy&) = default;
 };
 /// The currency is shop.currency, else that of the labour rate, else US dollars.
 Policy policy_of(const FailedUnit& job);

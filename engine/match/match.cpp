@@ -189,7 +189,8 @@ Candidate candidate(const Question& question, const Catalog& catalog, std::strin
 
 bool is_adapter(const Remedy& remedy) {
     return remedy.cure == Cure::shaft_bushing || remedy.cure == Cure::mount_band ||
-           remedy.cure == Cure::mount_adapter || remedy.cure == Cure::body_ring;
+           remedy.cure == Cure::mount_adapter || remedy.cure == Cure::body_ring ||
+           remedy.cure == Cure::harness;
 }
 
 void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part) {

@@ -78,8 +78,8 @@ bool is_part_column(std::string_view key);
 
 /// What the findings ask for, equal remedies once, in the order of the rules.
 std::vector<Remedy> remedies_of(const Candidate& candidate);
-/// Between shaft, body or mount and what holds them: alike parts ask for the same, to the size. Others may not, a
-/// capacitor for one.
+/// Between shaft, body, mount or plug and what holds them: alike parts ask for the same, to the size. Others may not,
+/// a capacitor for one.
 bool is_adapter(const Remedy& remedy);
 std::vector<Remedy> adapters_of(const Candidate& candidate);
 /// Adds one remedy of a part to those of its other findings. A band, or an adapter between two mounts and not two bolt

@@ -225,7 +225,7 @@ void put_program(std::string_view bytes, Part& p) {
 }
 
 std::string take_connector(const Part& p) {
-    return p.motor && p.motor->connector ? "\1" + lower(trimmed(*p.motor->connector)) : std::string();
+    return p.motor && p.motor->connector ? "\1" + *p.motor->connector : std::string();
 }
 void put_connector(std::string_view bytes, Part& p) {
     if (!bytes.empty()) p.motor->connector = std::string(bytes.substr(1));

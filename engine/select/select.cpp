@@ -157,13 +157,13 @@ PricedCandidate priced(const Option& o) {
 /// than what is found. Names come as they are first, then cheapest: see MatchReport::shown.
 class Contest {
   public:
-    Contest(Selection& s, const Question& question, const Catalog& catalog, const Policy& policy,
+    Contest(Selection& s, const Question& question, const Catalog& catalog, const KitShelf& shelf,
             const Wanted& wanted)
         : s_(s),
           question_(question),
           catalog_(catalog),
-          policy_(policy),
-          shelf_(catalog, policy),
+          policy_(shelf.policy()),
+          shelf_(shelf),
           wanted_(wanted) {}
 
     void run() {
@@ -181,16 +181,31 @@ class Contest {
   private:
     /// False: the rest need not be looked at.
     bool carry_from(std::size_t first) {
-        for (std::size_t i = first; i < s_.report.shown.size(); ++i) {
-            const Standing& next = s_.report.shown[i];
-            if (cannot_win(next)) return false;
+        const std::vector<Standing>& shown = s_.report.shown;
+        std::size_t told = first;  // those before it are taken or stopped
+        for (std::size_t i = first; i < shown.size(); ++i) {
+            if (!may_be_cured(shown[i].adapters, shelf_)) continue;
+            if (!stop_between(told, i) || cannot_win(shown[i])) return false;
             ++s_.carried;
-            if (may_be_cured(next.adapters, shelf_))
-                take(carried(next));
-            else
-                stop([&] { return carried(next); });
+            take(carried(shown[i]));
+            told = i + 1;
         }
-        return s_.carried < s_.report.fitting + s_.report.changing;
+        return stop_between(told, shown.size()) && s_.carried < s_.report.fitting + s_.report.changing;
+    }
+
+    /// Stops those from `first` on that nothing cures, up to the first that cannot win anyway; false where there is one.
+    /// Names come as they rank: where one cannot win, none that follows can.
+    bool stop_between(std::size_t first, std::size_t last) {
+        const auto begin = s_.report.shown.begin();
+        const auto from = begin + static_cast<std::ptrdiff_t>(first);
+        const auto to = begin + static_cast<std::ptrdiff_t>(last);
+        const auto end =
+            std::partition_point(from, to, [this](const Standing& next) { return !cannot_win(next); });
+        for (auto next = from; next != end; ++next) {
+            ++s_.carried;
+            stop([&] { return carried(*next); });
+        }
+        return end == to;
     }
 
     Option carried(const Standing& standing) const {
@@ -210,7 +225,8 @@ class Contest {
         } else if (option.standing == Verdict::does_not_fit) {
             stop([&] { return std::move(option); });
         } else {
-            const CostOption cost = price_today(question_.job, priced(option), catalog_, policy_);
+            const CostOption cost =
+                price_today(question_.job, option.candidate, option.kit, option.offer, catalog_, policy_);
             option.today = cost.today;
             option.so_far = cost.so_far;
             best_.push_back({option.standing, !option.today, option.today ? *option.today : option.so_far,
@@ -252,7 +268,7 @@ class Contest {
     const Question& question_;
     const Catalog& catalog_;
     const Policy& policy_;
-    KitShelf shelf_;
+    const KitShelf& shelf_;
     const Wanted& wanted_;
     std::vector<Found> best_;  // ascending, `wanted_` at most
 };
@@ -297,7 +313,7 @@ Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, con
     const Part& part = option.candidate.part;
     option.offer = best_offer(catalog.offers(part.id), shelf.policy());
     option.air = plan_air(job, part, catalog.limits());
-    option.wiring = plan_wiring(job, part, option.air, catalog.limits());
+    option.wiring = lay_wiring(job, part, option.air, catalog.limits());
     if (auto relays = wiring_finding(option.wiring)) {
         hand_over_relays(option.candidate.findings, *relays);
         option.candidate.findings.push_back(*relays);
@@ -308,13 +324,22 @@ Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, con
     return option;
 }
 
+void annotate(Option& option, const FailedUnit& job, const Catalog& catalog) {
+    annotate(option.wiring, job, option.candidate.part, catalog.limits());
+}
+
 Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy, const Wanted& wanted) {
+    return select(job, catalog, KitShelf(catalog, policy), wanted);
+}
+
+Selection select(const FailedUnit& job, const Catalog& catalog, const KitShelf& shelf, const Wanted& wanted) {
+    const Policy& policy = shelf.policy();
     Selection s;
     s.stamp = stamp_of(job, catalog);
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
     s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{50, 0, 0, false});
-    Contest(s, question, catalog, policy, wanted).run();
+    Contest(s, question, catalog, shelf, wanted).run();
     s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {

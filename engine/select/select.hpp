@@ -31,7 +31,7 @@ struct Words<Outcome> {
 struct Option {
     Candidate candidate;
     AirPlan air;
-    WiringPlan wiring;
+    WiringPlan wiring;                         // annotated where it is to be read: see annotate()
     KitChoice kit;                             // with the wiring plan's relays
     Verdict standing = Verdict::does_not_fit;  // the candidate's verdict after wiring and kit
     std::optional<Offer> offer;                // the one a shop of this policy would take
@@ -79,10 +79,15 @@ struct Wanted {
     std::size_t stopped() const { return reasons ? options : 0; }
 };
 
+/// The shop's policy is the shelf's.
+Selection select(const FailedUnit& job, const Catalog& catalog, const KitShelf& shelf,
+                 const Wanted& wanted = {});
 Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy,
                  const Wanted& wanted = {});
 
-/// One candidate carried through every later stage, whatever its verdict.
+/// One candidate carried through every later stage, whatever its verdict. Its wiring is laid and proven, and not
+/// annotated: that is done for those that somebody reads.
 Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, const Catalog& catalog);
+void annotate(Option& option, const FailedUnit& job, const Catalog& catalog);
 
 }  // namespace endbell

@@ -118,10 +118,6 @@ WiringPlan finish(const Task& task, const Circuit& circuit, std::string_view met
     plan.truth = prove(plan);
     plan.proven = all_hold(plan.truth);
     check(plan.proven, "the simulator agrees with what was synthesised");
-    plan.faults = single_faults(plan);
-    plan.power = control_power(task.job, plan, task.limits);
-    plan.cautions = cautions_of(task.job, task.part, plan);
-    plan.checks = checks_of(task.job, task.part, plan);
     return plan;
 }
 
@@ -148,11 +144,10 @@ std::vector<WiringPlan> ways(const Task& task) {
 }
 
 /// A programmed motor or module has no taps to choose: its own plugs carry the same signals as before.
-WiringPlan plug_for_plug(const FailedUnit& job, const Part& part) {
+WiringPlan plug_for_plug() {
     WiringPlan plan;
     plan.possible = true;
     plan.method = "plug for plug";
-    plan.checks = checks_of(job, part, plan);
     return plan;
 }
 
@@ -189,8 +184,8 @@ WiringPlan plan_taps(const FailedUnit& job, const Part& part, const AirPlan& air
 
 }  // namespace
 
-WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits) {
-    if (part.module) return plug_for_plug(job, part);
+WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits) {
+    if (part.module) return plug_for_plug();
     if (!part.motor) {
         WiringPlan none;
         none.refusal = "no motor";
@@ -198,13 +193,30 @@ WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& a
     }
     const Motor& motor = *part.motor;
     const bool programmed = motor.family && *motor.family == Family::constant_airflow;
-    if (programmed) return plug_for_plug(job, part);
+    if (programmed) return plug_for_plug();
     WiringPlan plan = plan_taps(job, part, air, limits, true);
     if (plan.possible && has_run_signal(job, part) && plan.alternatives.empty()) {
         WiringPlan other = plan_taps(job, part, air, limits, false);
         if (other.possible && other.line_signals != plan.line_signals)
             plan.alternatives.push_back(std::move(other));
     }
+    return plan;
+}
+
+void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const Limits& limits) {
+    if (!plan.possible) return;
+    if (plan.method != "plug for plug") {
+        plan.faults = single_faults(plan);
+        plan.power = control_power(job, plan, limits);
+        plan.cautions = cautions_of(job, part, plan);
+    }
+    plan.checks = checks_of(job, part, plan);
+    for (WiringPlan& other : plan.alternatives) annotate(other, job, part, limits);
+}
+
+WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits) {
+    WiringPlan plan = lay_wiring(job, part, air, limits);
+    annotate(plan, job, part, limits);
     return plan;
 }
 

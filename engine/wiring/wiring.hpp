@@ -131,7 +131,15 @@ struct WiringPlan {
     std::vector<WiringPlan> alternatives;    // at most one: the same job wired the other way
 };
 
+/// The plan with its proof, before it is annotated: all that decides whether a part can be wired, and with what.
 /// `air` names the wanted tap of each call.
+WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits);
+
+/// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
+/// checks, also to its alternative.
+void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const Limits& limits);
+
+/// Both.
 WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits);
 
 /// The plan's netlist, evaluated by relay logic alone: which taps are live when `live` signals are.
