@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <filesystem>
 
+#include "cli/memory.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
@@ -26,7 +27,7 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
     if (!typed.plate.empty()) {
         for (const std::string& unread : add_plate(job, typed.plate)) words_not_understood.push_back(unread);
     }
-    for (const std::string& field : typed.set) set_field(job, field);
+    if (!typed.set.empty()) set_fields(job, typed.set);
     if (!typed.as_of.empty()) set_field(job, "shop.as_of=" + typed.as_of);
     return job;
 }
@@ -53,6 +54,8 @@ std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
 }
 
 Session open_session(const Arguments& typed) {
+    constexpr std::size_t one_answer = 2'500'000;  // bytes, measured at a million parts
+    expect_memory(one_answer);
     Session session;
     std::vector<std::string> words_not_understood;
     session.job = job_of(typed, words_not_understood);

@@ -143,7 +143,7 @@ Cell labour_task(std::string_view text) {
 Cell limit_id(std::string_view text) {
     std::vector<std::string> known;
     const Limits own;
-    for (const Limit& row : own.rows()) known.push_back(row.id);
+    for (const Limit& row : own.rows()) known.emplace_back(row.id);
     if (own.has(text)) return stored(std::string(text));
     const std::string near = nearest(text, known);
     return refused("the name of a limit",

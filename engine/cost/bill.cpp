@@ -33,12 +33,10 @@ std::optional<std::chrono::sys_days> read_date(std::string_view text) {
     return std::chrono::sys_days(date);
 }
 
-/// The last day on which a price of this date is not older than limit price.age; empty: no date to be read.
-std::string last_good_day(const std::string& as_of, const Limits& limits) {
-    const auto priced = read_date(as_of);
-    if (!priced) return "";
+/// The last day on which a price of this day is not older than limit price.age.
+std::string last_good_day(std::chrono::sys_days priced, const Limits& limits) {
     const std::chrono::year_month_day last(
-        *priced + std::chrono::days(static_cast<int>(std::floor(limits.value("price.age")))));
+        priced + std::chrono::days(static_cast<int>(std::floor(limits.value("price.age")))));
     return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(last.year()),
                        static_cast<unsigned>(last.month()), static_cast<unsigned>(last.day()));
 }
@@ -48,11 +46,11 @@ bool is_part(const CostLine& line) {
 }
 
 std::string named(const Offer& offer) {
-    std::vector<std::string> words{"offer"};
-    for (const std::string& word : {offer.branch, offer.seller, offer.as_of}) {
-        if (!word.empty()) words.push_back(word);
+    std::string name = "offer";
+    for (const std::string* word : {&offer.branch, &offer.seller, &offer.as_of}) {
+        if (!word->empty()) name.append(" ").append(*word);
     }
-    return joined(words, " ");
+    return name;
 }
 
 }  // namespace
@@ -65,7 +63,9 @@ bool is_stale(const Offer& offer, const Policy& policy, const Limits& limits) {
 }
 
 Bill::Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy)
-    : job_(job), catalog_(catalog), policy_(policy) {}
+    : job_(job), catalog_(catalog), policy_(policy) {
+    lines_.reserve(12);
+}
 
 void Bill::lacks(std::string what) {
     if (std::find(lacking_.begin(), lacking_.end(), what) == lacking_.end())
@@ -113,8 +113,9 @@ void Bill::add_part(std::string_view kind, const std::string& part_id, const std
     line.source = named(*offer);
     line.cost = cost;
     line.stale = is_stale(*offer, policy_, catalog_.limits());
-    const std::string last = last_good_day(offer->as_of, catalog_.limits());
-    good_until_ = good_until_ ? std::min(*good_until_, last) : last;  // empty sorts first: one undated price
+    const auto priced = read_date(offer->as_of);
+    undated_ = undated_ || !priced;
+    if (priced) oldest_price_ = oldest_price_ ? std::min(*oldest_price_, *priced) : *priced;
     add_markup(line);
     line.count = count;
     line.amount = line.amount.times(count);
@@ -233,16 +234,17 @@ void Bill::close(CostOption& option) {
     const bool quoted =
         std::any_of(lines_.begin(), lines_.end(), [](const CostLine& l) { return l.kind == "equipment"; });
     if (!quoted && !lines_.empty()) add_tax();
-    lines_.insert(lines_.end(), credits_.begin(), credits_.end());
+    lines_.insert(lines_.end(), std::make_move_iterator(credits_.begin()),
+                  std::make_move_iterator(credits_.end()));
     if (!lines_.empty()) {
         option.so_far = zero();
         for (const CostLine& line : lines_) option.so_far = *option.so_far + line.amount;
     }
     if (lacking_.empty()) option.today = option.so_far ? option.so_far : zero();
-    option.lines = lines_;
-    option.lacking = lacking_;
-    option.not_counted = not_counted_;
-    option.good_until = good_until_.value_or("");
+    option.lines = std::move(lines_);
+    option.lacking = std::move(lacking_);
+    option.not_counted = std::move(not_counted_);
+    if (oldest_price_ && !undated_) option.good_until = last_good_day(*oldest_price_, catalog_.limits());
 }
 
 }  // namespace endbell

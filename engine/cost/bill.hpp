@@ -1,5 +1,7 @@
 // Today's invoice for one way out, line by line.
 #pragma once
+#include <chrono>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -50,7 +52,8 @@ class Bill {
     std::vector<CostLine> credits_;
     std::vector<std::string> lacking_;
     std::vector<std::string_view> not_counted_;
-    std::optional<std::string> good_until_;  // of the dated prices so far; empty text: one has no date
+    std::optional<std::chrono::sys_days> oldest_price_;
+    bool undated_ = false;  // some price has no date that can be read
 };
 
 /// Older than limit price.age on the policy's date, or of no date that can be read.

@@ -66,7 +66,7 @@ Evidence open_winding_row(const FailedUnit& job, const Ohms& ohms) {
 Evidence judged(std::string_view test, const Limits& limits, std::string_view limit_id, Value measured,
                 bool holds) {
     const Limit& limit = limits.row(limit_id);
-    Evidence row = open_row(test, "measured.windings", limit.source);
+    Evidence row = open_row(test, "measured.windings", std::string(limit.source));
     row.limit = {limit.unit == "ohm" ? Value(ohm(limit.value)) : Value(limit.value), Origin::assumed};
     row.limit_id = limit.id;
     row.measured = {std::move(measured), Origin::measured};

@@ -110,8 +110,8 @@ Document why_document(const Candidate& candidate, const std::string& stamp) {
         for (const Remedy& remedy : f.remedies) reason += "; cure: " + say(remedy);
         table.rows.push_back({std::string(f.rule), std::string(word(f.verdict)) + (f.caution ? " (!)" : ""),
                               say(f.wanted), say(f.offered), f.limit.known() ? say(f.limit) : "-", reason,
-                              f.source.empty() ? "-" : f.source});
-        if (!f.source.empty()) d.source_ids.push_back(f.source);
+                              std::string(f.source.empty() ? "-" : f.source)});
+        if (!f.source.empty()) d.source_ids.emplace_back(f.source);
     }
     d.add(table);
     std::sort(d.source_ids.begin(), d.source_ids.end());
@@ -180,7 +180,8 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
         }
         if (!wanted) continue;
         const Source& from = source(row.source);
-        rows.rows.push_back({row.id, say_number(row.value, 4) + " " + row.unit, row.meaning,
+        rows.rows.push_back({std::string(row.id), say_number(row.value, 4) + " " + std::string(row.unit),
+                             std::string(row.meaning),
                              from.title + " (" + std::string(word(from.basis)) + ")",
                              row.set_by.empty() ? "the program" : row.set_by});
     }

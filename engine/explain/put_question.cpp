@@ -19,8 +19,11 @@ std::string reason_of(const PutQuestion& q) {
                (q.missing->power_off ? "Power locked out, 5 minutes waited." : "Power on: keep clear.");
     }
     if (q.asked != nullptr) {
-        return "It keeps " + parts(q.asked->concerns) + " undecided. An answer is expected to settle " +
-               say_number(q.asked->settled, 1) + " of all that are open.";
+        const std::string settled =
+            " undecided. An answer is expected to settle " + say_number(q.asked->settled, 1) + " of ";
+        if (!q.asked->more) return "It keeps " + parts(q.asked->concerns) + settled + "all that are open.";
+        return "Of the " + std::to_string(q.asked->looked_at) + " cheapest parts that are open it keeps " +
+               std::to_string(q.asked->concerns) + settled + "them.";
     }
     return "The wiring cannot be planned without it.";
 }

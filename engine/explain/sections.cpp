@@ -27,11 +27,11 @@ std::string hours(int thousandths) {
     return say_number(thousandths / 1000.0, 3) + " h";
 }
 
-std::string cited(Document& to, const std::string& id) {
+std::string cited(Document& to, std::string_view id) {
     if (id.empty()) return "";
     if (std::find(to.source_ids.begin(), to.source_ids.end(), id) == to.source_ids.end())
-        to.source_ids.push_back(id);
-    return id;
+        to.source_ids.emplace_back(id);
+    return std::string(id);
 }
 
 /// Answers sort by size as text, "0000.5000 in": people read "0.5 in".

@@ -54,6 +54,7 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
     SideReader stream(file.section(Section::classes));
     std::vector<IndexColumn> columns(rule_columns().fields.size());
     check(starts.size() == columns.size() * stretches, "a column has a tile in each stretch");
+    const auto bodies = std::make_shared<const Bodies>(file, Section::bodies, starts, columns.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
         IndexColumn& column = columns[i];
         column.fields_ = &rule_columns().fields[i];
@@ -61,7 +62,7 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
         column.starts_ = starts.subspan(stretches > 0 ? i : 0);
         column.stride_ = columns.size();
         column.heads_ = file.numbers<Word64>(Section::heads);
-        column.bodies_ = file.numbers<Word64>(Section::bodies);
+        column.bodies_ = bodies;
         for (std::size_t v = 0; v < column.classes_ * column.fields_->size(); ++v) {
             const auto& of_field =
                 words[static_cast<std::size_t>((*column.fields_)[v % column.fields_->size()])];
@@ -80,7 +81,9 @@ void IndexColumn::put(std::size_t c, Part& into) const {
 
 std::size_t IndexColumn::class_of(std::size_t stretch, std::size_t words, std::size_t part) const {
     const TileStart& there = start(stretch);
-    const std::size_t c = there.least == there.greatest ? there.least : tile(stretch, words).class_of(part);
+    const std::size_t c = there.least == there.greatest
+                              ? there.least
+                              : tile(stretch, words, bodies_->of(stretch)).class_of(part);
     check(c < classes_, "a part is of a class");
     return c;
 }

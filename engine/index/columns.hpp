@@ -10,11 +10,13 @@
 #pragma once
 #include <algorithm>
 #include <cstdint>
+#include <memory>
 #include <span>
 #include <string_view>
 #include <vector>
 
 #include "engine/index/bits.hpp"
+#include "engine/index/bodies.hpp"
 #include "engine/index/side_file.hpp"
 #include "engine/index/tile.hpp"
 #include "engine/model/part.hpp"
@@ -55,12 +57,14 @@ class IndexColumn {
     const TileStart& start(std::size_t stretch) const { return starts_[stretch * stride_]; }
     /// The class of one part.
     std::size_t class_of(std::size_t stretch, std::size_t words, std::size_t part) const;
-    /// What of it stands in one stretch of `words` words, where it has more than one class there.
-    Tile tile(std::size_t stretch, std::size_t words) const {
+    /// What of it stands in one stretch of `words` words, where it has more than one class there; `bodies`: the
+    /// stretch's.
+    Tile tile(std::size_t stretch, std::size_t words, std::span<const Word64> bodies) const {
         const TileStart& at = start(stretch);
         return Tile(heads_.subspan(std::min(std::size_t{at.head}, heads_.size())),
-                    bodies_.subspan(std::min(std::size_t{at.body}, bodies_.size())), words);
+                    bodies.subspan(std::min(at.body - bodies_->first(stretch), bodies.size())), words);
     }
+    const Bodies& bodies() const { return *bodies_; }
 
   private:
     friend std::vector<IndexColumn> read_columns(const SideFile& file);
@@ -69,7 +73,8 @@ class IndexColumn {
     std::vector<std::string_view> values_;  // of each class, field by field
     std::span<const TileStart> starts_;     // of each stretch, those of all columns between
     std::size_t stride_ = 1;
-    std::span<const Word64> heads_, bodies_;
+    std::span<const Word64> heads_;
+    std::shared_ptr<const Bodies> bodies_;  // of all columns
 };
 
 /// Throws OurBug when the file is not as `build` writes it.

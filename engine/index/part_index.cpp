@@ -159,6 +159,52 @@ std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positio
     return all;
 }
 
+/// What the rules asked for when they were asked of a part's classes: worked out once for all parts of the same ones.
+class PartIndex::Adapters {
+  public:
+    Adapters(const PartIndex& index, const Asked& asked) : index_(index) {
+        for (std::size_t r = 0; r < asked.known.size(); ++r) {
+            const ClassAdapters& of_rule = asked.known[r]->adapters;
+            if (!of_rule.classes.empty())
+                rules_.push_back({&of_rule, &index.columns_[rule_columns().of_rule[r]]});
+        }
+    }
+
+    const std::vector<Remedy>& of(std::uint32_t position) {
+        lists_.clear();
+        for (const auto& [of_rule, column] : rules_) {
+            const std::vector<Remedy>& list = of_rule->of(index_.class_of(*column, position));
+            if (!list.empty()) lists_.push_back(&list);
+        }
+        static const std::vector<Remedy> none;
+        if (lists_.empty()) return none;
+        static const std::size_t body_column = column_with("motors.body_diameter_in");
+        const IndexColumn& bodies = index_.columns_[body_column];
+        const std::size_t body = index_.class_of(bodies, position);
+        for (const Known& known : known_) {
+            if (known.body == body && known.lists == lists_) return known.adapters;
+        }
+        Part part;
+        bodies.put(body, part);
+        known_.push_back({body, lists_, {}});
+        for (const std::vector<Remedy>* list : lists_) {
+            for (const Remedy& remedy : *list) add_remedy(known_.back().adapters, remedy, part);
+        }
+        return known_.back().adapters;
+    }
+
+  private:
+    struct Known {
+        std::size_t body;
+        std::vector<const std::vector<Remedy>*> lists;  // of the rules that ask for something, in their order
+        std::vector<Remedy> adapters;
+    };
+    const PartIndex& index_;
+    std::vector<std::pair<const ClassAdapters*, const IndexColumn*>> rules_;
+    std::vector<const std::vector<Remedy>*> lists_;  // of the part that is looked at
+    std::vector<Known> known_;
+};
+
 MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
     const bool brief = !keep.reasons && specified(q).empty();
     const Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
@@ -170,6 +216,7 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
     report.fitting = count(swept.fitting);
     report.changing = count(swept.changing);
     report.open = count(swept.open) + count(swept.open_changing);
+    Adapters adapters(*this, asked);
     const auto add = [&](std::vector<Standing>& to, const BitSet& set, std::size_t most, Verdict verdict) {
         if (to.size() >= most) return;
         const std::vector<std::uint32_t> positions = prices_->cheapest(set.data(), most - to.size(), ranks_);
@@ -178,7 +225,7 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
             if (verdict == Verdict::fits_with_changes) {
                 standings[i].adapters = names_inducer(q)
                                             ? adapters_of(candidate(q, catalog, standings[i].part_id))
-                                            : adapters(asked, positions[i]);
+                                            : adapters.of(positions[i]);
             }
             to.push_back(std::move(standings[i]));
         }
@@ -232,20 +279,6 @@ std::size_t PartIndex::class_of(const IndexColumn& column, std::uint32_t positio
     const std::size_t stretch = position / stretch_parts;
     const std::size_t words = std::min(stretch_words, all_.size() - stretch * stretch_words);
     return column.class_of(stretch, words, position % stretch_parts);
-}
-
-/// What the rules asked for when they were asked of the part's classes.
-std::vector<Remedy> PartIndex::adapters(const Asked& asked, std::uint32_t position) const {
-    static const std::size_t body = column_with("motors.body_diameter_in");
-    Part part;
-    columns_[body].put(class_of(columns_[body], position), part);
-    std::vector<Remedy> adapters;
-    for (std::size_t r = 0; r < asked.known.size(); ++r) {
-        if (asked.known[r]->adapters.classes.empty()) continue;
-        const std::size_t c = class_of(columns_[rule_columns().of_rule[r]], position);
-        for (const Remedy& remedy : asked.known[r]->adapters.of(c)) add_remedy(adapters, remedy, part);
-    }
-    return adapters;
 }
 
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {

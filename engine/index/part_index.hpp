@@ -45,11 +45,11 @@ class PartIndex : public Sieve {
     PartIndex() = default;
 
     struct Asked;  // what the rules say of every class, and the parts that had to be asked by themselves
+    class Adapters;
     Asked ask(const Question& question, const Catalog& catalog) const;
     Asked ask_verdicts(const Question& question) const;
     Swept explain(const Asked& asked, const Question& question, const Catalog& catalog, const Keep& keep,
                   MatchReport& report) const;
-    std::vector<Remedy> adapters(const Asked& asked, std::uint32_t position) const;
     std::size_t class_of(const IndexColumn& column, std::uint32_t position) const;
     std::vector<std::uint32_t> specified(const Question& question) const;
     std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;

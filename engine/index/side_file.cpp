@@ -38,20 +38,35 @@ void write_stamp(Head& head, std::string_view stamp) {
 
 }  // namespace
 
+struct SideFile::Mapping {
+    int file = -1;
+    std::size_t size = 0;
+    void* start = MAP_FAILED;
+
+    Mapping() = default;
+    Mapping(const Mapping&) = delete;
+    Mapping& operator=(const Mapping&) = delete;
+    ~Mapping() {
+        if (start != MAP_FAILED) ::munmap(start, size);
+        if (file >= 0) ::close(file);
+    }
+};
+
 std::optional<SideFile> SideFile::open(const std::filesystem::path& path, std::string_view stamp) {
-    const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (file < 0) return std::nullopt;
+    const auto mapping = std::make_shared<Mapping>();
+    mapping->file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (mapping->file < 0) return std::nullopt;
     struct stat about {};
-    const bool known = ::fstat(file, &about) == 0 && S_ISREG(about.st_mode);
+    const bool known = ::fstat(mapping->file, &about) == 0 && S_ISREG(about.st_mode);
     const auto size = static_cast<std::size_t>(known ? about.st_size : 0);
-    void* start = size >= sizeof(Head) ? ::mmap(nullptr, size, PROT_READ, MAP_SHARED, file, 0) : MAP_FAILED;
-    ::close(file);
-    if (start == MAP_FAILED) return std::nullopt;
+    if (size < sizeof(Head)) return std::nullopt;
+    mapping->size = size;
+    mapping->start = ::mmap(nullptr, size, PROT_READ, MAP_SHARED, mapping->file, 0);
+    if (mapping->start == MAP_FAILED) return std::nullopt;
 
     SideFile side;
-    side.mapped_ =
-        std::shared_ptr<const void>(start, [size](const void* p) { ::munmap(const_cast<void*>(p), size); });
-    const auto* bytes = static_cast<const std::byte*>(start);
+    side.mapping_ = mapping;
+    const auto* bytes = static_cast<const std::byte*>(mapping->start);
     Head head;
     Head wanted;
     std::memcpy(&head, bytes, sizeof head);
@@ -66,6 +81,20 @@ std::optional<SideFile> SideFile::open(const std::filesystem::path& path, std::s
         side.sections_.emplace_back(bytes + extent.offset, extent.size);
     }
     return side;
+}
+
+bool SideFile::copy(std::size_t section, std::size_t offset, std::span<std::byte> to) const {
+    const std::span<const std::byte> whole = sections_.at(section);
+    if (offset > whole.size() || to.size() > whole.size() - offset) return false;
+    auto at = static_cast<off_t>(whole.data() - static_cast<const std::byte*>(mapping_->start)) +
+              static_cast<off_t>(offset);
+    while (!to.empty()) {
+        const ssize_t got = ::pread(mapping_->file, to.data(), to.size(), at);
+        if (got <= 0) return false;
+        to = to.subspan(static_cast<std::size_t>(got));
+        at += got;
+    }
+    return true;
 }
 
 std::uint32_t SideReader::number() {

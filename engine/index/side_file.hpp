@@ -30,8 +30,12 @@ class SideFile {
         return {reinterpret_cast<const T*>(bytes.data()), bytes.size() / sizeof(T)};
     }
 
+    /// Copies bytes of a section, from `offset` on, without mapping them. False where the file does not give them.
+    bool copy(std::size_t section, std::size_t offset, std::span<std::byte> to) const;
+
   private:
-    std::shared_ptr<const void> mapped_;
+    struct Mapping;
+    std::shared_ptr<const Mapping> mapping_;
     std::vector<std::span<const std::byte>> sections_;
 };
 

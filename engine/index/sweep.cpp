@@ -84,6 +84,13 @@ ENDBELL_INTO_EACH void count_keys(SetsThere& b) {
     }
 }
 
+ENDBELL_INTO_EACH bool some_live(const Word64* __restrict failed, const Word64* __restrict all,
+                                 std::size_t size) {
+    Word64 lives = 0;
+    for (std::size_t i = 0; i < size; ++i) lives |= all[i] & ~failed[i];
+    return lives != 0;
+}
+
 ENDBELL_INTO_EACH void go_through(SetsThere& b) {
     Stretch once{}, twice{}, open{}, changing{};
     const bool counted = b.keys != nullptr;
@@ -92,14 +99,20 @@ ENDBELL_INTO_EACH void go_through(SetsThere& b) {
         for (Stretch& plane : b.change_count) plane.fill(0);
     }
     for (std::size_t p = 0; p < b.present.size(); ++p) {
+        if (b.present[p].verdict != Verdict::does_not_fit) continue;
         Word64* set = b.sets[counted ? p : 0].data();
         put(b.present[p], b.mixed.data(), b.at.all, b.at.size, set);
-        if (b.present[p].verdict == Verdict::does_not_fit) {
-            for (std::size_t i = 0; i < b.at.size; ++i) {
-                twice[i] |= once[i] & set[i];
-                once[i] |= set[i];
-            }
-        } else if (b.present[p].verdict == Verdict::not_shown) {
+        for (std::size_t i = 0; i < b.at.size; ++i) {
+            twice[i] |= once[i] & set[i];
+            once[i] |= set[i];
+        }
+    }
+    if (!counted && !some_live(once.data(), b.at.all, b.at.size)) return;
+    for (std::size_t p = 0; p < b.present.size(); ++p) {
+        if (b.present[p].verdict == Verdict::does_not_fit) continue;
+        Word64* set = b.sets[counted ? p : 0].data();
+        put(b.present[p], b.mixed.data(), b.at.all, b.at.size, set);
+        if (b.present[p].verdict == Verdict::not_shown) {
             add(open.data(), set, b.at.size);
             if (counted) count_up(b.open_count, b.at.size, set);
         } else {
@@ -163,7 +176,7 @@ namespace {
 
 StretchAt stretch_at(std::size_t first, const Word64* all, std::size_t words) {
     const std::size_t size = std::min(stretch_words, words - first);
-    return {first, size, all + first, static_cast<std::size_t>(count_bits(all + first, size))};
+    return {first, size, all + first, {}};
 }
 
 }  // namespace
@@ -172,7 +185,9 @@ bool holds(const Edges& edges, std::size_t position, const Word64* all, std::siz
     const std::size_t first = position / stretch_parts * stretch_words;
     std::vector<const Word64*> mixed;
     Scratch scratch;
-    const Present present = look(edges, stretch_at(first, all, words), mixed, scratch);
+    StretchAt at = stretch_at(first, all, words);
+    if (edges.column != nullptr) at.bodies = edges.column->bodies().of(position / stretch_parts);
+    const Present present = look(edges, at, mixed, scratch);
     Word64 word = present.full ? ~Word64{0} : 0;
     for (const Word64* set : mixed) word ^= set[position / 64 - first];
     return (word >> (position % 64) & 1) != 0;

@@ -21,10 +21,11 @@ struct Present {
 
 /// One stretch of all parts.
 struct StretchAt {
-    std::size_t first = 0;        // word
-    std::size_t size = 0;         // words
-    const Word64* all = nullptr;  // the parts to be judged, from `first` on
-    std::size_t parts = 0;        // how many they are
+    std::size_t first = 0;           // word
+    std::size_t size = 0;            // words
+    const Word64* all = nullptr;     // the parts to be judged, from `first` on
+    std::span<const Word64> bodies;  // of the stretch's tiles
+    std::size_t parts() const { return static_cast<std::size_t>(count_bits(all, size)); }
 };
 
 /// Looks at the edges in one stretch; puts the sets that must be read into `mixed`.
@@ -41,7 +42,7 @@ inline Present look(const Edges& edges, const StretchAt& at, std::vector<const W
             present.full = !present.full;
             continue;
         }
-        if (!tile) tile.emplace(edges.column->tile(stretch, at.size));
+        if (!tile) tile.emplace(edges.column->tile(stretch, at.size, at.bodies));
         mixed.push_back(tile->up_to(c, at.all, scratch));
     }
     for (const Word64* set : edges.others) mixed.push_back(set + at.first);
@@ -62,17 +63,17 @@ inline bool holds_all(const Edges& edges, const StretchAt& at) {
     return all;
 }
 
-/// How many parts of the stretch are in it: each set of the list holds the one before.
-inline std::size_t count_parts(const Edges& edges, const StretchAt& at) {
+/// How many of the stretch's parts, `all` in all, are in it: each set of the list holds the one before.
+inline std::size_t count_parts(const Edges& edges, const StretchAt& at, std::size_t all) {
     const std::size_t stretch = at.first / stretch_words;
     std::optional<Tile> tile;
     std::size_t parts = 0;
     for (const std::uint32_t c : edges.classes) {
         const TileStart& start = edges.column->start(stretch);
         if (c < start.least) continue;
-        std::size_t up_to = at.parts;
+        std::size_t up_to = all;
         if (c < start.greatest) {
-            if (!tile) tile.emplace(edges.column->tile(stretch, at.size));
+            if (!tile) tile.emplace(edges.column->tile(stretch, at.size, at.bodies));
             up_to = tile->count_up_to(c);
         }
         parts = up_to - parts;
@@ -88,8 +89,14 @@ struct SetsThere {
         present.clear();
         mixed.clear();
         scratch.clear();
+        const auto some =
+            std::find_if(list.begin(), list.end(), [](const Said& s) { return s.edges.column; });
+        const Bodies* bodies = some != list.end() ? &some->edges.column->bodies() : nullptr;
+        const std::size_t stretch = at.first / stretch_words;
+        if (bodies != nullptr) at.bodies = bodies->of(stretch);
         shut = falls_everywhere(list) && count_shut(list);
         if (shut) return;
+        if (bodies != nullptr) at.bodies = bodies->all_of(stretch, room);
         place.assign(list.size(), nullptr);
         for (std::size_t s = 0; s < list.size(); ++s) {
             Present here = look(list[s].edges, at, mixed, scratch);
@@ -114,9 +121,10 @@ struct SetsThere {
         if (keys == nullptr) return true;
         if (std::any_of(list.begin(), list.end(), [](const Said& s) { return !s.edges.others.empty(); }))
             return false;
+        const std::size_t all = at.parts();
         for (std::size_t s = 0; s < list.size(); ++s) {
             if (list[s].verdict == Verdict::does_not_fit)
-                out.fails[s].parts += static_cast<std::int64_t>(count_parts(list[s].edges, at));
+                out.fails[s].parts += static_cast<std::int64_t>(count_parts(list[s].edges, at, all));
         }
         return true;
     }
@@ -127,6 +135,7 @@ struct SetsThere {
     std::vector<Present> present;
     std::vector<const Word64*> mixed;
     Scratch scratch;
+    std::vector<Word64> room;          // for bodies that are copied
     std::vector<Stretch> sets;         // of those present
     std::vector<const Word64*> place;  // of each of the list, its set; null: not present
     Planes open_count, change_count;

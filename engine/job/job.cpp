@@ -188,7 +188,10 @@ void set_keys(FailedUnit& job, const std::vector<KeyValue>& values) {
     refuse(std::move(problems));
 }
 
-void set_field(FailedUnit& job, std::string_view key_and_value) {
+namespace {
+
+/// "plate.rotation=CCWLE" taken apart.
+KeyValue field_of(std::string_view key_and_value) {
     const std::size_t equals = key_and_value.find('=');
     const std::string id(trimmed(key_and_value.substr(0, equals)));
     if (equals == std::string_view::npos) {
@@ -198,11 +201,30 @@ void set_field(FailedUnit& job, std::string_view key_and_value) {
                                "KEY=VALUE, such as plate.rotation=CCWLE",
                                "write an equals sign"});
     }
-    if (!job_key(id)) {
+    const JobKey* key = job_key(id);
+    if (key == nullptr) {
         throw BadUsage(Problem{
             {}, "--set", id, "a job key", did_you_mean(id, key_names(""), "keys look like plate.rotation")});
     }
-    if (auto problem = set_key(job, id, trimmed(key_and_value.substr(equals + 1)))) throw BadData(*problem);
+    return {key, trimmed(key_and_value.substr(equals + 1)), {}};
+}
+
+std::string digest_with(const std::string& before, const KeyValue& field) {
+    return fingerprint(before + "\n" + field.key->id() + "=" + std::string(field.value));
+}
+
+}  // namespace
+
+void set_field(FailedUnit& job, std::string_view key_and_value) {
+    const KeyValue field = field_of(key_and_value);
+    if (auto problem = set_key(job, field.key->id(), field.value)) throw BadData(*problem);
+}
+
+void set_fields(FailedUnit& job, const std::vector<std::string>& keys_and_values) {
+    std::vector<KeyValue> fields;
+    for (const std::string& typed : keys_and_values) fields.push_back(field_of(typed));
+    set_keys(job, fields);
+    for (const KeyValue& field : fields) job.digest = digest_with(job.digest, field);
 }
 
 std::vector<std::string> add_plate(FailedUnit& job, std::string_view plate_text) {

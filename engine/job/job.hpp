@@ -28,6 +28,8 @@ FailedUnit read_job_file(const std::filesystem::path& path);
 /// "plate.rotation=CCWLE". Overrides the job. Throws BadUsage for a text without '=' or an unknown key,
 /// BadData for a value that cannot be read or cannot be true.
 void set_field(FailedUnit& job, std::string_view key_and_value);
+/// Many at once, whatever their order; of one key the last. The job is spoilt when this throws.
+void set_fields(FailedUnit& job, const std::vector<std::string>& keys_and_values);
 
 /// As set_field, for callers who go on: the problem, or nothing. The job is unchanged when there is one.
 std::optional<Problem> set_key(FailedUnit& job, std::string_view key, std::string_view value,

@@ -88,7 +88,7 @@ void tighten(Limits& limits, const ShopPolicy& shop) {
                 break;
             case Limits::Tightening::unknown_row: {
                 std::vector<std::string> known;
-                for (const Limit& row : limits.rows()) known.push_back(row.id);
+                for (const Limit& row : limits.rows()) known.emplace_back(row.id);
                 const std::string near = nearest(wish.limit, known);
                 problems.push_back({wish.at, "limits." + wish.limit, "", "the id of a limit",
                                     near.empty() ? "see endbell rules" : "did you mean '" + near + "'?"});

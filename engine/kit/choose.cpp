@@ -117,7 +117,7 @@ class Chooser {
             const Remedy& remedy = kit_.remedies[at(r)];
             const bool work_only = is_work_only(remedy.cure);
             if (!work_only && !is_cured(r)) continue;
-            std::string task = remedy.task;
+            std::string task(remedy.task);
             if (task.empty() && work_only) task = word(remedy.cure);
             if (task.empty()) continue;
             KitWork* same = nullptr;

@@ -29,7 +29,7 @@ Verdict best_shown(const MatchReport& report) {
 }
 
 /// So many of the cheapest are enough to rank questions by; more would only take longer.
-constexpr std::size_t most_worth_asking = 100;
+constexpr std::size_t most_worth_asking = 40;
 
 /// Open candidates that could end better than the best one shown, or as the first one shown at all.
 std::vector<Candidate> worth_asking(const Question& q, const MatchReport& report, const Catalog& catalog) {
@@ -191,7 +191,11 @@ std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& repo
     const std::vector<const Candidate*> candidates = each_of(worth);
     const JobBytes before(q);
     std::vector<AskedReading> weighed;
-    for (const std::string& key : open_keys(candidates)) weighed.push_back(weigh(q, before, key, candidates));
+    for (const std::string& key : open_keys(candidates)) {
+        weighed.push_back(weigh(q, before, key, candidates));
+        weighed.back().looked_at = static_cast<int>(candidates.size());
+        weighed.back().more = candidates.size() == most_worth_asking;
+    }
     std::sort(weighed.begin(), weighed.end(), [](const AskedReading& a, const AskedReading& b) {
         return a.score != b.score ? a.score > b.score : a.job_key < b.job_key;
     });

@@ -22,7 +22,9 @@ struct AskedReading {
     double settled = 0;  // expected candidates that the answer ends or shows to fit
     double chance = 0;   // that the person can answer now
     int seconds = 0;
-    int concerns = 0;  // candidates that it keeps open
+    int concerns = 0;   // candidates that it keeps open
+    int looked_at = 0;  // candidates in all
+    bool more = false;  // there are more than were looked at: these are the cheapest
     std::vector<AnswerLeaves> answers;
 };
 
@@ -37,7 +39,7 @@ enum class AskState {
 };
 
 /// Most telling first. A key that another one of the list would answer as well is left out. Empty when the
-/// state is not `ask`. Of many open candidates the cheapest few hundred, which the report names, are looked at.
+/// state is not `ask`. Of many open candidates the cheapest forty are looked at.
 std::vector<AskedReading> what_to_ask(const Question& question, const MatchReport& report,
                                       const Catalog& catalog);
 std::vector<AskedReading> what_to_ask(const Question& question, const Catalog& catalog);

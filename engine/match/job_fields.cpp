@@ -155,7 +155,9 @@ JobBytes::JobBytes(const Question& question) {
 }
 
 std::string JobBytes::of(const std::vector<int>& fields) const {
-    std::string taken = limits_;
+    std::string taken;
+    taken.reserve(128);
+    taken = limits_;
     for (const int f : fields) {
         const auto i = static_cast<std::size_t>(f);
         const std::size_t begin = i == 0 ? 0 : ends_[i - 1];

@@ -166,23 +166,23 @@ bool is_part_column(std::string_view key) {
     return false;
 }
 
-Candidate examine(const Question& question, const Part& part) {
+Candidate examine(const Question& question, Part part) {
     Candidate candidate;
-    candidate.part = part;
-    candidate.findings.reserve(rules().size());
+    candidate.findings.reserve(rules().size() + 1);  // and one of the wiring's
     for (const Rule& rule : rules()) {
         candidate.findings.push_back(rule.check(question, part));
         // Also "not concerned" says by whose word the rule stands.
         if (candidate.findings.back().source.empty()) candidate.findings.back().source = rule.sources.front();
         candidate.verdict = std::max(candidate.verdict, candidate.findings.back().verdict);
     }
+    candidate.part = std::move(part);
     return candidate;
 }
 
 Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id) {
-    const std::optional<Part> part = catalog.part(part_id);
+    std::optional<Part> part = catalog.part(part_id);
     check(part.has_value(), "names come from this catalog");
-    Candidate found = examine(question, *part);
+    Candidate found = examine(question, std::move(*part));
     found.claims = claims_for(question.job, catalog, part_id);
     return found;
 }

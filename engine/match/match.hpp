@@ -53,8 +53,8 @@ struct MatchReport {
 
 /// How many names a report keeps; the counts are of all.
 struct Keep {
-    std::size_t shown = 250;
-    std::size_t not_shown = 300;
+    std::size_t shown = 800;
+    std::size_t not_shown = 100;
     std::size_t near_misses = 10;
     bool reasons = true;  // false: no near misses, no tallies and no open fields
 };
@@ -87,6 +87,6 @@ std::vector<Remedy> adapters_of(const Candidate& candidate);
 void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part);
 
 /// The findings for one part: what `endbell why` prints.
-Candidate examine(const Question& question, const Part& part);
+Candidate examine(const Question& question, Part part);
 
 }  // namespace endbell

@@ -48,7 +48,7 @@ struct Remedy {
     std::optional<std::string> connector_to;
     int count = 1;                       // how many of it: the relays of a wiring plan
     int poles = 1;                       // of a relay: change-over contacts on its one coil
-    std::string task;                    // the labour task it takes, from the shop's table of hours
+    std::string_view task;               // the labour task it takes, from the shop's table of hours
     std::optional<Voltage> coil;         // what drives a relay's coil: a line relay must state it
     std::optional<ApparentPower> power;  // what a transformer must carry
 
@@ -63,8 +63,8 @@ struct Finding {
     Fact wanted;
     Fact offered;
     Fact limit;
-    std::string limit_id;          // row of limits, where one decided
-    std::string source;            // id of a Source
+    std::string_view limit_id;     // row of limits, where one decided
+    std::string_view source;       // id of a Source
     std::vector<Remedy> remedies;  // all of them are needed
     std::vector<std::string>
         asks;  // job keys ("measured.bore") or part columns ("motors.rotation") that would settle it

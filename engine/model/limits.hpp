@@ -19,13 +19,14 @@ struct Source {
 /// Which direction is stricter.
 enum class Stricter { lower, higher };
 
+/// Its texts are the program's own, and live as long as it runs.
 struct Limit {
-    std::string id;  // "voltage.low_fraction"
+    std::string_view id;  // "voltage.low_fraction"
     double value = 0;
-    std::string unit;
+    std::string_view unit;
     Stricter stricter = Stricter::lower;
-    std::string source;  // id of a Source
-    std::string meaning;
+    std::string_view source;  // id of a Source
+    std::string_view meaning;
     std::string set_by;  // empty: the program's own row; else who tightened it
 };
 

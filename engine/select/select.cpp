@@ -185,27 +185,28 @@ class Contest {
         std::size_t told = first;  // those before it are taken or stopped
         for (std::size_t i = first; i < shown.size(); ++i) {
             if (!may_be_cured(shown[i].adapters, shelf_)) continue;
-            if (!stop_between(told, i) || cannot_win(shown[i])) return false;
+            if (!stop_between(told, i, cannot_win(shown[i]))) return false;
             ++s_.carried;
             take(carried(shown[i]));
             told = i + 1;
         }
-        return stop_between(told, shown.size()) && s_.carried < s_.report.fitting + s_.report.changing;
+        const bool lost = told < shown.size() && cannot_win(shown.back());
+        return stop_between(told, shown.size(), lost) && s_.carried < s_.report.fitting + s_.report.changing;
     }
 
-    /// Stops those from `first` on that nothing cures, up to the first that cannot win anyway; false where there is one.
-    /// Names come as they rank: where one cannot win, none that follows can.
-    bool stop_between(std::size_t first, std::size_t last) {
+    /// Stops those from `first` on that nothing cures, before `last` and before the first that cannot win anyway. Names
+    /// come as they rank: where one cannot win, none that follows can. `lost`: one of them, or `last`, cannot. Gives
+    /// whether the rest is to be looked at.
+    bool stop_between(std::size_t first, std::size_t last, bool lost) {
         const auto begin = s_.report.shown.begin();
         const auto from = begin + static_cast<std::ptrdiff_t>(first);
-        const auto to = begin + static_cast<std::ptrdiff_t>(last);
-        const auto end =
-            std::partition_point(from, to, [this](const Standing& next) { return !cannot_win(next); });
-        for (auto next = from; next != end; ++next) {
+        auto to = begin + static_cast<std::ptrdiff_t>(last);
+        if (lost) to = std::partition_point(from, to, [this](const Standing& s) { return !cannot_win(s); });
+        for (auto next = from; next != to; ++next) {
             ++s_.carried;
             stop([&] { return carried(*next); });
         }
-        return end == to;
+        return !lost;
     }
 
     Option carried(const Standing& standing) const {

@@ -55,8 +55,7 @@ struct Selection {
     std::optional<int>
         pick;  // index of the option to take; only where something fits and nothing speaks against replacing
     NamedPicks picks;
-    /// The first of those that pass every rule and that no wiring or no kit of this catalog completes: as many as
-    /// options are wanted.
+    /// The first five of those that pass every rule and that no wiring or no kit of this catalog completes.
     std::vector<Option> stopped;
     int stopped_in_all = 0;
     std::vector<std::string> barred;  // part ids that pass every rule and that the shop's policy excludes
@@ -76,7 +75,7 @@ std::string stamp_of(const FailedUnit& job, const Catalog& catalog);
 struct Wanted {
     std::size_t options = 20;  // so many of the best are proven to be the best; more may be there
     bool reasons = true;       // why the rest fall, what to ask and what would help
-    std::size_t stopped() const { return reasons ? options : 0; }
+    std::size_t stopped() const { return reasons ? 5 : 0; }
 };
 
 /// The shop's policy is the shelf's.

@@ -66,6 +66,7 @@ const std::vector<Behind> outside_libraries{
     {"nlohmann/.*", {"sheet"}},
     {"CLI/.*", {"cli"}},
     {"fmt/.*", {}},
+    {"malloc\\.h", {"cli"}},  // how much the allocator takes at a time
     {"unistd\\.h|fcntl\\.h|signal\\.h|sys/.*", {"catalog", "index", "cli"}},
 };
 

@@ -23,16 +23,17 @@ std::set<std::string> source_ids() {
 std::set<std::string> limit_ids() {
     const Limits limits;
     std::set<std::string> ids;
-    for (const Limit& row : limits.rows()) ids.insert(row.id);
+    for (const Limit& row : limits.rows()) ids.emplace(row.id);
     return ids;
 }
 
 Complaints unsourced(const std::vector<Limit>& rows, const std::set<std::string>& known) {
     Complaints complaints;
     for (const Limit& row : rows) {
-        if (known.count(row.source) == 0) complaints.push_back(row.id + ": no source '" + row.source + "'");
-        if (row.unit.empty()) complaints.push_back(row.id + " has no unit");
-        if (row.meaning.empty()) complaints.push_back(row.id + " has no meaning");
+        const std::string id(row.id), source(row.source);
+        if (known.count(source) == 0) complaints.push_back(id + ": no source '" + source + "'");
+        if (row.unit.empty()) complaints.push_back(id + " has no unit");
+        if (row.meaning.empty()) complaints.push_back(id + " has no meaning");
     }
     return complaints;
 }

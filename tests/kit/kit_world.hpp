@@ -70,10 +70,10 @@ inline Remedy needs_capacitor(double uf, double volts) {
     return r;
 }
 
-inline Remedy work(Cure cure, std::string task) {
+inline Remedy work(Cure cure, std::string_view task) {
     Remedy r{};
     r.cure = cure;
-    r.task = std::move(task);
+    r.task = task;
     return r;
 }
 
