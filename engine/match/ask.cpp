@@ -29,7 +29,7 @@ Verdict best_shown(const MatchReport& report) {
 }
 
 /// So many of the cheapest are enough to rank questions by; more would only take longer.
-constexpr std::size_t most_worth_asking = 40;
+constexpr std::size_t most_worth_asking = 24;
 
 /// Open candidates that could end better than the best one shown, or as the first one shown at all.
 std::vector<Candidate> worth_asking(const Question& q, const MatchReport& report, const Catalog& catalog) {

@@ -39,7 +39,7 @@ enum class AskState {
 };
 
 /// Most telling first. A key that another one of the list would answer as well is left out. Empty when the
-/// state is not `ask`. Of many open candidates the cheapest forty are looked at.
+/// state is not `ask`. Of many open candidates the cheapest 24 are looked at.
 std::vector<AskedReading> what_to_ask(const Question& question, const MatchReport& report,
                                       const Catalog& catalog);
 std::vector<AskedReading> what_to_ask(const Question& question, const Catalog& catalog);
