@@ -166,9 +166,10 @@ void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit
                              select_all(table("parts"),
                                         "WHERE kind = 'accessory' AND part_id IN (SELECT part_id FROM "
                                         "accessories) ORDER BY part_id"));
+        PartRows rows(state_->db, false);  // of accessories alone: their tables are short
         while (parts.step()) {
             Part part = read_part(parts);
-            state_->part_rows.fill(part);
+            rows.fill(part);
             visit(part);
         }
     });
