@@ -11,7 +11,7 @@ namespace endbell::cli {
 namespace {
 
 /// What to do for one item, as a command of the script.
-std::string completing(const Item& item) {
+std::string completing_in_bash(const Item& item) {
     const Completion c = completion_of(item);
     switch (c.next) {
         case Next::files:
@@ -34,7 +34,7 @@ void add_values(const std::string& verb, const std::vector<Item>& options, Value
     for (const Item& item : options) {
         if (item.value.empty()) continue;
         const std::string pattern = verb + " " + item.name + "\"";
-        const std::string what = completing(item);
+        const std::string what = completing_in_bash(item);
         const auto same =
             std::find_if(lines.begin(), lines.end(), [&](const auto& each) { return each.first == what; });
         if (same == lines.end())
@@ -112,7 +112,7 @@ std::string positions_case(const CommandLine& line) {
         for (std::size_t i = 0; i < verb.positions.size(); ++i) {
             const Item& item = verb.positions[i];
             const std::string place = item.many ? "\"*" : std::to_string(i) + "\"";
-            text += "        \"" + verb.name + " " + place + ") " + completing(item) + " ;;\n";
+            text += "        \"" + verb.name + " " + place + ") " + completing_in_bash(item) + " ;;\n";
         }
     }
     return text + "    esac\n";

@@ -6,7 +6,7 @@ namespace endbell::cli {
 
 namespace {
 
-std::string in_quotes(std::string_view text) {
+std::string quoted_for_fish(std::string_view text) {
     std::string out = "'";
     for (const char c : text) out += c == '\'' || c == '\\' ? std::string("\\") + c : std::string(1, c);
     return out + "'";
@@ -21,7 +21,7 @@ std::string behind(const Verb& verb) {
 }
 
 /// What may stand there, as arguments of `complete`.
-std::string completing(const Item& item) {
+std::string completing_in_fish(const Item& item) {
     const Completion c = completion_of(item);
     switch (c.next) {
         case Next::files:
@@ -29,7 +29,7 @@ std::string completing(const Item& item) {
         case Next::folders:
             return " -f -a '(__fish_complete_directories)'";
         case Next::words:
-            return " -f -a " + in_quotes(joined(c.words, " "));
+            return " -f -a " + quoted_for_fish(joined(c.words, " "));
         case Next::nothing:
             break;
     }
@@ -38,17 +38,17 @@ std::string completing(const Item& item) {
 
 std::string option_line(const Item& item, const std::string& condition) {
     std::string text = "complete -c endbell";
-    if (!condition.empty()) text += " -n " + in_quotes(condition);
-    text += " -l " + item.name.substr(2) + (item.value.empty() ? "" : " -r" + completing(item));
-    return text + " -d " + in_quotes(item.help) + "\n";
+    if (!condition.empty()) text += " -n " + quoted_for_fish(condition);
+    text += " -l " + item.name.substr(2) + (item.value.empty() ? "" : " -r" + completing_in_fish(item));
+    return text + " -d " + quoted_for_fish(item.help) + "\n";
 }
 
 /// The words that may be typed next, under a condition.
 std::string choice_lines(const CommandLine& line, const std::string& group, const std::string& condition) {
     std::string text;
     for (const Choice& choice : choices_below(line, group))
-        text += "complete -c endbell -n " + in_quotes(condition) + " -a " + choice.word + " -d " +
-                in_quotes(choice.help) + "\n";
+        text += "complete -c endbell -n " + quoted_for_fish(condition) + " -a " + choice.word + " -d " +
+                quoted_for_fish(choice.help) + "\n";
     return text;
 }
 
@@ -68,7 +68,8 @@ std::string fish_completion(const CommandLine& line) {
         for (const Item& item : verb.options) script += option_line(item, behind(verb));
         for (const Item& item : verb.positions) {
             if (completion_of(item).next != Next::nothing)
-                script += "complete -c endbell -n " + in_quotes(behind(verb)) + completing(item) + "\n";
+                script += "complete -c endbell -n " + quoted_for_fish(behind(verb)) +
+                          completing_in_fish(item) + "\n";
         }
     }
     return script;

@@ -7,7 +7,7 @@ namespace endbell::cli {
 namespace {
 
 /// Inside single quotes and inside the brackets of a specification.
-std::string in_quotes(std::string_view text) {
+std::string quoted_for_zsh(std::string_view text) {
     std::string out;
     for (const char c : text) {
         if (c == '\'')
@@ -37,19 +37,19 @@ std::string action(const Item& item) {
 }
 
 std::string option_line(const Item& item) {
-    std::string text = "'" + item.name + "[" + in_quotes(item.help) + "]";
-    if (!item.value.empty()) text += ":" + in_quotes(item.value) + ":" + action(item);
+    std::string text = "'" + item.name + "[" + quoted_for_zsh(item.help) + "]";
+    if (!item.value.empty()) text += ":" + quoted_for_zsh(item.value) + ":" + action(item);
     return text + "'";
 }
 
 std::string position_line(const Item& item) {
     const std::string place = item.many ? "*:" : item.required ? ":" : "::";
-    return "'" + place + in_quotes(item.name) + ":" + action(item) + "'";
+    return "'" + place + quoted_for_zsh(item.name) + ":" + action(item) + "'";
 }
 
 /// "match:the ranked options": one line of _describe.
 std::string choice(const std::string& name, const std::string& help) {
-    return "        '" + name + ":" + in_quotes(help) + "'\n";
+    return "        '" + name + ":" + quoted_for_zsh(help) + "'\n";
 }
 
 /// The function that completes what follows `name`: a list of verbs, and then the verb's own function.

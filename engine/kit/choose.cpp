@@ -8,10 +8,6 @@ namespace endbell {
 
 namespace {
 
-std::size_t at(int i) {
-    return static_cast<std::size_t>(i);
-}
-
 std::string_view lost_on(const Cover& loser, const Cover& winner) {
     const CoverCost& lost = loser.cost;
     const CoverCost& won = winner.cost;
@@ -75,9 +71,9 @@ class Chooser {
 
     void add_parts(const Cover& cover) {
         for (int w : cover.items) {
-            const Way& way = reach_.ways[at(w)];
+            const Way& way = reach_.ways[place(w)];
             for (int i : way.shelf()) {
-                const KitShelf::Item& item = shelf_.items()[at(i)];
+                const KitShelf::Item& item = shelf_.items()[place(i)];
                 kit_.parts.push_back({item.part.id, item.offer, remedies_in(way.cures & wanted_), way.count});
                 kit_.lead_known = kit_.lead_known && item.lead.has_value();
                 kit_.longest_lead_days = std::max(kit_.longest_lead_days, item.lead.value_or(0));
@@ -89,7 +85,7 @@ class Chooser {
 
     std::vector<int> remedies_in(Needs needs) const {
         std::vector<int> found;
-        for (; needs != 0; needs &= needs - 1) found.push_back(reach_.needs[at(std::countr_zero(needs))]);
+        for (; needs != 0; needs &= needs - 1) found.push_back(reach_.needs[place(std::countr_zero(needs))]);
         return found;
     }
 
@@ -100,11 +96,11 @@ class Chooser {
 
     void add_runner_up(const Cover& loser, const Cover& winner) {
         RunnerUp up{{}, total(loser), lost_on(loser, winner)};
-        up.part_ids.reserve(at(loser.cost.parts));
+        up.part_ids.reserve(place(loser.cost.parts));
         for (int w : loser.items) {
-            const Way& way = reach_.ways[at(w)];
+            const Way& way = reach_.ways[place(w)];
             for (int i : way.shelf())
-                up.part_ids.insert(up.part_ids.end(), at(way.count), shelf_.items()[at(i)].part.id);
+                up.part_ids.insert(up.part_ids.end(), place(way.count), shelf_.items()[place(i)].part.id);
         }
         std::sort(up.part_ids.begin(), up.part_ids.end());
         kit_.runners_up.push_back(std::move(up));
@@ -114,7 +110,7 @@ class Chooser {
     void add_work() {
         kit_.labour_total = Money(0, shelf_.policy().currency);
         for (int r = 0; r < static_cast<int>(kit_.remedies.size()); ++r) {
-            const Remedy& remedy = kit_.remedies[at(r)];
+            const Remedy& remedy = kit_.remedies[place(r)];
             const bool work_only = is_work_only(remedy.cure);
             if (!work_only && !is_cured(r)) continue;
             std::string task(remedy.task);
@@ -134,7 +130,7 @@ class Chooser {
 
     void add_task(const std::string& task, int r) {
         const std::optional<LabourTask> hours = shelf_.labour(task);
-        const int count = kit_.remedies[at(r)].count;
+        const int count = kit_.remedies[place(r)].count;
         KitWork work{task, 0, {r}, hours.has_value(), "", count};
         if (hours) {
             work.thousandth_hours = hours->thousandth_hours * count;

@@ -17,10 +17,6 @@ constexpr int nothing = -1;
 /// What needs cost that no items cure.
 constexpr CoverCost impossible{{std::numeric_limits<int>::max() / 4, 0}, 0, 0};
 
-std::size_t at(int i) {
-    return static_cast<std::size_t>(i);
-}
-
 template <class Visit>
 void each(Needs needs, const Visit& visit) {
     for (; needs != 0; needs &= needs - 1) visit(std::countr_zero(needs));
@@ -80,7 +76,7 @@ class Search {
         if ((b.cures & ~a.cures) != 0) return false;
         if (a.cost.price == b.cost.price && (a.cost.lead > b.cost.lead || a.cost.parts > b.cost.parts))
             return false;
-        return problem_.clashes.fewer(at(a.index), at(b.index));
+        return problem_.clashes.fewer(place(a.index), place(b.index));
     }
 
     /// An item that one other outdoes is tried only without that one. At most one is left out at a time, so an
@@ -100,34 +96,36 @@ class Search {
     void number_needs(Needs wanted) {
         std::array<int, most_needs> curing{};
         for (const Item& item : items_) {
-            if (item.outdone == 0) each(item.cures, [&](int need) { ++curing[at(need)]; });
+            if (item.outdone == 0) each(item.cures, [&](int need) { ++curing[place(need)]; });
         }
         std::array<int, most_needs> order{};
-        each(wanted, [&](int need) { order[at(needs_++)] = need; });
-        std::sort(order.begin(), order.begin() + needs_,
-                  [&](int a, int b) { return std::pair(curing[at(a)], a) < std::pair(curing[at(b)], b); });
+        each(wanted, [&](int need) { order[place(needs_++)] = need; });
+        std::sort(order.begin(), order.begin() + needs_, [&](int a, int b) {
+            return std::pair(curing[place(a)], a) < std::pair(curing[place(b)], b);
+        });
         std::array<Needs, most_needs> renumbered{};
-        for (int n = 0; n < needs_; ++n) renumbered[at(order[at(n)])] = Needs{1} << n;
+        for (int n = 0; n < needs_; ++n) renumbered[place(order[place(n)])] = Needs{1} << n;
         for (Item& item : items_) {
             const Needs cures = std::exchange(item.cures, 0);
-            each(cures, [&](int need) { item.cures |= renumbered[at(need)]; });
+            each(cures, [&](int need) { item.cures |= renumbered[place(need)]; });
         }
         all_ = (Needs{1} << needs_) - 1;
     }
 
     /// The items worth trying for each need, cheapest first. False where a need has none.
     bool list(int without) {
-        listed_.resize(at(needs_) * items_.size());
+        listed_.resize(place(needs_) * items_.size());
         listed_for_.fill(0);
         for (const Item& item : items_) {
             if (item.index == without || (item.outdone != 0 && item.outdone_by != without)) continue;
-            each(item.cures, [&](int n) { listed_[at(n) * items_.size() + listed_for_[at(n)]++] = &item; });
+            each(item.cures,
+                 [&](int n) { listed_[place(n) * items_.size() + listed_for_[place(n)]++] = &item; });
         }
         return std::count(listed_for_.begin(), listed_for_.begin() + needs_, 0U) == 0;
     }
 
     std::span<const Item* const> for_lowest(Needs open) const {
-        const std::size_t need = at(std::countr_zero(open));
+        const std::size_t need = place(std::countr_zero(open));
         return {listed_.data() + need * items_.size(), listed_for_[need]};
     }
 
@@ -159,7 +157,7 @@ class Search {
 
     bool stands_apart(int item, int taken) const {
         return std::none_of(taken_.begin(), taken_.begin() + taken,
-                            [&](int other) { return problem_.clashes.between(at(item), at(other)); });
+                            [&](int other) { return problem_.clashes.between(place(item), place(other)); });
     }
 
     void descend(Needs open, const CoverCost& so_far, int taken) {
@@ -168,7 +166,7 @@ class Search {
             const Needs rest = open & ~item->cures;
             const CoverCost cost = so_far + item->cost;
             if (cost + bound_[rest] > best_cost_ || !stands_apart(item->index, taken)) continue;
-            taken_[at(taken)] = item->index;
+            taken_[place(taken)] = item->index;
             descend(rest, cost, taken + 1);
         }
     }

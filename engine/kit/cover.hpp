@@ -18,6 +18,11 @@ namespace endbell {
 using Needs = std::uint32_t;
 inline constexpr int most_needs = 16;
 
+/// Indices are int here: -1 and differences mean something; containers count otherwise.
+constexpr std::size_t place(int i) {
+    return static_cast<std::size_t>(i);
+}
+
 /// Ordered first by how many prices are unknown: a kit that can be priced beats one that cannot.
 struct CoverPrice {
     int unknown = 0;

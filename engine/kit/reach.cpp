@@ -10,10 +10,6 @@ namespace endbell {
 
 namespace {
 
-std::size_t at(int i) {
-    return static_cast<std::size_t>(i);
-}
-
 /// What is left to bridge behind this bushing, for each of its rows that takes the shaft.
 std::vector<Remedy> left_behind(const KitShelf::Item& inner, const Remedy& wanted, const SizeLimits& limits) {
     std::vector<Remedy> left;
@@ -44,7 +40,7 @@ class Reacher {
 
     Reach run() {
         for (int r = 0; r < static_cast<int>(remedies_.size()); ++r) {
-            if (!is_work_only(remedies_[at(r)].cure)) sort_remedy(r);
+            if (!is_work_only(remedies_[place(r)].cure)) sort_remedy(r);
         }
         reach_.ways.reserve(cured_by_.size() + chains_.size());
         for (std::size_t i = 0; i < cured_by_.size(); ++i) {
@@ -55,10 +51,10 @@ class Reacher {
     }
 
   private:
-    const KitShelf::Item& item(int i) const { return shelf_.items()[at(i)]; }
+    const KitShelf::Item& item(int i) const { return shelf_.items()[place(i)]; }
 
     void sort_remedy(int r) {
-        const Remedy& remedy = remedies_[at(r)];
+        const Remedy& remedy = remedies_[place(r)];
         const Needs bit = Needs{1} << reach_.needs.size();
         Verdict allowed = Verdict::does_not_fit;
         Verdict barred = Verdict::does_not_fit;
@@ -68,7 +64,7 @@ class Reacher {
                 cures(holder.part.accessory->cures[row.number], remedy, shelf_.size_limits());
             Verdict& best = holder.barred ? barred : allowed;
             best = std::min(best, verdict);
-            if (verdict == Verdict::fits && !holder.barred) cured_by_[at(row.item)] |= bit;
+            if (verdict == Verdict::fits && !holder.barred) cured_by_[place(row.item)] |= bit;
         }
         const bool chained = add_chains(remedy, bit);
         if (allowed == Verdict::fits || chained) {
@@ -92,12 +88,13 @@ class Reacher {
 
     /// One way for each set of counted remedies that this accessory could serve.
     void add_ways_with(int i) {
-        const Needs counted = cured_by_[at(i)] & counted_;
-        const Needs plain = cured_by_[at(i)] & ~counted_;
+        const Needs counted = cured_by_[place(i)] & counted_;
+        const Needs plain = cured_by_[place(i)] & ~counted_;
         Needs set = 0;
         do {
             int count = 0;
-            for (Needs rest = set; rest != 0; rest &= rest - 1) count += counts_[at(std::countr_zero(rest))];
+            for (Needs rest = set; rest != 0; rest &= rest - 1)
+                count += counts_[place(std::countr_zero(rest))];
             if ((plain | set) != 0) reach_.ways.push_back({{i}, false, plain | set, std::max(1, count)});
             set = (set - counted) & counted;  // the next greater of its subsets, then none again
         } while (set != 0);
@@ -142,7 +139,7 @@ class Holders {
         for (std::size_t w = 0; w < ways.size(); ++w) {
             std::size_t entry = 2 * w;
             for (int i : ways[w].shelf()) {
-                before_[entry] = std::exchange(last_[at(i)], entry);
+                before_[entry] = std::exchange(last_[place(i)], entry);
                 ++entry;
             }
         }
@@ -150,7 +147,7 @@ class Holders {
 
     template <class Visit>
     void each(int item, const Visit& visit) const {
-        for (std::size_t entry = last_[at(item)]; entry != none; entry = before_[entry]) visit(entry / 2);
+        for (std::size_t entry = last_[place(item)]; entry != none; entry = before_[entry]) visit(entry / 2);
     }
 
   private:
@@ -173,7 +170,7 @@ CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf) 
         const Way& way = ways[w];
         CoverItem made{way.cures, {}};
         for (int i : way.shelf()) {
-            const KitShelf::Item& item = shelf.items()[at(i)];
+            const KitShelf::Item& item = shelf.items()[place(i)];
             const CoverPrice price = item.price ? CoverPrice{0, *item.price * way.count} : CoverPrice{1, 0};
             made.cost = made.cost + CoverCost{price, item.lead.value_or(unknown_lead), way.count};
             const auto clash = [&](std::size_t other) { problem.clashes.add(w, other); };

@@ -10,6 +10,8 @@
 
 namespace endbell::test {
 
+inline const Limits limits;  // the program's own
+
 inline bool has(const std::vector<std::string>& list, const std::string& word) {
     for (const std::string& one : list) {
         if (one == word) return true;

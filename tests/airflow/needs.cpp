@@ -10,8 +10,6 @@ using namespace endbell::test;
 
 namespace {
 
-const Limits limits;
-
 const CallAir* get(const AirNeeds& needs, Call call) {
     for (const CallAir& one : needs.calls) {
         if (one.call == call) return &one;

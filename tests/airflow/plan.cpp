@@ -10,8 +10,6 @@ using namespace endbell::test;
 
 namespace {
 
-const Limits limits;
-
 const CallAir& call_of(const AirPlan& plan, Call call) {
     const CallAir* found = find_call(plan, call);
     BOOST_REQUIRE(found);

@@ -228,6 +228,12 @@ def main():
         write_csv(os.path.join(folder, "good.csv"), [j for i, j in enumerate(jobs[:40]) if i not in BAD])
         code, _, err = run(folder, "batch", "good.csv", "--out", "good-results.csv", "--catalog", "shelf.db")
         check("a batch without bad rows ends in 0", code == 0, err)
+        turned = [dict(reversed(j.items())) for i, j in enumerate(jobs[:40]) if i not in BAD]
+        write_csv(os.path.join(folder, "turned.csv"), turned)
+        run(folder, "batch", "turned.csv", "--out", "turned-results.csv", "--catalog", "shelf.db")
+        there, back = ([{k: v for k, v in r.items() if k != "job"} for r in read_csv(folder, name)]
+                       for name in ("good-results.csv", "turned-results.csv"))
+        check("columns may stand in any order", there == back and len(there) > 30, [p for p in zip(there, back) if p[0] != p[1]][:1])
     print(f"{passed} passed, {failed} failed")
     return 1 if failed else 0
 

@@ -6,6 +6,7 @@
 #include "engine/cost/energy.hpp"
 #include "engine/cost/lives.hpp"
 #include "engine/cost/yearly.hpp"
+#include "tests/cost/cost_world.hpp"
 
 using namespace endbell;
 
@@ -13,12 +14,8 @@ namespace {
 
 const RealRate three(.03);
 const auto within = boost::test_tools::tolerance(.001);
-Currency dollars() {
-    return *currency("USD");
-}
-Money cents(std::int64_t minor) {
-    return Money(minor, dollars());
-}
+using endbell::cost_world::cents;
+using endbell::cost_world::dollars;
 
 CostOption option(std::int64_t today, double life, std::int64_t energy) {
     CostOption o;

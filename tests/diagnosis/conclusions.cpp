@@ -9,8 +9,6 @@ using namespace endbell::jobs;
 
 namespace {
 
-const Limits limits;
-
 struct JobCase {
     std::string_view name;
     Family family;

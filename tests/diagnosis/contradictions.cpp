@@ -8,8 +8,6 @@ using namespace endbell::jobs;
 
 namespace {
 
-const Limits limits;
-
 struct Pair {
     Family family;
     std::vector<Symptom> symptoms;

@@ -10,6 +10,8 @@
 
 namespace endbell {
 
+inline const Limits limits;  // the program's own
+
 inline std::ostream& operator<<(std::ostream& out, Fault fault) {
     return out << word(fault);
 }

@@ -9,8 +9,6 @@ using namespace endbell::jobs;
 
 namespace {
 
-const Limits limits;
-
 /// What a failing job said, for whoever reads the failure.
 std::string told(const Diagnosis& d) {
     std::string text;

@@ -10,8 +10,6 @@ using namespace endbell::jobs;
 
 namespace {
 
-const Limits limits;
-
 Evidence tested(const FailedUnit& job, std::string_view test) {
     const Diagnosis d = diagnose(job, limits);
     const Evidence* found = row(d, test);

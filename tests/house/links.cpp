@@ -9,9 +9,6 @@ namespace {
 
 using Exists = bool (*)(const std::string& path);
 
-bool exists_here(const std::string& path) {
-    return std::filesystem::exists(root() / path);
-}
 bool only_a_and_its_title(const std::string& path) {
     return path == "docs/a.md" || path == "docs";
 }

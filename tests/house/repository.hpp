@@ -23,6 +23,10 @@ inline std::filesystem::path root() {
     return ENDBELL_ROOT;
 }
 
+inline bool exists_here(const std::string& path) {
+    return std::filesystem::exists(root() / path);
+}
+
 inline std::string read(const std::filesystem::path& path) {
     std::ifstream in(path, std::ios::binary);
     return {std::istreambuf_iterator<char>(in), {}};

@@ -74,9 +74,6 @@ std::vector<std::string> registered() {
     return ids;
 }
 
-bool exists_here(const std::string& path) {
-    return std::filesystem::exists(root() / path);
-}
 bool exists_nowhere(const std::string&) {
     return false;
 }

@@ -281,6 +281,38 @@ BOOST_AUTO_TEST_CASE(setting_the_currency_reads_the_money_again) {
     BOOST_CHECK_EQUAL(job.shop.labour_rate->currency().code, "CAD");
 }
 
+// What the trade means by 120/240 depends on the family; what 135 is, on the currency.
+BOOST_AUTO_TEST_CASE(values_set_together_may_stand_in_any_order) {
+    const std::vector<std::vector<std::string>> orders{
+        {"plate.family=constant torque", "plate.volts=120/240", "shop.currency=CAD", "shop.labour_rate=135"},
+        {"shop.labour_rate=135", "plate.volts=120/240", "shop.currency=CAD", "plate.family=constant torque"}};
+    for (const std::vector<std::string>& order : orders) {
+        FailedUnit job;
+        set_fields(job, order);
+        BOOST_CHECK(job.plate.volts);
+        BOOST_CHECK(job.shop.labour_rate && job.shop.labour_rate->currency().code == std::string("CAD"));
+        BOOST_CHECK_EQUAL(job.shop.labour_rate->minor(), 13'500);
+    }
+    FailedUnit twice;
+    set_fields(twice, {"plate.speeds=2", "plate.speeds=3"});
+    BOOST_CHECK_EQUAL(*twice.plate.speeds, 3);
+}
+
+BOOST_AUTO_TEST_CASE(all_that_is_wrong_with_values_set_together_is_told) {
+    FailedUnit job;
+    try {
+        const JobKey* power = job_key("plate.power");
+        const JobKey* speeds = job_key("plate.speeds");
+        set_keys(job, {{speeds, "many", {"jobs.csv", 2, 7}}, {power, "lots", {"jobs.csv", 2, 3}}});
+        BOOST_ERROR("two values that cannot be read were taken");
+    } catch (const BadData& wrong) {
+        BOOST_REQUIRE_EQUAL(wrong.problems().size(), 2U);
+        BOOST_CHECK_EQUAL(wrong.problems()[0].subject, "plate.power");  // by column
+        BOOST_CHECK_EQUAL(wrong.problems()[1].subject, "plate.speeds");
+    }
+    BOOST_CHECK_THROW(set_fields(job, {"plate.speeds=2", "plate.speed"}), BadUsage);
+}
+
 BOOST_AUTO_TEST_CASE(a_plate_line_fills_what_the_file_leaves_open) {
     FailedUnit job = read_job("[plate]\nrotation = \"CCW\"\nspeed = 1075\n", "job.toml");
     const auto left = add_plate(job, "1/2 hp CCWLE 1075 zonk");

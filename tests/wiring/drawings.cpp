@@ -8,8 +8,6 @@ using namespace fixture;
 
 namespace {
 
-const Limits limits;
-
 bool overlap(const DrawnBox& a, const DrawnBox& b) {
     return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }

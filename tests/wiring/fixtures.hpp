@@ -11,6 +11,8 @@ namespace fixture {
 
 using namespace endbell;
 
+inline const Limits limits;  // the program's own
+
 inline std::vector<Terminal> terminals(std::initializer_list<std::pair<const char*, Call>> list) {
     std::vector<Terminal> all;
     for (const auto& [name, call] : list) all.push_back({name, call});

@@ -8,7 +8,6 @@ using namespace fixture;
 
 namespace {
 
-const Limits limits;
 const AirPlan taps = air({{Call::circulate, 1}, {Call::cool_high, 4}});
 
 WiringPlan plan_at(double volts, Part part = five_tap_motor(TapRule::one_tap_only)) {

@@ -10,8 +10,6 @@ using namespace fixture;
 
 namespace {
 
-const Limits limits;
-
 std::vector<WiringPlan> some_plans(int count, std::uint64_t seed) {
     Dice dice(seed);
     std::vector<WiringPlan> plans;
@@ -128,6 +126,17 @@ BOOST_AUTO_TEST_CASE(a_coil_open_leaves_the_fan_tap_in_cooling_and_nothing_else)
     BOOST_REQUIRE(fault.effects.size() == 1u);
     BOOST_TEST(fault.effects.front().state == "cool 1");
     BOOST_TEST(fault.effects.front().live_taps == std::vector<int>{1});
+}
+
+BOOST_AUTO_TEST_CASE(a_plan_is_proven_when_it_is_laid_and_annotated_for_who_wires_by_it) {
+    const FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    const Part part = five_tap_motor(TapRule::one_tap_only);
+    WiringPlan plan = lay_wiring(job, part, air({{Call::circulate, 1}, {Call::cool_high, 4}}), limits);
+    BOOST_TEST(plan.proven);
+    BOOST_TEST(!plan.relays.empty());
+    BOOST_TEST((plan.faults.empty() && plan.cautions.empty() && plan.checks.empty()));
+    annotate(plan, job, part, limits);
+    BOOST_TEST((!plan.faults.empty() && !plan.cautions.empty() && !plan.checks.empty()));
 }
 
 BOOST_AUTO_TEST_CASE(wires_joined_on_one_tap_back_feed) {

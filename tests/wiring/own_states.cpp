@@ -7,8 +7,7 @@ using namespace fixture;
 
 namespace {
 
-const Limits limits;
-const AirPlan taps =
+const AirPlan own_taps =
     air({{Call::circulate, 1}, {Call::cool_low, 2}, {Call::cool_high, 4}, {Call::electric_heat, 5}});
 
 FailedUnit with_states(FailedUnit job, std::vector<CustomState> states) {
@@ -17,7 +16,7 @@ FailedUnit with_states(FailedUnit job, std::vector<CustomState> states) {
 }
 
 WiringPlan plan(const FailedUnit& job, TapRule rule) {
-    return plan_wiring(job, five_tap_motor(rule), taps, limits);
+    return plan_wiring(job, five_tap_motor(rule), own_taps, limits);
 }
 
 const std::vector<CustomState> by_the_valve{{"cool", {"Y1", "G", "O"}, Call::cool_high},
@@ -87,7 +86,7 @@ BOOST_AUTO_TEST_CASE(no_thermostat_letter_meets_the_line_voltage_run_signal) {
                                               {"COOL", Call::cool_high}}));
     Part part = five_tap_motor(TapRule::highest_tap_wins);
     part.motor->terminals.push_back({"RUN", "run signal", "lead"});
-    const WiringPlan p = plan_wiring(job, part, taps, limits);
+    const WiringPlan p = plan_wiring(job, part, own_taps, limits);
     BOOST_REQUIRE(p.possible);
     BOOST_TEST(wired(p, "board COOL", "motor RUN"));
     BOOST_TEST(!wired(p, "board O", "motor RUN"));

@@ -9,7 +9,6 @@ using namespace fixture;
 
 namespace {
 
-const Limits limits;
 const AirPlan usual = air({{Call::circulate, 1},
                            {Call::cool_low, 3},
                            {Call::cool_high, 4},

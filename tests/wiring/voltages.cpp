@@ -9,8 +9,6 @@ using namespace fixture;
 
 namespace {
 
-const Limits limits;
-
 int check_all(ControlSource source, int count, std::uint64_t seed) {
     Dice dice(seed);
     int possible = 0;

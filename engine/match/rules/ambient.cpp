@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_ambient {
 
 constexpr std::string_view id = "ambient";
 
@@ -27,9 +27,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.ask("ambient not stated", {"plate.ambient"});
 }
 
-}  // namespace
+}  // namespace of_ambient
 
 Rule ambient() {
+    using namespace of_ambient;
     return {id,
             "the motor is rated for air as hot as the old one was",
             Weight::hard,

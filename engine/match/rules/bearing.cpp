@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_bearing {
 
 constexpr std::string_view id = "bearing";
 
@@ -23,9 +23,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("sleeve for sleeve");
 }
 
-}  // namespace
+}  // namespace of_bearing
 
 Rule bearing() {
+    using namespace of_bearing;
     return {id,
             "the bearing suits the duty, or it is said",
             Weight::preference,

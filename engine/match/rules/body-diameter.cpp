@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_body_diameter {
 
 constexpr std::string_view id = "body-diameter";
 
@@ -39,9 +39,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes("body too small", {ring});
 }
 
-}  // namespace
+}  // namespace of_body_diameter
 
 Rule body_diameter() {
+    using namespace of_body_diameter;
     return {id,
             "the band or ring that stays takes the body",
             Weight::hard,

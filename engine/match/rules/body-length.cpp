@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_body_length {
 
 constexpr std::string_view id = "body-length";
 
@@ -18,9 +18,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("body clears");
 }
 
-}  // namespace
+}  // namespace of_body_length
 
 Rule body_length() {
+    using namespace of_body_length;
     return {id,
             "the body clears the wheel housing or the blade guard",
             Weight::hard,

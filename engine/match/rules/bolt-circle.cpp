@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_bolt_circle {
 
 constexpr std::string_view id = "bolt-circle";
 
@@ -34,9 +34,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes("other circle", {adapter});
 }
 
-}  // namespace
+}  // namespace of_bolt_circle
 
 Rule bolt_circle() {
+    using namespace of_bolt_circle;
     return {id,
             "studs, lugs or a face meet the holes that are there, or an adapter joins them",
             Weight::curable,

@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_capacitor {
 
 constexpr std::string_view id = "capacitor";
 
@@ -28,9 +28,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("no capacitor");
 }
 
-}  // namespace
+}  // namespace of_capacitor
 
 Rule capacitor() {
+    using namespace of_capacitor;
     return {id,
             "a capacitor-run motor gets a new capacitor of its own value; any other gets none",
             Weight::curable,

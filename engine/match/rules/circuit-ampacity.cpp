@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_circuit_ampacity {
 
 constexpr std::string_view id = "circuit-ampacity";
 
@@ -31,9 +31,10 @@ bool decides(const FailedUnit& job) {
     return said(job.equipment.minimum_circuit_ampacity) && said(job.equipment.compressor_amps);
 }
 
-}  // namespace
+}  // namespace of_circuit_ampacity
 
 Rule circuit_ampacity() {
+    using namespace of_circuit_ampacity;
     return {id,
             "the circuit that the equipment plate asks for still carries the new fan",
             Weight::hard,

@@ -3,7 +3,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_connector {
 
 constexpr std::string_view id = "connector";
 
@@ -25,9 +25,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes("other plug", {harness});
 }
 
-}  // namespace
+}  // namespace of_connector
 
 Rule connector() {
+    using namespace of_connector;
     return {id,
             "the equipment's plug goes on, or a harness joins them",
             Weight::curable,

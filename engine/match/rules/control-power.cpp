@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_control_power {
 
 constexpr std::string_view id = "control-power";
 
@@ -44,9 +44,10 @@ Finding judge(const Question& q, const Part& part) {
     return judge_transformer(q, say);
 }
 
-}  // namespace
+}  // namespace of_control_power
 
 Rule control_power() {
+    using namespace of_control_power;
     return {id,
             "24 V taps have the common of their signals and a transformer that carries them",
             Weight::curable,

@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_double_shaft {
 
 constexpr std::string_view id = "double-shaft";
 
@@ -20,9 +20,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes("unused end to cut", {remedy(Cure::shaft_cut)}, !needs);
 }
 
-}  // namespace
+}  // namespace of_double_shaft
 
 Rule double_shaft() {
+    using namespace of_double_shaft;
     return {id,
             "the motor drives as many wheels as the old one; an unused end is cut or guarded",
             Weight::hard,

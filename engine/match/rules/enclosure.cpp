@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_enclosure {
 
 constexpr std::string_view id = "enclosure";
 
@@ -25,9 +25,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("open indoors");
 }
 
-}  // namespace
+}  // namespace of_enclosure
 
 Rule enclosure() {
+    using namespace of_enclosure;
     return {id,
             "a motor outdoors is enclosed",
             Weight::hard,

@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_family {
 
 constexpr std::string_view id = "family";
 
@@ -53,9 +53,10 @@ Finding judge(const Question& q, const Part& part) {
                        {remedy(Cure::airflow_setup)}, gives_up_airflow);
 }
 
-}  // namespace
+}  // namespace of_family
 
 Rule family() {
+    using namespace of_family;
     return {id,
             "the motor makes its torque as the old one did, or its own sheet lists the retrofit",
             Weight::hard,

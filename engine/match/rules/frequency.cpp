@@ -5,7 +5,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_frequency {
 
 constexpr std::string_view id = "frequency";
 
@@ -41,9 +41,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("within tolerance");
 }
 
-}  // namespace
+}  // namespace of_frequency
 
 Rule frequency() {
+    using namespace of_frequency;
     return {id,
             "an induction motor's frequency is the supply's, alone and together with the voltage",
             Weight::hard,

@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_full_load_current {
 
 constexpr std::string_view id = "full-load-current";
 
@@ -31,9 +31,10 @@ bool decides(const FailedUnit& job) {
     return said(job.equipment.fan_amps).has_value();
 }
 
-}  // namespace
+}  // namespace of_full_load_current
 
 Rule full_load_current() {
+    using namespace of_full_load_current;
     return {id,
             "full-load amps do not exceed the fan amps of the equipment plate",
             Weight::hard,

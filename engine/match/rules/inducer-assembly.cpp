@@ -5,7 +5,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_inducer_assembly {
 
 constexpr std::string_view id = "inducer-assembly";
 
@@ -20,9 +20,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("specified assembly");
 }
 
-}  // namespace
+}  // namespace of_inducer_assembly
 
 Rule inducer_assembly() {
+    using namespace of_inducer_assembly;
     return {id,
             "a draft inducer is the assembly that the equipment specifies",
             Weight::hard,

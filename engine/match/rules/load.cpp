@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_load {
 
 constexpr std::string_view id = "load";
 
@@ -22,9 +22,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("same load");
 }
 
-}  // namespace
+}  // namespace of_load
 
 Rule load() {
+    using namespace of_load;
     return {id,
             "the motor is made for what it has to turn",
             Weight::hard,

@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_mount {
 
 constexpr std::string_view id = "mount";
 
@@ -32,9 +32,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes("other mount", {held});
 }
 
-}  // namespace
+}  // namespace of_mount
 
 Rule mount() {
+    using namespace of_mount;
     return {id,
             "the motor is held as the old one was, or a band or adapter holds it",
             Weight::hard,

@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_part_status {
 
 constexpr std::string_view id = "part-status";
 
@@ -19,9 +19,10 @@ Finding judge(const Question&, const Part& part) {
     return say.fits("active");
 }
 
-}  // namespace
+}  // namespace of_part_status
 
 Rule part_status() {
+    using namespace of_part_status;
     return {id,
             "the part is still made, or what is left of it is said",
             Weight::preference,

@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_phase {
 
 constexpr std::string_view id = "phase";
 
@@ -34,9 +34,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("same phase");
 }
 
-}  // namespace
+}  // namespace of_phase
 
 Rule phase() {
+    using namespace of_phase;
     return {id,
             "the motor takes the phases that the supply has",
             Weight::hard,

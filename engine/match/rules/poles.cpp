@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_poles {
 
 constexpr std::string_view id = "poles";
 
@@ -44,9 +44,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fails(*now.count < *old.count ? "runs too fast" : "runs too slow");
 }
 
-}  // namespace
+}  // namespace of_poles
 
 Rule poles() {
+    using namespace of_poles;
     return {id,
             "an induction motor has the old one's pole count, for the same wheel or blade",
             Weight::hard,

@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_position {
 
 constexpr std::string_view id = "position";
 
@@ -35,9 +35,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("position allowed");
 }
 
-}  // namespace
+}  // namespace of_position
 
 Rule position() {
+    using namespace of_position;
     return {id,
             "the motor may be mounted with its shaft pointing this way",
             Weight::hard,

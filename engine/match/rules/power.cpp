@@ -5,7 +5,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_power {
 
 constexpr std::string_view id = "power";
 
@@ -79,9 +79,10 @@ Finding judge(const Question& q, const Part& part) {
     return judge_larger(q, part, *was, *now, say);
 }
 
-}  // namespace
+}  // namespace of_power
 
 Rule power() {
+    using namespace of_power;
     return {id,
             "the motor is as strong as the old one, at most one standard size stronger, never weaker",
             Weight::curable,

@@ -5,7 +5,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_program {
 
 constexpr std::string_view id = "program";
 
@@ -40,9 +40,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("same program");
 }
 
-}  // namespace
+}  // namespace of_program
 
 Rule program() {
+    using namespace of_program;
     return {id,
             "a programmed motor or module carries the program of this equipment",
             Weight::hard,

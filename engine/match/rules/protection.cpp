@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_protection {
 
 constexpr std::string_view id = "protection";
 
@@ -24,9 +24,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("protected");
 }
 
-}  // namespace
+}  // namespace of_protection
 
 Rule protection() {
+    using namespace of_protection;
     return {id,
             "the motor is thermally or impedance protected",
             Weight::hard,

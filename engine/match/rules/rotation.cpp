@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_rotation {
 
 constexpr std::string_view id = "rotation";
 
@@ -24,9 +24,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("same rotation");
 }
 
-}  // namespace
+}  // namespace of_rotation
 
 Rule rotation() {
+    using namespace of_rotation;
     return {id,
             "the motor turns the way the old one did, or can be set to",
             Weight::hard,

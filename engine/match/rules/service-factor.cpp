@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_service_factor {
 
 constexpr std::string_view id = "service-factor";
 
@@ -18,9 +18,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("same reserve");
 }
 
-}  // namespace
+}  // namespace of_service_factor
 
 Rule service_factor() {
+    using namespace of_service_factor;
     return {id,
             "the motor has the old one's reserve, or the loss of it is said",
             Weight::preference,

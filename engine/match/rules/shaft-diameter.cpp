@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_shaft_diameter {
 
 constexpr std::string_view id = "shaft-diameter";
 
@@ -28,9 +28,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes("bushing", {bushing});
 }
 
-}  // namespace
+}  // namespace of_shaft_diameter
 
 Rule shaft_diameter() {
+    using namespace of_shaft_diameter;
     return {id,
             "the shaft goes into the bore, alone or through a bushing, never by drilling",
             Weight::hard,

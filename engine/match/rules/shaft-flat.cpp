@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_shaft_flat {
 
 constexpr std::string_view id = "shaft-flat";
 
@@ -32,9 +32,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.caution("check the set screw");
 }
 
-}  // namespace
+}  // namespace of_shaft_flat
 
 Rule shaft_flat() {
+    using namespace of_shaft_flat;
     return {id,
             "the set screw lands on a flat",
             Weight::hard,

@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_shaft_length {
 
 constexpr std::string_view id = "shaft-length";
 
@@ -54,9 +54,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("long enough");
 }
 
-}  // namespace
+}  // namespace of_shaft_length
 
 Rule shaft_length() {
+    using namespace of_shaft_length;
     return {id,
             "the shaft reaches through the hub, and what is too long can be cut",
             Weight::curable,

@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_signal_class {
 
 constexpr std::string_view id = "signal-class";
 
@@ -97,9 +97,10 @@ Finding judge(const Question& q, const Part& part) {
     return not_concerned(id);
 }
 
-}  // namespace
+}  // namespace of_signal_class
 
 Rule signal_class() {
+    using namespace of_signal_class;
     return {
         id,
         "the motor understands what the equipment sends, or a relay translates it",

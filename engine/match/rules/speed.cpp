@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_speed {
 
 constexpr std::string_view id = "speed";
 
@@ -37,9 +37,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("same speed");
 }
 
-}  // namespace
+}  // namespace of_speed
 
 Rule speed() {
+    using namespace of_speed;
     return {id,
             "the rated speed is the old one's, within a tolerance that the cube law makes small",
             Weight::hard,

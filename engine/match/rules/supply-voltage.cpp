@@ -4,7 +4,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_supply_voltage {
 
 constexpr std::string_view id = "supply-voltage";
 
@@ -79,9 +79,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("within band");
 }
 
-}  // namespace
+}  // namespace of_supply_voltage
 
 Rule supply_voltage() {
+    using namespace of_supply_voltage;
     return {id,
             "a plate voltage of the part lies within its band of the supply, nominal and measured",
             Weight::hard,

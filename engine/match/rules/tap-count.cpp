@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_tap_count {
 
 constexpr std::string_view id = "tap-count";
 
@@ -28,9 +28,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits("enough speeds");
 }
 
-}  // namespace
+}  // namespace of_tap_count
 
 Rule tap_count() {
+    using namespace of_tap_count;
     return {id,
             "the motor has the speeds that are really used; leads left over are parked",
             Weight::curable,

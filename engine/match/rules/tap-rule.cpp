@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_tap_rule {
 
 constexpr std::string_view id = "tap-rule";
 
@@ -33,9 +33,10 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes("one tap at a time by relay", {});
 }
 
-}  // namespace
+}  // namespace of_tap_rule
 
 Rule tap_rule() {
+    using namespace of_tap_rule;
     return {
         id,
         "where two taps can be live together, the motor's sheet says what it does, or a relay prevents it",

@@ -2,7 +2,7 @@
 
 namespace endbell::rule {
 
-namespace {
+namespace of_wanted_part {
 
 constexpr std::string_view id = "wanted-part";
 
@@ -55,9 +55,10 @@ Finding judge(const Question& q, const Part& part) {
     return not_concerned(id);
 }
 
-}  // namespace
+}  // namespace of_wanted_part
 
 Rule wanted_part() {
+    using namespace of_wanted_part;
     return {id,
             "the part replaces the half that failed, and a module only beside a motor proven good",
             Weight::hard,
