@@ -1,10 +1,10 @@
 // DuckDB in process on the flat table: for every rule, how many parts fail it, and how many fail only it.
-// usage: node duckdb_peer.mjs FOLDER      prints one line a job "rule=parts/only ...", then "time duckdb MEDIAN P95"
+// usage: node duckdb_peer.mjs FOLDER [JOBS]      prints one line a job "rule=parts/only ...", then "time duckdb MEDIAN P95"
 import { readFileSync } from 'node:fs';
 import { DuckDBInstance } from '@duckdb/node-api';
 
 const folder = process.argv[2];
-const { questions } = JSON.parse(readFileSync(`${folder}/questions.json`, 'utf8'));
+const questions = JSON.parse(readFileSync(`${folder}/questions.json`, 'utf8')).questions.slice(0, Number(process.argv[3] ?? Infinity));
 const db = await (await DuckDBInstance.create(':memory:')).connect();
 await db.run(`CREATE TABLE flat AS SELECT * FROM read_csv('${folder}/flat.csv', header = true, sample_size = -1)`);
 const times = [];
