@@ -4,8 +4,7 @@
 
 namespace endbell::cli {
 
-/// So much is about to be asked for in small pieces by this thread. To be called before any other thread runs. Changes
-/// nothing but time.
+/// So much is about to be asked for in small pieces by this thread. Changes nothing but time.
 void expect_memory(std::size_t bytes);
 
 }  // namespace endbell::cli

@@ -13,6 +13,7 @@
 #include "cli/commands/commands.hpp"
 #include "cli/exit_codes.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/memory.hpp"
 #include "cli/output.hpp"
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
@@ -133,6 +134,13 @@ class Counter {
     Counter(const IndexedCatalog& stored, const Limits& limits, const std::optional<ShopPolicy>& policy)
         : own_(stored), catalog_(own_, limits), shop_(policy) {}
 
+    /// The first thread that it serves takes the memory that its answers will.
+    void settle_in() {
+        constexpr std::size_t many_answers = 24'000'000;  // bytes, measured at a hundred thousand parts
+        if (!settled_in_) expect_memory(many_answers);
+        settled_in_ = true;
+    }
+
     Selection answer(FailedUnit& job) {
         if (shop_) add_shop(job, *shop_);
         Policy policy = policy_of(job);
@@ -144,6 +152,7 @@ class Counter {
     IndexedCatalog own_;        // a connection serves one thread
     TightenedCatalog catalog_;  // under the shop's limits
     const std::optional<ShopPolicy>& shop_;
+    bool settled_in_ = false;
     std::optional<KitShelf> shelf_;  // of the last row's policy: most rows have one
 };
 
@@ -242,6 +251,7 @@ std::vector<ResultRow> answers(const JobColumns& header, const std::vector<CsvRo
     std::exception_ptr bug;
     const auto work = [&](Counter& counter) {
         try {
+            counter.settle_in();
             for (std::size_t i = next++; i < rows.size(); i = next++)
                 results[i] = answer(header, rows[i], file, counter);
         } catch (...) {

@@ -12,7 +12,7 @@ namespace endbell {
 namespace {
 
 // Memory stays bounded however many jobs are answered: a rule that knows as many forgets them all.
-constexpr std::size_t jobs_remembered = 4096;
+constexpr std::size_t jobs_remembered = 1024;
 
 Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
     Sayings made;
