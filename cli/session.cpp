@@ -134,7 +134,7 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
     return chosen;
 }
 
-std::string selection_json(std::string_view command, Selection selection, const Session& session, int top) {
+std::string selection_json(std::string_view command, Selection& selection, const Session& session, int top) {
     const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
     for (std::size_t i = 0; i < shown; ++i) annotate(selection.options[i], session.job, *session.catalog);
     for (Option& option : selection.stopped) annotate(option, session.job, *session.catalog);

@@ -36,7 +36,7 @@ Part part_named(const StoredCatalog& catalog, const std::string& typed);
 /// pick; null when there is none. Its wiring is annotated.
 const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection);
 
-/// `top` options and those that are stopped, whole: their wiring is annotated.
-std::string selection_json(std::string_view command, Selection selection, const Session& session, int top);
+/// `top` options and those that are stopped, whole: their wiring is annotated first.
+std::string selection_json(std::string_view command, Selection& selection, const Session& session, int top);
 
 }  // namespace endbell::cli

@@ -28,7 +28,7 @@ int exit_of(const Diagnosis& diagnosis) {
 int run_match(const Arguments& typed) {
     const Session session = open_session(typed);
     const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
-    const Selection selection = select(session.job, *session.catalog, session.policy, {wanted});
+    Selection selection = select(session.job, *session.catalog, session.policy, {wanted});
     if (typed.json) {
         print(selection_json("match", selection, session, typed.top));
     } else {
@@ -90,7 +90,7 @@ int run_wire(const Arguments& typed) {
 
 int run_compare(const Arguments& typed) {
     const Session session = open_session(typed);
-    const Selection selection = select(session.job, *session.catalog, session.policy);
+    Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
         print(selection_json("compare", selection, session, 0));
     } else {

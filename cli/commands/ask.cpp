@@ -210,7 +210,7 @@ class Dialogue {
     }
 
     int decide() {
-        const Selection& found = now_->selection;
+        Selection& found = now_->selection;
         if (found.outcome == Outcome::undecided)
             say("No question is left that was not answered or skipped.\n\n");
         if (typed_.json)
@@ -244,7 +244,7 @@ class Dialogue {
 int run_ask(const Arguments& typed) {
     if (typed.answer) return Dialogue(typed).run();
     const Session session = open_session(typed);
-    const Selection selection = select(session.job, *session.catalog, session.policy);
+    Selection selection = select(session.job, *session.catalog, session.policy);
     if (typed.json) {
         print(selection_json("ask", selection, session, 0));
     } else {

@@ -98,6 +98,8 @@ std::string number_key(std::string_view part_number) {
 }
 
 std::string visible(std::string_view text) {
+    const bool plain = std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c <= '~'; });
+    if (plain) return std::string(text);  // nearly all
     std::string out;
     for (std::size_t i = 0; i < text.size();) {
         const Letter letter = letter_at(text.substr(i));
@@ -116,6 +118,7 @@ std::string visible(std::string_view text) {
 }
 
 std::string shortened(std::string_view text, std::size_t most) {
+    if (text.size() <= most) return std::string(text);  // no more letters than bytes
     std::size_t letters = 0, kept = 0;
     for (std::size_t i = 0; i < text.size(); i += letter_at(text.substr(i)).bytes) {
         if (letters == most) kept = i;

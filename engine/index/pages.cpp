@@ -7,14 +7,33 @@
 
 namespace endbell {
 
-void bring_in([[maybe_unused]] const void* start, [[maybe_unused]] std::size_t bytes) {
-#if defined(MADV_POPULATE_READ)
+#if defined(MADV_POPULATE_READ) && defined(MADV_POPULATE_WRITE)
+
+namespace {
+
+/// Whole pages, those at the ends too. Older systems refuse, and nothing is lost.
+void ask_for(const void* start, std::size_t bytes, int advice) {
     if (bytes == 0) return;
     static const auto page = static_cast<std::uintptr_t>(sysconf(_SC_PAGESIZE));
     const std::uintptr_t first = reinterpret_cast<std::uintptr_t>(start) / page * page;
     const std::uintptr_t end = (reinterpret_cast<std::uintptr_t>(start) + bytes + page - 1) / page * page;
-    madvise(reinterpret_cast<void*>(first), end - first, MADV_POPULATE_READ);
-#endif
+    madvise(reinterpret_cast<void*>(first), end - first, advice);
 }
+
+}  // namespace
+
+void bring_in(const void* start, std::size_t bytes) {
+    ask_for(start, bytes, MADV_POPULATE_READ);
+}
+void bring_in_to_write(void* start, std::size_t bytes) {
+    ask_for(start, bytes, MADV_POPULATE_WRITE);
+}
+
+#else
+
+void bring_in(const void*, std::size_t) {}
+void bring_in_to_write(void*, std::size_t) {}
+
+#endif
 
 }  // namespace endbell

@@ -8,5 +8,7 @@ namespace endbell {
 /// Of a mapped file: these bytes are about to be read. Changes nothing but time, and nothing at all where the system
 /// does not know how.
 void bring_in(const void* start, std::size_t bytes);
+/// The same of memory that is about to be written.
+void bring_in_to_write(void* start, std::size_t bytes);
 
 }  // namespace endbell

@@ -179,13 +179,13 @@ class PartIndex::Adapters {
         static const std::vector<Remedy> none;
         if (lists_.empty()) return none;
         static const std::size_t body_column = column_with("motors.body_diameter_in");
-        const IndexColumn& bodies = index_.columns_[body_column];
-        const std::size_t body = index_.class_of(bodies, position);
+        const IndexColumn& diameters = index_.columns_[body_column];
+        const std::size_t body = index_.class_of(diameters, position);
         for (const Known& known : known_) {
             if (known.body == body && known.lists == lists_) return known.adapters;
         }
         Part part;
-        bodies.put(body, part);
+        diameters.put(body, part);
         known_.push_back({body, lists_, {}});
         for (const std::vector<Remedy>* list : lists_) {
             for (const Remedy& remedy : *list) add_remedy(known_.back().adapters, remedy, part);

@@ -83,7 +83,7 @@ std::vector<std::string> words_in(const std::string& expected) {
 /// Values into their fields, those that follow another last: the order in which they are written means nothing.
 void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const char* correct_it,
                  std::vector<Problem>& problems) {
-    for (const bool following : {false, true}) {
+    const auto read = [&](bool following) {
         for (const KeyValue& v : values) {
             if (v.key->follows.empty() == following) continue;
             const std::string expected = v.key->read(job, v.value, v.at);
@@ -91,15 +91,21 @@ void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const cha
             problems.push_back({v.at, v.key->id(), std::string(v.value), expected,
                                 did_you_mean(v.value, words_in(expected), correct_it)});
         }
-    }
-    for (const JobKey& follower : job_keys()) {
+    };
+    read(false);
+    for (const JobKey& follower : job_keys()) {  // what the job said before
         if (follower.follows.empty()) continue;
         const bool led = std::any_of(values.begin(), values.end(),
                                      [&](const KeyValue& v) { return is_named(*v.key, follower.follows); });
         if (led) follower.reread(job);
     }
+    read(true);
     for (Problem& problem : job::impossible(job)) problems.push_back(std::move(problem));
     if (problems.empty()) job::doubt(job);
+}
+
+std::string digest_with(const std::string& before, const KeyValue& field) {
+    return fingerprint(before + "\n" + field.key->id() + "=" + std::string(field.value));
 }
 
 /// Throws all of them, ascending by line.
@@ -174,10 +180,11 @@ std::optional<Problem> set_key(FailedUnit& job, std::string_view id, std::string
         return Problem{at, std::string(id), std::string(value), "a job key",
                        did_you_mean(id, key_names(""), "keys look like plate.rotation")};
     FailedUnit changed = job;
+    const KeyValue field{key, value, at};
     std::vector<Problem> problems;
-    read_values(changed, {{key, value, at}}, "correct it", problems);
+    read_values(changed, {field}, "correct it", problems);
     if (!problems.empty()) return problems.front();
-    changed.digest = fingerprint(job.digest + "\n" + std::string(id) + "=" + std::string(value));
+    changed.digest = digest_with(job.digest, field);
     job = std::move(changed);
     return std::nullopt;
 }
@@ -207,10 +214,6 @@ KeyValue field_of(std::string_view key_and_value) {
             {}, "--set", id, "a job key", did_you_mean(id, key_names(""), "keys look like plate.rotation")});
     }
     return {key, trimmed(key_and_value.substr(equals + 1)), {}};
-}
-
-std::string digest_with(const std::string& before, const KeyValue& field) {
-    return fingerprint(before + "\n" + field.key->id() + "=" + std::string(field.value));
 }
 
 }  // namespace

@@ -96,11 +96,12 @@ class Chooser {
 
     void add_runner_up(const Cover& loser, const Cover& winner) {
         RunnerUp up{{}, total(loser), lost_on(loser, winner)};
-        up.part_ids.reserve(place(loser.cost.parts));
+        up.part_ids.reserve(static_cast<std::size_t>(loser.cost.parts));
         for (int w : loser.items) {
             const Way& way = reach_.ways[place(w)];
             for (int i : way.shelf())
-                up.part_ids.insert(up.part_ids.end(), place(way.count), shelf_.items()[place(i)].part.id);
+                up.part_ids.insert(up.part_ids.end(), static_cast<std::size_t>(way.count),
+                                   shelf_.items()[place(i)].part.id);
         }
         std::sort(up.part_ids.begin(), up.part_ids.end());
         kit_.runners_up.push_back(std::move(up));

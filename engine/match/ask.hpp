@@ -24,7 +24,7 @@ struct AskedReading {
     int seconds = 0;
     int concerns = 0;   // candidates that it keeps open
     int looked_at = 0;  // candidates in all
-    bool more = false;  // there are more than were looked at: these are the cheapest
+    bool more = false;  // as many as are ever looked at: the cheapest, and there may be more
     std::vector<AnswerLeaves> answers;
 };
 

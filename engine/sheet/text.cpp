@@ -18,9 +18,6 @@ int width_of(std::string_view text) {
 
 /// What a terminal is given of a text.
 std::string shown(std::string_view text) {
-    const bool plain = text.size() <= longest_text &&
-                       std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c <= '~'; });
-    if (plain) return std::string(text);  // nearly all
     return visible(shortened(text, longest_text));
 }
 
