@@ -113,16 +113,19 @@ const sqlite3_module& module() {
 
 }  // namespace
 
-BatchInsert::BatchInsert(SQLite::Database& db, const Table& table)
+BatchInsert::BatchInsert(SQLite::Database& db, const Table& table, std::span<const std::size_t> fed)
     : rows_(std::make_unique<BatchRows>()), db_(db) {
     rows_->name = fmt::format("rows of {}", table.name);
     rows_->declaration = fmt::format("CREATE TABLE rows ({})", column_list(table));
     const int code =
         sqlite3_create_module_v2(db.getHandle(), rows_->name.c_str(), &module(), rows_.get(), nullptr);
     if (code != SQLITE_OK) throw SQLite::Exception(db.getHandle(), code);
+    std::string columns;
+    for (const std::size_t i : fed)
+        columns += (columns.empty() ? "" : ", ") + endbell::quoted(table.columns[i].name);
     insert_ = std::make_unique<PlainStatement>(
-        db, fmt::format("INSERT OR FAIL INTO {} ({}) SELECT * FROM {}", quoted(table.name),
-                        column_list(table), endbell::quoted(rows_->name)));
+        db, fmt::format("INSERT OR FAIL INTO {} ({}) SELECT {} FROM {}", endbell::quoted(table.name), columns,
+                        columns, endbell::quoted(rows_->name)));
 }
 
 BatchInsert::~BatchInsert() {

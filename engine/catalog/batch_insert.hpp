@@ -15,8 +15,9 @@ struct BatchRows;  // the rows as SQLite sees them
 
 class BatchInsert {
   public:
-    /// Fills `table`. One at a time on a connection for the same table.
-    BatchInsert(SQLite::Database& db, const Table& table);
+    /// Fills the columns of `table` that `fed` counts; the others are unknown in all rows. One at a time on a connection
+    /// for the same table.
+    BatchInsert(SQLite::Database& db, const Table& table, std::span<const std::size_t> fed);
     ~BatchInsert();
     BatchInsert(const BatchInsert&) = delete;
     BatchInsert& operator=(const BatchInsert&) = delete;

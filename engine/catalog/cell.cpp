@@ -50,6 +50,7 @@ bool all_digits(std::string_view text) {
 /// Line breaks and tabs inside a cell become single blanks.
 std::string one_line(std::string_view text) {
     std::string line;
+    line.reserve(text.size());
     for (const char c : text) {
         const bool blank = c == ' ' || c == '\n' || c == '\r' || c == '\t';
         if (!blank) line += c;
@@ -81,15 +82,20 @@ constexpr std::size_t longest_text = 4000;
 
 }  // namespace
 
-std::string cleaned(std::string_view text) {
+std::string_view cleaned(std::string_view text, std::string& room) {
     const bool ascii =
         std::none_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
-    const std::string plain = ascii ? std::string() : with_plain_blanks(text);
-    std::string_view inner = trimmed(ascii ? text : plain);
+    if (!ascii) room = with_plain_blanks(text);
+    std::string_view inner = trimmed(ascii ? text : room);
     if (inner.size() >= 3 && inner.substr(0, 2) == "=\"" && inner.back() == '"') {
         inner = trimmed(inner.substr(2, inner.size() - 3));
     }
-    return std::string(inner);
+    return inner;
+}
+
+std::string cleaned(std::string_view text) {
+    std::string room;
+    return std::string(cleaned(text, room));
 }
 
 bool says_nothing(std::string_view cleaned) {
@@ -112,11 +118,13 @@ Cell text(std::string_view text) {
 }
 
 Cell number_text(std::string_view text) {
-    if (has_control(text) || text.find_first_of("\n\r\t") != std::string_view::npos)
-        return refused("text without control characters", "retype the cell");
+    const bool on_one_line = std::none_of(text.begin(), text.end(), [](char c) {
+        const auto byte = static_cast<unsigned char>(c);
+        return byte < 0x20 || byte == 0x7f;
+    });
+    if (!on_one_line) return refused("text without control characters", "retype the cell");
     if (text.size() > 100) return refused("at most 100 characters", "check the column");
-    const std::string damage = number_damage(text);
-    if (!damage.empty())
+    if (const std::string damage = number_damage(text); !damage.empty())
         return refused(damage, "copy it again from the source, in a column formatted as text");
     return stored(std::string(text));
 }

@@ -21,6 +21,8 @@ struct Cell {
 
 /// The text of a cell without what spreadsheets put around it: outer spaces, no-break spaces, ="001".
 std::string cleaned(std::string_view text);
+/// The same without a copy where there is nothing to replace: in `text` or in `room`.
+std::string_view cleaned(std::string_view text, std::string& room);
 
 /// "", "N/A", "-", "TBD", "see note" and their kin: nobody knew.
 bool says_nothing(std::string_view cleaned);

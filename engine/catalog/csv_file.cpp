@@ -8,6 +8,7 @@
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/catalog/encoding.hpp"
+#include "engine/catalog/plain_line.hpp"
 
 namespace endbell {
 
@@ -196,6 +197,7 @@ Problem unreadable(const std::filesystem::path& path, std::string expected, std:
 struct CsvFile::State {
     State(const std::filesystem::path& file, const CsvHints& hints)
         : encoding(hints.encoding ? *hints.encoding : encoding_of(file)),
+          is_byte_text(encoding == Encoding::utf8 || encoding == Encoding::windows_1252),
           size(std::filesystem::file_size(file)),
           lines(file, encoding),
           decoder(encoding) {}
@@ -228,7 +230,26 @@ struct CsvFile::State {
         return true;
     }
 
+    /// A row as nearly all are: one line of ASCII without quotes. False: the parser is to look at what comes next.
+    bool plain_row(CsvRow& row) {
+        if (!is_byte_text || !pending.empty() || !parser->nothing_begun()) return false;
+        Line line;
+        line.bytes.swap(row.bytes);  // its memory is used again
+        if (!lines.next(line)) return false;
+        const std::string_view text(line.bytes.data(), line.bytes.find_last_not_of("\r\n") + 1);
+        if (!line.ended || !is_plain_line(text)) {
+            pending.push_front(std::move(line));
+            return false;
+        }
+        cut_plain_line(text, delimiter, row.cells);
+        row.line = line.number;
+        row.damage.clear();
+        row.bytes.swap(line.bytes);
+        return true;
+    }
+
     bool next_row(CsvRow& row) {
+        if (plain_row(row)) return true;
         std::vector<Line> read;
         std::size_t length = 0;
         Line line;
@@ -262,6 +283,7 @@ struct CsvFile::State {
     }
 
     Encoding encoding;
+    bool is_byte_text;  // ASCII stands in it as it is
     std::uint64_t size;
     LineReader lines;
     Decoder decoder;

@@ -95,14 +95,16 @@ void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
 
 /// A writer whose file is thrown away unless it finishes: the disk is only asked to be safe once, at the end.
 /// No rollback journal: a row that breaks a constraint is refused before anything is written, and nothing else is ever
-/// taken back. Parents are asked by the loader. One thread at a time uses the file: no locks (OPEN_NOMUTEX).
+/// taken back. Parents are asked by the loader, and CHECKs by the readers of cells. One thread at a time uses the file: no locks (OPEN_NOMUTEX).
 void set_for_filling(SQLite::Database& db) {
     db.exec("PRAGMA foreign_keys = OFF");
     db.exec("PRAGMA journal_mode = MEMORY");  // where OFF is not allowed: newer SQLite, in its defensive mode
     db.exec("PRAGMA journal_mode = OFF");
     db.exec("PRAGMA synchronous = OFF");
+    db.exec("PRAGMA ignore_check_constraints = ON");
     db.exec("PRAGMA locking_mode = EXCLUSIVE");
     db.exec("PRAGMA cache_size = -8192");
+    map_pages(db);  // parents are read again for their children
 }
 
 }  // namespace
@@ -124,6 +126,10 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
         check_is_catalog(db, file);
         return db;
     });
+}
+
+void map_pages(SQLite::Database& db) {
+    db.exec("PRAGMA mmap_size = 2147418112");  // as much as SQLite allows
 }
 
 SQLite::Database make_new(const std::filesystem::path& file) {

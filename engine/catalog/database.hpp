@@ -26,6 +26,9 @@ SQLite::Database make_new(const std::filesystem::path& file);
 /// Opens a private copy for filling.
 SQLite::Database open_private(const std::filesystem::path& file);
 
+/// For a connection that is about to read most of its file: pages are read where the system holds them.
+void map_pages(SQLite::Database& db);
+
 /// What a failure of SQLite on `file` is to the user.
 BadData as_bad_data(const std::filesystem::path& file, const SQLite::Exception& failure);
 

@@ -18,25 +18,6 @@ namespace {
 constexpr std::int64_t rows_a_report = 10'000;
 constexpr std::size_t most_reasons = 100;
 
-/// One row, by its key.
-std::string delete_from(const Table& table) {
-    std::string keys;
-    for (std::size_t i = 0; i < table.key_columns; ++i)
-        keys += (i == 0 ? "" : " AND ") + quoted(table.columns[i].name) + " = ?";
-    return "DELETE FROM " + quoted(table.name) + " WHERE " + keys;
-}
-
-/// The column whose constraint has this name in schema.sql: the word that its line begins with.
-std::string constrained_column(std::string_view table, std::string_view constraint) {
-    const std::string_view sql = schema_sql();
-    const std::size_t begin = sql.find(fmt::format("CREATE TABLE {} (", table));
-    const std::size_t end = sql.find("STRICT", begin);
-    const std::size_t at = sql.find(fmt::format("CONSTRAINT \"{}\"", constraint), begin);
-    if (begin == std::string_view::npos || at == std::string_view::npos || at > end) return "";
-    const std::string_view line = trimmed(sql.substr(sql.rfind('\n', at) + 1, at - sql.rfind('\n', at) - 1));
-    return std::string(line.substr(0, line.find(' ')));
-}
-
 std::uint64_t aside_key(std::string_view table, std::string_view part_id) {
     return std::stoull(fingerprint(std::string(table) + "|" + std::string(part_id)), nullptr, 16);
 }
@@ -49,12 +30,12 @@ std::string_view text_of(const Stored& value) {
 }  // namespace
 
 struct Loader::Target {
-    Target(SQLite::Database& db, const Table& table) : insert(db, table), remove(db, delete_from(table)) {
+    Target(SQLite::Database& db, const Table& table, std::span<const std::size_t> fed)
+        : insert(db, table, fed) {
         if (!table.parent.empty()) parents.emplace(db, table.parent);
         if (table.kind && table.parent == "parts") kind = word(*table.kind);
     }
     BatchInsert insert;
-    SQLite::Statement remove;
     std::optional<ParentRows> parents;
     std::string_view kind;  // of part that may have such rows; empty: any
 };
@@ -65,7 +46,7 @@ Loader::Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& o
 void Loader::load(std::vector<TableFile>& files) {
     for (const TableFile& file : files) bytes_in_all_ += file.csv.size();
     for (TableFile& file : files) {
-        Target target(db_, *file.table);
+        Target target(db_, *file.table, file.fed);
         FileReport counts;
         counts.file = file.path.string();
         counts.table = std::string(file.table->name);
@@ -136,7 +117,6 @@ void Loader::check_parent(const TableFile& file, ReadRow& read, Target& target) 
     }
     if (!read.problems.empty() || !target.parents) return;
     if (!target.parents->find(text_of(read.values.front()))) {
-        if (target.kind.empty() && refused_without_parent(file, read, target)) return;
         missing_parent(file, row, file.table->parent, read.problems);
     } else if (!target.kind.empty() && target.parents->kind() != target.kind) {
         read.problems.push_back(
@@ -144,20 +124,6 @@ void Loader::check_parent(const TableFile& file, ReadRow& read, Target& target) 
                        fmt::format("a part of kind {}, not {}", target.kind, target.parents->kind()),
                        "correct the part's kind, or move the row to its own table"));
     }
-}
-
-/// What is wrong in the row itself comes before its parent: it is stored for a moment to see.
-bool Loader::refused_without_parent(const TableFile& file, ReadRow& read, Target& target) {
-    const BatchInsert::Outcome outcome = target.insert.store({&read, 1}, 0);
-    if (outcome.refusal != 0) {
-        refused_by_store(file, read.row, outcome.refusal, read.problems);
-        return true;
-    }
-    for (std::size_t i = 0; i < file.table->key_columns; ++i)
-        bind_value(target.remove, static_cast<int>(i) + 1, read.values[i]);
-    target.remove.exec();
-    target.remove.reset();
-    return false;
 }
 
 void Loader::missing_parent(const TableFile& file, const CsvRow& row, std::string_view parent,
@@ -183,12 +149,12 @@ void Loader::refused_by_store(const TableFile& file, const CsvRow& row, int code
         }
         problems.push_back(problem_at(file, row, table.columns.front().name, "each " + key + " once",
                                       "an earlier row has the same: keep the right one"));
-    } else {
-        std::string_view message = db_.getErrorMsg();
-        const std::size_t colon = message.rfind(": ");
-        const std::string claim(colon == std::string_view::npos ? message : message.substr(colon + 2));
-        problems.push_back(
-            problem_at(file, row, constrained_column(table.name, claim), claim, "correct the cell"));
+    } else {  // its readers and CHECKs let it pass, and the types of the store do not
+        problems.push_back({{file.path.string(), row.line, 0},
+                            "row",
+                            row.bytes.substr(0, 80),
+                            std::string("a row that the store takes: ") + db_.getErrorMsg(),
+                            "correct the row"});
     }
 }
 

@@ -32,7 +32,6 @@ class Loader {
     void load_file(TableFile& file, Target& target, FileReport& counts);
     void store(const TableFile& file, std::span<ReadRow> rows, Target& target);
     void check_parent(const TableFile& file, ReadRow& read, Target& target);
-    bool refused_without_parent(const TableFile& file, ReadRow& read, Target& target);
     void refused_by_store(const TableFile& file, const CsvRow& row, int code, std::vector<Problem>& problems);
     void missing_parent(const TableFile& file, const CsvRow& row, std::string_view parent,
                         std::vector<Problem>& problems);

@@ -16,20 +16,25 @@ ParentRows::ParentRows(SQLite::Database& db, std::string_view parent)
                     quoted(parent) + " WHERE part_id >= ? ORDER BY part_id") {}
 
 bool ParentRows::find(std::string_view part_id) {
-    if (!more_ || part_id < rows_.text(0)) seek(part_id);
-    for (int steps = 0; more_ && rows_.text(0) < part_id; ++steps) {
+    if (!more_ || part_id < id_) seek(part_id);
+    for (int steps = 0; more_ && id_ < part_id; ++steps) {
         if (steps < most_steps)
-            more_ = rows_.step();
+            step();
         else
             seek(part_id);
     }
-    return more_ && rows_.text(0) == part_id;
+    return more_ && id_ == part_id;
+}
+
+void ParentRows::step() {
+    more_ = rows_.step();
+    if (more_) id_ = rows_.text(0);
 }
 
 void ParentRows::seek(std::string_view part_id) {
     sought_ = part_id;
     rows_.restart(sought_);
-    more_ = rows_.step();
+    step();
 }
 
 }  // namespace endbell

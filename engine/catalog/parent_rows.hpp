@@ -19,10 +19,12 @@ class ParentRows {
 
   private:
     void seek(std::string_view part_id);
+    void step();
 
     PlainStatement rows_;
-    std::string sought_;  // bound to rows_
-    bool more_ = false;   // rows_ stands on a row
+    std::string sought_;   // bound to rows_
+    bool more_ = false;    // rows_ stands on a row
+    std::string_view id_;  // of that row
 };
 
 }  // namespace endbell

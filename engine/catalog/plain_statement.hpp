@@ -7,6 +7,9 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <variant>
+
+#include "engine/catalog/cell.hpp"
 
 namespace endbell {
 
@@ -26,6 +29,17 @@ class PlainStatement {
         sqlite3_reset(get());
         sqlite3_bind_text(get(), 1, text.data(), static_cast<int>(text.size()), SQLITE_STATIC);
     }
+    void restart_with(const Stored& value) {
+        if (const auto* text = std::get_if<std::string>(&value)) return restart(*text);
+        sqlite3_reset(get());
+        if (const auto* whole = std::get_if<std::int64_t>(&value)) {
+            sqlite3_bind_int64(get(), 1, *whole);
+        } else if (const auto* real = std::get_if<double>(&value)) {
+            sqlite3_bind_double(get(), 1, *real);
+        } else {
+            sqlite3_bind_null(get(), 1);
+        }
+    }
     /// Throws SQLite::Exception where `sql` cannot be prepared.
     sqlite3_stmt* get() {
         if (!statement_) {
@@ -38,6 +52,7 @@ class PlainStatement {
     }
 
     /// Of the present row, until the next step.
+    bool is_null(int column) const { return type(column) == SQLITE_NULL; }
     int type(int column) const { return sqlite3_column_type(statement_.get(), column); }
     std::int64_t whole(int column) const { return sqlite3_column_int64(statement_.get(), column); }
     double real(int column) const { return sqlite3_column_double(statement_.get(), column); }

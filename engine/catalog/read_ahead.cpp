@@ -6,12 +6,12 @@ namespace endbell {
 
 namespace {
 
-constexpr std::size_t rows_a_batch = 250;
-constexpr std::size_t bytes_a_batch = 256 * 1024;
+constexpr std::size_t rows_a_batch = 125;
+constexpr std::size_t bytes_a_batch = 64 * 1024;
 
 }  // namespace
 
-ReadAhead::ReadAhead(TableFile& file) : file_(file), reader_([this] { read(); }) {}
+ReadAhead::ReadAhead(TableFile& file) : file_(file), cells_(*file.table), reader_([this] { read(); }) {}
 
 ReadAhead::~ReadAhead() {
     {

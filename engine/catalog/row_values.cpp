@@ -121,31 +121,51 @@ Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view co
 }
 
 const Cell& ReadCells::read(const TableFile& file, std::size_t column, const CsvRow& row) {
-    static const Cell unknown;
     const Feed& feed = file.feeds[column];
-    if (!feed.present) return unknown;
     static const std::string nothing;
     const std::string& raw = feed.source.from.empty() ? nothing : row.cells[feed.cell];
     columns_.resize(file.feeds.size());
     Known& known = columns_[column];
+    if (known.before != nullptr && known.before->first == raw) {  // neighbours are often alike
+        ++known.found;
+        return known.before->second;
+    }
     if (known.open) {
         if (const auto found = known.cells.find(raw); found != known.cells.end()) {
             ++known.found;
+            known.before = &*found;
             return found->second;
         }
     }
-    std::string text = translated(feed.source, raw);
-    if (feed.source.from.empty() || !feed.source.takes_as_is()) text = cleaned(text);
-    Cell cell = says_nothing(text) ? Cell{} : file.table->columns[column].read(text);
+    Cell cell = fresh(file, column, raw);
     if (known.open && known.cells.size() >= most_known) {
         known.open = known.found >= most_known;  // else nearly every row says something new
         known.found = 0;
+        known.before = nullptr;
         known.cells.clear();
     }
-    if (known.open && raw.size() <= longest_known)
-        return known.cells.emplace(raw, std::move(cell)).first->second;
+    if (known.open && raw.size() <= longest_known) {
+        known.before = &*known.cells.emplace(raw, std::move(cell)).first;
+        return known.before->second;
+    }
     known.last = std::move(cell);
     return known.last;
+}
+
+Cell ReadCells::fresh(const TableFile& file, std::size_t column, const std::string& raw) {
+    const ColumnSource& source = file.feeds[column].source;
+    const bool as_is = !source.from.empty() && source.takes_as_is();
+    const std::string other = as_is ? std::string() : translated(source, raw);
+    std::string room;
+    const std::string_view text = cleaned(as_is ? raw : other, room);
+    if (says_nothing(text)) return {};
+    Cell cell = file.table->columns[column].read(text);
+    if (cell.is_unknown()) return cell;
+    if (std::string claim = checks_.broken(column, cell.value); cell.is_read() && !claim.empty()) {
+        cell.expected = std::move(claim);
+        cell.todo = "correct the cell";
+    }
+    return cell;
 }
 
 void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std::vector<Stored>& values,
@@ -160,9 +180,10 @@ void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std
         return;
     }
     values.resize(file.table->columns.size());
-    for (std::size_t i = 0; i < values.size(); ++i) {
+    for (const std::size_t i : file.fed) {
         const Column& column = file.table->columns[i];
-        const Cell& cell = cells.read(file, i, row);
+        static const Cell unknown;
+        const Cell& cell = file.feeds[i].present ? cells.read(file, i, row) : unknown;
         if (!cell.is_read()) {
             problems.push_back(problem_at(file, row, column.name, cell.expected, cell.todo));
         } else if (!cell.is_unknown()) {

@@ -5,15 +5,18 @@
 #include <vector>
 
 #include "engine/base/problem.hpp"
+#include "engine/catalog/column_checks.hpp"
 #include "engine/catalog/table_file.hpp"
 
 namespace endbell {
 
-/// Cells of one file that were read before: most columns say few different things. Bounded, and given up for
-/// a column whose rows all differ.
+/// Cells of one file that were read before, and held against the CHECKs of their columns: most columns say few
+/// different things. Bounded, and given up for a column whose rows all differ.
 class ReadCells {
   public:
-    /// Good until the next cell is read.
+    explicit ReadCells(const Table& table) : checks_(table) {}
+
+    /// Of a column that the file has. Good until the next cell is read.
     const Cell& read(const TableFile& file, std::size_t column, const CsvRow& row);
 
   private:
@@ -21,11 +24,15 @@ class ReadCells {
     static constexpr std::size_t longest_known = 64;
     struct Known {
         std::unordered_map<std::string, Cell> cells;
-        Cell last;              // one that is not kept
-        std::size_t found = 0;  // since `cells` was last emptied
+        const std::pair<const std::string, Cell>* before = nullptr;  // of `cells`: the last that was read
+        Cell last;                                                   // one that is not kept
+        std::size_t found = 0;                                       // since `cells` was last emptied
         bool open = true;
     };
+    Cell fresh(const TableFile& file, std::size_t column, const std::string& raw);
+
     std::vector<Known> columns_;
+    ColumnChecks checks_;
 };
 
 /// Sets the values, in the order of the table's columns. Problems are added for every cell that cannot be

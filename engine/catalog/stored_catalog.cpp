@@ -208,6 +208,10 @@ void StoredCatalog::keep_pages() const {
     guarded(state_->file, [&] { state_->db.exec("PRAGMA cache_size = -49152"); });
 }
 
+void StoredCatalog::map_pages() const {
+    guarded(state_->file, [&] { endbell::map_pages(state_->db); });
+}
+
 std::vector<Offer> StoredCatalog::offers(std::string_view part_id) const {
     return guarded(state_->file, [&] {
         std::vector<Offer> found;

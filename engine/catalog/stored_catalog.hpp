@@ -59,6 +59,8 @@ class StoredCatalog : public Catalog {
 
     /// For many jobs: rows that are looked up again and again are read from the file once. Holds up to 48 MB.
     void keep_pages() const;
+    /// For one who is about to read all of it.
+    void map_pages() const;
 
     /// Parts whose id or number has these letters and digits, ascending by id.
     std::vector<std::string> parts_numbered(std::string_view number) const;

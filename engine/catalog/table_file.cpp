@@ -159,6 +159,16 @@ class HeaderReader {
     std::vector<bool> used_;
 };
 
+void settle_fed(TableFile& file) {
+    for (std::size_t i = 0; i < file.feeds.size(); ++i) {
+        const Column& column = file.table->columns[i];
+        // A rotation may bring its viewing end: see RowSettler.
+        const bool fed = file.feeds[i].present || column.when_empty.data() != nullptr ||
+                         column.name == "rotation_viewed_from";
+        if (fed) file.fed.push_back(i);
+    }
+}
+
 /// Which map a file is read with: the one given, the one remembered for its header, or none.
 struct Choice {
     std::optional<ColumnMap> recalled;  // owns what `entry` points into
@@ -213,8 +223,9 @@ std::vector<TableFile> open_tables(const std::vector<fs::path>& paths, const std
                 choice.entry != nullptr && (choice.entry->hints.encoding || choice.entry->hints.delimiter);
             if (hinted) csv = CsvFile(path, choice.entry->hints);
             const std::string print = header_fingerprint(csv.header().cells);
-            files.push_back(TableFile{path, table, std::move(csv), {}, choice.columns, print});
+            files.push_back(TableFile{path, table, std::move(csv), {}, {}, choice.columns, print});
             HeaderReader(files.back(), choice.entry, problems).settle();
+            settle_fed(files.back());
         } catch (const BadData& bad) {
             problems.insert(problems.end(), bad.problems().begin(), bad.problems().end());
         }

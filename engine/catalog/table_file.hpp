@@ -25,8 +25,9 @@ struct TableFile {
     std::filesystem::path path;
     const Table* table = nullptr;
     CsvFile csv;
-    std::vector<Feed> feeds;  // one for each column of the table, in its order
-    std::string columns;      // "neutral", "mapped" or "remembered"
+    std::vector<Feed> feeds;       // one for each column of the table, in its order
+    std::vector<std::size_t> fed;  // columns whose value is not unknown in every row
+    std::string columns;           // "neutral", "mapped" or "remembered"
     std::string header_fingerprint;
 };
 

@@ -1,6 +1,7 @@
 #include "engine/index/build.hpp"
 
 #include <algorithm>
+#include <future>
 #include <limits>
 #include <map>
 #include <numeric>
@@ -11,6 +12,8 @@
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
 #include "engine/index/columns.hpp"
+#include "engine/index/ids.hpp"
+#include "engine/index/pages.hpp"
 #include "engine/index/prices.hpp"
 #include "engine/match/part_fields.hpp"
 #include "engine/match/rule.hpp"
@@ -50,45 +53,75 @@ class Numbered {
 /// Numbers by the million that stay where they are while more come.
 class Growing {
   public:
-    void push_back(Number number) {
-        if (size_ % block == 0) blocks_.push_back(std::make_unique_for_overwrite<Number[]>(block));
+    void push_back(std::uint16_t number) {
+        if (size_ % block == 0) {
+            blocks_.push_back(std::make_unique_for_overwrite<std::uint16_t[]>(block));
+            bring_in_to_write(blocks_.back().get(), block * sizeof(std::uint16_t));
+        }
         blocks_.back()[size_++ % block] = number;
     }
-    Number& operator[](std::size_t i) { return blocks_[i / block][i % block]; }
-    Number operator[](std::size_t i) const { return blocks_[i / block][i % block]; }
+    std::uint16_t& operator[](std::size_t i) { return blocks_[i / block][i % block]; }
+    std::uint16_t operator[](std::size_t i) const { return blocks_[i / block][i % block]; }
     std::size_t size() const { return size_; }
 
   private:
-    static constexpr std::size_t block = 64 * 1024;
-    std::vector<std::unique_ptr<Number[]>> blocks_;
+    static constexpr std::size_t block = 128 * 1024;
+    std::vector<std::unique_ptr<std::uint16_t[]>> blocks_;
     std::size_t size_ = 0;
+};
+
+/// The class of each part: nearly always one of few, so the upper half is kept from the first that needs it.
+class ClassNumbers {
+  public:
+    void push_back(Number number) {
+        if (number > low) {
+            while (high_.size() < low_.size()) high_.push_back(0);
+        }
+        if (number > low || high_.size() > 0) high_.push_back(static_cast<std::uint16_t>(number >> 16));
+        low_.push_back(static_cast<std::uint16_t>(number & low));
+    }
+    Number operator[](std::size_t i) const {
+        return low_[i] | (high_.size() > 0 ? Number{high_[i]} << 16 : 0);
+    }
+    /// REQUIRES: none greater than the greatest that was pushed.
+    void set(std::size_t i, Number number) {
+        low_[i] = static_cast<std::uint16_t>(number & low);
+        if (high_.size() > 0) high_[i] = static_cast<std::uint16_t>(number >> 16);
+    }
+    std::size_t size() const { return low_.size(); }
+
+  private:
+    static constexpr Number low = 0xFFFF;
+    Growing low_, high_;
 };
 
 /// The classes of one column as they come: tuples of field numbers.
 class Classes {
   public:
-    void take(const std::vector<int>& fields, const std::vector<Number>& numbers) {
-        bool as_before = of_part_.size() > 0;
-        key_.resize(fields.size());
-        for (std::size_t f = 0; f < fields.size(); ++f) {
-            const auto number = static_cast<char32_t>(numbers[static_cast<std::size_t>(fields[f])]);
-            as_before = as_before && key_[f] == number;
-            key_[f] = number;
-        }
-        if (as_before) {
+    explicit Classes(const std::vector<int>& fields) : fields_(&fields) {
+        for (const int f : fields) own_ |= bit(static_cast<std::size_t>(f));
+    }
+    static std::uint64_t bit(std::size_t field) { return std::uint64_t{1} << field; }
+
+    /// `changed`: the fields in which the part differs from the one before; all, for the first.
+    void take(const std::vector<Number>& numbers, std::uint64_t changed) {
+        if ((changed & own_) == 0) {
             of_part_.push_back(of_part_[of_part_.size() - 1]);
             return;
         }
+        key_.clear();
+        for (const int f : *fields_)
+            key_.push_back(static_cast<char32_t>(numbers[static_cast<std::size_t>(f)]));
         const auto [entry, fresh] = classes_.try_emplace(key_, static_cast<Number>(tuples_.size()));
         if (fresh) tuples_.push_back(key_);
         of_part_.push_back(entry->second);
     }
 
     /// Renumbers in the order of values: `ranks` are the fields' own.
-    void put_in_order(const std::vector<int>& fields, const std::vector<std::vector<Number>>& ranks) {
+    void put_in_order(const std::vector<std::vector<Number>>& ranks) {
         for (std::u32string& tuple : tuples_) {
-            for (std::size_t f = 0; f < fields.size(); ++f)
-                tuple[f] = static_cast<char32_t>(ranks[static_cast<std::size_t>(fields[f])][tuple[f]]);
+            for (std::size_t f = 0; f < fields_->size(); ++f)
+                tuple[f] = static_cast<char32_t>(ranks[static_cast<std::size_t>((*fields_)[f])][tuple[f]]);
         }
         std::vector<Number> order(tuples_.size());
         std::iota(order.begin(), order.end(), Number{0});
@@ -98,11 +131,11 @@ class Classes {
         std::vector<std::u32string> sorted(tuples_.size());
         for (Number c = 0; c < places.size(); ++c) sorted[places[c]] = std::move(tuples_[c]);
         tuples_ = std::move(sorted);
-        for (std::size_t came = 0; came < of_part_.size(); ++came) of_part_[came] = places[of_part_[came]];
+        for (std::size_t came = 0; came < of_part_.size(); ++came) of_part_.set(came, places[of_part_[came]]);
     }
 
     const std::vector<std::u32string>& tuples() const { return tuples_; }
-    const Growing& of_part() const { return of_part_; }
+    const ClassNumbers& of_part() const { return of_part_; }
 
   private:
     struct Hash {
@@ -112,10 +145,12 @@ class Classes {
             return h;
         }
     };
+    const std::vector<int>* fields_;
+    std::uint64_t own_ = 0;  // the bits of `fields_`
     std::u32string key_;
     std::unordered_map<std::u32string, Number, Hash> classes_;
     std::vector<std::u32string> tuples_;
-    Growing of_part_;  // by the order in which parts came
+    ClassNumbers of_part_;  // by the order in which parts came
 };
 
 /// Nearly every job tells these, and most parts fall by them: parts that agree in them stand together.
@@ -134,10 +169,16 @@ const std::vector<int>& deciding() {
 
 class IndexDraft::Builder {
   public:
-    Builder(const Catalog& catalog, const std::function<bool()>& stopped)
-        : words_(part_fields().size()), columns_(rule_columns().fields.size()) {
-        read_parts(catalog, stopped);
-        put_in_order(catalog);
+    Builder(const Catalog& catalog, const Catalog& offers, const std::function<bool()>& stopped)
+        : words_(part_fields().size()), kinds_(deciding()) {
+        check(words_.size() <= 64, "the fields that change from part to part are bits of one number");
+        for (const std::vector<int>& fields : rule_columns().fields) columns_.emplace_back(fields);
+        const auto look = [&stopped] {
+            if (stopped && stopped()) throw BrokenOff();
+        };
+        auto prices = std::async(std::launch::async, [&] { return LeastPrices(offers, look); });
+        read_parts(catalog, look);
+        put_in_order(prices.get());
     }
 
     const std::vector<Number>& prices() const { return prices_; }
@@ -154,17 +195,23 @@ class IndexDraft::Builder {
     }
 
   private:
-    void read_parts(const Catalog& catalog, const std::function<bool()>& stopped) {
+    void read_parts(const Catalog& catalog, const std::function<void()>& look) {
         const std::vector<PartField>& fields = part_fields();
-        const std::vector<std::vector<int>>& columns = rule_columns().fields;
-        std::vector<Number> numbers(fields.size());
+        std::vector<Number> numbers(fields.size(), std::numeric_limits<Number>::max());
+        std::string bytes;
         catalog.each_part([&](const Part& part) {
-            if (stopped && stopped()) throw BrokenOff();
+            look();
             if (part.kind == PartKind::accessory) return;
-            for (std::size_t f = 0; f < numbers.size(); ++f)
-                numbers[f] = words_[f].number_of(fields[f].take(part));
-            for (std::size_t c = 0; c < columns_.size(); ++c) columns_[c].take(columns[c], numbers);
-            kinds_.take(deciding(), numbers);
+            std::uint64_t changed = 0;
+            for (std::size_t f = 0; f < numbers.size(); ++f) {
+                bytes.clear();
+                fields[f].take(part, bytes);
+                const Number number = words_[f].number_of(bytes);
+                if (number != numbers[f]) changed |= Classes::bit(f);
+                numbers[f] = number;
+            }
+            for (Classes& column : columns_) column.take(numbers, changed);
+            kinds_.take(numbers, changed);
             if (part.motor && part.motor->assembly)
                 assemblies_[number_key(*part.motor->assembly)].push_back(static_cast<Number>(ids_.size()));
             ids_.push_back(part.id);
@@ -172,21 +219,20 @@ class IndexDraft::Builder {
         check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
     }
 
-    void put_in_order(const Catalog& catalog) {
+    void put_in_order(const LeastPrices& all) {
         std::vector<std::vector<Number>> ranks;
         for (const Numbered& words : words_) ranks.push_back(words.ranks());
-        for (std::size_t c = 0; c < columns_.size(); ++c)
-            columns_[c].put_in_order(rule_columns().fields[c], ranks);
-        const std::vector<Number> prices = prices_by_id(
-            catalog, ids_.size(), [&](std::size_t came) { return std::string_view(ids_[came]); });
+        for (Classes& column : columns_) column.put_in_order(ranks);
+        const std::vector<Number> prices = all.of(ids_.size(), [&](std::size_t came) { return ids_[came]; });
         come_.resize(ids_.size());
         std::iota(come_.begin(), come_.end(), Number{0});
         const std::vector<Number> places = places_of_kinds(ranks);
         std::sort(come_.begin(), come_.end(), [&](Number a, Number b) {
-            return std::tie(places[a], prices[a], ids_[a]) < std::tie(places[b], prices[b], ids_[b]);
+            return std::tie(places[a], prices[a], a) < std::tie(places[b], prices[b], b);
         });
         position_.resize(ids_.size());
         for (Number p = 0; p < come_.size(); ++p) position_[come_[p]] = p;
+        prices_.reserve(ids_.size());
         for (const Number came : come_) prices_.push_back(prices[came]);
     }
 
@@ -206,6 +252,7 @@ class IndexDraft::Builder {
         std::vector<Number> place(order.size());
         for (Number p = 0; p < order.size(); ++p) place[order[p]] = p;
         std::vector<Number> places;
+        places.reserve(ids_.size());
         for (std::size_t came = 0; came < ids_.size(); ++came)
             places.push_back(place[kinds_.of_part()[came]]);
         return places;
@@ -240,6 +287,7 @@ class IndexDraft::Builder {
 
     void write_ids(SideFileWriter& file) const {
         std::vector<Number> starts{0};
+        starts.reserve(ids_.size() + 1);
         std::string all;
         for (const Number came : come_) {
             all += ids_[came];
@@ -248,12 +296,7 @@ class IndexDraft::Builder {
         file.section(starts);
         file.begin();
         file.append(all.data(), all.size());
-        std::vector<Number> by_id(ids_.size());
-        std::iota(by_id.begin(), by_id.end(), Number{0});
-        std::sort(by_id.begin(), by_id.end(), [&](Number a, Number b) { return ids_[a] < ids_[b]; });
-        std::vector<Number> ranks(ids_.size());
-        for (Number rank = 0; rank < by_id.size(); ++rank) ranks[position_[by_id[rank]]] = rank;
-        file.section(ranks);
+        file.section(come_);  // ids came in their order: as a part came it ranks
     }
 
     void write_assemblies(SideFileWriter& file) const {
@@ -296,7 +339,7 @@ class IndexDraft::Builder {
     std::vector<Numbered> words_;   // by field
     std::vector<Classes> columns_;  // by rule_columns()
     Classes kinds_;                 // by deciding()
-    std::vector<std::string> ids_;  // in the order in which parts came
+    Ids ids_;                       // in the order in which parts came
     std::map<std::string, std::vector<Number>> assemblies_;
     std::vector<Number> come_;      // by position: which part, in that order
     std::vector<Number> position_;  // the inverse
@@ -313,8 +356,8 @@ std::string rules_stamp() {
     return fingerprint(all);
 }
 
-IndexDraft::IndexDraft(const Catalog& catalog, const std::function<bool()>& stopped)
-    : built_(std::make_unique<const Builder>(catalog, stopped)) {}
+IndexDraft::IndexDraft(const Catalog& catalog, const Catalog& offers, const std::function<bool()>& stopped)
+    : built_(std::make_unique<const Builder>(catalog, offers, stopped)) {}
 
 IndexDraft::~IndexDraft() = default;
 

@@ -20,8 +20,9 @@ std::string rules_stamp();
 /// first, and stay right when prices move.
 class IndexDraft {
   public:
-    /// Reads every motor and module once. `stopped` is asked for each: true ends it with BrokenOff.
-    explicit IndexDraft(const Catalog& catalog, const std::function<bool()>& stopped = {});
+    /// Reads every motor and module once, and on another thread every offer: `offers` is the same catalog, opened once
+    /// more where a catalog is for one thread. `stopped` is asked for each part: true ends it with BrokenOff.
+    IndexDraft(const Catalog& catalog, const Catalog& offers, const std::function<bool()>& stopped = {});
     ~IndexDraft();
     IndexDraft(const IndexDraft&) = delete;
     IndexDraft& operator=(const IndexDraft&) = delete;

@@ -18,11 +18,11 @@ std::shared_ptr<const PartIndex> SideFiles::open() const {
 }
 
 SideDraft::SideDraft(const std::filesystem::path& file, const StoredCatalog& catalog,
-                     const std::function<bool()>& stopped)
+                     const StoredCatalog& offers, const std::function<bool()>& stopped)
     : files_(file, catalog) {
     const std::unique_ptr<PartIndex> known = PartIndex::open(files_.index, files_.index_stamp);
     if (!known) {
-        index_.emplace(catalog, stopped);
+        index_.emplace(catalog, offers, stopped);
     } else if (!known->open_prices(files_.prices, files_.price_stamp)) {
         prices_ = known->prices_now(catalog);
     }
@@ -46,9 +46,12 @@ void IndexAhead::finish() {
 void IndexAhead::begin(const std::filesystem::path& importing, const std::filesystem::path& catalog) {
     // Opened before anything more is written: the state that it reads.
     const auto state = std::make_shared<const StoredCatalog>(importing);
-    maker_ = std::thread([this, state, catalog] {
+    const auto offers = std::make_shared<const StoredCatalog>(importing);
+    state->map_pages();
+    offers->map_pages();
+    maker_ = std::thread([this, state, offers, catalog] {
         try {
-            draft_.emplace(catalog, *state, [this] { return stopped_.load(); });
+            draft_.emplace(catalog, *state, *offers, [this] { return stopped_.load(); });
         } catch (const IndexDraft::BrokenOff&) {
         } catch (...) {
             failure_ = std::current_exception();

@@ -29,8 +29,9 @@ struct SideFiles {
 /// What the side files of `file` lack for the state that `catalog` is in.
 class SideDraft {
   public:
-    /// Throws IndexDraft::BrokenOff where `stopped` says so.
-    SideDraft(const std::filesystem::path& file, const StoredCatalog& catalog,
+    /// `offers` is the same state, opened once more: two threads read. Throws IndexDraft::BrokenOff where `stopped` says
+    /// so.
+    SideDraft(const std::filesystem::path& file, const StoredCatalog& catalog, const StoredCatalog& offers,
               const std::function<bool()>& stopped = {});
     /// Throws BadData when they cannot be written.
     void write() const;

@@ -9,7 +9,7 @@ std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, con
     try {
         const SideFiles files(file, catalog);
         if (auto index = files.open()) return index;
-        SideDraft(file, catalog).write();
+        SideDraft(file, catalog, StoredCatalog(file)).write();
         return files.open();
     } catch (const BadData&) {
         return nullptr;  // a read-only place or a full disk: the rules answer without it

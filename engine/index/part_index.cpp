@@ -87,7 +87,7 @@ std::vector<std::uint32_t> PartIndex::prices_now(const Catalog& catalog) const {
     std::vector<std::uint32_t> by_id(parts_);
     for (std::uint32_t p = 0; p < parts_; ++p) by_id[ranks_[p]] = p;
     const std::vector<std::uint32_t> ascending =
-        prices_by_id(catalog, parts_, [&](std::size_t rank) { return id(by_id[rank]); });
+        LeastPrices(catalog).of(parts_, [&](std::size_t rank) { return id(by_id[rank]); });
     std::vector<std::uint32_t> prices(parts_);
     for (std::size_t rank = 0; rank < parts_; ++rank) prices[by_id[rank]] = ascending[rank];
     return prices;

@@ -15,14 +15,22 @@ constexpr std::size_t block_parts = block_words * 64;
 
 }  // namespace
 
-std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, std::size_t parts,
-                                        const std::function<std::string_view(std::size_t)>& id) {
+LeastPrices::LeastPrices(const Catalog& catalog, const std::function<void()>& look) {
+    catalog.each_least_price([&](std::string_view part_id, std::int64_t price) {
+        if (look) look();
+        ids_.push_back(part_id);
+        prices_.push_back(static_cast<std::uint32_t>(price));
+    });
+}
+
+std::vector<std::uint32_t> LeastPrices::of(std::size_t parts,
+                                           const std::function<std::string_view(std::size_t)>& id) const {
     std::vector<std::uint32_t> prices(parts, no_price);
     std::size_t next = 0;
-    catalog.each_least_price([&](std::string_view part_id, std::int64_t price) {
-        while (next < parts && id(next) < part_id) ++next;
-        if (next < parts && id(next) == part_id) prices[next] = static_cast<std::uint32_t>(price);
-    });
+    for (std::size_t i = 0; i < ids_.size(); ++i) {
+        while (next < parts && id(next) < ids_[i]) ++next;
+        if (next < parts && id(next) == ids_[i]) prices[next] = prices_[i];
+    }
     return prices;
 }
 

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "engine/index/bits.hpp"
+#include "engine/index/ids.hpp"
 #include "engine/index/side_file.hpp"
 #include "engine/model/catalog.hpp"
 
@@ -17,9 +18,19 @@ namespace endbell {
 /// Stands for a price that nobody states; dearer than any.
 inline constexpr std::uint32_t no_price = 0xFFFFFFFF;
 
-/// Of parts 0 to `parts` - 1 in ascending order of `id`, each the price that least_price() gives.
-std::vector<std::uint32_t> prices_by_id(const Catalog& catalog, std::size_t parts,
-                                        const std::function<std::string_view(std::size_t)>& id);
+/// The price that least_price() gives of every part that has one.
+class LeastPrices {
+  public:
+    /// `look` is called for each; what it throws ends it.
+    explicit LeastPrices(const Catalog& catalog, const std::function<void()>& look = {});
+    /// Of parts 0 to `parts` - 1 in ascending order of `id`.
+    std::vector<std::uint32_t> of(std::size_t parts,
+                                  const std::function<std::string_view(std::size_t)>& id) const;
+
+  private:
+    Ids ids_;
+    std::vector<std::uint32_t> prices_;
+};
 
 class Prices {
   public:

@@ -12,12 +12,16 @@
 namespace endbell::bytes {
 
 /// Sign flipped, the rest too where negative, high byte first.
-inline void append(std::string& to, double value) {
+inline std::array<char, 8> of(double value) {
     auto bits = std::bit_cast<std::uint64_t>(value);
     bits ^= (bits >> 63) != 0 ? ~0ull : 1ull << 63;
-    std::array<char, 8> high_first{};
-    for (std::size_t i = 0; i < 8; ++i) high_first[i] = static_cast<char>(bits >> (56 - 8 * i) & 0xFF);
-    to.append(high_first.data(), high_first.size());
+    if constexpr (std::endian::native == std::endian::little) bits = __builtin_bswap64(bits);
+    return std::bit_cast<std::array<char, 8>>(bits);
+}
+
+inline void append(std::string& to, double value) {
+    const std::array<char, 8> bytes = of(value);
+    to.append(bytes.data(), bytes.size());
 }
 
 inline double number_at(std::string_view from, std::size_t at) {

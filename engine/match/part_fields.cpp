@@ -1,6 +1,7 @@
 #include "engine/match/part_fields.hpp"
 
 #include <algorithm>
+#include <array>
 #include <type_traits>
 
 #include "engine/base/check.hpp"
@@ -16,11 +17,24 @@ using bytes::as_number;
 using bytes::from_number;
 using bytes::number_at;
 
-template <class T>
-void append(std::string& bytes, const std::optional<T>& value) {
-    bytes.push_back(value ? '\1' : '\0');
-    if (value) append(bytes, as_number(*value));
-}
+/// Values that may be unknown, written one behind the other and added at once.
+template <std::size_t most>
+class Written {
+  public:
+    template <class T>
+    void add(const std::optional<T>& value) {
+        room_[size_++] = value ? '\1' : '\0';
+        if (!value) return;
+        const auto number = bytes::of(as_number(*value));
+        std::copy(number.begin(), number.end(), room_.begin() + static_cast<std::ptrdiff_t>(size_));
+        size_ += number.size();
+    }
+    void append_to(std::string& bytes) const { bytes.append(room_.data(), size_); }
+
+  private:
+    std::array<char, 9 * most> room_{};
+    std::size_t size_ = 0;
+};
 template <class T>
 std::optional<T> optional_at(std::string_view bytes, std::size_t& at) {
     check(at < bytes.size(), "a value says whether it is stated");
@@ -33,10 +47,8 @@ std::optional<T> optional_at(std::string_view bytes, std::size_t& at) {
 template <auto Member>
 PartField whole(std::string_view column) {
     return {column,
-            [](const Part& p) {
-                std::string bytes;
+            [](const Part& p, std::string& bytes) {
                 if (p.motor && (*p.motor).*Member) append(bytes, as_number(*((*p.motor).*Member)));
-                return bytes;
             },
             [](std::string_view bytes, Part& p) {
                 using Stated = typename std::decay_t<decltype((*p.motor).*Member)>::value_type;
@@ -48,12 +60,9 @@ PartField whole(std::string_view column) {
 template <auto Member>
 PartField list(std::string_view column) {
     return {column,
-            [](const Part& p) {
-                std::string bytes;
-                if (p.motor) {
-                    for (const auto word : (*p.motor).*Member) bytes.push_back(static_cast<char>(word));
-                }
-                return bytes;
+            [](const Part& p, std::string& bytes) {
+                if (!p.motor) return;
+                for (const auto word : (*p.motor).*Member) bytes.push_back(static_cast<char>(word));
             },
             [](std::string_view bytes, Part& p) {
                 using Word = typename std::decay_t<decltype((*p.motor).*Member)>::value_type;
@@ -64,7 +73,10 @@ PartField list(std::string_view column) {
 /// Of a motor's scalar, only that it is stated.
 template <auto Member>
 PartField stated(std::string_view column) {
-    return {column, [](const Part& p) { return std::string(p.motor && (*p.motor).*Member ? "\1" : ""); },
+    return {column,
+            [](const Part& p, std::string& bytes) {
+                if (p.motor && (*p.motor).*Member) bytes = "\1";
+            },
             [](std::string_view bytes, Part& p) {
                 using Stated = typename std::decay_t<decltype((*p.motor).*Member)>::value_type;
                 if (!bytes.empty()) (*p.motor).*Member = Stated{};
@@ -74,12 +86,14 @@ PartField stated(std::string_view column) {
 // -- ratings: one is in use whatever the job says; of several, the job decides by volts, power and speed.
 
 void append(std::string& bytes, const Rating& r) {
-    append(bytes, r.volts ? std::optional(r.volts->low) : std::nullopt);
-    append(bytes, r.volts ? std::optional(r.volts->high) : std::nullopt);
-    append(bytes, r.power);
-    append(bytes, r.speed);
-    append(bytes, r.amps);
-    append(bytes, std::optional(r.selection));
+    Written<6> all;
+    all.add(r.volts ? std::optional(r.volts->low) : std::nullopt);
+    all.add(r.volts ? std::optional(r.volts->high) : std::nullopt);
+    all.add(r.power);
+    all.add(r.speed);
+    all.add(r.amps);
+    all.add(std::optional(r.selection));
+    all.append_to(bytes);
 }
 
 Rating rating_at(std::string_view bytes, std::size_t& at) {
@@ -96,9 +110,8 @@ Rating rating_at(std::string_view bytes, std::size_t& at) {
 
 /// `of_one` keeps what matters of a single rating. What the first one keeps goes in front, so that motors of one
 /// and of several ratings that are alike in it sort together.
-std::string take_ratings(const Part& p, Rating (*of_one)(const Rating&), bool amps) {
-    std::string bytes;
-    if (!p.motor || p.motor->ratings.empty()) return bytes;
+void take_ratings(const Part& p, std::string& bytes, Rating (*of_one)(const Rating&), bool amps) {
+    if (!p.motor || p.motor->ratings.empty()) return;
     const std::vector<Rating>& all = p.motor->ratings;
     append(bytes, of_one(all.front()));
     for (const Rating& r : all) {
@@ -106,7 +119,6 @@ std::string take_ratings(const Part& p, Rating (*of_one)(const Rating&), bool am
         if (!amps) kept.amps.reset();
         append(bytes, kept);
     }
-    return bytes;
 }
 
 void put_ratings(std::string_view bytes, Part& p) {
@@ -117,12 +129,11 @@ void put_ratings(std::string_view bytes, Part& p) {
 }
 
 // Modules have one power and one voltage of their own.
-std::string take_power(const Part& p) {
-    std::string bytes;
+void take_power(const Part& p, std::string& bytes) {
     if (p.module && p.module->power) append(bytes, as_number(*p.module->power));
-    if (p.module) return bytes;
-    return take_ratings(
-        p,
+    if (p.module) return;
+    take_ratings(
+        p, bytes,
         [](const Rating& r) {
             Rating k;
             k.power = r.power;
@@ -135,15 +146,14 @@ void put_power(std::string_view bytes, Part& p) {
     put_ratings(bytes, p);
 }
 
-std::string take_volts(const Part& p) {
-    std::string bytes;
+void take_volts(const Part& p, std::string& bytes) {
     if (p.module && p.module->volts) {
         append(bytes, as_number(p.module->volts->low));
         append(bytes, as_number(p.module->volts->high));
     }
-    if (p.module) return bytes;
-    return take_ratings(
-        p,
+    if (p.module) return;
+    take_ratings(
+        p, bytes,
         [](const Rating& r) {
             Rating k;
             k.volts = r.volts;
@@ -159,9 +169,9 @@ void put_volts(std::string_view bytes, Part& p) {
     put_ratings(bytes, p);
 }
 
-std::string take_speed(const Part& p) {
-    return take_ratings(
-        p,
+void take_speed(const Part& p, std::string& bytes) {
+    take_ratings(
+        p, bytes,
         [](const Rating& r) {
             Rating k;
             k.speed = r.speed;
@@ -169,9 +179,9 @@ std::string take_speed(const Part& p) {
         },
         false);
 }
-std::string take_amps(const Part& p) {
-    return take_ratings(
-        p,
+void take_amps(const Part& p, std::string& bytes) {
+    take_ratings(
+        p, bytes,
         [](const Rating& r) {
             Rating k;
             k.amps = r.amps;
@@ -183,17 +193,16 @@ std::string take_amps(const Part& p) {
 // -- the rest, one by one
 
 /// Of a family, only whether it is electronic: what several rules ask.
-std::string take_electronic(const Part& p) {
-    if (!p.motor || !p.motor->family) return "";
-    return is_electronic(*p.motor->family) ? "\2" : "\1";
+void take_electronic(const Part& p, std::string& bytes) {
+    if (p.motor && p.motor->family) bytes = is_electronic(*p.motor->family) ? "\2" : "\1";
 }
 void put_electronic(std::string_view bytes, Part& p) {
     if (!bytes.empty())
         p.motor->family = bytes.front() == '\2' ? Family::constant_torque : Family::capacitor_run;
 }
 
-std::string take_kind(const Part& p) {
-    return std::string(1, static_cast<char>(p.kind));
+void take_kind(const Part& p, std::string& bytes) {
+    bytes.push_back(static_cast<char>(p.kind));
 }
 void put_kind(std::string_view bytes, Part& p) {
     check(bytes.size() == 1, "a kind is one byte");
@@ -202,9 +211,9 @@ void put_kind(std::string_view bytes, Part& p) {
     if (p.kind == PartKind::module) p.module.emplace();
 }
 
-std::string take_signal(const Part& p) {
+void take_signal(const Part& p, std::string& bytes) {
     const auto signal = p.motor ? p.motor->signal : p.module ? p.module->signal : std::nullopt;
-    return signal ? std::string(1, static_cast<char>(*signal)) : std::string();
+    if (signal) bytes.push_back(static_cast<char>(*signal));
 }
 void put_signal(std::string_view bytes, Part& p) {
     if (bytes.empty()) return;
@@ -214,9 +223,12 @@ void put_signal(std::string_view bytes, Part& p) {
 }
 
 /// Programs are the same when their letters and digits are; one more byte tells an empty one from none.
-std::string take_program(const Part& p) {
-    const auto program = p.motor ? p.motor->program : p.module ? p.module->program : std::nullopt;
-    return program ? "\1" + number_key(*program) : std::string();
+void take_program(const Part& p, std::string& bytes) {
+    const auto add = [&bytes](const std::optional<std::string>& program) {
+        if (program) bytes = "\1" + number_key(*program);
+    };
+    if (p.motor) add(p.motor->program);
+    if (p.module) add(p.module->program);
 }
 void put_program(std::string_view bytes, Part& p) {
     if (bytes.empty()) return;
@@ -224,33 +236,29 @@ void put_program(std::string_view bytes, Part& p) {
     if (p.module) p.module->program = std::string(bytes.substr(1));
 }
 
-std::string take_connector(const Part& p) {
-    return p.motor && p.motor->connector ? "\1" + *p.motor->connector : std::string();
+void take_connector(const Part& p, std::string& bytes) {
+    if (p.motor && p.motor->connector) bytes = "\1" + *p.motor->connector;
 }
 void put_connector(std::string_view bytes, Part& p) {
     if (!bytes.empty()) p.motor->connector = std::string(bytes.substr(1));
 }
 
 /// Speeds as counted where they are not stated.
-std::string take_speeds(const Part& p) {
-    std::string bytes;
-    if (!p.motor) return bytes;
+void take_speeds(const Part& p, std::string& bytes) {
+    if (!p.motor) return;
     if (p.motor->speeds) append(bytes, as_number(*p.motor->speeds));
     if (!p.motor->speeds && !p.motor->taps.empty()) append(bytes, static_cast<double>(p.motor->taps.size()));
-    return bytes;
 }
 void put_speeds(std::string_view bytes, Part& p) {
     if (!bytes.empty()) p.motor->speeds = from_number<int>(number_at(bytes, 0));
 }
 
-std::string take_torque(const Part& p) {
+void take_torque(const Part& p, std::string& bytes) {
     std::optional<Torque> most;
     if (p.motor) {
         for (const Tap& tap : p.motor->taps) most = std::max(most, tap.torque);
     }
-    std::string bytes;
     if (most) append(bytes, as_number(*most));
-    return bytes;
 }
 void put_torque(std::string_view bytes, Part& p) {
     if (bytes.empty()) return;
@@ -259,10 +267,10 @@ void put_torque(std::string_view bytes, Part& p) {
     p.motor->taps.push_back(tap);
 }
 
-std::string take_run_signal(const Part& p) {
+void take_run_signal(const Part& p, std::string& bytes) {
     const bool has = p.motor && std::any_of(p.motor->terminals.begin(), p.motor->terminals.end(),
                                             [](const PartTerminal& t) { return t.function == "run signal"; });
-    return has ? "\1" : "";
+    if (has) bytes = "\1";
 }
 void put_run_signal(std::string_view bytes, Part& p) {
     if (!bytes.empty()) p.motor->terminals.push_back({"", "run signal", ""});
@@ -323,9 +331,12 @@ int part_field(std::string_view column) {
 
 Part with_only(const std::vector<int>& fields, const Part& part) {
     Part kept;
+    std::string bytes;
     for (const int f : fields) {
         const PartField& field = part_fields()[static_cast<std::size_t>(f)];
-        field.put(field.take(part), kept);
+        bytes.clear();
+        field.take(part, bytes);
+        field.put(bytes, kept);
     }
     return kept;
 }

@@ -12,8 +12,9 @@ namespace endbell {
 
 struct PartField {
     std::string_view column;  // "motors.rotation": also how a rule names it
-    /// The field of a motor or module. Sorts as its values do; unknown sorts first. Nothing but the field decides.
-    std::string (*take)(const Part&);
+    /// The field of a motor or module, into empty bytes. Sorts as its values do; unknown sorts first. Nothing but the
+    /// field decides.
+    void (*take)(const Part&, std::string& bytes);
     /// Writes what `take` gave into a part of the same kind that has none of it.
     void (*put)(std::string_view, Part&);
 };

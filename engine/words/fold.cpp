@@ -42,7 +42,9 @@ bool is_space(char c) {
 }
 
 bool is_ascii(std::string_view raw) {
-    return std::none_of(raw.begin(), raw.end(), [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+    unsigned all = 0;
+    for (const char c : raw) all |= static_cast<unsigned char>(c);
+    return all < 0x80;
 }
 
 std::string ascii_signs(std::string_view raw) {
@@ -97,6 +99,13 @@ bool is_missing(std::string_view raw) {
         "n/a",   "#n/a",   "na",       "n.a.",    "-", "--",   "---",
         "tbd",   "tba",    "see note", "unknown", "?", "null", "not stated on plate",
         "#ref!", "#value!"};
+    const std::string_view inner = trimmed(raw);
+    if (inner.empty()) return true;
+    // What cannot begin a marker is nearly everything: it needs no folding. Signs beyond ASCII fold to some that can.
+    const char first = inner.front();
+    if (static_cast<unsigned char>(first) < 0x80 &&
+        std::string_view("#-?nNsStTuU").find(first) == std::string_view::npos)
+        return false;
     const std::string text = folded(raw);
     return text.empty() || std::find(markers.begin(), markers.end(), text) != markers.end();
 }
@@ -104,9 +113,22 @@ bool is_missing(std::string_view raw) {
 bool is_spreadsheet_damage(std::string_view raw) {
     static constexpr std::array<std::string_view, 12> months{"jan", "feb", "mar", "apr", "may", "jun",
                                                              "jul", "aug", "sep", "oct", "nov", "dec"};
+    const auto letters_in = [](std::string_view text) {
+        return std::count_if(text.begin(), text.end(), [](char c) {
+            return (static_cast<unsigned char>(c) | 0x20U) - unsigned{'a'} < 26;
+        });
+    };
+    const auto may_be = [](auto letters) {
+        return letters == 1 || letters == 3;
+    };  // an exponent's, a month's
+    if (is_ascii(raw)) {
+        const auto letters = letters_in(raw);
+        if (!may_be(letters)) return false;
+        if (letters == 1 && raw.find_first_of("eE") == std::string_view::npos) return false;
+    }
     const std::string text = folded(raw);
-    const auto letters = std::count_if(text.begin(), text.end(), [](char c) { return c >= 'a' && c <= 'z'; });
-    if (letters != 1 && letters != 3) return false;  // an exponent's, a month's
+    const auto letters = letters_in(text);
+    if (!may_be(letters)) return false;
     for (std::string_view month : months) {
         const std::size_t at = text.find(month);
         if (at == std::string::npos) continue;

@@ -38,7 +38,7 @@ struct Both : Catalog {
     std::unique_ptr<PartIndex> index;
 
     void build(const fs::path& folder) {
-        IndexDraft(plain).write(folder / "index", "a");
+        IndexDraft(plain, plain).write(folder / "index", "a");
         index = PartIndex::open(folder / "index", "a");
         BOOST_REQUIRE(index != nullptr);
         Prices::write(index->prices_now(plain), folder / "prices", "b");

@@ -1,0 +1,37 @@
+#include "engine/catalog/plain_line.hpp"
+
+#include <algorithm>
+#include <cstdint>
+#include <cstring>
+
+namespace endbell {
+
+bool is_plain_line(std::string_view line) {
+    if (line.find('"') != std::string_view::npos || line.find('\0') != std::string_view::npos) return false;
+    std::uint64_t all = 0;  // eight bytes at once
+    std::size_t i = 0;
+    for (std::uint64_t eight = 0; i + sizeof eight <= line.size(); i += sizeof eight) {
+        std::memcpy(&eight, line.data() + i, sizeof eight);
+        all |= eight;
+    }
+    for (; i < line.size(); ++i) all |= static_cast<unsigned char>(line[i]);
+    return (all & 0x8080808080808080ULL) == 0 && line.find_first_not_of(" \t") != std::string_view::npos;
+}
+
+void cut_plain_line(std::string_view line, char delimiter, std::vector<std::string>& cells) {
+    const auto is_blank = [delimiter](char c) { return (c == ' ' || c == '\t') && c != delimiter; };
+    std::size_t count = 0;
+    for (bool more = true; more; ++count) {
+        const std::size_t end = std::min(line.find(delimiter), line.size());
+        more = end < line.size();
+        std::string_view cell = line.substr(0, end);
+        line.remove_prefix(more ? end + 1 : end);
+        while (!cell.empty() && is_blank(cell.front())) cell.remove_prefix(1);
+        while (!cell.empty() && is_blank(cell.back())) cell.remove_suffix(1);
+        if (count == cells.size()) cells.emplace_back();
+        cells[count].assign(cell);
+    }
+    cells.resize(count);
+}
+
+}  // namespace endbell
