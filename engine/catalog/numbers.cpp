@@ -2,7 +2,17 @@
 
 #include <sqlite3.h>
 
+#include <algorithm>
+#include <array>
+#include <cstdint>
+#include <tuple>
+#include <vector>
+
+#include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
+#include "engine/catalog/batch_insert.hpp"
+#include "engine/catalog/columns.hpp"
+#include "engine/catalog/digest.hpp"
 
 namespace endbell {
 
@@ -47,6 +57,84 @@ void sql_key(sqlite3_context* context, int, sqlite3_value** values) {
     sqlite3_result_text(context, key.c_str(), static_cast<int>(key.size()), SQLITE_TRANSIENT);
 }
 
+/// Rows of the table `numbers`, brought into its order in memory: some 100 bytes a part.
+class KeyedNumbers {
+  public:
+    using Text = std::uint32_t;  // where it begins among `texts_`: no text of a catalog has a zero byte
+
+    explicit KeyedNumbers(std::size_t rows) { rows_.reserve(rows); }
+
+    Text keep(std::string_view text) {
+        const auto start = static_cast<Text>(texts_.size());
+        texts_ += text;
+        texts_ += '\0';
+        check(texts_.size() <= UINT32_MAX, "numbers begin within 32 bits");
+        return start;
+    }
+
+    /// What has no letters and digits has no key, and is never looked for.
+    void add(Text number, Text part_id) {
+        const std::string key = sight_key(seen(number));
+        if (!key.empty()) rows_.push_back({beginning(key), keep(key), number, part_id});
+    }
+
+    /// Into the empty table, each row once.
+    void store(SQLite::Database& db) {
+        std::sort(rows_.begin(), rows_.end(), [this](const Row& a, const Row& b) {
+            return a.beginning != b.beginning ? a.beginning < b.beginning : places(a) < places(b);
+        });
+        const auto same = [this](const Row& a, const Row& b) { return places(a) == places(b); };
+        rows_.erase(std::unique(rows_.begin(), rows_.end(), same), rows_.end());
+        static const Table numbers{"numbers",
+                                   3,
+                                   "",
+                                   std::nullopt,
+                                   {{"sight_key", nullptr}, {"number", nullptr}, {"part_id", nullptr}}};
+        static constexpr std::array<std::size_t, 3> every{0, 1, 2};
+        BatchInsert insert(db, numbers, every);
+        std::vector<ReadRow> batch(500);
+        for (std::size_t first = 0; first < rows_.size(); first += batch.size()) {
+            batch.resize(std::min(batch.size(), rows_.size() - first));
+            for (std::size_t i = 0; i < batch.size(); ++i) {
+                const Row& row = rows_[first + i];
+                batch[i].values.resize(every.size());
+                put(batch[i].values[0], row.key);
+                put(batch[i].values[1], row.number);
+                put(batch[i].values[2], row.part_id);
+            }
+            const BatchInsert::Outcome outcome = insert.store(batch, 0);
+            check(outcome.refusal == 0, "numbers that differ are all stored");
+        }
+    }
+
+  private:
+    struct Row {
+        std::uint64_t beginning;  // of the key: nearly always enough to compare
+        Text key, number, part_id;
+    };
+
+    std::string_view seen(Text text) const { return texts_.c_str() + text; }
+    std::tuple<std::string_view, std::string_view, std::string_view> places(const Row& row) const {
+        return {seen(row.key), seen(row.number), seen(row.part_id)};
+    }
+    void put(Stored& value, Text text) const {
+        if (auto* room = std::get_if<std::string>(&value))
+            *room = seen(text);
+        else
+            value = std::string(seen(text));
+    }
+    /// Eight characters as a number that sorts as they do.
+    static std::uint64_t beginning(std::string_view key) {
+        std::uint64_t number = 0;
+        for (std::size_t i = 0; i < 8; ++i)
+            number = number << 8 | (i < key.size() ? static_cast<unsigned char>(key[i]) : 0U);
+        return number;
+    }
+
+    std::string texts_;
+    std::vector<Row> rows_;
+};
+
 }  // namespace
 
 void register_number_keys(SQLite::Database& db) {
@@ -55,14 +143,19 @@ void register_number_keys(SQLite::Database& db) {
 }
 
 void rebuild_numbers(SQLite::Database& db) {
-    register_number_keys(db);
+    const RowSums rows = written_sums(db);
+    KeyedNumbers all(static_cast<std::size_t>(2 * rows.at("parts").rows + rows.at("cross_references").rows));
+    PlainStatement parts(db, "SELECT part_id, part_number FROM parts");
+    while (parts.step()) {
+        const KeyedNumbers::Text id = all.keep(parts.text(0));
+        all.add(id, id);
+        all.add(all.keep(parts.text(1)), id);
+    }
+    PlainStatement references(db, "SELECT old_number, part_id FROM cross_references");
+    while (references.step()) all.add(all.keep(references.text(0)), all.keep(references.text(1)));
     db.exec("BEGIN");
     db.exec("DELETE FROM numbers");
-    db.exec(
-        "INSERT OR IGNORE INTO numbers SELECT sight_key(number) AS k, number, part_id FROM ("
-        "SELECT part_id AS number, part_id FROM parts UNION ALL SELECT part_number, part_id FROM parts UNION "
-        "ALL "
-        "SELECT old_number, part_id FROM cross_references) WHERE k <> '' ORDER BY 1, 2, 3");
+    all.store(db);
     db.exec("COMMIT");
 }
 

@@ -124,7 +124,6 @@ const Cell& ReadCells::read(const TableFile& file, std::size_t column, const Csv
     const Feed& feed = file.feeds[column];
     static const std::string nothing;
     const std::string& raw = feed.source.from.empty() ? nothing : row.cells[feed.cell];
-    columns_.resize(file.feeds.size());
     Known& known = columns_[column];
     if (known.before != nullptr && known.before->first == raw) {  // neighbours are often alike
         ++known.found;

@@ -14,7 +14,7 @@ namespace endbell {
 /// different things. Bounded, and given up for a column whose rows all differ.
 class ReadCells {
   public:
-    explicit ReadCells(const Table& table) : checks_(table) {}
+    explicit ReadCells(const Table& table) : columns_(table.columns.size()), checks_(table) {}
 
     /// Of a column that the file has. Good until the next cell is read.
     const Cell& read(const TableFile& file, std::size_t column, const CsvRow& row);

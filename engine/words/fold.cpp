@@ -110,25 +110,28 @@ bool is_missing(std::string_view raw) {
     return text.empty() || std::find(markers.begin(), markers.end(), text) != markers.end();
 }
 
+namespace {
+
+/// Damage has one letter, an exponent's, or three, a month's.
+bool may_be_damaged(std::string_view ascii) {
+    int letters = 0;
+    bool exponent = false;
+    for (const char c : ascii) {
+        const unsigned letter = (static_cast<unsigned char>(c) | 0x20U) - 'a';
+        letters += letter < 26 ? 1 : 0;
+        exponent |= letter == 'e' - 'a';
+    }
+    return letters == 3 || (letters == 1 && exponent);
+}
+
+}  // namespace
+
 bool is_spreadsheet_damage(std::string_view raw) {
     static constexpr std::array<std::string_view, 12> months{"jan", "feb", "mar", "apr", "may", "jun",
                                                              "jul", "aug", "sep", "oct", "nov", "dec"};
-    const auto letters_in = [](std::string_view text) {
-        return std::count_if(text.begin(), text.end(), [](char c) {
-            return (static_cast<unsigned char>(c) | 0x20U) - unsigned{'a'} < 26;
-        });
-    };
-    const auto may_be = [](auto letters) {
-        return letters == 1 || letters == 3;
-    };  // an exponent's, a month's
-    if (is_ascii(raw)) {
-        const auto letters = letters_in(raw);
-        if (!may_be(letters)) return false;
-        if (letters == 1 && raw.find_first_of("eE") == std::string_view::npos) return false;
-    }
+    if (is_ascii(raw) && !may_be_damaged(raw)) return false;
     const std::string text = folded(raw);
-    const auto letters = letters_in(text);
-    if (!may_be(letters)) return false;
+    if (!may_be_damaged(text)) return false;
     for (std::string_view month : months) {
         const std::size_t at = text.find(month);
         if (at == std::string::npos) continue;
