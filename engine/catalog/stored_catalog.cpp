@@ -23,13 +23,37 @@ const Table& table(std::string_view name) {
     return *found;
 }
 
+enum class Reading {
+    of_one_part,
+    of_all,
+    to_match  // of all, and of their columns those that rules look at
+};
+
+/// What no rule looks at (tested: the fields of all rules are the same without it).
+const std::set<std::string_view> passed_over{
+    "parts.maker",     "parts.part_number",   "parts.status",           "parts.description",
+    "motors.frame",    "motors.bearing",      "motors.efficiency",      "taps.label",
+    "taps.speed_rpm",  "taps.signal",         "motors.service_factor",  "taps.off_delay_s",
+    "terminals.label", "terminals.connector", "motors.warranty_months", "modules.warranty_months"};
+
+std::string select_for(Reading reading, std::string_view name, const std::string& rest) {
+    if (reading != Reading::to_match) return select_all(table(name), rest);
+    std::string columns;
+    for (const Column& column : table(name).columns) {
+        const bool read = passed_over.count(std::string(name) + "." + std::string(column.name)) == 0;
+        columns += (columns.empty() ? "" : ", ") + (read ? quoted(column.name) : "NULL");
+    }
+    return "SELECT " + columns + " FROM " + quoted(name) + " " + rest;
+}
+
 /// The rows of one table, either of one part or of all parts in ascending order of part_id.
 class Rows {
   public:
-    Rows(SQLite::Database& db, std::string_view name, bool of_one_part)
-        : rows_(db, of_one_part ? select_all(table(name), "WHERE part_id = ? " + in_order(table(name)))
-                                : select_all(table(name), in_order(table(name)))),
-          of_one_part_(of_one_part) {}
+    Rows(SQLite::Database& db, std::string_view name, Reading reading, const std::string& where = "")
+        : rows_(db, select_for(reading, name,
+                               (reading == Reading::of_one_part ? "WHERE part_id = ? " : where) +
+                                   in_order(table(name)))),
+          of_one_part_(reading == Reading::of_one_part) {}
 
     /// Visits the rows of `part_id`. Of all parts: ids must ascend from call to call.
     template <class Visit>
@@ -55,15 +79,17 @@ class Rows {
 /// Everything that hangs on a part.
 class PartRows {
   public:
-    PartRows(SQLite::Database& db, bool of_one_part)
-        : motors_(db, "motors", of_one_part),
-          ratings_(db, "motor_ratings", of_one_part),
-          taps_(db, "taps", of_one_part),
-          terminals_(db, "terminals", of_one_part),
-          modules_(db, "modules", of_one_part),
-          fits_(db, "module_fits", of_one_part),
-          cures_(db, "accessories", of_one_part),
-          excludes_(db, "accessory_excludes", of_one_part) {}
+    PartRows(SQLite::Database& db, Reading reading)
+        : motors_(db, "motors", reading),
+          ratings_(db, "motor_ratings", reading),
+          taps_(db, "taps", reading),
+          // Of terminals a rule only asks whether there is one for the run signal: most of all rows are terminals.
+          terminals_(db, "terminals", reading,
+                     reading == Reading::to_match ? "WHERE function = 'run signal' " : ""),
+          modules_(db, "modules", reading),
+          fits_(db, "module_fits", reading, reading == Reading::to_match ? "WHERE FALSE " : ""),
+          cures_(db, "accessories", reading),
+          excludes_(db, "accessory_excludes", reading) {}
 
     void fill(Part& part) {
         if (part.motor) fill_motor(part.id, *part.motor);
@@ -98,7 +124,7 @@ struct StoredCatalog::State {
         : file(path),
           db(open_finished(path)),
           parts(db, select_all(table("parts"), "WHERE part_id = ?")),
-          part_rows(db, true),
+          part_rows(db, Reading::of_one_part),
           offers(db, select_all(table("offers"), "WHERE part_id = ? ORDER BY branch, seller")),
           references(
               db, select_all(table("cross_references"), "WHERE old_number = ? ORDER BY part_id, relation")),
@@ -131,6 +157,18 @@ struct StoredCatalog::State {
         return found;
     }
 
+    void each_part(Reading reading, const std::string& where, const std::function<void(const Part&)>& visit) {
+        guarded(file, [&] {
+            PlainStatement all(db, select_for(reading, "parts", where + "ORDER BY part_id"));
+            PartRows rows(db, reading);
+            while (all.step()) {
+                Part part = read_part(all);
+                rows.fill(part);
+                visit(part);
+            }
+        });
+    }
+
     std::filesystem::path file;
     SQLite::Database db;
     PlainStatement parts;
@@ -149,30 +187,17 @@ StoredCatalog::StoredCatalog(const std::filesystem::path& file)
 StoredCatalog::~StoredCatalog() = default;
 
 void StoredCatalog::each_part(const std::function<void(const Part&)>& visit) const {
-    guarded(state_->file, [&] {
-        PlainStatement parts(state_->db, select_all(table("parts"), "ORDER BY part_id"));
-        PartRows rows(state_->db, false);
-        while (parts.step()) {
-            Part part = read_part(parts);
-            rows.fill(part);
-            visit(part);
-        }
-    });
+    state_->each_part(Reading::of_all, "", visit);
+}
+
+void StoredCatalog::each_part_to_match(const std::function<void(const Part&)>& visit) const {
+    state_->each_part(Reading::to_match, "WHERE kind <> 'accessory' ", visit);
 }
 
 void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit) const {
-    guarded(state_->file, [&] {
-        PlainStatement parts(state_->db,
-                             select_all(table("parts"),
-                                        "WHERE kind = 'accessory' AND part_id IN (SELECT part_id FROM "
-                                        "accessories) ORDER BY part_id"));
-        PartRows rows(state_->db, false);  // of accessories alone: their tables are short
-        while (parts.step()) {
-            Part part = read_part(parts);
-            rows.fill(part);
-            visit(part);
-        }
-    });
+    // Of accessories alone: their tables are short.
+    state_->each_part(Reading::of_all,
+                      "WHERE kind = 'accessory' AND part_id IN (SELECT part_id FROM accessories) ", visit);
 }
 
 void StoredCatalog::each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const {

@@ -48,6 +48,7 @@ class StoredCatalog : public Catalog {
     /// One pass over each table; part rows come from parallel readers, so a million parts are no million
     /// look-ups.
     void each_part(const std::function<void(const Part&)>& visit) const override;
+    void each_part_to_match(const std::function<void(const Part&)>& visit) const override;
     void each_accessory(const std::function<void(const Part&)>& visit) const override;
     void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const override;
     std::optional<Part> part(std::string_view id) const override;

@@ -199,9 +199,8 @@ class IndexDraft::Builder {
         const std::vector<PartField>& fields = part_fields();
         std::vector<Number> numbers(fields.size(), std::numeric_limits<Number>::max());
         std::string bytes;
-        catalog.each_part([&](const Part& part) {
+        catalog.each_part_to_match([&](const Part& part) {
             look();
-            if (part.kind == PartKind::accessory) return;
             std::uint64_t changed = 0;
             for (std::size_t f = 0; f < numbers.size(); ++f) {
                 bytes.clear();

@@ -32,6 +32,12 @@ class Catalog {
 
     /// Every part, ascending by id. `visit` must not call back into the catalog's writers.
     virtual void each_part(const std::function<void(const Part&)>& visit) const = 0;
+    /// Every motor and module, ascending by id, as far as rules look at parts. A store may leave out the rest.
+    virtual void each_part_to_match(const std::function<void(const Part&)>& visit) const {
+        each_part([&](const Part& p) {
+            if (p.kind != PartKind::accessory) visit(p);
+        });
+    }
     virtual std::optional<Part> part(std::string_view id) const = 0;
     /// Every accessory that cures something, ascending by id. A store may answer it without reading the motors.
     virtual void each_accessory(const std::function<void(const Part&)>& visit) const {
@@ -58,6 +64,9 @@ class TightenedCatalog : public Catalog {
   public:
     TightenedCatalog(const Catalog& inner, Limits limits) : inner_(inner), limits_(std::move(limits)) {}
     void each_part(const std::function<void(const Part&)>& visit) const override { inner_.each_part(visit); }
+    void each_part_to_match(const std::function<void(const Part&)>& visit) const override {
+        inner_.each_part_to_match(visit);
+    }
     void each_accessory(const std::function<void(const Part&)>& visit) const override {
         inner_.each_accessory(visit);
     }
