@@ -9,6 +9,7 @@
 #include "cli/exit_codes.hpp"
 #include "cli/grammar.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/memory.hpp"
 #include "cli/output.hpp"
 #include "engine/base/text.hpp"
 #include "engine/sheet/json.hpp"
@@ -67,6 +68,9 @@ int run(Grammar& grammar, int argc, char** argv) {
 
 int main(int argc, char** argv) {
     using namespace endbell;
+    constexpr std::size_t one_answer = 2'500'000,
+                          large_answer = 8'000'000;  // bytes, measured at a million parts
+    const cli::ExpectedMemory memory(one_answer, large_answer);
     try {
         cli::Grammar grammar;
         return cli::run(grammar, argc, argv);
