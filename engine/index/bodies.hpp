@@ -2,6 +2,7 @@
 #pragma once
 #include <atomic>
 #include <cstddef>
+#include <memory>
 #include <span>
 #include <vector>
 
@@ -9,6 +10,12 @@
 #include "engine/index/tile.hpp"
 
 namespace endbell {
+
+/// Words that are about to be written: a vector would set them to zero before.
+struct BodyRoom {
+    std::unique_ptr<Word64[]> words;
+    std::size_t size = 0;
+};
 
 class Bodies {
   public:
@@ -21,7 +28,7 @@ class Bodies {
     std::span<const Word64> of(std::size_t stretch) const;
     /// As `of`, for one who goes through them all. A program that answers once goes through a stretch once: it is
     /// copied into `room`, which serves for one stretch after the other. From the second time on it is mapped.
-    std::span<const Word64> all_of(std::size_t stretch, std::vector<Word64>& room) const;
+    std::span<const Word64> all_of(std::size_t stretch, BodyRoom& room) const;
 
   private:
     SideFile file_;
@@ -29,6 +36,7 @@ class Bodies {
     std::span<const TileStart> starts_;
     std::size_t columns_;
     std::span<const Word64> words_;
+    std::size_t longest_ = 0;                      // of a stretch
     mutable std::vector<std::atomic<int>> times_;  // that a stretch was gone through
 };
 

@@ -135,7 +135,7 @@ struct SetsThere {
     std::vector<Present> present;
     std::vector<const Word64*> mixed;
     Scratch scratch;
-    std::vector<Word64> room;          // for bodies that are copied
+    BodyRoom room;                     // for bodies that are copied
     std::vector<Stretch> sets;         // of those present
     std::vector<const Word64*> place;  // of each of the list, its set; null: not present
     Planes open_count, change_count;
