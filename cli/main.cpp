@@ -4,6 +4,8 @@
 #include <cstdio>
 #include <cstring>
 #include <exception>
+#include <string_view>
+#include <vector>
 
 #include "cli/configuration.hpp"
 #include "cli/exit_codes.hpp"
@@ -72,7 +74,7 @@ int main(int argc, char** argv) {
                           large_answer = 8'000'000;  // bytes, measured at a million parts
     const cli::ExpectedMemory memory(one_answer, large_answer);
     try {
-        cli::Grammar grammar;
+        cli::Grammar grammar(std::vector<std::string_view>(argv, argv + argc));
         return cli::run(grammar, argc, argv);
     } catch (const cli::OutputFailed& failed) {
         if (failed.error == EPIPE) return cli::stopped_by + SIGPIPE;  // the reader has enough
