@@ -1,8 +1,8 @@
 // Values as bytes that sort as the values do, for telling what is alike to a rule.
 #pragma once
-#include <array>
 #include <bit>
 #include <cstdint>
+#include <cstring>
 #include <string>
 #include <string_view>
 #include <type_traits>
@@ -11,19 +11,23 @@
 
 namespace endbell::bytes {
 
+/// From the machine's order of bytes to high byte first, and back.
+inline std::uint64_t high_first(std::uint64_t bits) {
+    return std::endian::native == std::endian::little ? __builtin_bswap64(bits) : bits;
+}
+
 /// Sign flipped, the rest too where negative, high byte first.
 inline void append(std::string& to, double value) {
     auto bits = std::bit_cast<std::uint64_t>(value);
-    bits ^= (bits >> 63) != 0 ? ~0ull : 1ull << 63;
-    std::array<char, 8> high_first{};
-    for (std::size_t i = 0; i < 8; ++i) high_first[i] = static_cast<char>(bits >> (56 - 8 * i) & 0xFF);
-    to.append(high_first.data(), high_first.size());
+    bits = high_first(bits ^ ((bits >> 63) != 0 ? ~0ull : 1ull << 63));
+    to.append(reinterpret_cast<const char*>(&bits), sizeof bits);
 }
 
 inline double number_at(std::string_view from, std::size_t at) {
     check(at + 8 <= from.size(), "a number has eight bytes");
     std::uint64_t bits = 0;
-    for (std::size_t i = 0; i < 8; ++i) bits = bits << 8 | static_cast<unsigned char>(from[at + i]);
+    std::memcpy(&bits, from.data() + at, sizeof bits);
+    bits = high_first(bits);
     bits ^= (bits >> 63) != 0 ? 1ull << 63 : ~0ull;
     return std::bit_cast<double>(bits);
 }
