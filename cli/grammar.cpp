@@ -52,16 +52,20 @@ std::string exit_codes_and_settings() {
     return text.str();
 }
 
-/// Adds a verb under `parent`, with its examples in the footer of its help.
-CLI::App* verb(Grammar& g, CLI::App& parent, const char* name, const char* help, Command command,
-               std::vector<Example> examples) {
+/// Adds a verb under `parent`, with its examples in the footer of its help. What `options` adds to it, and the footer, it
+/// only gets where it can be typed.
+template <class Options>
+void verb(Grammar& g, CLI::App& parent, const char* name, const char* help, Command command,
+          std::initializer_list<Example> examples, Options options) {
     CLI::App* sub = parent.add_subcommand(name, help);
+    if (!g.may_stand_on_line(name)) return;
     sub->callback([command, &g] { g.chosen = command; });
     std::string footer = "Examples:";
-    for (const Example& e : examples) footer += "\n  " + e.command + "\n      " + e.does;
+    for (const Example& e : examples)
+        footer.append("\n  ").append(e.command).append("\n      ").append(e.does);
     sub->footer(footer + "\n");
-    g.examples[sub] = std::move(examples);
-    return sub;
+    g.examples[sub] = examples;
+    options(sub);
 }
 
 /// A word of a few; its description in the help lists them.
@@ -108,131 +112,141 @@ void takes_catalog(CLI::App* sub, Arguments& typed) {
 
 void answer_verbs(Grammar& g) {
     Arguments& typed = g.typed;
-    CLI::App* match =
-        verb(g, g.app, "match", "the ranked options with kits, and why the rest fall", run_match,
-             {{"endbell match --plate \"1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc\"",
-               "at the counter: the plate in one line, and what to ask next"},
-              {"endbell match job.toml --top 10", "from a job file, with ten options"},
-              {"endbell --json match job.toml > answer.json", "for another program: one JSON document"}});
-    takes_job(match, typed);
-    match->add_option("--top", typed.top, "how many options to show (5)")->check(whole_number(1, 1000));
-
-    CLI::App* why =
-        verb(g, g.app, "why", "what every rule found about one part: JOB PART, or PART with --plate", run_why,
-             {{"endbell why job.toml B-050-230-3R", "every finding for that part, with limit and source"},
-              {"endbell why B-050-230-3R --plate \"1/2 hp 208-230 1075\"", "the same from the plate alone"}});
-    takes_job(why, typed);
-    why->add_option("PART", typed.part, "a part id or a part number");
-
-    CLI::App* ask = verb(g, g.app, "ask", "what to measure next", run_ask,
-                         {{"endbell ask job.toml", "the open questions, the most telling first"},
-                          {"endbell ask job.toml --answer",
-                           "one question after the other; each answer goes into the job file, and the last "
-                           "gives the decision"}});
-    takes_job(ask, typed);
-    ask->add_flag("--answer", typed.answer, "answer them now, into the job file");
-    takes_job(verb(g, g.app, "diagnose", "what failed and why", run_diagnose,
-                   {{"endbell diagnose job.toml", "the conclusion, with the reading that proves it"},
-                    {"endbell diagnose job.toml --set measured.line_volts=\"0 V\"",
-                     "the same with one more reading"}}),
-              typed);
-
-    CLI::App* wire = verb(g, g.app, "wire", "tap-to-terminal wiring, relays and the truth table", run_wire,
-                          {{"endbell wire job.toml", "the wiring of the first option"},
-                           {"endbell wire job.toml B-050-230-3R", "the wiring of a part that you name"}});
-    takes_job(wire, typed);
-    takes_part(wire, typed);
-
-    takes_job(verb(g, g.app, "compare", "what each way out costs, today and per year", run_compare,
-                   {{"endbell compare job.toml --set shop.labour_rate=120", "at another labour rate"}}),
-              typed);
-
-    CLI::App* sheet = verb(g, g.app, "sheet", "the whole answer on paper", run_sheet,
-                           {{"endbell sheet job.toml --for counter", "the counter's sheet, as text"},
-                            {"endbell sheet job.toml --for technician --html sheet.html",
-                             "one HTML file that needs nothing else, to print or to open on a phone"}});
-    takes_job(sheet, typed);
-    takes_part(sheet, typed);
-    sheet->add_option("--for", typed.reader, "counter, technician or estimate")
-        ->check(one_of({"counter", "technician", "estimate"}));
-    sheet->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it")
-        ->type_name("FILE");
+    const auto job = [&](CLI::App* sub) { takes_job(sub, typed); };
+    const auto job_and_part = [&](CLI::App* sub) {
+        takes_job(sub, typed);
+        takes_part(sub, typed);
+    };
+    verb(g, g.app, "match", "the ranked options with kits, and why the rest fall", run_match,
+         {{"endbell match --plate \"1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc\"",
+           "at the counter: the plate in one line, and what to ask next"},
+          {"endbell match job.toml --top 10", "from a job file, with ten options"},
+          {"endbell --json match job.toml > answer.json", "for another program: one JSON document"}},
+         [&](CLI::App* match) {
+             takes_job(match, typed);
+             match->add_option("--top", typed.top, "how many options to show (5)")
+                 ->check(whole_number(1, 1000));
+         });
+    verb(g, g.app, "why", "what every rule found about one part: JOB PART, or PART with --plate", run_why,
+         {{"endbell why job.toml B-050-230-3R", "every finding for that part, with limit and source"},
+          {"endbell why B-050-230-3R --plate \"1/2 hp 208-230 1075\"", "the same from the plate alone"}},
+         [&](CLI::App* why) {
+             takes_job(why, typed);
+             why->add_option("PART", typed.part, "a part id or a part number");
+         });
+    verb(g, g.app, "ask", "what to measure next", run_ask,
+         {{"endbell ask job.toml", "the open questions, the most telling first"},
+          {"endbell ask job.toml --answer",
+           "one question after the other; each answer goes into the job file, and the last "
+           "gives the decision"}},
+         [&](CLI::App* ask) {
+             takes_job(ask, typed);
+             ask->add_flag("--answer", typed.answer, "answer them now, into the job file");
+         });
+    verb(g, g.app, "diagnose", "what failed and why", run_diagnose,
+         {{"endbell diagnose job.toml", "the conclusion, with the reading that proves it"},
+          {"endbell diagnose job.toml --set measured.line_volts=\"0 V\"", "the same with one more reading"}},
+         job);
+    verb(g, g.app, "wire", "tap-to-terminal wiring, relays and the truth table", run_wire,
+         {{"endbell wire job.toml", "the wiring of the first option"},
+          {"endbell wire job.toml B-050-230-3R", "the wiring of a part that you name"}},
+         job_and_part);
+    verb(g, g.app, "compare", "what each way out costs, today and per year", run_compare,
+         {{"endbell compare job.toml --set shop.labour_rate=120", "at another labour rate"}}, job);
+    verb(g, g.app, "sheet", "the whole answer on paper", run_sheet,
+         {{"endbell sheet job.toml --for counter", "the counter's sheet, as text"},
+          {"endbell sheet job.toml --for technician --html sheet.html",
+           "one HTML file that needs nothing else, to print or to open on a phone"}},
+         [&](CLI::App* sheet) {
+             job_and_part(sheet);
+             sheet->add_option("--for", typed.reader, "counter, technician or estimate")
+                 ->check(one_of({"counter", "technician", "estimate"}));
+             sheet
+                 ->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it")
+                 ->type_name("FILE");
+         });
 }
 
 void list_verbs(Grammar& g) {
     Arguments& typed = g.typed;
-    CLI::App* batch =
-        verb(g, g.app, "batch", "many jobs from one CSV; a failed row never stops the rest", run_batch,
-             {{"endbell batch jobs.csv --out results.csv",
-               "one result row a job, and results.orders.csv with what to order"}});
-    batch->add_option("JOBS", typed.job, "a CSV file, one job a row, columns named GROUP.FIELD")
-        ->type_name("FILE")
-        ->required();
-    batch->add_option("--out", typed.results, "the CSV file to write")->type_name("FILE")->required();
-    CLI::App* rules =
-        verb(g, g.app, "rules", "the rules and limits in force, each with its source", run_rules,
-             {{"endbell rules", "all of them"}, {"endbell rules rotation", "one of them"}});
-    rules->add_option("RULE", typed.rule, "one rule");
+    verb(
+        g, g.app, "batch", "many jobs from one CSV; a failed row never stops the rest", run_batch,
+        {{"endbell batch jobs.csv --out results.csv",
+          "one result row a job, and results.orders.csv with what to order"}},
+        [&](CLI::App* batch) {
+            batch->add_option("JOBS", typed.job, "a CSV file, one job a row, columns named GROUP.FIELD")
+                ->type_name("FILE")
+                ->required();
+            batch->add_option("--out", typed.results, "the CSV file to write")->type_name("FILE")->required();
+        });
+    verb(g, g.app, "rules", "the rules and limits in force, each with its source", run_rules,
+         {{"endbell rules", "all of them"}, {"endbell rules rotation", "one of them"}},
+         [&](CLI::App* rules) { rules->add_option("RULE", typed.rule, "one rule"); });
 }
 
 void import_verb(Grammar& g, CLI::App& catalog) {
     Arguments& typed = g.typed;
-    CLI::App* import =
-        verb(g, catalog, "import", "read CSV tables into a catalog", run_catalog_import,
-             {{"endbell catalog import tables --into parts.db", "make or replace the catalog"},
-              {"endbell catalog import tables --into parts.db --dry-run", "read and report, write nothing"},
-              {"endbell catalog import offers.csv --into parts.db --mode tables",
-               "replace one table: tonight's prices"},
-              {"endbell catalog import supplier.csv --into parts.db --mode rows --columns supplier.toml",
-               "add a supplier's own spreadsheet"}});
-    import->add_option("TABLES", typed.inputs, "a folder of CSV tables, or CSV files")
-        ->type_name("FILE")
-        ->required();
-    import->add_option("--into", typed.database, "the catalog file to make or replace")
-        ->type_name("FILE")
-        ->required();
-    import->add_option("--columns", typed.columns, "a column map (TOML) for a supplier's own headers")
-        ->type_name("FILE");
-    import
-        ->add_option("--mode", typed.mode,
+    verb(g, catalog, "import", "read CSV tables into a catalog", run_catalog_import,
+         {{"endbell catalog import tables --into parts.db", "make or replace the catalog"},
+          {"endbell catalog import tables --into parts.db --dry-run", "read and report, write nothing"},
+          {"endbell catalog import offers.csv --into parts.db --mode tables",
+           "replace one table: tonight's prices"},
+          {"endbell catalog import supplier.csv --into parts.db --mode rows --columns supplier.toml",
+           "add a supplier's own spreadsheet"}},
+         [&](CLI::App* import) {
+             import->add_option("TABLES", typed.inputs, "a folder of CSV tables, or CSV files")
+                 ->type_name("FILE")
+                 ->required();
+             import->add_option("--into", typed.database, "the catalog file to make or replace")
+                 ->type_name("FILE")
+                 ->required();
+             import
+                 ->add_option("--columns", typed.columns, "a column map (TOML) for a supplier's own headers")
+                 ->type_name("FILE");
+             import
+                 ->add_option(
+                     "--mode", typed.mode,
                      "whole: the files are the catalog; tables: each replaces its table; rows: added to it")
-        ->check(one_of({"whole", "tables", "rows"}));
-    import
-        ->add_option("--set-aside", typed.set_aside,
-                     "a folder for the rows that were set aside, as they came")
-        ->type_name("FOLDER");
-    import->add_flag("--strict", typed.strict, "one row set aside, and the old catalog stays");
-    import->add_flag("--dry-run", typed.dry_run, "read and report, change nothing");
+                 ->check(one_of({"whole", "tables", "rows"}));
+             import
+                 ->add_option("--set-aside", typed.set_aside,
+                              "a folder for the rows that were set aside, as they came")
+                 ->type_name("FOLDER");
+             import->add_flag("--strict", typed.strict, "one row set aside, and the old catalog stays");
+             import->add_flag("--dry-run", typed.dry_run, "read and report, change nothing");
+         });
 }
 
 void catalog_verbs(Grammar& g) {
     Arguments& typed = g.typed;
     CLI::App* catalog = g.app.add_subcommand("catalog", "import a catalog and look into it");
+    if (!g.may_stand_on_line("catalog")) return;
     catalog->require_subcommand(1);
+    const auto file = [&](CLI::App* sub) { takes_catalog(sub, typed); };
     import_verb(g, *catalog);
-    CLI::App* check =
-        verb(g, *catalog, "check", "what the catalog's gaps and contradictions cost", run_catalog_check,
-             {{"endbell catalog check parts.db --as-of 2026-03-01",
-               "empty fields, contradictions, and prices that were old on that day"}});
-    takes_catalog(check, typed);
-    check->add_option("--as-of", typed.as_of, "judge the age of prices on this date, YYYY-MM-DD");
-    CLI::App* show = verb(g, *catalog, "show", "one part with all its rows", run_catalog_show,
-                          {{"endbell catalog show parts.db B-050-230-3R", "by its id or its number"}});
-    takes_catalog(show, typed);
-    show->add_option("PART", typed.part, "a part id or number")->required();
-    takes_catalog(verb(g, *catalog, "changes", "what the last import changed", run_catalog_changes,
-                       {{"endbell catalog changes parts.db", "rows, cells and prices, before and after"}}),
-                  typed);
-    takes_catalog(
-        verb(g, *catalog, "generations", "the generations that can be brought back", run_catalog_generations,
-             {{"endbell catalog generations parts.db", "each with its number and digest"}}),
-        typed);
-    CLI::App* back = verb(g, *catalog, "restore", "bring an earlier generation back", run_catalog_restore,
-                          {{"endbell catalog restore parts.db 1", "as it was after the first import"}});
-    takes_catalog(back, typed);
-    back->add_option("GENERATION", typed.generation, "its number, from catalog generations")
-        ->required()
-        ->check(whole_number(1, 999'999));
+    verb(g, *catalog, "check", "what the catalog's gaps and contradictions cost", run_catalog_check,
+         {{"endbell catalog check parts.db --as-of 2026-03-01",
+           "empty fields, contradictions, and prices that were old on that day"}},
+         [&](CLI::App* check) {
+             takes_catalog(check, typed);
+             check->add_option("--as-of", typed.as_of, "judge the age of prices on this date, YYYY-MM-DD");
+         });
+    verb(g, *catalog, "show", "one part with all its rows", run_catalog_show,
+         {{"endbell catalog show parts.db B-050-230-3R", "by its id or its number"}}, [&](CLI::App* show) {
+             takes_catalog(show, typed);
+             show->add_option("PART", typed.part, "a part id or number")->required();
+         });
+    verb(g, *catalog, "changes", "what the last import changed", run_catalog_changes,
+         {{"endbell catalog changes parts.db", "rows, cells and prices, before and after"}}, file);
+    verb(g, *catalog, "generations", "the generations that can be brought back", run_catalog_generations,
+         {{"endbell catalog generations parts.db", "each with its number and digest"}}, file);
+    verb(g, *catalog, "restore", "bring an earlier generation back", run_catalog_restore,
+         {{"endbell catalog restore parts.db 1", "as it was after the first import"}}, [&](CLI::App* back) {
+             takes_catalog(back, typed);
+             back->add_option("GENERATION", typed.generation, "its number, from catalog generations")
+                 ->required()
+                 ->check(whole_number(1, 999'999));
+         });
 }
 
 /// The innermost verb that was typed.
@@ -285,8 +299,13 @@ Problem Grammar::complaint(const CLI::ParseError& wrong) const {
     return {{}, word, "", wanted + here, near.empty() ? help : "did you mean '" + near + "'?"};
 }
 
-Grammar::Grammar()
-    : app("Endbell picks what replaces a failed HVAC motor or its module from your own catalog.", "endbell") {
+bool Grammar::may_stand_on_line(std::string_view name) const {
+    return !line || std::find(line->begin(), line->end(), name) != line->end();
+}
+
+Grammar::Grammar(std::optional<std::vector<std::string_view>> words)
+    : line(std::move(words)),
+      app("Endbell picks what replaces a failed HVAC motor or its module from your own catalog.", "endbell") {
     app.set_version_flag("--version", std::string("endbell ") + ENDBELL_VERSION);
     app.add_option("--catalog", typed.catalog, "the catalog file")
         ->type_name("FILE")

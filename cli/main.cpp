@@ -4,11 +4,14 @@
 #include <cstdio>
 #include <cstring>
 #include <exception>
+#include <string_view>
+#include <vector>
 
 #include "cli/configuration.hpp"
 #include "cli/exit_codes.hpp"
 #include "cli/grammar.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/memory.hpp"
 #include "cli/output.hpp"
 #include "engine/base/text.hpp"
 #include "engine/sheet/json.hpp"
@@ -67,8 +70,11 @@ int run(Grammar& grammar, int argc, char** argv) {
 
 int main(int argc, char** argv) {
     using namespace endbell;
+    constexpr std::size_t one_answer = 2'500'000,
+                          large_answer = 8'000'000;  // bytes, measured at a million parts
+    const cli::ExpectedMemory memory(one_answer, large_answer);
     try {
-        cli::Grammar grammar;
+        cli::Grammar grammar(std::vector<std::string_view>(argv, argv + argc));
         return cli::run(grammar, argc, argv);
     } catch (const cli::OutputFailed& failed) {
         if (failed.error == EPIPE) return cli::stopped_by + SIGPIPE;  // the reader has enough

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "cli/memory.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
@@ -54,8 +53,6 @@ std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
 }
 
 Session open_session(const Arguments& typed) {
-    constexpr std::size_t one_answer = 2'500'000;  // bytes, measured at a million parts
-    expect_memory(one_answer);
     Session session;
     std::vector<std::string> words_not_understood;
     session.job = job_of(typed, words_not_understood);

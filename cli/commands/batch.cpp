@@ -137,8 +137,7 @@ class Counter {
     /// The first thread that it serves takes the memory that its answers will.
     void settle_in() {
         constexpr std::size_t many_answers = 24'000'000;  // bytes, measured at a hundred thousand parts
-        if (!settled_in_) expect_memory(many_answers);
-        settled_in_ = true;
+        if (!memory_) memory_.emplace(many_answers, many_answers);
     }
 
     Selection answer(FailedUnit& job) {
@@ -149,10 +148,10 @@ class Counter {
     }
 
   private:
+    std::optional<ExpectedMemory> memory_;
     IndexedCatalog own_;        // a connection serves one thread
     TightenedCatalog catalog_;  // under the shop's limits
     const std::optional<ShopPolicy>& shop_;
-    bool settled_in_ = false;
     std::optional<KitShelf> shelf_;  // of the last row's policy: most rows have one
 };
 

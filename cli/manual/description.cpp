@@ -33,7 +33,8 @@ Verb describe(const CLI::App& app, const std::string& above, const Grammar& gram
     }
     const auto examples = grammar.examples.find(&app);
     if (examples == grammar.examples.end()) return verb;
-    for (const Example& e : examples->second) verb.examples.push_back({e.command, e.does});
+    for (const Example& e : examples->second)
+        verb.examples.push_back({std::string(e.command), std::string(e.does)});
     return verb;
 }
 

@@ -63,12 +63,13 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
         column.stride_ = columns.size();
         column.heads_ = file.numbers<Word64>(Section::heads);
         column.bodies_ = bodies;
-        for (std::size_t v = 0; v < column.classes_ * column.fields_->size(); ++v) {
-            const auto& of_field =
-                words[static_cast<std::size_t>((*column.fields_)[v % column.fields_->size()])];
-            const std::size_t code = stream.number();
-            check(code < of_field.size(), "a class has known values");
-            column.values_.push_back(of_field[code]);
+        for (std::size_t c = 0; c < column.classes_; ++c) {
+            for (const int field : *column.fields_) {
+                const auto& of_field = words[static_cast<std::size_t>(field)];
+                const std::size_t code = stream.number();
+                check(code < of_field.size(), "a class has known values");
+                column.values_.push_back(of_field[code]);
+            }
         }
     }
     return columns;

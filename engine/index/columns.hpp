@@ -65,6 +65,11 @@ class IndexColumn {
                     bodies.subspan(std::min(at.body - bodies_->first(stretch), bodies.size())), words);
     }
     const Bodies& bodies() const { return *bodies_; }
+    /// Where its body stands in one stretch: up to the next column's, or the next stretch's first one's.
+    BodyWords body(std::size_t stretch) const {
+        const std::size_t next = stretch * stride_ + 1;
+        return {start(stretch).body, next < starts_.size() ? starts_[next].body : bodies_->words()};
+    }
 
   private:
     friend std::vector<IndexColumn> read_columns(const SideFile& file);

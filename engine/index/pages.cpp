@@ -36,4 +36,10 @@ void bring_in_to_write(void*, std::size_t) {}
 
 #endif
 
+void prefer_large_pages([[maybe_unused]] void* start, [[maybe_unused]] std::size_t bytes) {
+#if defined(MADV_HUGEPAGE)
+    madvise(start, bytes, MADV_HUGEPAGE);
+#endif
+}
+
 }  // namespace endbell

@@ -13,6 +13,13 @@ namespace {
 constexpr std::size_t block_words = 64;
 constexpr std::size_t block_parts = block_words * 64;
 
+/// Of a whole block: most hold none of a set's parts, and a loop of known length tells it quickly.
+bool any_in_block(const Word64* set) {
+    Word64 any = 0;
+    for (std::size_t w = 0; w < block_words; ++w) any |= set[w];
+    return any != 0;
+}
+
 }  // namespace
 
 LeastPrices::LeastPrices(const Catalog& catalog, const std::function<void()>& look) {
@@ -81,8 +88,10 @@ std::vector<std::uint32_t> Prices::cheapest(const Word64* set, std::size_t most,
     const std::size_t words = words_for(prices_.size());
     for (const std::uint32_t block : order_) {
         if (best.full() && least_[block] > prices_[best.worst()]) break;
-        const std::size_t end = std::min(words, (block + std::size_t{1}) * block_words);
-        for (std::size_t w = block * block_words; w < end; ++w)
+        const std::size_t begin = block * block_words;
+        const std::size_t end = std::min(words, begin + block_words);
+        if (end - begin == block_words && !any_in_block(set + begin)) continue;
+        for (std::size_t w = begin; w < end; ++w)
             each_bit(set[w], w,
                      [&](std::size_t position) { best.offer(static_cast<std::uint32_t>(position)); });
     }

@@ -50,6 +50,14 @@ inline Present look(const Edges& edges, const StretchAt& at, std::vector<const W
     return present;
 }
 
+/// Only its tile tells which parts of the stretch are in it.
+inline bool is_mixed(const Edges& edges, std::size_t stretch) {
+    if (edges.column == nullptr) return false;
+    const TileStart& start = edges.column->start(stretch);
+    return std::any_of(edges.classes.begin(), edges.classes.end(),
+                       [&](std::uint32_t c) { return c >= start.least && c < start.greatest; });
+}
+
 /// Every part of the stretch is in it.
 inline bool holds_all(const Edges& edges, const StretchAt& at) {
     if (!edges.others.empty()) return false;
@@ -96,7 +104,11 @@ struct SetsThere {
         if (bodies != nullptr) at.bodies = bodies->of(stretch);
         shut = falls_everywhere(list) && count_shut(list);
         if (shut) return;
-        if (bodies != nullptr) at.bodies = bodies->all_of(stretch, room);
+        if (bodies != nullptr) {
+            wanted.clear();
+            if (bodies->is_new(stretch)) want_mixed(list, stretch);
+            at.bodies = bodies->much_of(stretch, wanted, room);
+        }
         place.assign(list.size(), nullptr);
         for (std::size_t s = 0; s < list.size(); ++s) {
             Present here = look(list[s].edges, at, mixed, scratch);
@@ -105,6 +117,12 @@ struct SetsThere {
             here.verdict = list[s].verdict;
             if (keys != nullptr) place[s] = sets[present.size()].data();
             present.push_back(here);
+        }
+    }
+
+    void want_mixed(const std::vector<Said>& list, std::size_t stretch) {
+        for (const Said& said : list) {
+            if (is_mixed(said.edges, stretch)) wanted.push_back(said.edges.column->body(stretch));
         }
     }
 
@@ -135,7 +153,8 @@ struct SetsThere {
     std::vector<Present> present;
     std::vector<const Word64*> mixed;
     Scratch scratch;
-    std::vector<Word64> room;          // for bodies that are copied
+    std::vector<BodyWords> wanted;     // bodies that are read
+    BodyRoom room;                     // for bodies that are copied
     std::vector<Stretch> sets;         // of those present
     std::vector<const Word64*> place;  // of each of the list, its set; null: not present
     Planes open_count, change_count;

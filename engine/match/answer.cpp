@@ -119,7 +119,10 @@ Finding Answer::not_stated(std::string job_key) {
 }
 
 Finding not_concerned(std::string_view rule) {
-    return Answer(rule, "").fits("not concerned");
+    Finding f;  // made where it goes: a third of all findings are of this kind
+    f.rule = rule;
+    f.reason = "not concerned";
+    return f;
 }
 
 }  // namespace endbell

@@ -81,15 +81,16 @@ std::vector<bool> moved_rules(const JobBytes& before, const Question& then) {
     const JobBytes after(then);
     const bool all = before.assembly() != after.assembly();
     std::vector<bool> moved(rules().size());
-    for (std::size_t r = 0; r < moved.size(); ++r) moved[r] = all || before.of_rule(r) != after.of_rule(r);
+    for (std::size_t r = 0; r < moved.size(); ++r) moved[r] = all || !before.same_for_rule(r, after);
     return moved;
 }
 
 /// As `examine`, but only what may have changed is asked again, and nothing is kept.
 Outlook outlook(const Question& then, const Candidate& now, const std::vector<bool>& moved) {
     Outlook o;
-    for (std::size_t r = 0; r < rules().size(); ++r) {
-        const Verdict v = moved[r] ? rules()[r].check(then, now.part).verdict : now.findings[r].verdict;
+    const std::vector<Rule>& all = rules();
+    for (std::size_t r = 0; r < all.size(); ++r) {
+        const Verdict v = moved[r] ? all[r].check(then, now.part).verdict : now.findings[r].verdict;
         o.verdict = std::max(o.verdict, v);
         if (v == Verdict::not_shown) ++o.open;
         if (v == Verdict::does_not_fit) break;

@@ -3,6 +3,7 @@
 #include <array>
 #include <bit>
 #include <cstdint>
+#include <cstring>
 #include <string>
 #include <string_view>
 #include <type_traits>
@@ -11,12 +12,15 @@
 
 namespace endbell::bytes {
 
+/// From the machine's order of bytes to high byte first, and back.
+inline std::uint64_t high_first(std::uint64_t bits) {
+    return std::endian::native == std::endian::little ? __builtin_bswap64(bits) : bits;
+}
+
 /// Sign flipped, the rest too where negative, high byte first.
 inline std::array<char, 8> of(double value) {
-    auto bits = std::bit_cast<std::uint64_t>(value);
-    bits ^= (bits >> 63) != 0 ? ~0ull : 1ull << 63;
-    if constexpr (std::endian::native == std::endian::little) bits = __builtin_bswap64(bits);
-    return std::bit_cast<std::array<char, 8>>(bits);
+    const auto bits = std::bit_cast<std::uint64_t>(value);
+    return std::bit_cast<std::array<char, 8>>(high_first(bits ^ ((bits >> 63) != 0 ? ~0ull : 1ull << 63)));
 }
 
 inline void append(std::string& to, double value) {
@@ -27,7 +31,8 @@ inline void append(std::string& to, double value) {
 inline double number_at(std::string_view from, std::size_t at) {
     check(at + 8 <= from.size(), "a number has eight bytes");
     std::uint64_t bits = 0;
-    for (std::size_t i = 0; i < 8; ++i) bits = bits << 8 | static_cast<unsigned char>(from[at + i]);
+    std::memcpy(&bits, from.data() + at, sizeof bits);
+    bits = high_first(bits);
     bits ^= (bits >> 63) != 0 ? 1ull << 63 : ~0ull;
     return std::bit_cast<double>(bits);
 }

@@ -154,25 +154,41 @@ JobBytes::JobBytes(const Question& question) {
     limits_ = fingerprint(limits);
 }
 
+std::string_view JobBytes::field(int f) const {
+    const auto i = static_cast<std::size_t>(f);
+    const std::size_t begin = i == 0 ? 0 : ends_[i - 1];
+    return std::string_view(all_).substr(begin, ends_[i] - begin);
+}
+
 std::string JobBytes::of(const std::vector<int>& fields) const {
     std::string taken;
     taken.reserve(128);
     taken = limits_;
-    for (const int f : fields) {
-        const auto i = static_cast<std::size_t>(f);
-        const std::size_t begin = i == 0 ? 0 : ends_[i - 1];
-        taken.append(all_, begin, ends_[i] - begin);
-    }
+    for (const int f : fields) taken += field(f);
     return taken;
 }
 
-std::string JobBytes::of_rule(std::size_t r) const {
+namespace {
+
+const std::vector<int>& fields_of_rule(std::size_t r) {
     static const std::vector<std::vector<int>> fields = [] {
         std::vector<std::vector<int>> of_rules;
         for (const Rule& rule : rules()) of_rules.push_back(job_fields_of(rule));
         return of_rules;
     }();
-    return of(fields.at(r));
+    return fields.at(r);
+}
+
+}  // namespace
+
+std::string JobBytes::of_rule(std::size_t r) const {
+    return of(fields_of_rule(r));
+}
+
+bool JobBytes::same_for_rule(std::size_t r, const JobBytes& other) const {
+    const std::vector<int>& fields = fields_of_rule(r);
+    return limits_ == other.limits_ &&
+           std::all_of(fields.begin(), fields.end(), [&](int f) { return field(f) == other.field(f); });
 }
 
 std::string JobBytes::assembly() const {

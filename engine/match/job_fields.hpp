@@ -34,8 +34,11 @@ class JobBytes {
     /// Of a draft inducer that the job names by its assembly, where `assembly()` is the same too.
     std::string of_rule(std::size_t r) const;
     std::string assembly() const;
+    /// Whether `of_rule` is the same of both.
+    bool same_for_rule(std::size_t r, const JobBytes& other) const;
 
   private:
+    std::string_view field(int f) const;
     std::string of(const std::vector<int>& fields) const;
 
     std::string all_;

@@ -18,13 +18,31 @@ int width_of(std::string_view text) {
 
 /// What a terminal is given of a text.
 std::string shown(std::string_view text) {
-    return visible(shortened(text, longest_text));
+    return text.size() <= longest_text ? visible(text) : visible(shortened(text, longest_text));
 }
 
-std::string padded(std::string text, int width) {
+std::vector<std::string> shown(const std::vector<std::string>& row) {
+    std::vector<std::string> cells;
+    cells.reserve(row.size());
+    for (const std::string& cell : row) cells.push_back(shown(cell));
+    return cells;
+}
+
+void append_padded(std::string& to, std::string_view text, int width) {
+    to += text;
     const int missing = width - width_of(text);
-    if (missing > 0) text.append(static_cast<std::size_t>(missing), ' ');
-    return text;
+    if (missing > 0) to.append(static_cast<std::size_t>(missing), ' ');
+}
+
+/// What stands between spaces.
+std::vector<std::string_view> words_of(std::string_view text) {
+    std::vector<std::string_view> words;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find(' '), text.size());
+        if (end > 0) words.push_back(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return words;
 }
 
 /// The first `count` characters of UTF-8 text, in bytes.
@@ -38,31 +56,36 @@ std::size_t bytes_of(std::string_view text, int count) {
 }
 
 /// Words folded to `width`; a word that is too long is cut.
-std::vector<std::string> folded(const std::string& raw, int width) {
+std::vector<std::string> folded(std::string_view shown_text, int width) {
     std::vector<std::string> lines;
     std::string line;
-    for (std::string word : split(shown(raw), ' ')) {
-        if (word.empty()) continue;
-        if (!line.empty() && width_of(line) + 1 + width_of(word) > width) {
-            lines.push_back(line);
+    int line_width = 0;
+    for (std::string_view word : words_of(shown_text)) {
+        int word_width = width_of(word);
+        if (!line.empty() && line_width + 1 + word_width > width) {
+            lines.push_back(std::move(line));
             line.clear();
         }
-        while (width_of(word) > width) {
+        while (word_width > width) {
             const std::size_t cut = bytes_of(word, width);
-            lines.push_back(word.substr(0, cut));
-            word.erase(0, cut);
+            lines.emplace_back(word.substr(0, cut));
+            word.remove_prefix(cut);
+            word_width = width_of(word);
         }
-        line += (line.empty() ? "" : " ") + word;
+        line_width = line.empty() ? word_width : line_width + 1 + word_width;
+        if (!line.empty()) line += ' ';
+        line += word;
     }
-    if (!line.empty() || lines.empty()) lines.push_back(line);
+    if (!line.empty() || lines.empty()) lines.push_back(std::move(line));
     return lines;
 }
 
 std::string hanging(const std::string& lead, const std::string& text, int width) {
     std::string out;
     const int indent = width_of(lead);
-    for (const std::string& line : folded(text, width - indent)) {
-        out += (out.empty() ? lead : std::string(static_cast<std::size_t>(indent), ' ')) + line + "\n";
+    for (const std::string& line : folded(shown(text), width - indent)) {
+        out += out.empty() ? lead : std::string(static_cast<std::size_t>(indent), ' ');
+        out += line + "\n";
     }
     return out;
 }
@@ -99,7 +122,9 @@ class TextRenderer {
         name_width = std::min(name_width, width_ / 2);
         std::string out;
         for (const auto& row : pairs.rows) {
-            out += hanging(padded("  " + shown(row.first), name_width + 4), row.second, width_);
+            std::string lead = "  ";
+            append_padded(lead, shown(row.first), name_width + 2);
+            out += hanging(lead, row.second, width_);
         }
         return out;
     }
@@ -115,33 +140,34 @@ class TextRenderer {
         return out;
     }
     std::string operator()(const Grid& table) const {
-        const std::vector<int> widths = column_widths(table);
-        std::string out = row_text(table.header, widths);
-        std::string rule;
+        Rows rows{shown(table.header)};
+        for (const auto& row : table.rows) rows.push_back(shown(row));
+        const std::vector<int> widths = column_widths(rows);
+        std::string out = row_text(rows.front(), widths);
         for (std::size_t c = 0; c < widths.size(); ++c) {
-            rule += (c > 0 ? "  " : "") + std::string(static_cast<std::size_t>(widths[c]), '-');
+            if (c > 0) out += "  ";
+            out.append(static_cast<std::size_t>(widths[c]), '-');
         }
-        out += rule + "\n";
-        for (const auto& row : table.rows) out += row_text(row, widths);
+        out += "\n";
+        for (std::size_t r = 1; r < rows.size(); ++r) out += row_text(rows[r], widths);
         if (!table.caption.empty()) out += hanging("", table.caption, width_);
         return out;
     }
 
   private:
+    using Rows = std::vector<std::vector<std::string>>;  // as shown
+
     /// Natural widths where they fit; else the widest columns give way until the row does.
-    std::vector<int> column_widths(const Grid& table) const {
-        std::vector<int> widths(table.header.size(), 1);
-        std::vector<int> least(table.header.size(), 1);
-        const auto grow = [&](const std::vector<std::string>& row) {
+    std::vector<int> column_widths(const Rows& rows) const {
+        std::vector<int> widths(rows.front().size(), 1);
+        std::vector<int> least(widths.size(), 1);
+        for (const std::vector<std::string>& row : rows) {
             for (std::size_t c = 0; c < widths.size(); ++c) {
-                widths[c] = std::max(widths[c], width_of(shown(row[c])));
-                for (const std::string& word : split(shown(row[c]), ' ')) {
+                widths[c] = std::max(widths[c], width_of(row[c]));
+                for (const std::string_view word : words_of(row[c]))
                     least[c] = std::max(least[c], std::min(width_of(word), 24));
-                }
             }
-        };
-        grow(table.header);
-        for (const auto& row : table.rows) grow(row);
+        }
         const int room = width_ - 2 * (static_cast<int>(widths.size()) - 1);
         while (std::accumulate(widths.begin(), widths.end(), 0) > room) {
             std::size_t widest = widths.size();
@@ -156,7 +182,7 @@ class TextRenderer {
     }
 
     static std::string row_text(const std::vector<std::string>& row, const std::vector<int>& widths) {
-        std::vector<std::vector<std::string>> cells;
+        Rows cells;
         std::size_t height = 1;
         for (std::size_t c = 0; c < widths.size(); ++c) {
             cells.push_back(folded(row[c], widths[c]));
@@ -166,7 +192,9 @@ class TextRenderer {
         for (std::size_t line = 0; line < height; ++line) {
             std::string text;
             for (std::size_t c = 0; c < widths.size(); ++c) {
-                text += (c > 0 ? "  " : "") + padded(line < cells[c].size() ? cells[c][line] : "", widths[c]);
+                if (c > 0) text += "  ";
+                append_padded(text, line < cells[c].size() ? std::string_view(cells[c][line]) : "",
+                              widths[c]);
             }
             text.erase(text.find_last_not_of(' ') + 1);
             out += text + "\n";
