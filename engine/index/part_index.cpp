@@ -146,97 +146,140 @@ PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
     return asked;
 }
 
-std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positions, Verdict verdict) const {
-    std::vector<Standing> all;
-    for (const std::uint32_t p : positions) {
-        const std::uint32_t price = prices_->at(p);
-        all.push_back({std::string(id(p)),
-                       verdict,
-                       price == no_price ? std::nullopt : std::optional<std::int64_t>(price),
-                       Verdict::fits,
-                       {}});
-    }
-    return all;
+Standing PartIndex::named(std::uint32_t position, Verdict verdict) const {
+    const std::uint32_t price = prices_->at(position);
+    return {std::string(id(position)), verdict,
+            price == no_price ? std::nullopt : std::optional<std::int64_t>(price), Verdict::fits, nullptr};
+}
+
+std::vector<Standing> PartIndex::cheapest(const BitSet& set, std::size_t most, Verdict verdict) const {
+    std::vector<Standing> names;
+    for (const std::uint32_t p : prices_->cheapest(set.data(), most, ranks_))
+        names.push_back(named(p, verdict));
+    return names;
 }
 
 /// What the rules asked for when they were asked of a part's classes: worked out once for all parts of the same ones.
-class PartIndex::Adapters {
+class PartIndex::AlikeParts {
   public:
-    Adapters(const PartIndex& index, const Asked& asked) : index_(index) {
-        for (std::size_t r = 0; r < asked.known.size(); ++r) {
-            const ClassAdapters& of_rule = asked.known[r]->adapters;
+    AlikeParts(const PartIndex& index, std::vector<std::shared_ptr<const Sayings>> known)
+        : index_(index), sayings_(std::move(known)) {
+        for (std::size_t r = 0; r < sayings_.size(); ++r) {
+            const ClassChanges& of_rule = sayings_[r]->changes;
             if (!of_rule.classes.empty())
                 rules_.push_back({&of_rule, &index.columns_[rule_columns().of_rule[r]]});
         }
     }
 
-    const std::vector<Remedy>& of(std::uint32_t position) {
-        lists_.clear();
-        for (const auto& [of_rule, column] : rules_) {
-            const std::vector<Remedy>& list = of_rule->of(index_.class_of(*column, position));
-            if (!list.empty()) lists_.push_back(&list);
-        }
-        static const std::vector<Remedy> none;
-        if (lists_.empty()) return none;
+    const std::shared_ptr<const Alike>& of(std::uint32_t position) {
         static const std::size_t body_column = column_with("motors.body_diameter_in");
-        const IndexColumn& diameters = index_.columns_[body_column];
-        const std::size_t body = index_.class_of(diameters, position);
+        static const std::size_t family_column = column_with("motors.family");
+        bool adapters = false;
+        changes_.clear();
+        for (const auto& [of_rule, column] : rules_) {
+            const AskedChange* change = of_rule->of(index_.class_of(*column, position));
+            if (change == nullptr) continue;
+            changes_.push_back(change);
+            adapters = adapters || !change->adapters.empty();
+        }
+        const IndexColumn& families = index_.columns_[family_column];
+        const IndexColumn& bodies = index_.columns_[body_column];
+        const std::size_t family = index_.class_of(families, position);
+        // Only adapters are made for a body.
+        const std::size_t body = adapters ? index_.class_of(bodies, position) : bodies.classes();
         for (const Known& known : known_) {
-            if (known.body == body && known.lists == lists_) return known.adapters;
+            if (known.family == family && known.body == body && known.changes == changes_) return known.alike;
         }
-        Part part;
-        diameters.put(body, part);
-        known_.push_back({body, lists_, {}});
-        for (const std::vector<Remedy>* list : lists_) {
-            for (const Remedy& remedy : *list) add_remedy(known_.back().adapters, remedy, part);
-        }
-        return known_.back().adapters;
+        Part of_family, of_body;
+        families.put(family, of_family);
+        if (adapters) bodies.put(body, of_body);
+        known_.push_back({family, body, changes_, std::make_shared<const Alike>(alike(of_family, of_body))});
+        return known_.back().alike;
     }
 
   private:
+    Alike alike(const Part& of_family, const Part& of_body) const {
+        Alike made;
+        made.kind = of_family.kind;
+        if (of_family.motor) made.family = of_family.motor->family;
+        for (const AskedChange* change : changes_) {
+            for (const Remedy& remedy : change->adapters) add_remedy(made.adapters, remedy, of_body);
+            for (const std::string_view task : change->tasks) add_task(made.tasks, task);
+        }
+        return made;
+    }
+
     struct Known {
-        std::size_t body;
-        std::vector<const std::vector<Remedy>*> lists;  // of the rules that ask for something, in their order
-        std::vector<Remedy> adapters;
+        std::size_t family, body;                 // classes
+        std::vector<const AskedChange*> changes;  // of the rules that ask for something, in their order
+        std::shared_ptr<const Alike> alike;
     };
     const PartIndex& index_;
-    std::vector<std::pair<const ClassAdapters*, const IndexColumn*>> rules_;
-    std::vector<const std::vector<Remedy>*> lists_;  // of the part that is looked at
+    std::vector<std::shared_ptr<const Sayings>> sayings_;  // that the rest points into
+    std::vector<std::pair<const ClassChanges*, const IndexColumn*>> rules_;
+    std::vector<const AskedChange*> changes_;  // of the part that is looked at
     std::vector<Known> known_;
+};
+
+/// The names of all that fit, taken out of their sets one after the other.
+class PartIndex::Lineup : public MoreNames {
+  public:
+    Lineup(const PartIndex& index, const Question& q, const Catalog& catalog,
+           std::vector<std::shared_ptr<const Sayings>> known, BitSet fitting, BitSet changing)
+        : index_(index),
+          question_(q),
+          catalog_(catalog),
+          alike_(index, std::move(known)),
+          fitting_(std::move(fitting)),
+          changing_(std::move(changing)) {}
+
+    std::vector<Standing> next(std::size_t most) override {
+        std::vector<Standing> names;
+        take(names, fitting_, most, Verdict::fits);
+        take(names, changing_, most, Verdict::fits_with_changes);
+        return names;
+    }
+
+  private:
+    void take(std::vector<Standing>& to, BitSet& from, std::size_t most, Verdict verdict) {
+        if (to.size() >= most) return;
+        for (const std::uint32_t p : index_.prices_->cheapest(from.data(), most - to.size(), index_.ranks_)) {
+            remove_bit(from.data(), p);
+            to.push_back(index_.named(p, verdict));
+            // A specified inducer is judged by more than its classes.
+            to.back().alike = names_inducer(question_) ? std::make_shared<const Alike>(alike_of(candidate(
+                                                             question_, catalog_, to.back().part_id)))
+                                                       : alike_.of(p);
+        }
+    }
+
+    const PartIndex& index_;
+    const Question question_;
+    const Catalog& catalog_;
+    AlikeParts alike_;
+    BitSet fitting_, changing_;
 };
 
 MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
     const bool brief = !keep.reasons && specified(q).empty();
-    const Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
+    Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
     MatchReport report;
     report.parts_asked = static_cast<int>(parts_);
-    const Swept swept = keep.reasons ? explain(asked, q, catalog, keep, report)
-                                     : sweep(asked.list, nullptr, all_.data(), all_.size());
+    Swept swept = keep.reasons ? explain(asked, q, catalog, keep, report)
+                               : sweep(asked.list, nullptr, all_.data(), all_.size());
     const auto count = [](const BitSet& set) { return static_cast<int>(count_bits(set.data(), set.size())); };
     report.fitting = count(swept.fitting);
     report.changing = count(swept.changing);
     report.open = count(swept.open) + count(swept.open_changing);
-    Adapters adapters(*this, asked);
-    const auto add = [&](std::vector<Standing>& to, const BitSet& set, std::size_t most, Verdict verdict) {
-        if (to.size() >= most) return;
-        const std::vector<std::uint32_t> positions = prices_->cheapest(set.data(), most - to.size(), ranks_);
-        std::vector<Standing> standings = named(positions, verdict);
-        for (std::size_t i = 0; i < positions.size(); ++i) {
-            if (verdict == Verdict::fits_with_changes) {
-                standings[i].adapters = names_inducer(q)
-                                            ? adapters_of(candidate(q, catalog, standings[i].part_id))
-                                            : adapters.of(positions[i]);
-            }
-            to.push_back(std::move(standings[i]));
-        }
-    };
-    add(report.shown, swept.fitting, keep.shown, Verdict::fits);
-    add(report.shown, swept.changing, keep.shown, Verdict::fits_with_changes);
-    add(report.not_shown, swept.open, keep.not_shown, Verdict::not_shown);
-    const std::size_t none_to_change = report.not_shown.size();
-    add(report.not_shown, swept.open_changing, keep.not_shown, Verdict::not_shown);
-    for (std::size_t i = none_to_change; i < report.not_shown.size(); ++i)
-        report.not_shown[i].at_best = Verdict::fits_with_changes;
+    report.not_shown = cheapest(swept.open, keep.not_shown, Verdict::not_shown);
+    for (Standing& name :
+         cheapest(swept.open_changing, keep.not_shown - report.not_shown.size(), Verdict::not_shown)) {
+        report.not_shown.push_back(std::move(name));
+        report.not_shown.back().at_best = Verdict::fits_with_changes;
+    }
+    report.more = std::make_shared<Lineup>(*this, q, catalog, std::move(asked.known),
+                                           std::move(swept.fitting), std::move(swept.changing));
+    report.shown = report.more->next(keep.shown);
     return report;
 }
 
@@ -286,8 +329,7 @@ PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
     Asked asked = ask_verdicts(q);
     std::erase_if(asked.list, [](const Said& said) { return said.verdict != Verdict::does_not_fit; });
     const BitSet lives = sweep(asked.list, nullptr, all_.data(), all_.size()).fitting;
-    return {count_bits(lives.data(), lives.size()),
-            named(prices_->cheapest(lives.data(), most, ranks_), Verdict::not_shown)};
+    return {count_bits(lives.data(), lives.size()), cheapest(lives, most, Verdict::not_shown)};
 }
 
 }  // namespace endbell
