@@ -29,7 +29,7 @@ struct RuleColumns {
     std::vector<std::size_t> of_rule;      // index into `fields`, by registry order
 };
 const RuleColumns& rule_columns();
-/// Index of a column that holds this field.
+/// Index of the column that holds this field and the fewest others.
 std::size_t column_with(std::string_view field);
 
 /// Sections of the index file.

@@ -152,9 +152,10 @@ Standing PartIndex::named(std::uint32_t position, Verdict verdict) const {
             price == no_price ? std::nullopt : std::optional<std::int64_t>(price), Verdict::fits, nullptr};
 }
 
-std::vector<Standing> PartIndex::cheapest(const BitSet& set, std::size_t most, Verdict verdict) const {
+std::vector<Standing> PartIndex::cheapest(const BitSet& set, const Lives& lives, std::size_t most,
+                                          Verdict verdict) const {
     std::vector<Standing> names;
-    for (const std::uint32_t p : prices_->cheapest(set.data(), most, ranks_))
+    for (const std::uint32_t p : prices_->cheapest(set, lives, most, ranks_))
         names.push_back(named(p, verdict));
     return names;
 }
@@ -175,26 +176,25 @@ class PartIndex::AlikeParts {
         static const std::size_t body_column = column_with("motors.body_diameter_in");
         static const std::size_t family_column = column_with("motors.family");
         bool adapters = false;
-        changes_.clear();
+        asked_.changes.clear();
         for (const auto& [of_rule, column] : rules_) {
             const AskedChange* change = of_rule->of(index_.class_of(*column, position));
             if (change == nullptr) continue;
-            changes_.push_back(change);
+            asked_.changes.push_back(change);
             adapters = adapters || !change->adapters.empty();
         }
         const IndexColumn& families = index_.columns_[family_column];
         const IndexColumn& bodies = index_.columns_[body_column];
-        const std::size_t family = index_.class_of(families, position);
+        asked_.family = index_.class_of(families, position);
         // Only adapters are made for a body.
-        const std::size_t body = adapters ? index_.class_of(bodies, position) : bodies.classes();
-        for (const Known& known : known_) {
-            if (known.family == family && known.body == body && known.changes == changes_) return known.alike;
-        }
+        asked_.body = adapters ? index_.class_of(bodies, position) : bodies.classes();
+        std::shared_ptr<const Alike>& known = known_[asked_];
+        if (known) return known;
         Part of_family, of_body;
-        families.put(family, of_family);
-        if (adapters) bodies.put(body, of_body);
-        known_.push_back({family, body, changes_, std::make_shared<const Alike>(alike(of_family, of_body))});
-        return known_.back().alike;
+        families.put(asked_.family, of_family);
+        if (adapters) bodies.put(asked_.body, of_body);
+        known = std::make_shared<const Alike>(alike(of_family, of_body));
+        return known;
     }
 
   private:
@@ -202,36 +202,37 @@ class PartIndex::AlikeParts {
         Alike made;
         made.kind = of_family.kind;
         if (of_family.motor) made.family = of_family.motor->family;
-        for (const AskedChange* change : changes_) {
+        for (const AskedChange* change : asked_.changes) {
             for (const Remedy& remedy : change->adapters) add_remedy(made.adapters, remedy, of_body);
             for (const std::string_view task : change->tasks) add_task(made.tasks, task);
         }
         return made;
     }
 
-    struct Known {
-        std::size_t family, body;                 // classes
+    struct Asked {
+        std::size_t family = 0, body = 0;         // classes
         std::vector<const AskedChange*> changes;  // of the rules that ask for something, in their order
-        std::shared_ptr<const Alike> alike;
+        friend auto operator<=>(const Asked&, const Asked&) = default;
     };
     const PartIndex& index_;
     std::vector<std::shared_ptr<const Sayings>> sayings_;  // that the rest points into
     std::vector<std::pair<const ClassChanges*, const IndexColumn*>> rules_;
-    std::vector<const AskedChange*> changes_;  // of the part that is looked at
-    std::vector<Known> known_;
+    Asked asked_;  // of the part that is looked at
+    std::map<Asked, std::shared_ptr<const Alike>> known_;
 };
 
 /// The names of all that fit, taken out of their sets one after the other.
 class PartIndex::Lineup : public MoreNames {
   public:
     Lineup(const PartIndex& index, const Question& q, const Catalog& catalog,
-           std::vector<std::shared_ptr<const Sayings>> known, BitSet fitting, BitSet changing)
+           std::vector<std::shared_ptr<const Sayings>> known, Swept swept)
         : index_(index),
           question_(q),
           catalog_(catalog),
           alike_(index, std::move(known)),
-          fitting_(std::move(fitting)),
-          changing_(std::move(changing)) {}
+          lives_(std::move(swept.lives)),
+          fitting_{std::move(swept.fitting), {}},
+          changing_{std::move(swept.changing), {}} {}
 
     std::vector<Standing> next(std::size_t most) override {
         std::vector<Standing> names;
@@ -241,24 +242,58 @@ class PartIndex::Lineup : public MoreNames {
     }
 
   private:
-    void take(std::vector<Standing>& to, BitSet& from, std::size_t most, Verdict verdict) {
-        if (to.size() >= most) return;
-        for (const std::uint32_t p : index_.prices_->cheapest(from.data(), most - to.size(), index_.ranks_)) {
-            remove_bit(from.data(), p);
-            to.push_back(index_.named(p, verdict));
-            // A specified inducer is judged by more than its classes.
-            to.back().alike = names_inducer(question_) ? std::make_shared<const Alike>(alike_of(candidate(
-                                                             question_, catalog_, to.back().part_id)))
-                                                       : alike_.of(p);
+    struct Set {
+        BitSet parts;
+        std::vector<std::uint32_t> next;  // taken out of `parts`: the cheapest last
+    };
+
+    void take(std::vector<Standing>& to, Set& from, std::size_t most, Verdict verdict) {
+        while (to.size() < most && (!from.next.empty() || look_out(from, most))) {
+            to.push_back(index_.named(from.next.back(), verdict));
+            to.back().alike = alike(to.back(), from.next.back());
+            from.next.pop_back();
         }
+    }
+
+    /// Takes more at once than are asked for: each time, all of the set is gone through.
+    bool look_out(Set& set, std::size_t most) const {
+        constexpr std::size_t at_once = 8;
+        set.next = index_.prices_->cheapest(set.parts, lives_, at_once * most, index_.ranks_);
+        std::reverse(set.next.begin(), set.next.end());
+        for (const std::uint32_t p : set.next) remove_bit(set.parts.data(), p);
+        return !set.next.empty();
+    }
+
+    std::shared_ptr<const Alike> alike(const Standing& name, std::uint32_t position) {
+        if (!names_inducer(question_)) return alike_.of(position);
+        // A specified inducer is judged by more than its classes.
+        return std::make_shared<const Alike>(alike_of(candidate(question_, catalog_, name.part_id)));
     }
 
     const PartIndex& index_;
     const Question question_;
     const Catalog& catalog_;
     AlikeParts alike_;
-    BitSet fitting_, changing_;
+    const Lives lives_;
+    Set fitting_, changing_;
 };
+
+/// Parts of one kind stand together, and so do the classes of one kind.
+bool PartIndex::some_modules(const Lives& lives) const {
+    static const std::size_t kind_column = column_with("parts.kind");
+    const IndexColumn& kinds = columns_[kind_column];
+    const auto is_module = [&](std::uint32_t c) {
+        Part part;
+        kinds.put(c, part);
+        return part.kind == PartKind::module;
+    };
+    for (std::size_t s = 0; s < lives.size(); ++s) {
+        if (!lives[s]) continue;
+        const TileStart& start = kinds.start(s);
+        if (is_module(start.least) || is_module(start.greatest)) return true;
+    }
+    return false;
+}
 
 MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
     const bool brief = !keep.reasons && specified(q).empty();
@@ -267,18 +302,18 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
     report.parts_asked = static_cast<int>(parts_);
     Swept swept = keep.reasons ? explain(asked, q, catalog, keep, report)
                                : sweep(asked.list, nullptr, all_.data(), all_.size());
-    const auto count = [](const BitSet& set) { return static_cast<int>(count_bits(set.data(), set.size())); };
+    const auto count = [&](const BitSet& set) { return static_cast<int>(count_bits(set, swept.lives)); };
     report.fitting = count(swept.fitting);
     report.changing = count(swept.changing);
     report.open = count(swept.open) + count(swept.open_changing);
-    report.not_shown = cheapest(swept.open, keep.not_shown, Verdict::not_shown);
-    for (Standing& name :
-         cheapest(swept.open_changing, keep.not_shown - report.not_shown.size(), Verdict::not_shown)) {
+    report.not_shown = cheapest(swept.open, swept.lives, keep.not_shown, Verdict::not_shown);
+    for (Standing& name : cheapest(swept.open_changing, swept.lives, keep.not_shown - report.not_shown.size(),
+                                   Verdict::not_shown)) {
         report.not_shown.push_back(std::move(name));
         report.not_shown.back().at_best = Verdict::fits_with_changes;
     }
-    report.more = std::make_shared<Lineup>(*this, q, catalog, std::move(asked.known),
-                                           std::move(swept.fitting), std::move(swept.changing));
+    report.modules = some_modules(swept.lives);
+    report.more = std::make_shared<Lineup>(*this, q, catalog, std::move(asked.known), std::move(swept));
     report.shown = report.more->next(keep.shown);
     return report;
 }
@@ -328,8 +363,9 @@ PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
     check(specified(q).empty(), "specified inducers are asked with their catalog");
     Asked asked = ask_verdicts(q);
     std::erase_if(asked.list, [](const Said& said) { return said.verdict != Verdict::does_not_fit; });
-    const BitSet lives = sweep(asked.list, nullptr, all_.data(), all_.size()).fitting;
-    return {count_bits(lives.data(), lives.size()), cheapest(lives, most, Verdict::not_shown)};
+    const Swept swept = sweep(asked.list, nullptr, all_.data(), all_.size());
+    return {count_bits(swept.fitting, swept.lives),
+            cheapest(swept.fitting, swept.lives, most, Verdict::not_shown)};
 }
 
 }  // namespace endbell

@@ -54,7 +54,9 @@ class PartIndex : public Sieve {
     std::size_t class_of(const IndexColumn& column, std::uint32_t position) const;
     std::vector<std::uint32_t> specified(const Question& question) const;
     Standing named(std::uint32_t position, Verdict verdict) const;
-    std::vector<Standing> cheapest(const BitSet& set, std::size_t most, Verdict verdict) const;
+    std::vector<Standing> cheapest(const BitSet& set, const Lives& lives, std::size_t most,
+                                   Verdict verdict) const;
+    bool some_modules(const Lives& lives) const;
 
     std::optional<SideFile> file_;
     std::optional<Prices> prices_;

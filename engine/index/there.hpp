@@ -132,6 +132,7 @@ struct SetsThere {
     StretchAt at;
     const std::vector<std::vector<std::size_t>>* keys = nullptr;  // null: nothing is counted
     bool shut = false;
+    bool lives = false;  // some part does
     std::vector<Present> present;
     std::vector<const Word64*> mixed;
     Scratch scratch;

@@ -62,6 +62,7 @@ struct MatchReport {
     int open = 0;                 // or are not shown to fit
     std::vector<Standing> shown;  // fit, with or without changes: as they are first, then cheapest, then id
     std::shared_ptr<MoreNames> more;     // those after them
+    bool modules = true;                 // false: no module is among them
     std::vector<Standing> not_shown;     // those first whose findings that are not open ask for no change
     std::vector<Candidate> near_misses;  // one finding ends each
     std::vector<Tally> tallies;          // most parts first, then rule and reason

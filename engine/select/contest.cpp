@@ -41,7 +41,8 @@ class Contest {
         std::size_t done = 0;
         while (wanted_.reasons ? carry_from(done) : carry_few_from(done)) {
             done = s_.report.shown.size();
-            for (Standing& next : s_.report.more->next(7 * done)) s_.report.shown.push_back(std::move(next));
+            const std::size_t more = wanted_.reasons ? 7 * done : done;
+            for (Standing& next : s_.report.more->next(more)) s_.report.shown.push_back(std::move(next));
             if (s_.report.shown.size() == done) break;
         }
         s_.report.more.reset();
@@ -71,11 +72,11 @@ class Contest {
         const std::vector<Standing>& shown = s_.report.shown;
         for (std::size_t i = first; i < shown.size(); ++i) {
             if (told_by_rank(shown[i]).value_or(false)) return false;
-            if (!may_be_cured(shown[i].alike->adapters, shelf_) || cannot_win_by_work(shown[i])) continue;
+            if (is_lost(shown[i]) || cannot_win_by_offer(shown[i])) continue;
             ++s_.carried;
             take(carried(shown[i]));
         }
-        return first < shown.size() && !cannot_win(shown.back());
+        return first < shown.size() && !cannot_win_at_all(shown.back());
     }
 
     /// Stops those from `first` on that nothing cures, before `last` and before the first that cannot win anyway. Names
@@ -129,6 +130,20 @@ class Contest {
             least_today(question_.job, Money(*next.least_price, policy_.currency), catalog_, policy_));
     }
 
+    /// The same of the kinds of parts that there are, for the job's own load: nothing that follows can win.
+    bool cannot_win_at_all(const Standing& next) const {
+        if (const std::optional<bool> told = told_by_rank(next)) return *told;
+        const auto loses = [&](PartKind kind, std::optional<Family> family) {
+            return comes_to_more(Alike{kind, family, {}, {}}, price_alone(next));
+        };
+        if (s_.report.modules && !loses(PartKind::module, std::nullopt)) return false;
+        const std::optional<Family> old = question_.job.plate.family.value;
+        if (!loses(PartKind::motor, old)) return false;
+        if (!old) return true;
+        const Family other = *old == Family::shaded_pole ? Family::capacitor_run : Family::shaded_pole;
+        return loses(PartKind::motor, other);
+    }
+
     /// Whether it cannot win, where that does not depend on its price.
     std::optional<bool> told_by_rank(const Standing& next) const {
         if (best_.size() < wanted_.options) return false;
@@ -138,20 +153,29 @@ class Contest {
         return std::nullopt;
     }
 
-    /// So it does with the work that it asks for: by the least price of it, or else by the offer that would be taken.
-    /// Names with one price come as they rank: once one of those that are alike cannot win, no later one can.
-    bool cannot_win_by_work(const Standing& next) {
-        if (told_by_rank(next)) return false;
+    /// Nothing cures it, or it ranks behind with the work that it asks for. Names with one price come as they rank:
+    /// once one of those that are alike is lost, all that follow are.
+    bool is_lost(const Standing& next) {
         if (lost_.count(next.alike.get()) > 0) return true;
-        const auto least = [&](const Offer& offer) {
-            return least_today(question_.job, offer, *next.alike, catalog_, policy_);
-        };
-        if (is_dearer(least(offer_at(Money(*next.least_price, policy_.currency), policy_)))) {
-            lost_.insert(next.alike.get());
-            return true;
-        }
+        const bool lost = !may_be_cured(next.alike->adapters, shelf_) ||
+                          (!told_by_rank(next) && comes_to_more(*next.alike, price_alone(next)));
+        if (lost) lost_.insert(next.alike.get());
+        return lost;
+    }
+
+    /// So it does by the offer that would be taken.
+    bool cannot_win_by_offer(const Standing& next) const {
+        if (told_by_rank(next)) return false;
         const std::optional<Offer> offer = best_offer(catalog_.offers(next.part_id), policy_);
-        return offer && is_dearer(least(*offer));
+        return offer && comes_to_more(*next.alike, *offer);
+    }
+
+    bool comes_to_more(const Alike& alike, const Offer& offer) const {
+        return is_dearer(least_today(question_.job, offer, alike, catalog_, policy_));
+    }
+
+    Offer price_alone(const Standing& name) const {
+        return offer_at(Money(*name.least_price, policy_.currency), policy_);
     }
 
     /// One that comes to this at the least ranks behind the options wanted.
@@ -182,8 +206,8 @@ class Contest {
     const Policy& policy_;
     const KitShelf& shelf_;
     const Wanted& wanted_;
-    std::vector<Found> best_;      // ascending, `wanted_` at most
-    std::set<const Alike*> lost_;  // none that is alike and dearer can win
+    std::vector<Found> best_;  // ascending, `wanted_` at most
+    std::set<const Alike*> lost_;
 };
 
 }  // namespace
