@@ -131,6 +131,8 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
 /// Only the verdicts: all sayings of a rule with the same one are taken together.
 PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
     Asked asked;
+    asked.list.reserve(2 * rules().size());
+    asked.known.reserve(rules().size());
     const JobBytes job(q);
     for (std::size_t r = 0; r < rules().size(); ++r) {
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];

@@ -216,8 +216,7 @@ std::vector<Remedy> remedies_of(const Candidate& candidate) {
 }
 
 void add_task(std::vector<std::string_view>& to, std::string_view task) {
-    const auto place = std::lower_bound(to.begin(), to.end(), task);
-    if (!task.empty() && (place == to.end() || *place != task)) to.insert(place, task);
+    if (!task.empty() && std::find(to.begin(), to.end(), task) == to.end()) to.push_back(task);
 }
 
 Alike alike_of(const Candidate& candidate) {

@@ -35,7 +35,7 @@ struct Alike {
     PartKind kind = PartKind::motor;
     std::optional<Family> family;
     std::vector<Remedy> adapters;         // that they ask for: see is_adapter()
-    std::vector<std::string_view> tasks;  // the work of all that they ask for, each task once, ascending
+    std::vector<std::string_view> tasks;  // the work of all that they ask for, each task once, in rule order
 };
 
 /// A part that no rule ends, by name.
@@ -100,7 +100,7 @@ std::vector<Remedy> remedies_of(const Candidate& candidate);
 /// Between shaft, body, mount or plug and what holds them: alike parts ask for the same, to the size. Others may not,
 /// a capacitor for one.
 bool is_adapter(const Remedy& remedy);
-/// Keeps each task once, ascending; an empty one is none.
+/// Keeps each task once; an empty one is none.
 void add_task(std::vector<std::string_view>& to, std::string_view task);
 Alike alike_of(const Candidate& candidate);
 /// Adds one remedy of a part to those of its other findings. A band, or an adapter between two mounts and not two bolt
