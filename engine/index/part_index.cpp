@@ -7,6 +7,7 @@
 
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
+#include "engine/index/alike_parts.hpp"
 #include "engine/index/near_misses.hpp"
 #include "engine/match/answer.hpp"
 #include "engine/match/part_fields.hpp"
@@ -162,67 +163,6 @@ std::vector<Standing> PartIndex::cheapest(const BitSet& set, const Lives& lives,
     return names;
 }
 
-/// What the rules asked for when they were asked of a part's classes: worked out once for all parts of the same ones.
-class PartIndex::AlikeParts {
-  public:
-    AlikeParts(const PartIndex& index, std::vector<std::shared_ptr<const Sayings>> known)
-        : index_(index), sayings_(std::move(known)) {
-        for (std::size_t r = 0; r < sayings_.size(); ++r) {
-            const ClassChanges& of_rule = sayings_[r]->changes;
-            if (!of_rule.classes.empty())
-                rules_.push_back({&of_rule, &index.columns_[rule_columns().of_rule[r]]});
-        }
-    }
-
-    const std::shared_ptr<const Alike>& of(std::uint32_t position) {
-        static const std::size_t body_column = column_with("motors.body_diameter_in");
-        static const std::size_t family_column = column_with("motors.family");
-        bool adapters = false;
-        asked_.changes.clear();
-        for (const auto& [of_rule, column] : rules_) {
-            const AskedChange* change = of_rule->of(index_.class_of(*column, position));
-            if (change == nullptr) continue;
-            asked_.changes.push_back(change);
-            adapters = adapters || !change->adapters.empty();
-        }
-        const IndexColumn& families = index_.columns_[family_column];
-        const IndexColumn& bodies = index_.columns_[body_column];
-        asked_.family = index_.class_of(families, position);
-        // Only adapters are made for a body.
-        asked_.body = adapters ? index_.class_of(bodies, position) : bodies.classes();
-        std::shared_ptr<const Alike>& known = known_[asked_];
-        if (known) return known;
-        Part of_family, of_body;
-        families.put(asked_.family, of_family);
-        if (adapters) bodies.put(asked_.body, of_body);
-        known = std::make_shared<const Alike>(alike(of_family, of_body));
-        return known;
-    }
-
-  private:
-    Alike alike(const Part& of_family, const Part& of_body) const {
-        Alike made;
-        made.kind = of_family.kind;
-        if (of_family.motor) made.family = of_family.motor->family;
-        for (const AskedChange* change : asked_.changes) {
-            for (const Remedy& remedy : change->adapters) add_remedy(made.adapters, remedy, of_body);
-            for (const std::string_view task : change->tasks) add_task(made.tasks, task);
-        }
-        return made;
-    }
-
-    struct Asked {
-        std::size_t family = 0, body = 0;         // classes
-        std::vector<const AskedChange*> changes;  // of the rules that ask for something, in their order
-        friend auto operator<=>(const Asked&, const Asked&) = default;
-    };
-    const PartIndex& index_;
-    std::vector<std::shared_ptr<const Sayings>> sayings_;  // that the rest points into
-    std::vector<std::pair<const ClassChanges*, const IndexColumn*>> rules_;
-    Asked asked_;  // of the part that is looked at
-    std::map<Asked, std::shared_ptr<const Alike>> known_;
-};
-
 /// The names of all that fit, taken out of their sets one after the other.
 class PartIndex::Lineup : public MoreNames {
   public:
@@ -231,15 +171,16 @@ class PartIndex::Lineup : public MoreNames {
         : index_(index),
           question_(q),
           catalog_(catalog),
-          alike_(index, std::move(known)),
+          alike_(index.columns_, index.all_.size(), std::move(known)),
           lives_(std::move(swept.lives)),
           fitting_{std::move(swept.fitting), {}},
           changing_{std::move(swept.changing), {}} {}
 
-    std::vector<Standing> next(std::size_t most) override {
+    using MoreNames::next;
+    std::vector<Standing> next(std::size_t most, const Curable& curable) override {
         std::vector<Standing> names;
-        take(names, fitting_, most, Verdict::fits);
-        take(names, changing_, most, Verdict::fits_with_changes);
+        take(names, fitting_, most, Verdict::fits, curable);
+        take(names, changing_, most, Verdict::fits_with_changes, curable);
         return names;
     }
 
@@ -249,11 +190,15 @@ class PartIndex::Lineup : public MoreNames {
         std::vector<std::uint32_t> next;  // taken out of `parts`: the cheapest last
     };
 
-    void take(std::vector<Standing>& to, Set& from, std::size_t most, Verdict verdict) {
+    void take(std::vector<Standing>& to, Set& from, std::size_t most, Verdict verdict,
+              const Curable& curable) {
         while (to.size() < most && (!from.next.empty() || look_out(from, most))) {
-            to.push_back(index_.named(from.next.back(), verdict));
-            to.back().alike = alike(to.back(), from.next.back());
+            const std::uint32_t position = from.next.back();
             from.next.pop_back();
+            if (std::shared_ptr<const Alike> known = alike(position, curable)) {
+                to.push_back(index_.named(position, verdict));
+                to.back().alike = std::move(known);
+            }
         }
     }
 
@@ -266,10 +211,12 @@ class PartIndex::Lineup : public MoreNames {
         return !set.next.empty();
     }
 
-    std::shared_ptr<const Alike> alike(const Standing& name, std::uint32_t position) {
-        if (!names_inducer(question_)) return alike_.of(position);
+    std::shared_ptr<const Alike> alike(std::uint32_t position, const Curable& curable) {
+        if (!names_inducer(question_)) return alike_.of(position, curable);
         // A specified inducer is judged by more than its classes.
-        return std::make_shared<const Alike>(alike_of(candidate(question_, catalog_, name.part_id)));
+        auto own =
+            std::make_shared<const Alike>(alike_of(candidate(question_, catalog_, index_.id(position))));
+        return std::all_of(own->adapters.begin(), own->adapters.end(), curable) ? own : nullptr;
     }
 
     const PartIndex& index_;
@@ -353,12 +300,6 @@ Swept PartIndex::explain(const Asked& asked, const Question& q, const Catalog& c
             report.open_fields[entry.first] = static_cast<int>(parts);
     }
     return swept;
-}
-
-std::size_t PartIndex::class_of(const IndexColumn& column, std::uint32_t position) const {
-    const std::size_t stretch = position / stretch_parts;
-    const std::size_t words = std::min(stretch_words, all_.size() - stretch * stretch_words);
-    return column.class_of(stretch, words, position % stretch_parts);
 }
 
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {

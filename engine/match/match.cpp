@@ -65,10 +65,15 @@ class Names : public MoreNames {
         });
     }
 
-    std::vector<Standing> next(std::size_t most) override {
+    using MoreNames::next;
+    std::vector<Standing> next(std::size_t most, const Curable& curable) override {
         std::vector<Standing> taken;
-        for (; taken.size() < most && taken_ < all_.size(); ++taken_)
-            taken.push_back(std::move(all_[taken_].second));
+        for (; taken.size() < most && taken_ < all_.size(); ++taken_) {
+            Standing& name = all_[taken_].second;
+            if (name.alike && !std::all_of(name.alike->adapters.begin(), name.alike->adapters.end(), curable))
+                continue;
+            taken.push_back(std::move(name));
+        }
         return taken;
     }
 

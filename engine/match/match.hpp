@@ -1,6 +1,7 @@
 // Every part against every rule: counts of all, names of the cheapest that live, and why the rest fall.
 #pragma once
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -52,7 +53,13 @@ class MoreNames {
   public:
     virtual ~MoreNames() = default;
     /// The next `most`; fewer when there are no more.
-    virtual std::vector<Standing> next(std::size_t most) = 0;
+    std::vector<Standing> next(std::size_t most) {
+        return next(most, [](const Remedy&) { return true; });
+    }
+    /// The same without those that ask for an adapter that is none of these; `curable` says the same whenever it is
+    /// asked of the same. An adapter without a size is of any.
+    using Curable = std::function<bool(const Remedy&)>;
+    virtual std::vector<Standing> next(std::size_t most, const Curable& curable) = 0;
 };
 
 struct MatchReport {

@@ -38,12 +38,10 @@ class Contest {
           wanted_(wanted) {}
 
     void run() {
-        std::size_t done = 0;
-        while (wanted_.reasons ? carry_from(done) : carry_few_from(done)) {
-            done = s_.report.shown.size();
-            const std::size_t more = wanted_.reasons ? 7 * done : done;
-            for (Standing& next : s_.report.more->next(more)) s_.report.shown.push_back(std::move(next));
-            if (s_.report.shown.size() == done) break;
+        if (wanted_.reasons) {
+            carry_all();
+        } else {
+            carry_few();
         }
         s_.report.more.reset();
         std::sort(s_.options.begin(), s_.options.end(), [this](const Option& a, const Option& b) {
@@ -52,6 +50,32 @@ class Contest {
     }
 
   private:
+    void carry_all() {
+        std::size_t done = 0;
+        while (carry_from(done)) {
+            done = s_.report.shown.size();
+            for (Standing& next : s_.report.more->next(7 * done)) s_.report.shown.push_back(std::move(next));
+            if (s_.report.shown.size() == done) break;
+        }
+    }
+
+    /// Nobody asks how many were carried or stopped: those that cannot win are passed over, too.
+    void carry_few() {
+        const auto curable = [this](const Remedy& remedy) { return may_be_cured(remedy, shelf_); };
+        std::vector<Standing>& shown = s_.report.shown;
+        for (std::size_t most = 4;; most *= 2) {
+            const std::size_t first = shown.size();
+            for (Standing& next : s_.report.more->next(most, curable)) shown.push_back(std::move(next));
+            for (std::size_t i = first; i < shown.size(); ++i) {
+                if (told_by_rank(shown[i]).value_or(false)) return;
+                if (is_lost(shown[i]) || cannot_win_by_offer(shown[i])) continue;
+                ++s_.carried;
+                take(carried(shown[i]));
+            }
+            if (shown.size() < first + most || cannot_win_at_all(shown.back())) return;
+        }
+    }
+
     /// False: the rest need not be looked at.
     bool carry_from(std::size_t first) {
         const std::vector<Standing>& shown = s_.report.shown;
@@ -65,18 +89,6 @@ class Contest {
         }
         const bool lost = told < shown.size() && cannot_win(shown.back());
         return stop_between(told, shown.size(), lost) && s_.carried < s_.report.fitting + s_.report.changing;
-    }
-
-    /// The same where nobody asks how many were carried or stopped: those that cannot win are passed over, too.
-    bool carry_few_from(std::size_t first) {
-        const std::vector<Standing>& shown = s_.report.shown;
-        for (std::size_t i = first; i < shown.size(); ++i) {
-            if (told_by_rank(shown[i]).value_or(false)) return false;
-            if (is_lost(shown[i]) || cannot_win_by_offer(shown[i])) continue;
-            ++s_.carried;
-            take(carried(shown[i]));
-        }
-        return first < shown.size() && !cannot_win_at_all(shown.back());
     }
 
     /// Stops those from `first` on that nothing cures, before `last` and before the first that cannot win anyway. Names
@@ -153,12 +165,12 @@ class Contest {
         return std::nullopt;
     }
 
-    /// Nothing cures it, or it ranks behind with the work that it asks for. Names with one price come as they rank:
-    /// once one of those that are alike is lost, all that follow are.
+    /// It ranks behind with the work that it asks for. Names with one price come as they rank: once one of those that
+    /// are alike is lost, all that follow are.
     bool is_lost(const Standing& next) {
+        if (told_by_rank(next)) return false;
         if (lost_.count(next.alike.get()) > 0) return true;
-        const bool lost = !may_be_cured(next.alike->adapters, shelf_) ||
-                          (!told_by_rank(next) && comes_to_more(*next.alike, price_alone(next)));
+        const bool lost = comes_to_more(*next.alike, price_alone(next));
         if (lost) lost_.insert(next.alike.get());
         return lost;
     }

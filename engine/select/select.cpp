@@ -204,7 +204,7 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const KitShelf& 
     s.stamp = stamp_of(job, catalog);
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
-    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{4, 0, 0, false});
+    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
     carry_the_best(s, question, catalog, shelf, wanted);
     s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
     s.outcome = outcome_of(s);
