@@ -74,6 +74,7 @@ FailedUnit job_of(const JobColumns& header, const CsvRow& row, const std::string
     FailedUnit job;
     std::string digest_text;
     std::vector<KeyValue> values;
+    values.reserve(header.size());
     for (std::size_t c = 0; c < header.size() && c < row.cells.size(); ++c) {
         const std::string_view text = trimmed(row.cells[c]);
         digest_text += header[c].name;
@@ -120,7 +121,7 @@ void fill(ResultRow& row, const Selection& s) {
         if (cost->per_year) row.per_year = cost->per_year->amount();
         if (!cost->lacking.empty()) row.problem = "no total without " + joined(cost->lacking, ", ");
     }
-    row.purchases = purchases_of(row.job, PricedCandidate{pick.candidate, pick.kit, pick.offer, pick.air});
+    row.purchases = purchases_of(row.job, row.pick, pick.offer, pick.kit);
     if (s.options.size() < 2) return;
     const Option& second = s.options[1];
     row.second = second.candidate.part.id;

@@ -5,7 +5,7 @@
 #include <chrono>
 #include <cmath>
 
-#include <fmt/format.h>
+#include <fmt/compile.h>
 
 #include "engine/base/text.hpp"
 
@@ -37,7 +37,7 @@ std::optional<std::chrono::sys_days> read_date(std::string_view text) {
 std::string last_good_day(std::chrono::sys_days priced, const Limits& limits) {
     const std::chrono::year_month_day last(
         priced + std::chrono::days(static_cast<int>(std::floor(limits.value("price.age")))));
-    return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(last.year()),
+    return fmt::format(FMT_COMPILE("{:04}-{:02}-{:02}"), static_cast<int>(last.year()),
                        static_cast<unsigned>(last.month()), static_cast<unsigned>(last.day()));
 }
 

@@ -237,6 +237,31 @@ CostOption price_today(const FailedUnit& job, const Candidate& candidate, const 
     return option;
 }
 
+namespace {
+
+/// The least that any way of this offer comes to: at hand, with this swap and these tasks.
+CostOption at_hand_today(const FailedUnit& job, const Offer& offer, const std::string& swap,
+                         const std::vector<std::string_view>& tasks, const Catalog& catalog,
+                         const Policy& policy) {
+    CostOption option;
+    Bill bill(job, catalog, policy);
+    bill.add_part("part", "", offer);
+    for (const std::string_view task : tasks) bill.add_labour(std::string(task));
+    bill.add_labour(swap);
+    bill.add_visit(0);
+    bill.close(option);
+    return option;
+}
+
+}  // namespace
+
+Offer offer_at(const Money& price, const Policy& policy) {
+    Offer offer;
+    offer.price = price;
+    offer.as_of = policy.as_of;
+    return offer;
+}
+
 CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
                        const Policy& policy) {
     std::optional<LabourTask> lightest;
@@ -244,16 +269,14 @@ CostOption least_today(const FailedUnit& job, const Money& price, const Catalog&
         const auto hours = catalog.labour(task);
         if (hours && (!lightest || hours->thousandth_hours < lightest->thousandth_hours)) lightest = hours;
     }
-    Offer offer;
-    offer.price = price;
-    offer.as_of = policy.as_of;
-    CostOption option;
-    Bill bill(job, catalog, policy);
-    bill.add_part("part", "", offer);
-    bill.add_labour(lightest ? lightest->id : "motor swap");
-    bill.add_visit(0);
-    bill.close(option);
-    return option;
+    return at_hand_today(job, offer_at(price, policy), lightest ? lightest->id : "motor swap", {}, catalog,
+                         policy);
+}
+
+CostOption least_today(const FailedUnit& job, const Offer& offer, const Alike& alike, const Catalog& catalog,
+                       const Policy& policy) {
+    const std::string swap = swap_task(job, way_by_family(job, alike.kind, alike.family));
+    return at_hand_today(job, offer, swap, alike.tasks, catalog, policy);
 }
 
 Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,

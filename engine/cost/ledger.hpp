@@ -121,6 +121,14 @@ CostOption price_today(const FailedUnit& job, const Candidate& candidate, const 
 CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
                        const Policy& policy);
 
+/// What a part that is alike to others comes to today at the least by this offer: at hand, with the work that all of
+/// them ask for and without the parts of a kit. No such candidate with a whole kit and this offer, or a dearer one,
+/// comes to less, in `today` or in `so_far`.
+CostOption least_today(const FailedUnit& job, const Offer& offer, const Alike& alike, const Catalog& catalog,
+                       const Policy& policy);
+/// An offer of which only the price is known.
+Offer offer_at(const Money& price, const Policy& policy);
+
 /// A way that leaves a killer, or the fault itself, as it is loses "cause stays", and its cost a year carries
 /// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
 /// comparison and is never the cheapest.

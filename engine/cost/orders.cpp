@@ -44,9 +44,13 @@ OrderLine line_of(const Key& key, const Gathered& all) {
 }  // namespace
 
 std::vector<Purchase> purchases_of(const std::string& job, const PricedCandidate& candidate) {
-    std::vector<Purchase> found{{job, candidate.candidate.part.id, candidate.offer}};
-    for (const KitPart& part : candidate.kit.parts)
-        found.push_back({job, part.part_id, part.offer, part.count});
+    return purchases_of(job, candidate.candidate.part.id, candidate.offer, candidate.kit);
+}
+
+std::vector<Purchase> purchases_of(const std::string& job, const std::string& part_id,
+                                   const std::optional<Offer>& offer, const KitChoice& kit) {
+    std::vector<Purchase> found{{job, part_id, offer}};
+    for (const KitPart& part : kit.parts) found.push_back({job, part.part_id, part.offer, part.count});
     return found;
 }
 

@@ -18,6 +18,8 @@ struct Purchase {
 
 /// The candidate's own part and every part of its kit.
 std::vector<Purchase> purchases_of(const std::string& job, const PricedCandidate& candidate);
+std::vector<Purchase> purchases_of(const std::string& job, const std::string& part_id,
+                                   const std::optional<Offer>& offer, const KitChoice& kit);
 
 struct OrderLine {
     std::string seller, branch;  // empty: no offer

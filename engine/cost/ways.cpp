@@ -89,11 +89,17 @@ void motor_losses(const FailedUnit& job, const Motor& motor, std::vector<std::st
 
 }  // namespace
 
+std::string_view way_by_family(const FailedUnit& job, PartKind kind, std::optional<Family> family) {
+    if (kind == PartKind::module) return "module";
+    const std::optional<Family> old = job.plate.family.value;
+    return old && family && *old != *family ? "retrofit" : "motor";
+}
+
 std::string_view way_of(const FailedUnit& job, const Candidate& candidate) {
-    if (candidate.part.kind == PartKind::module) return "module";
     const std::optional<Family> now = family_of(candidate.part);
     const std::optional<Family> old = job.plate.family.value;
-    if (old && now && *old != *now) return "retrofit";
+    const std::string_view told = way_by_family(job, candidate.part.kind, now);
+    if (told != "motor") return told;
     if (own_number(job, candidate.part)) return "same motor";
     if (!candidate.part.motor) return "motor";
     const Motor& motor = *candidate.part.motor;

@@ -13,6 +13,8 @@ namespace endbell {
 /// or with families that its sheet says it replaces); "motor" (any other of the same family); "retrofit"
 /// (another family).
 std::string_view way_of(const FailedUnit& job, const Candidate& candidate);
+/// As far as the kind and the family tell it: "module", "retrofit", or "motor" for any other. The swap is the same.
+std::string_view way_by_family(const FailedUnit& job, PartKind kind, std::optional<Family> family);
 
 /// The motor stays and what failed is put right: "keep and cure", "capacitor" or "control repair".
 bool is_repair(std::string_view way);

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <optional>
 
 #include "engine/base/text.hpp"
 #include "engine/diagnosis/conclude.hpp"
@@ -62,7 +63,9 @@ void mark_carrying(const Conclusion& conclusion, Rows& rows) {
 
 Diagnosis diagnose(const FailedUnit& stated, const Limits& limits) {
     const auto contradictions = contradictions_in(stated, limits);
-    const FailedUnit job = without_doubtful(stated, contradictions);
+    std::optional<FailedUnit> settled;  // most jobs contradict themselves nowhere, and are not copied
+    if (!contradictions.empty()) settled = without_doubtful(stated, contradictions);
+    const FailedUnit& job = settled ? *settled : stated;
     Rows rows = run_tests(job, limits);
     for (Evidence& row : rows) {
         if (takes_part(contradictions, row.job_key)) row.reason = "contradicted";

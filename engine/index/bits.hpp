@@ -18,6 +18,10 @@ inline void add_bit(Word64* set, std::size_t position) {
     set[position / 64] |= Word64{1} << (position % 64);
 }
 
+inline void remove_bit(Word64* set, std::size_t position) {
+    set[position / 64] &= ~(Word64{1} << (position % 64));
+}
+
 std::int64_t count_bits(const Word64* set, std::size_t words);
 
 /// Calls visit(position) for the set bits of one word, lowest first.

@@ -1,6 +1,7 @@
 #include "engine/index/columns.hpp"
 
 #include <algorithm>
+#include <optional>
 
 #include "engine/base/check.hpp"
 #include "engine/match/part_fields.hpp"
@@ -39,11 +40,13 @@ const RuleColumns& rule_columns() {
 std::size_t column_with(std::string_view field) {
     const int wanted = part_field(field);
     const auto& all = rule_columns().fields;
-    const auto found = std::find_if(all.begin(), all.end(), [&](const std::vector<int>& fields) {
-        return std::find(fields.begin(), fields.end(), wanted) != fields.end();
-    });
-    check(found != all.end(), "some rule looks at the field");
-    return static_cast<std::size_t>(found - all.begin());
+    std::optional<std::size_t> best;
+    for (std::size_t c = 0; c < all.size(); ++c) {
+        const bool holds = std::find(all[c].begin(), all[c].end(), wanted) != all[c].end();
+        if (holds && (!best || all[c].size() < all[*best].size())) best = c;
+    }
+    check(best.has_value(), "some rule looks at the field");
+    return *best;
 }
 
 std::vector<IndexColumn> read_columns(const SideFile& file) {

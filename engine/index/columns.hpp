@@ -29,7 +29,7 @@ struct RuleColumns {
     std::vector<std::size_t> of_rule;      // index into `fields`, by registry order
 };
 const RuleColumns& rule_columns();
-/// Index of a column that holds this field.
+/// Index of the column that holds this field and the fewest others.
 std::size_t column_with(std::string_view field);
 
 /// Sections of the index file.
@@ -57,6 +57,12 @@ class IndexColumn {
     const TileStart& start(std::size_t stretch) const { return starts_[stretch * stride_]; }
     /// The class of one part.
     std::size_t class_of(std::size_t stretch, std::size_t words, std::size_t part) const;
+    /// The same for a position among all parts, which are `words` words.
+    std::size_t class_at(std::uint32_t position, std::size_t words) const {
+        const std::size_t stretch = position / stretch_parts;
+        return class_of(stretch, std::min(stretch_words, words - stretch * stretch_words),
+                        position % stretch_parts);
+    }
     /// What of it stands in one stretch of `words` words, where it has more than one class there; `bodies`: the
     /// stretch's.
     Tile tile(std::size_t stretch, std::size_t words, std::span<const Word64> bodies) const {

@@ -7,6 +7,7 @@
 
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
+#include "engine/index/alike_parts.hpp"
 #include "engine/index/near_misses.hpp"
 #include "engine/match/answer.hpp"
 #include "engine/match/part_fields.hpp"
@@ -131,6 +132,8 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
 /// Only the verdicts: all sayings of a rule with the same one are taken together.
 PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
     Asked asked;
+    asked.list.reserve(2 * rules().size());
+    asked.known.reserve(rules().size());
     const JobBytes job(q);
     for (std::size_t r = 0; r < rules().size(); ++r) {
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
@@ -146,97 +149,121 @@ PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
     return asked;
 }
 
-std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positions, Verdict verdict) const {
-    std::vector<Standing> all;
-    for (const std::uint32_t p : positions) {
-        const std::uint32_t price = prices_->at(p);
-        all.push_back({std::string(id(p)),
-                       verdict,
-                       price == no_price ? std::nullopt : std::optional<std::int64_t>(price),
-                       Verdict::fits,
-                       {}});
-    }
-    return all;
+Standing PartIndex::named(std::uint32_t position, Verdict verdict) const {
+    const std::uint32_t price = prices_->at(position);
+    return {std::string(id(position)), verdict,
+            price == no_price ? std::nullopt : std::optional<std::int64_t>(price), Verdict::fits, nullptr};
 }
 
-/// What the rules asked for when they were asked of a part's classes: worked out once for all parts of the same ones.
-class PartIndex::Adapters {
-  public:
-    Adapters(const PartIndex& index, const Asked& asked) : index_(index) {
-        for (std::size_t r = 0; r < asked.known.size(); ++r) {
-            const ClassAdapters& of_rule = asked.known[r]->adapters;
-            if (!of_rule.classes.empty())
-                rules_.push_back({&of_rule, &index.columns_[rule_columns().of_rule[r]]});
-        }
-    }
+std::vector<Standing> PartIndex::cheapest(const BitSet& set, const Lives& lives, std::size_t most,
+                                          Verdict verdict) const {
+    std::vector<Standing> names;
+    for (const std::uint32_t p : prices_->cheapest(set, lives, most, ranks_))
+        names.push_back(named(p, verdict));
+    return names;
+}
 
-    const std::vector<Remedy>& of(std::uint32_t position) {
-        lists_.clear();
-        for (const auto& [of_rule, column] : rules_) {
-            const std::vector<Remedy>& list = of_rule->of(index_.class_of(*column, position));
-            if (!list.empty()) lists_.push_back(&list);
-        }
-        static const std::vector<Remedy> none;
-        if (lists_.empty()) return none;
-        static const std::size_t body_column = column_with("motors.body_diameter_in");
-        const IndexColumn& diameters = index_.columns_[body_column];
-        const std::size_t body = index_.class_of(diameters, position);
-        for (const Known& known : known_) {
-            if (known.body == body && known.lists == lists_) return known.adapters;
-        }
-        Part part;
-        diameters.put(body, part);
-        known_.push_back({body, lists_, {}});
-        for (const std::vector<Remedy>* list : lists_) {
-            for (const Remedy& remedy : *list) add_remedy(known_.back().adapters, remedy, part);
-        }
-        return known_.back().adapters;
+/// The names of all that fit, taken out of their sets one after the other.
+class PartIndex::Lineup : public MoreNames {
+  public:
+    Lineup(const PartIndex& index, const Question& q, const Catalog& catalog,
+           std::vector<std::shared_ptr<const Sayings>> known, Swept swept)
+        : index_(index),
+          question_(q),
+          catalog_(catalog),
+          alike_(index.columns_, index.all_.size(), std::move(known)),
+          lives_(std::move(swept.lives)),
+          fitting_{std::move(swept.fitting), {}},
+          changing_{std::move(swept.changing), {}} {}
+
+    using MoreNames::next;
+    std::vector<Standing> next(std::size_t most, const Curable& curable) override {
+        std::vector<Standing> names;
+        take(names, fitting_, most, Verdict::fits, curable);
+        take(names, changing_, most, Verdict::fits_with_changes, curable);
+        return names;
     }
 
   private:
-    struct Known {
-        std::size_t body;
-        std::vector<const std::vector<Remedy>*> lists;  // of the rules that ask for something, in their order
-        std::vector<Remedy> adapters;
+    struct Set {
+        BitSet parts;
+        std::vector<std::uint32_t> next;  // taken out of `parts`: the cheapest last
     };
+
+    void take(std::vector<Standing>& to, Set& from, std::size_t most, Verdict verdict,
+              const Curable& curable) {
+        while (to.size() < most && (!from.next.empty() || look_out(from, most))) {
+            const std::uint32_t position = from.next.back();
+            from.next.pop_back();
+            if (std::shared_ptr<const Alike> known = alike(position, curable)) {
+                to.push_back(index_.named(position, verdict));
+                to.back().alike = std::move(known);
+            }
+        }
+    }
+
+    /// Takes more at once than are asked for: each time, all of the set is gone through.
+    bool look_out(Set& set, std::size_t most) const {
+        constexpr std::size_t at_once = 8;
+        set.next = index_.prices_->cheapest(set.parts, lives_, at_once * most, index_.ranks_);
+        std::reverse(set.next.begin(), set.next.end());
+        for (const std::uint32_t p : set.next) remove_bit(set.parts.data(), p);
+        return !set.next.empty();
+    }
+
+    std::shared_ptr<const Alike> alike(std::uint32_t position, const Curable& curable) {
+        if (!names_inducer(question_)) return alike_.of(position, curable);
+        // A specified inducer is judged by more than its classes.
+        auto own =
+            std::make_shared<const Alike>(alike_of(candidate(question_, catalog_, index_.id(position))));
+        return std::all_of(own->adapters.begin(), own->adapters.end(), curable) ? own : nullptr;
+    }
+
     const PartIndex& index_;
-    std::vector<std::pair<const ClassAdapters*, const IndexColumn*>> rules_;
-    std::vector<const std::vector<Remedy>*> lists_;  // of the part that is looked at
-    std::vector<Known> known_;
+    const Question question_;
+    const Catalog& catalog_;
+    AlikeParts alike_;
+    const Lives lives_;
+    Set fitting_, changing_;
 };
+
+/// Parts of one kind stand together, and so do the classes of one kind.
+bool PartIndex::some_modules(const Lives& lives) const {
+    static const std::size_t kind_column = column_with("parts.kind");
+    const IndexColumn& kinds = columns_[kind_column];
+    const auto is_module = [&](std::uint32_t c) {
+        Part part;
+        kinds.put(c, part);
+        return part.kind == PartKind::module;
+    };
+    for (std::size_t s = 0; s < lives.size(); ++s) {
+        if (!lives[s]) continue;
+        const TileStart& start = kinds.start(s);
+        if (is_module(start.least) || is_module(start.greatest)) return true;
+    }
+    return false;
+}
 
 MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
     const bool brief = !keep.reasons && specified(q).empty();
-    const Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
+    Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
     MatchReport report;
     report.parts_asked = static_cast<int>(parts_);
-    const Swept swept = keep.reasons ? explain(asked, q, catalog, keep, report)
-                                     : sweep(asked.list, nullptr, all_.data(), all_.size());
-    const auto count = [](const BitSet& set) { return static_cast<int>(count_bits(set.data(), set.size())); };
+    Swept swept = keep.reasons ? explain(asked, q, catalog, keep, report)
+                               : sweep(asked.list, nullptr, all_.data(), all_.size());
+    const auto count = [&](const BitSet& set) { return static_cast<int>(count_bits(set, swept.lives)); };
     report.fitting = count(swept.fitting);
     report.changing = count(swept.changing);
     report.open = count(swept.open) + count(swept.open_changing);
-    Adapters adapters(*this, asked);
-    const auto add = [&](std::vector<Standing>& to, const BitSet& set, std::size_t most, Verdict verdict) {
-        if (to.size() >= most) return;
-        const std::vector<std::uint32_t> positions = prices_->cheapest(set.data(), most - to.size(), ranks_);
-        std::vector<Standing> standings = named(positions, verdict);
-        for (std::size_t i = 0; i < positions.size(); ++i) {
-            if (verdict == Verdict::fits_with_changes) {
-                standings[i].adapters = names_inducer(q)
-                                            ? adapters_of(candidate(q, catalog, standings[i].part_id))
-                                            : adapters.of(positions[i]);
-            }
-            to.push_back(std::move(standings[i]));
-        }
-    };
-    add(report.shown, swept.fitting, keep.shown, Verdict::fits);
-    add(report.shown, swept.changing, keep.shown, Verdict::fits_with_changes);
-    add(report.not_shown, swept.open, keep.not_shown, Verdict::not_shown);
-    const std::size_t none_to_change = report.not_shown.size();
-    add(report.not_shown, swept.open_changing, keep.not_shown, Verdict::not_shown);
-    for (std::size_t i = none_to_change; i < report.not_shown.size(); ++i)
-        report.not_shown[i].at_best = Verdict::fits_with_changes;
+    report.not_shown = cheapest(swept.open, swept.lives, keep.not_shown, Verdict::not_shown);
+    for (Standing& name : cheapest(swept.open_changing, swept.lives, keep.not_shown - report.not_shown.size(),
+                                   Verdict::not_shown)) {
+        report.not_shown.push_back(std::move(name));
+        report.not_shown.back().at_best = Verdict::fits_with_changes;
+    }
+    report.modules = some_modules(swept.lives);
+    report.more = std::make_shared<Lineup>(*this, q, catalog, std::move(asked.known), std::move(swept));
+    report.shown = report.more->next(keep.shown);
     return report;
 }
 
@@ -275,19 +302,13 @@ Swept PartIndex::explain(const Asked& asked, const Question& q, const Catalog& c
     return swept;
 }
 
-std::size_t PartIndex::class_of(const IndexColumn& column, std::uint32_t position) const {
-    const std::size_t stretch = position / stretch_parts;
-    const std::size_t words = std::min(stretch_words, all_.size() - stretch * stretch_words);
-    return column.class_of(stretch, words, position % stretch_parts);
-}
-
 PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
     check(specified(q).empty(), "specified inducers are asked with their catalog");
     Asked asked = ask_verdicts(q);
     std::erase_if(asked.list, [](const Said& said) { return said.verdict != Verdict::does_not_fit; });
-    const BitSet lives = sweep(asked.list, nullptr, all_.data(), all_.size()).fitting;
-    return {count_bits(lives.data(), lives.size()),
-            named(prices_->cheapest(lives.data(), most, ranks_), Verdict::not_shown)};
+    const Swept swept = sweep(asked.list, nullptr, all_.data(), all_.size());
+    return {count_bits(swept.fitting, swept.lives),
+            cheapest(swept.fitting, swept.lives, most, Verdict::not_shown)};
 }
 
 }  // namespace endbell

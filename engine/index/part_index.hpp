@@ -45,14 +45,16 @@ class PartIndex : public Sieve {
     PartIndex() = default;
 
     struct Asked;  // what the rules say of every class, and the parts that had to be asked by themselves
-    class Adapters;
+    class Lineup;
     Asked ask(const Question& question, const Catalog& catalog) const;
     Asked ask_verdicts(const Question& question) const;
     Swept explain(const Asked& asked, const Question& question, const Catalog& catalog, const Keep& keep,
                   MatchReport& report) const;
-    std::size_t class_of(const IndexColumn& column, std::uint32_t position) const;
     std::vector<std::uint32_t> specified(const Question& question) const;
-    std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;
+    Standing named(std::uint32_t position, Verdict verdict) const;
+    std::vector<Standing> cheapest(const BitSet& set, const Lives& lives, std::size_t most,
+                                   Verdict verdict) const;
+    bool some_modules(const Lives& lives) const;
 
     std::optional<SideFile> file_;
     std::optional<Prices> prices_;

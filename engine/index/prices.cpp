@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::size_t block_words = 64;
 constexpr std::size_t block_parts = block_words * 64;
+static_assert(stretch_words % block_words == 0, "a block lies in one stretch");
 
 /// Of a whole block: most hold none of a set's parts, and a loop of known length tells it quickly.
 bool any_in_block(const Word64* set) {
@@ -78,7 +79,7 @@ void Prices::write(std::span<const std::uint32_t> prices, const std::filesystem:
     file.finish();
 }
 
-std::vector<std::uint32_t> Prices::cheapest(const Word64* set, std::size_t most,
+std::vector<std::uint32_t> Prices::cheapest(const BitSet& set, const Lives& lives, std::size_t most,
                                             std::span<const std::uint32_t> ranks) const {
     if (most == 0) return {};
     const auto cheaper = [&](std::uint32_t a, std::uint32_t b) {
@@ -88,6 +89,7 @@ std::vector<std::uint32_t> Prices::cheapest(const Word64* set, std::size_t most,
     const std::size_t words = words_for(prices_.size());
     for (const std::uint32_t block : order_) {
         if (best.full() && least_[block] > prices_[best.worst()]) break;
+        if (!lives[block * block_words / stretch_words]) continue;
         const std::size_t begin = block * block_words;
         const std::size_t end = std::min(words, begin + block_words);
         if (end - begin == block_words && !any_in_block(set + begin)) continue;

@@ -11,6 +11,7 @@
 #include "engine/index/bits.hpp"
 #include "engine/index/ids.hpp"
 #include "engine/index/side_file.hpp"
+#include "engine/index/stretch.hpp"
 #include "engine/model/catalog.hpp"
 
 namespace endbell {
@@ -44,7 +45,7 @@ class Prices {
     std::uint32_t at(std::size_t position) const { return prices_[position]; }
 
     /// The `most` cheapest parts of a set, then by rank of id; their positions in that order.
-    std::vector<std::uint32_t> cheapest(const Word64* set, std::size_t most,
+    std::vector<std::uint32_t> cheapest(const BitSet& set, const Lives& lives, std::size_t most,
                                         std::span<const std::uint32_t> ranks) const;
 
   private:

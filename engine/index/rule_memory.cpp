@@ -1,7 +1,6 @@
 #include "engine/index/rule_memory.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 #include "engine/base/check.hpp"
 #include "engine/match/answer.hpp"
@@ -29,7 +28,7 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
         Finding finding = rule.check(q, part);
         Saying saying = saying_of(finding);
         if (saying.verdict == Verdict::fits_with_changes)
-            made.adapters.add(static_cast<std::uint32_t>(c), finding.remedies);
+            made.changes.add(static_cast<std::uint32_t>(c), finding.remedies);
         std::size_t now = 0;
         if (saying.verdict != Verdict::fits) {
             const auto known =
@@ -56,21 +55,23 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
 
 }  // namespace
 
-void ClassAdapters::add(std::uint32_t c, const std::vector<Remedy>& remedies) {
-    std::vector<Remedy> adapters;
-    std::copy_if(remedies.begin(), remedies.end(), std::back_inserter(adapters), is_adapter);
-    if (adapters.empty()) return;
-    auto same = std::find(lists.begin(), lists.end(), adapters);
-    if (same == lists.end()) same = lists.insert(same, std::move(adapters));
+void ClassChanges::add(std::uint32_t c, const std::vector<Remedy>& remedies) {
+    AskedChange change;
+    for (const Remedy& remedy : remedies) {
+        add_task(change.tasks, remedy.task);
+        if (is_adapter(remedy)) change.adapters.push_back(remedy);
+    }
+    if (change == AskedChange{}) return;
+    auto same = std::find(changes.begin(), changes.end(), change);
+    if (same == changes.end()) same = changes.insert(same, std::move(change));
     classes.push_back(c);
-    which.push_back(static_cast<std::size_t>(same - lists.begin()));
+    which.push_back(static_cast<std::size_t>(same - changes.begin()));
 }
 
-const std::vector<Remedy>& ClassAdapters::of(std::size_t c) const {
-    static const std::vector<Remedy> none;
+const AskedChange* ClassChanges::of(std::size_t c) const {
     const auto found = std::lower_bound(classes.begin(), classes.end(), c);
-    if (found == classes.end() || *found != c) return none;
-    return lists[which[static_cast<std::size_t>(found - classes.begin())]];
+    if (found == classes.end() || *found != c) return nullptr;
+    return &changes[which[static_cast<std::size_t>(found - classes.begin())]];
 }
 
 std::vector<std::uint32_t>& Sayings::edges_of(Verdict verdict) {

@@ -31,21 +31,30 @@ Saying saying_of(const Finding& finding);
 /// Of an assembly's number an index keeps only that there is one: gives the part a number that is not the job's.
 void hide_assembly(const Question& question, Part& part);
 
-/// The adapters that classes which fit with changes ask for.
-struct ClassAdapters {
+/// What a rule asks for where it is not yet known of which part: a size that is the part's own may be missing, unless
+/// it is an adapter's.
+struct AskedChange {
+    std::vector<Remedy> adapters;
+    std::vector<std::string_view> tasks;  // of all remedies: see add_task()
+
+    friend bool operator==(const AskedChange&, const AskedChange&) = default;
+};
+
+/// What classes which fit with changes ask for.
+struct ClassChanges {
     std::vector<std::uint32_t> classes;  // ascending
-    std::vector<std::size_t> which;      // of each, index into `lists`
-    std::vector<std::vector<Remedy>> lists;
+    std::vector<std::size_t> which;      // of each, index into `changes`
+    std::vector<AskedChange> changes;
 
     void add(std::uint32_t c, const std::vector<Remedy>& remedies);
-    /// None where the class asks for none.
-    const std::vector<Remedy>& of(std::size_t c) const;
+    /// Null where the class asks for none.
+    const AskedChange* of(std::size_t c) const;
 };
 
 /// Each saying of a rule once, and the edges of all that have one verdict taken together.
 struct Sayings {
     std::vector<Saying> list;
-    ClassAdapters adapters;
+    ClassChanges changes;
     std::vector<std::uint32_t> fail_edges, open_edges, change_edges;
 
     std::vector<std::uint32_t>& edges_of(Verdict verdict);

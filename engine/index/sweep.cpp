@@ -107,7 +107,8 @@ ENDBELL_INTO_EACH void go_through(SetsThere& b) {
             once[i] |= set[i];
         }
     }
-    if (!counted && !some_live(once.data(), b.at.all, b.at.size)) return;
+    b.lives = some_live(once.data(), b.at.all, b.at.size);
+    if (!counted && !b.lives) return;
     for (std::size_t p = 0; p < b.present.size(); ++p) {
         if (b.present[p].verdict == Verdict::does_not_fit) continue;
         Word64* set = b.sets[counted ? p : 0].data();
@@ -197,6 +198,7 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
             const Gait& gait) {
     Swept out;
     for (BitSet* set : {&out.fitting, &out.changing, &out.open, &out.open_changing}) set->resize(words);
+    out.lives.resize((words + stretch_words - 1) / stretch_words);
     SetsThere there(out);
     there.sets.resize(count != nullptr ? list.size() : 1);
     if (count != nullptr) {
@@ -212,6 +214,7 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
         there.look_at(list);
         if (there.shut) continue;
         gait.sweep(there);
+        out.lives[first / stretch_words] = there.lives;
         if (count == nullptr || count->misses == nullptr) continue;
         ended.clear();
         for (std::size_t p = 0; p < there.present.size(); ++p) {

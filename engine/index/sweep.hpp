@@ -39,6 +39,7 @@ struct FailCount {
 struct Swept {
     BitSet fitting, changing;         // shown to fit: as they are, or with changes
     BitSet open, open_changing;       // not shown: no finding asks for changes, or some does
+    Lives lives;                      // where any of the four has parts
     std::vector<FailCount> fails;     // by index into the list, where it is a failure
     std::vector<std::int64_t> asked;  // open parts that ask for key k of `keys`
 };

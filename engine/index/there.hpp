@@ -109,7 +109,7 @@ struct SetsThere {
             if (bodies->is_new(stretch)) want_mixed(list, stretch);
             at.bodies = bodies->much_of(stretch, wanted, room);
         }
-        place.assign(list.size(), nullptr);
+        if (keys != nullptr) place.assign(list.size(), nullptr);
         for (std::size_t s = 0; s < list.size(); ++s) {
             Present here = look(list[s].edges, at, mixed, scratch);
             if (!here.full && here.mixed == 0) continue;
@@ -128,10 +128,12 @@ struct SetsThere {
 
     /// Nothing lives in the stretch; and where reasons are counted, nothing in it falls by one finding alone.
     bool falls_everywhere(const std::vector<Said>& list) const {
-        std::size_t rules_that_end_all = 0;
-        for (const Said& said : list)
-            rules_that_end_all += said.verdict == Verdict::does_not_fit && holds_all(said.edges, at) ? 1 : 0;
-        return rules_that_end_all >= (keys != nullptr ? 2 : 1);
+        std::size_t left = keys != nullptr ? 2 : 1;  // rules that end all
+        for (const Said& said : list) {
+            if (said.verdict == Verdict::does_not_fit && holds_all(said.edges, at) && --left == 0)
+                return true;
+        }
+        return false;
     }
 
     /// All that is left to know of it is how many parts each saying ends, and heads tell that. False: not of this list.
@@ -150,6 +152,7 @@ struct SetsThere {
     StretchAt at;
     const std::vector<std::vector<std::size_t>>* keys = nullptr;  // null: nothing is counted
     bool shut = false;
+    bool lives = false;  // some part does
     std::vector<Present> present;
     std::vector<const Word64*> mixed;
     Scratch scratch;

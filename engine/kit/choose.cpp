@@ -159,17 +159,20 @@ class Chooser {
 
 }  // namespace
 
-bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf) {
+bool may_be_cured(const Remedy& remedy, const KitShelf& shelf) {
     constexpr std::size_t remembered = 256;
-    return std::all_of(remedies.begin(), remedies.end(), [&](const Remedy& remedy) {
-        auto& known = shelf.looked_at_;
-        const auto found =
-            std::find_if(known.begin(), known.end(), [&](const auto& k) { return k.first == remedy; });
-        if (found != known.end()) return found->second;
-        if (known.size() == remembered) known.clear();
-        known.emplace_back(remedy, reach_of({remedy}, shelf).uncured.empty());
-        return known.back().second;
-    });
+    auto& known = shelf.looked_at_;
+    const auto found =
+        std::find_if(known.begin(), known.end(), [&](const auto& k) { return k.first == remedy; });
+    if (found != known.end()) return found->second;
+    if (known.size() == remembered) known.clear();
+    known.emplace_back(remedy, reach_of({remedy}, shelf).uncured.empty());
+    return known.back().second;
+}
+
+bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf) {
+    return std::all_of(remedies.begin(), remedies.end(),
+                       [&](const Remedy& remedy) { return may_be_cured(remedy, shelf); });
 }
 
 KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf) {

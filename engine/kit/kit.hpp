@@ -122,7 +122,7 @@ class KitShelf {
     std::vector<Item> items_;
     std::map<Cure, std::vector<Row>> by_cure_;
 
-    friend bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
+    friend bool may_be_cured(const Remedy& remedy, const KitShelf& shelf);
     /// Remedies that were looked at, and whether anything cures them: most candidates ask for the same few.
     mutable std::vector<std::pair<Remedy, bool>> looked_at_;
 };
@@ -132,8 +132,10 @@ class KitShelf {
 KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf);
 KitChoice choose_kit(const Candidate& candidate, const Catalog& catalog, const Policy& policy);
 
-/// False where nothing on the shelf cures one of them: no kit that needs it is whole. Not for relays: how many there
-/// must be is the wiring's to say.
+/// False where nothing on the shelf cures it: no kit that needs it is whole. Not for relays: how many there must be is
+/// the wiring's to say.
+bool may_be_cured(const Remedy& remedy, const KitShelf& shelf);
+/// All of them.
 bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 
 /// Does this row put the remedy right? `not_shown`: a size that decides is not stated by the row or the

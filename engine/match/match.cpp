@@ -50,12 +50,12 @@ Verdict at_best(const Candidate& c) {
     return worst;
 }
 
-/// Names in the order (verdict, price, id), as many as are to be kept.
-class Names {
+/// Names in the order (verdict, price, id).
+class Names : public MoreNames {
   public:
     void add(Verdict verdict, Standing standing) { all_.emplace_back(verdict, std::move(standing)); }
 
-    std::vector<Standing> first(std::size_t most) {
+    void sort() {
         std::sort(all_.begin(), all_.end(), [](const Entry& a, const Entry& b) {
             const auto rank = [](const Entry& e) {
                 return std::tuple(e.first, !e.second.least_price, e.second.least_price.value_or(0),
@@ -63,15 +63,24 @@ class Names {
             };
             return rank(a) < rank(b);
         });
-        std::vector<Standing> kept;
-        for (std::size_t i = 0; i < std::min(most, all_.size()); ++i)
-            kept.push_back(std::move(all_[i].second));
-        return kept;
+    }
+
+    using MoreNames::next;
+    std::vector<Standing> next(std::size_t most, const Curable& curable) override {
+        std::vector<Standing> taken;
+        for (; taken.size() < most && taken_ < all_.size(); ++taken_) {
+            Standing& name = all_[taken_].second;
+            if (name.alike && !std::all_of(name.alike->adapters.begin(), name.alike->adapters.end(), curable))
+                continue;
+            taken.push_back(std::move(name));
+        }
+        return taken;
     }
 
   private:
     using Entry = std::pair<Verdict, Standing>;
     std::vector<Entry> all_;
+    std::size_t taken_ = 0;
 };
 
 class Report {
@@ -89,7 +98,6 @@ class Report {
         }
         Standing standing{
             candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id)), Verdict::fits, {}};
-        if (verdict == Verdict::fits_with_changes) standing.adapters = adapters_of(candidate);
         if (verdict == Verdict::not_shown) {
             if (keep_.reasons) {
                 for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
@@ -99,15 +107,19 @@ class Report {
             not_shown_.add(standing.at_best, standing);
         } else {
             ++(verdict == Verdict::fits ? report_.fitting : report_.changing);
-            shown_.add(verdict, std::move(standing));
+            standing.alike = std::make_shared<const Alike>(alike_of(candidate));
+            shown_->add(verdict, std::move(standing));
         }
     }
 
     MatchReport finished(const Question& question) {
         for (Candidate& miss : report_.near_misses)
             miss.claims = claims_for(question.job, catalog_, miss.part.id);
-        report_.shown = shown_.first(keep_.shown);
-        report_.not_shown = not_shown_.first(keep_.not_shown);
+        shown_->sort();
+        report_.shown = shown_->next(keep_.shown);
+        report_.more = shown_;
+        not_shown_.sort();
+        report_.not_shown = not_shown_.next(keep_.not_shown);
         for (auto& [way, counted] : tallies_) {
             std::tie(counted.rule, counted.reason) = way;
             report_.tallies.push_back(counted);
@@ -152,7 +164,7 @@ class Report {
     const Catalog& catalog_;
     const Keep& keep_;
     MatchReport report_;
-    Names shown_;
+    std::shared_ptr<Names> shown_ = std::make_shared<Names>();
     Names not_shown_;
     std::map<std::pair<std::string_view, std::string_view>, Tally> tallies_;
 };
@@ -208,12 +220,19 @@ std::vector<Remedy> remedies_of(const Candidate& candidate) {
     return remedies;
 }
 
-std::vector<Remedy> adapters_of(const Candidate& candidate) {
-    std::vector<Remedy> adapters;
+void add_task(std::vector<std::string_view>& to, std::string_view task) {
+    if (!task.empty() && std::find(to.begin(), to.end(), task) == to.end()) to.push_back(task);
+}
+
+Alike alike_of(const Candidate& candidate) {
+    Alike alike;
+    alike.kind = candidate.part.kind;
+    if (candidate.part.motor) alike.family = candidate.part.motor->family;
     for (Remedy& remedy : remedies_of(candidate)) {
-        if (is_adapter(remedy)) adapters.push_back(std::move(remedy));
+        add_task(alike.tasks, remedy.task);
+        if (is_adapter(remedy)) alike.adapters.push_back(std::move(remedy));
     }
-    return adapters;
+    return alike;
 }
 
 MatchReport match(const Question& question, const Catalog& catalog, const Keep& keep) {

@@ -1,7 +1,9 @@
 // Every part against every rule: counts of all, names of the cheapest that live, and why the rest fall.
 #pragma once
 #include <cstdint>
+#include <functional>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -29,13 +31,35 @@ struct Tally {
     int would_fit = 0;   // of those, shown to fit, with or without changes, but for it
 };
 
+/// What is known of parts that are alike before the row of any of them is read.
+struct Alike {
+    PartKind kind = PartKind::motor;
+    std::optional<Family> family;
+    std::vector<Remedy> adapters;         // that they ask for: see is_adapter()
+    std::vector<std::string_view> tasks;  // the work of all that they ask for, each task once, in rule order
+};
+
 /// A part that no rule ends, by name.
 struct Standing {
     std::string part_id;
     Verdict verdict = Verdict::fits;
     std::optional<std::int64_t> least_price;  // cents or the like: see least_price()
     Verdict at_best = Verdict::fits;          // of one not shown to fit: if all that is open went its way
-    std::vector<Remedy> adapters;             // that one that fits with changes asks for: see is_adapter()
+    std::shared_ptr<const Alike> alike;       // of one that fits, with or without changes
+};
+
+/// Names beyond those that a report holds, in the same order. Good while the question and the catalog are.
+class MoreNames {
+  public:
+    virtual ~MoreNames() = default;
+    /// The next `most`; fewer when there are no more.
+    std::vector<Standing> next(std::size_t most) {
+        return next(most, [](const Remedy&) { return true; });
+    }
+    /// The same without those that ask for an adapter that is none of these; `curable` says the same whenever it is
+    /// asked of the same. An adapter without a size is of any.
+    using Curable = std::function<bool(const Remedy&)>;
+    virtual std::vector<Standing> next(std::size_t most, const Curable& curable) = 0;
 };
 
 struct MatchReport {
@@ -44,6 +68,8 @@ struct MatchReport {
     int changing = 0;             // fit with changes,
     int open = 0;                 // or are not shown to fit
     std::vector<Standing> shown;  // fit, with or without changes: as they are first, then cheapest, then id
+    std::shared_ptr<MoreNames> more;     // those after them
+    bool modules = true;                 // false: no module is among them
     std::vector<Standing> not_shown;     // those first whose findings that are not open ask for no change
     std::vector<Candidate> near_misses;  // one finding ends each
     std::vector<Tally> tallies;          // most parts first, then rule and reason
@@ -81,7 +107,9 @@ std::vector<Remedy> remedies_of(const Candidate& candidate);
 /// Between shaft, body, mount or plug and what holds them: alike parts ask for the same, to the size. Others may not,
 /// a capacitor for one.
 bool is_adapter(const Remedy& remedy);
-std::vector<Remedy> adapters_of(const Candidate& candidate);
+/// Keeps each task once; an empty one is none.
+void add_task(std::vector<std::string_view>& to, std::string_view task);
+Alike alike_of(const Candidate& candidate);
 /// Adds one remedy of a part to those of its other findings. A band, or an adapter between two mounts and not two bolt
 /// circles, is made for a body: the part's own.
 void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part);

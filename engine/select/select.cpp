@@ -2,8 +2,9 @@
 
 #include <algorithm>
 #include <map>
-#include <tuple>
 #include <utility>
+
+#include "engine/select/contest.hpp"
 
 #ifndef ENDBELL_VERSION
 #error "the build names the program's version"
@@ -88,21 +89,6 @@ Verdict standing_of(const Option& option) {
     return worst;
 }
 
-bool barred_by_policy(const Option& option, const Policy& policy, const Catalog& catalog) {
-    if (is_excluded_maker(option.candidate.part.maker, policy)) return true;
-    return !option.offer && !catalog.offers(option.candidate.part.id).empty();
-}
-
-/// What makes one option better than another, smallest first. Without a total, what is known of it counts.
-auto rank_of(const Option& option, const Policy& policy) {
-    const int lead = option.offer ? lead_of(*option.offer, policy).value_or(1'000'000) : 1'000'000;
-    const bool priced = price_of(option.offer, policy).has_value();
-    const std::optional<Money>& sum = option.today ? option.today : option.so_far;
-    return std::make_tuple(option.standing, !option.today.has_value(), !priced, sum ? sum->minor() : 0,
-                           std::max(lead, option.kit.longest_lead_days), option.kit.parts.size(),
-                           option.candidate.part.id);
-}
-
 /// How far an option is from the original: everything that must be changed or said.
 int differences(const Option& option) {
     int count = 0;
@@ -152,127 +138,6 @@ Outcome outcome_of(const Selection& s) {
 PricedCandidate priced(const Option& o) {
     return {o.candidate, o.kit, o.offer, o.air};
 }
-
-/// The parts that pass every rule, carried through the later stages until none that is left can come to less
-/// than what is found. Names come as they are first, then cheapest: see MatchReport::shown.
-class Contest {
-  public:
-    Contest(Selection& s, const Question& question, const Catalog& catalog, const KitShelf& shelf,
-            const Wanted& wanted)
-        : s_(s),
-          question_(question),
-          catalog_(catalog),
-          policy_(shelf.policy()),
-          shelf_(shelf),
-          wanted_(wanted) {}
-
-    void run() {
-        std::size_t done = 0;
-        while (carry_from(done)) {
-            done = s_.report.shown.size();
-            s_.report.shown = match(question_, catalog_, Keep{8 * done, 0, 0, false}).shown;
-            if (s_.report.shown.size() == done) break;
-        }
-        std::sort(s_.options.begin(), s_.options.end(), [this](const Option& a, const Option& b) {
-            return rank_of(a, policy_) < rank_of(b, policy_);
-        });
-    }
-
-  private:
-    /// False: the rest need not be looked at.
-    bool carry_from(std::size_t first) {
-        const std::vector<Standing>& shown = s_.report.shown;
-        std::size_t told = first;  // those before it are taken or stopped
-        for (std::size_t i = first; i < shown.size(); ++i) {
-            if (!may_be_cured(shown[i].adapters, shelf_)) continue;
-            if (!stop_between(told, i, cannot_win(shown[i]))) return false;
-            ++s_.carried;
-            take(carried(shown[i]));
-            told = i + 1;
-        }
-        const bool lost = told < shown.size() && cannot_win(shown.back());
-        return stop_between(told, shown.size(), lost) && s_.carried < s_.report.fitting + s_.report.changing;
-    }
-
-    /// Stops those from `first` on that nothing cures, before `last` and before the first that cannot win anyway. Names
-    /// come as they rank: where one cannot win, none that follows can. `lost`: one of them, or `last`, cannot. Gives
-    /// whether the rest is to be looked at.
-    bool stop_between(std::size_t first, std::size_t last, bool lost) {
-        const auto begin = s_.report.shown.begin();
-        const auto from = begin + static_cast<std::ptrdiff_t>(first);
-        auto to = begin + static_cast<std::ptrdiff_t>(last);
-        if (lost) to = std::partition_point(from, to, [this](const Standing& s) { return !cannot_win(s); });
-        for (auto next = from; next != to; ++next) {
-            ++s_.carried;
-            stop([&] { return carried(*next); });
-        }
-        return !lost;
-    }
-
-    Option carried(const Standing& standing) const {
-        return carry(question_.job, candidate(question_, catalog_, standing.part_id), shelf_, catalog_);
-    }
-
-    /// Of those that nothing completes only so many are worked out as somebody looks at.
-    template <class Make>
-    void stop(Make option) {
-        ++s_.stopped_in_all;
-        if (s_.stopped.size() < wanted_.stopped()) s_.stopped.push_back(option());
-    }
-
-    void take(Option option) {
-        if (barred_by_policy(option, policy_, catalog_)) {
-            s_.barred.push_back(option.candidate.part.id);
-        } else if (option.standing == Verdict::does_not_fit) {
-            stop([&] { return std::move(option); });
-        } else {
-            const CostOption cost =
-                price_today(question_.job, option.candidate, option.kit, option.offer, catalog_, policy_);
-            option.today = cost.today;
-            option.so_far = cost.so_far;
-            best_.push_back({option.standing, !option.today, option.today ? *option.today : option.so_far,
-                             price_of(option.offer, policy_).has_value()});
-            std::sort(best_.begin(), best_.end());
-            if (best_.size() > wanted_.options) best_.pop_back();
-            s_.options.push_back(std::move(option));
-        }
-    }
-
-    /// The part alone, with the lightest work, already ranks behind as many options as are wanted.
-    bool cannot_win(const Standing& next) const {
-        if (best_.size() < wanted_.options) return false;
-        const Found& last = best_.back();
-        if (next.verdict != last.standing) return next.verdict > last.standing;
-        if (!next.least_price) return last.has_price;
-        const CostOption least =
-            least_today(question_.job, Money(*next.least_price, policy_.currency), catalog_, policy_);
-        if (last.without_total != !least.today) return false;
-        const std::optional<Money>& sum = least.today ? least.today : least.so_far;
-        return last.has_price && sum && last.sum && *sum > *last.sum;
-    }
-
-    /// What the stop rule must know of an option.
-    struct Found {
-        Verdict standing;
-        bool without_total;
-        std::optional<Money> sum;
-        bool has_price;
-        friend bool operator<(const Found& a, const Found& b) {
-            const auto rank = [](const Found& f) {
-                return std::tuple(f.standing, f.without_total, !f.has_price, f.sum ? f.sum->minor() : 0);
-            };
-            return rank(a) < rank(b);
-        }
-    };
-
-    Selection& s_;
-    const Question& question_;
-    const Catalog& catalog_;
-    const Policy& policy_;
-    const KitShelf& shelf_;
-    const Wanted& wanted_;
-    std::vector<Found> best_;  // ascending, `wanted_` at most
-};
 
 /// The ledger of the best options: as many as a person can read.
 Ledger ledger_of(const Selection& s, const FailedUnit& job, const Catalog& catalog, const Policy& policy,
@@ -339,8 +204,8 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const KitShelf& 
     s.stamp = stamp_of(job, catalog);
     s.diagnosis = diagnose(job, catalog.limits());
     const Question question{job, s.diagnosis, catalog.limits()};
-    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{50, 0, 0, false});
-    Contest(s, question, catalog, shelf, wanted).run();
+    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
+    carry_the_best(s, question, catalog, shelf, wanted);
     s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {

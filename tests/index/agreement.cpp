@@ -56,20 +56,29 @@ struct Both : Catalog {
     const Sieve* sieve() const override { return index.get(); }
 };
 
+std::string text(const Standing& s) {
+    std::ostringstream out;
+    out << s.part_id << ' ' << word(s.verdict) << ' ' << s.least_price.value_or(-1) << ' ' << word(s.at_best);
+    if (!s.alike) return out.str();
+    out << ' ' << word(s.alike->kind) << ' ' << (s.alike->family ? word(*s.alike->family) : "");
+    for (const Remedy& a : s.alike->adapters) {
+        out << ' ' << word(a.cure) << ' ' << a.from.value_or(inch(0)).in(inch) << ' '
+            << a.to.value_or(inch(0)).in(inch) << (a.mount ? word(*a.mount) : "");
+    }
+    for (const std::string_view task : s.alike->tasks) out << ' ' << task;
+    return out.str();
+}
+
+/// Takes the names that the report left out.
 std::string text(const MatchReport& r) {
     std::ostringstream out;
     out << r.parts_asked << ' ' << r.fitting << ' ' << r.changing << ' ' << r.open << '\n';
     for (const auto* list : {&r.shown, &r.not_shown}) {
-        for (const Standing& s : *list) {
-            out << s.part_id << ' ' << word(s.verdict) << ' ' << s.least_price.value_or(-1) << ' '
-                << word(s.at_best);
-            for (const Remedy& a : s.adapters) {
-                out << ' ' << word(a.cure) << ' ' << a.from.value_or(inch(0)).in(inch) << ' '
-                    << a.to.value_or(inch(0)).in(inch) << (a.mount ? word(*a.mount) : "");
-            }
-            out << '\n';
-        }
+        for (const Standing& s : *list) out << text(s) << '\n';
         out << "--\n";
+    }
+    for (const std::size_t most : {1, 5, 1000}) {
+        for (const Standing& s : r.more->next(most)) out << "more " << text(s) << '\n';
     }
     for (const Candidate& c : r.near_misses) {
         out << "near " << c.part.id;
