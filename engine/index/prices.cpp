@@ -92,7 +92,7 @@ std::vector<std::uint32_t> Prices::cheapest(const BitSet& set, const Lives& live
         if (!lives[block * block_words / stretch_words]) continue;
         const std::size_t begin = block * block_words;
         const std::size_t end = std::min(words, begin + block_words);
-        if (end - begin == block_words && !any_in_block(set + begin)) continue;
+        if (end - begin == block_words && !any_in_block(set.data() + begin)) continue;
         for (std::size_t w = begin; w < end; ++w)
             each_bit(set[w], w,
                      [&](std::size_t position) { best.offer(static_cast<std::uint32_t>(position)); });
