@@ -204,8 +204,10 @@ std::optional<Part> StoredCatalog::part(std::string_view id) const {
     });
 }
 
-void StoredCatalog::keep_pages() const {
-    guarded(state_->file, [&] { state_->db.exec("PRAGMA cache_size = -49152"); });
+void StoredCatalog::map_pages() const {
+    // Pages are read where the system holds them, for all threads once: neither copied nor kept a second time. Nobody
+    // changes or shortens a finished catalog (see open_finished); what lies beyond is read as before.
+    guarded(state_->file, [&] { state_->db.exec("PRAGMA mmap_size = 268435456"); });
 }
 
 std::vector<Offer> StoredCatalog::offers(std::string_view part_id) const {

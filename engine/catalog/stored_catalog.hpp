@@ -57,8 +57,8 @@ class StoredCatalog : public Catalog {
     const Limits& limits() const override;
     std::string stamp() const override;
 
-    /// For many jobs: rows that are looked up again and again are read from the file once. Holds up to 48 MB.
-    void keep_pages() const;
+    /// For many jobs: the first 256 MB of the file are mapped, and rows in them are looked up without reading it.
+    void map_pages() const;
 
     /// Parts whose id or number has these letters and digits, ascending by id.
     std::vector<std::string> parts_numbered(std::string_view number) const;
