@@ -129,7 +129,7 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
 }
 
 void map_pages(SQLite::Database& db) {
-    db.exec("PRAGMA mmap_size = 2147418112");  // as much as SQLite allows
+    db.exec("PRAGMA mmap_size = 134217728");
 }
 
 SQLite::Database make_new(const std::filesystem::path& file) {

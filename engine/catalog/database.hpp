@@ -26,7 +26,8 @@ SQLite::Database make_new(const std::filesystem::path& file);
 /// Opens a private copy for filling.
 SQLite::Database open_private(const std::filesystem::path& file);
 
-/// For a connection that is about to read most of its file: pages are read where the system holds them.
+/// For a connection that reads much: the first 128 MB of its file are read where the system holds them. More would only
+/// look like memory that is taken.
 void map_pages(SQLite::Database& db);
 
 /// What a failure of SQLite on `file` is to the user.

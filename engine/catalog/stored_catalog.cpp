@@ -229,10 +229,6 @@ std::optional<Part> StoredCatalog::part(std::string_view id) const {
     });
 }
 
-void StoredCatalog::keep_pages() const {
-    guarded(state_->file, [&] { state_->db.exec("PRAGMA cache_size = -49152"); });
-}
-
 void StoredCatalog::map_pages() const {
     guarded(state_->file, [&] { endbell::map_pages(state_->db); });
 }

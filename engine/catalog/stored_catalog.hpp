@@ -58,9 +58,7 @@ class StoredCatalog : public Catalog {
     const Limits& limits() const override;
     std::string stamp() const override;
 
-    /// For many jobs: rows that are looked up again and again are read from the file once. Holds up to 48 MB.
-    void keep_pages() const;
-    /// For one who is about to read all of it.
+    /// For who looks up or reads much of the file: its first 128 MB are mapped, and rows in them need no reading.
     void map_pages() const;
 
     /// Parts whose id or number has these letters and digits, ascending by id.

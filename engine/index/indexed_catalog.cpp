@@ -37,7 +37,7 @@ IndexedCatalog::IndexedCatalog(const IndexedCatalog& other)
       index_(other.index_),
       parts_(remembered_by_many),
       offers_(remembered_by_many) {
-    keep_pages();
+    map_pages();
 }
 
 void IndexedCatalog::read_accessories() const {

@@ -77,7 +77,11 @@ std::string text(const MatchReport& r) {
         for (const Standing& s : *list) out << text(s) << '\n';
         out << "--\n";
     }
-    for (const std::size_t most : {1, 5, 1000}) {
+    const auto curable = [](const Remedy& a) { return a.cure != Cure::shaft_bushing; };
+    for (const std::size_t most : {1, 5, 40}) {
+        for (const Standing& s : r.more->next(most, curable)) out << "curable " << text(s) << '\n';
+    }
+    for (const std::size_t most : {5, 1000}) {
         for (const Standing& s : r.more->next(most)) out << "more " << text(s) << '\n';
     }
     for (const Candidate& c : r.near_misses) {
