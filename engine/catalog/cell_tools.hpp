@@ -10,7 +10,7 @@
 namespace endbell::cells {
 
 inline Cell stored(Stored value) {
-    return {std::move(value), "", ""};
+    return {std::move(value), {}, {}};
 }
 inline Cell refused(std::string expected, std::string todo) {
     return {{}, std::move(expected), std::move(todo)};

@@ -26,6 +26,7 @@ class ColumnChecks {
   public:
     explicit ColumnChecks(const Table& table);
 
+    bool has(std::size_t column) const { return of_column_[column].has_value(); }
     /// The claim that the value breaks; empty: none. `column` counts as in the table. Throws SQLite::Exception.
     std::string broken(std::size_t column, const Stored& value);
 

@@ -307,29 +307,54 @@ class IndexDraft::Builder {
         }
     }
 
-    /// Stretch by stretch: what one job reads of a stretch lies together.
+    /// The tiles of one stretch, by column.
+    struct Tiles {
+        std::vector<TileStart> starts;  // counted from the stretch's own heads and bodies
+        std::vector<Word64> heads, bodies;
+    };
+    Tiles tiles_of(std::size_t first) const {
+        Tiles made;
+        const std::size_t end = std::min(ids_.size(), first + stretch_parts);
+        std::vector<Number> of_part;
+        for (const Classes& column : columns_) {
+            of_part.clear();
+            for (std::size_t p = first; p < end; ++p) of_part.push_back(column.of_part()[come_[p]]);
+            TileMaker maker(column.tuples().size());
+            maker.make(of_part);
+            made.starts.push_back({static_cast<std::uint32_t>(made.heads.size()),
+                                   static_cast<std::uint32_t>(made.bodies.size()), maker.classes().front(),
+                                   maker.classes().back()});
+            made.heads.insert(made.heads.end(), maker.head().begin(), maker.head().end());
+            made.bodies.insert(made.bodies.end(), maker.body().begin(), maker.body().end());
+        }
+        return made;
+    }
+
+    /// Stretch by stretch: what one job reads of a stretch lies together. Two are made at a time.
     void write_tiles(SideFileWriter& file) const {
         std::vector<TileStart> starts;
         std::vector<Word64> heads;
         std::size_t bodies = 0;
-        std::vector<TileMaker> makers;
-        for (const Classes& column : columns_) makers.emplace_back(column.tuples().size());
-        std::vector<Number> of_part;
-        file.begin();
-        for (std::size_t first = 0; first < ids_.size(); first += stretch_parts) {
-            const std::size_t end = std::min(ids_.size(), first + stretch_parts);
-            for (std::size_t c = 0; c < columns_.size(); ++c) {
-                of_part.clear();
-                for (std::size_t p = first; p < end; ++p) of_part.push_back(columns_[c].of_part()[come_[p]]);
-                makers[c].make(of_part);
-                check(bodies <= std::numeric_limits<std::uint32_t>::max(), "bodies begin within 32 bits");
-                starts.push_back({static_cast<std::uint32_t>(heads.size()),
-                                  static_cast<std::uint32_t>(bodies), makers[c].classes().front(),
-                                  makers[c].classes().back()});
-                heads.insert(heads.end(), makers[c].head().begin(), makers[c].head().end());
-                file.append(makers[c].body().data(), makers[c].body().size() * sizeof(Word64));
-                bodies += makers[c].body().size();
+        const auto put = [&](const Tiles& made) {
+            check(bodies + made.bodies.size() <= std::numeric_limits<std::uint32_t>::max(),
+                  "bodies begin within 32 bits");
+            for (TileStart start : made.starts) {
+                start.head += static_cast<std::uint32_t>(heads.size());
+                start.body += static_cast<std::uint32_t>(bodies);
+                starts.push_back(start);
             }
+            heads.insert(heads.end(), made.heads.begin(), made.heads.end());
+            file.append(made.bodies.data(), made.bodies.size() * sizeof(Word64));
+            bodies += made.bodies.size();
+        };
+        file.begin();
+        for (std::size_t first = 0; first < ids_.size(); first += 2 * stretch_parts) {
+            const std::size_t next = first + stretch_parts;
+            std::future<Tiles> beside;
+            if (next < ids_.size())
+                beside = std::async(std::launch::async, [this, next] { return tiles_of(next); });
+            put(tiles_of(first));
+            if (beside.valid()) put(beside.get());
         }
         file.section(heads);
         file.section(starts);
