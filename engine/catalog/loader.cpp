@@ -8,7 +8,6 @@
 #include "engine/base/text.hpp"
 #include "engine/catalog/batch_insert.hpp"
 #include "engine/catalog/database.hpp"
-#include "engine/catalog/parent_rows.hpp"
 
 namespace endbell {
 
@@ -30,9 +29,10 @@ std::string_view text_of(const Stored& value) {
 }  // namespace
 
 struct Loader::Target {
-    Target(SQLite::Database& db, const Table& table, std::span<const std::size_t> fed)
-        : insert(db, table, fed) {
-        if (!table.parent.empty()) parents.emplace(db, table.parent);
+    Target(SQLite::Database& db, const TableFile& file, const ParentIds* known)
+        : insert(db, *file.table, file.fed) {
+        const Table& table = *file.table;
+        if (!table.parent.empty()) parents.emplace(db, table.parent, known);
         if (table.kind && table.parent == "parts") kind = word(*table.kind);
     }
     BatchInsert insert;
@@ -46,7 +46,7 @@ Loader::Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& o
 void Loader::load(std::vector<TableFile>& files) {
     for (const TableFile& file : files) bytes_in_all_ += file.csv.size();
     for (TableFile& file : files) {
-        Target target(db_, *file.table, file.fed);
+        Target target(db_, file, known_rows(file.table->parent));
         FileReport counts;
         counts.file = file.path.string();
         counts.table = std::string(file.table->name);
@@ -69,6 +69,8 @@ void Loader::load(std::vector<TableFile>& files) {
 
 void Loader::load_file(TableFile& file, Target& target, FileReport& counts) {
     RowSum& sum = sums_[std::string(file.table->name)];
+    ParentIds* const ids = ids_to_know(*file.table);
+    const bool has_kind = file.table->name == "parts";
     set_aside_.begin_file(file.path, file.csv.head_bytes());
     db_.exec("BEGIN");
     ReadAhead rows(file);
@@ -81,6 +83,7 @@ void Loader::load_file(TableFile& file, Target& target, FileReport& counts) {
             ++counts.rows_in;
             if (row.problems.empty()) {
                 ++counts.accepted;
+                if (ids != nullptr) ids->add(text_of(row.values[0]), has_kind ? text_of(row.values[1]) : "");
                 sum.add(row.fingerprint);
             } else {
                 ++counts.set_aside;
@@ -96,6 +99,19 @@ void Loader::load_file(TableFile& file, Target& target, FileReport& counts) {
         db_.exec("BEGIN");
     }
     counts.set_aside_file = set_aside_.file();
+}
+
+/// Null: they are to be asked of the table.
+const ParentIds* Loader::known_rows(std::string_view table) const {
+    const auto known = parents_.find(table);
+    return known != parents_.end() && known->second.are_all() ? &known->second : nullptr;
+}
+
+/// Where to keep the ids of a table that others name as theirs; null: nowhere.
+ParentIds* Loader::ids_to_know(const Table& table) {
+    const bool is_parent =
+        std::any_of(tables().begin(), tables().end(), [&](const Table& t) { return t.parent == table.name; });
+    return is_parent && options_.mode == ImportMode::whole ? &parents_[std::string(table.name)] : nullptr;
 }
 
 void Loader::store(const TableFile& file, std::span<ReadRow> rows, Target& target) {

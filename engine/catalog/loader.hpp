@@ -11,6 +11,7 @@
 
 #include "engine/catalog/digest.hpp"
 #include "engine/catalog/import.hpp"
+#include "engine/catalog/parent_rows.hpp"
 #include "engine/catalog/read_ahead.hpp"
 #include "engine/catalog/set_aside.hpp"
 #include "engine/catalog/table_file.hpp"
@@ -28,6 +29,8 @@ class Loader {
 
   private:
     struct Target;  // the prepared statements of one table
+    const ParentIds* known_rows(std::string_view table) const;
+    ParentIds* ids_to_know(const Table& table);
 
     void load_file(TableFile& file, Target& target, FileReport& counts);
     void store(const TableFile& file, std::span<ReadRow> rows, Target& target);
@@ -45,6 +48,7 @@ class Loader {
     const ImportOptions& options_;
     ImportReport& report_;
     RowSums sums_;
+    std::map<std::string, ParentIds, std::less<>> parents_;  // of an import of all tables
     std::uint64_t bytes_in_all_ = 0;
     std::uint64_t bytes_before_ = 0;
     std::map<std::tuple<std::string, std::string, std::string>, std::int64_t> reasons_;

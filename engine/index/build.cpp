@@ -12,7 +12,7 @@
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
 #include "engine/index/columns.hpp"
-#include "engine/index/ids.hpp"
+#include "engine/base/ids.hpp"
 #include "engine/index/pages.hpp"
 #include "engine/index/prices.hpp"
 #include "engine/match/part_fields.hpp"

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "engine/index/bits.hpp"
-#include "engine/index/ids.hpp"
+#include "engine/base/ids.hpp"
 #include "engine/index/side_file.hpp"
 #include "engine/index/stretch.hpp"
 #include "engine/model/catalog.hpp"
