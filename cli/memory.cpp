@@ -6,7 +6,7 @@
 #include <malloc.h>
 #endif
 
-#include "engine/index/pages.hpp"
+#include "engine/base/pages.hpp"
 
 namespace endbell::cli {
 

@@ -1,4 +1,4 @@
-// The memory that one answer takes, asked for at once and in large pages: see engine/index/pages.hpp.
+// The memory that one answer takes, asked for at once and in large pages: see engine/base/pages.hpp.
 #pragma once
 #include <cstddef>
 #include <cstdlib>

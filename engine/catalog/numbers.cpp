@@ -5,10 +5,12 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <memory>
 #include <tuple>
 #include <vector>
 
 #include "engine/base/check.hpp"
+#include "engine/base/pages.hpp"
 #include "engine/base/text.hpp"
 #include "engine/catalog/batch_insert.hpp"
 #include "engine/catalog/columns.hpp"
@@ -60,15 +62,24 @@ void sql_key(sqlite3_context* context, int, sqlite3_value** values) {
 /// Rows of the table `numbers`, brought into its order in memory: some 100 bytes a part.
 class KeyedNumbers {
   public:
-    using Text = std::uint32_t;  // where it begins among `texts_`: no text of a catalog has a zero byte
+    using Text = std::uint32_t;  // where it begins among all texts: no text of a catalog has a zero byte
 
-    explicit KeyedNumbers(std::size_t rows) { rows_.reserve(rows); }
+    explicit KeyedNumbers(std::size_t rows) {
+        rows_.reserve(rows);
+        prefer_large_pages(rows_.data(), rows * sizeof(Row));
+    }
 
     Text keep(std::string_view text) {
-        const auto start = static_cast<Text>(texts_.size());
-        texts_ += text;
-        texts_ += '\0';
-        check(texts_.size() <= UINT32_MAX, "numbers begin within 32 bits");
+        if (end_ % block + text.size() + 1 > block || blocks_.empty()) {
+            blocks_.push_back(std::make_unique_for_overwrite<char[]>(block));
+            prefer_large_pages(blocks_.back().get(), block);
+            end_ = (blocks_.size() - 1) * block;
+            check(end_ + block <= UINT32_MAX, "numbers begin within 32 bits");
+        }
+        const auto start = static_cast<Text>(end_);
+        char* const to = blocks_.back().get() + end_ % block;
+        to[text.copy(to, text.size())] = '\0';
+        end_ += text.size() + 1;
         return start;
     }
 
@@ -113,7 +124,7 @@ class KeyedNumbers {
         Text key, number, part_id;
     };
 
-    std::string_view seen(Text text) const { return texts_.c_str() + text; }
+    std::string_view seen(Text text) const { return blocks_[text / block].get() + text % block; }
     std::tuple<std::string_view, std::string_view, std::string_view> places(const Row& row) const {
         return {seen(row.key), seen(row.number), seen(row.part_id)};
     }
@@ -131,7 +142,9 @@ class KeyedNumbers {
         return number;
     }
 
-    std::string texts_;
+    static constexpr std::size_t block = 4 * 1024 * 1024;
+    std::vector<std::unique_ptr<char[]>> blocks_;  // of texts, none of which lies in two
+    std::size_t end_ = 0;                          // of all texts, as Text counts
     std::vector<Row> rows_;
 };
 

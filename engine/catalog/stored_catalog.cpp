@@ -211,8 +211,11 @@ void StoredCatalog::each_least_price(const std::function<void(std::string_view, 
             of_one.clear();
         };
         while (rows.step()) {
-            if (part_id != rows.text(0)) tell();
-            part_id = rows.text(0);
+            const std::string_view next = rows.text(0);
+            if (part_id != next) {
+                tell();
+                part_id = next;
+            }
             of_one.push_back(read_asked(rows));
         }
         tell();

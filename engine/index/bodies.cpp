@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/check.hpp"
-#include "engine/index/pages.hpp"
+#include "engine/base/pages.hpp"
 
 namespace endbell {
 

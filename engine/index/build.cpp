@@ -13,7 +13,7 @@
 #include "engine/base/text.hpp"
 #include "engine/index/columns.hpp"
 #include "engine/base/ids.hpp"
-#include "engine/index/pages.hpp"
+#include "engine/base/pages.hpp"
 #include "engine/index/prices.hpp"
 #include "engine/match/part_fields.hpp"
 #include "engine/match/rule.hpp"

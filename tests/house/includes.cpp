@@ -67,7 +67,7 @@ const std::vector<Behind> outside_libraries{
     {"CLI/.*", {"cli"}},
     {"fmt/.*", {}},
     {"malloc\\.h", {"cli"}},  // how much the allocator takes at a time
-    {"unistd\\.h|fcntl\\.h|signal\\.h|sys/.*", {"catalog", "index", "cli"}},
+    {"unistd\\.h|fcntl\\.h|signal\\.h|sys/.*", {"base", "catalog", "index", "cli"}},
 };
 
 Complaints strayed_headers(const std::vector<File>& sources) {

@@ -1,4 +1,4 @@
-#include "engine/index/pages.hpp"
+#include "engine/base/pages.hpp"
 
 #include <sys/mman.h>
 #include <unistd.h>
@@ -38,7 +38,9 @@ void bring_in_to_write(void*, std::size_t) {}
 
 void prefer_large_pages([[maybe_unused]] void* start, [[maybe_unused]] std::size_t bytes) {
 #if defined(MADV_HUGEPAGE)
-    madvise(start, bytes, MADV_HUGEPAGE);
+    const auto begin = (reinterpret_cast<std::uintptr_t>(start) + large_page - 1) / large_page * large_page;
+    const auto end = (reinterpret_cast<std::uintptr_t>(start) + bytes) / large_page * large_page;
+    if (begin < end) madvise(reinterpret_cast<void*>(begin), end - begin, MADV_HUGEPAGE);
 #endif
 }
 
