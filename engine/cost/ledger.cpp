@@ -265,12 +265,12 @@ Offer offer_at(const Money& price, const Policy& policy) {
 CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
                        const Policy& policy) {
     std::optional<LabourTask> lightest;
-    for (const char* task : {"motor swap", "module swap", "retrofit swap"}) {
-        const auto hours = catalog.labour(task);
+    for (const std::string_view way : {"motor", "module", "retrofit"}) {
+        const auto hours = catalog.labour(swap_task(job, way));
         if (hours && (!lightest || hours->thousandth_hours < lightest->thousandth_hours)) lightest = hours;
     }
-    return at_hand_today(job, offer_at(price, policy), lightest ? lightest->id : "motor swap", {}, catalog,
-                         policy);
+    return at_hand_today(job, offer_at(price, policy), lightest ? lightest->id : swap_task(job, "motor"), {},
+                         catalog, policy);
 }
 
 CostOption least_today(const FailedUnit& job, const Offer& offer, const Alike& alike, const Catalog& catalog,
