@@ -102,6 +102,7 @@ void set_for_filling(SQLite::Database& db) {
     db.exec("PRAGMA journal_mode = OFF");
     db.exec("PRAGMA synchronous = OFF");
     db.exec("PRAGMA ignore_check_constraints = ON");
+    db.exec("PRAGMA secure_delete = OFF");  // what moves within the file need not be wiped where it was
     db.exec("PRAGMA locking_mode = EXCLUSIVE");
     db.exec("PRAGMA cache_size = -8192");
     map_pages(db);  // parents are read again for their children
