@@ -29,7 +29,7 @@ void cut_plain_line(std::string_view line, char delimiter, std::vector<std::stri
         while (!cell.empty() && is_blank(cell.front())) cell.remove_prefix(1);
         while (!cell.empty() && is_blank(cell.back())) cell.remove_suffix(1);
         if (count == cells.size()) cells.emplace_back();
-        cells[count].assign(cell);
+        if (cells[count] != cell) cells[count].assign(cell);  // often what stood there before
     }
     cells.resize(count);
 }

@@ -112,8 +112,11 @@ bool is_missing(std::string_view raw) {
 
 namespace {
 
-/// Damage has one letter, an exponent's, or three, a month's.
+/// Damage begins with a figure, a sign or a month, and has one letter, an exponent's, or three, a month's.
 bool may_be_damaged(std::string_view ascii) {
+    const char first = ascii.empty() ? '\0' : ascii.front();
+    if (std::string_view("0123456789.,-/ \t\r\n\v\fjfmasondJFMASOND").find(first) == std::string_view::npos)
+        return false;
     int letters = 0;
     bool exponent = false;
     for (const char c : ascii) {
