@@ -70,16 +70,16 @@ class KeyedNumbers {
     }
 
     Text keep(std::string_view text) {
-        if (end_ % block + text.size() + 1 > block || blocks_.empty()) {
+        if (blocks_.empty() || used_ + text.size() + 1 > block) {
             blocks_.push_back(std::make_unique_for_overwrite<char[]>(block));
             prefer_large_pages(blocks_.back().get(), block);
-            end_ = (blocks_.size() - 1) * block;
-            check(end_ + block <= UINT32_MAX, "numbers begin within 32 bits");
+            check(blocks_.size() * block <= UINT32_MAX, "numbers begin within 32 bits");
+            used_ = 0;
         }
-        const auto start = static_cast<Text>(end_);
-        char* const to = blocks_.back().get() + end_ % block;
+        const auto start = static_cast<Text>((blocks_.size() - 1) * block + used_);
+        char* const to = blocks_.back().get() + used_;
         to[text.copy(to, text.size())] = '\0';
-        end_ += text.size() + 1;
+        used_ += text.size() + 1;
         return start;
     }
 
@@ -144,7 +144,7 @@ class KeyedNumbers {
 
     static constexpr std::size_t block = 4 * 1024 * 1024;
     std::vector<std::unique_ptr<char[]>> blocks_;  // of texts, none of which lies in two
-    std::size_t end_ = 0;                          // of all texts, as Text counts
+    std::size_t used_ = 0;                         // bytes of the last block
     std::vector<Row> rows_;
 };
 

@@ -100,3 +100,28 @@ BOOST_AUTO_TEST_CASE(all_rows_of_a_part_are_shown) {
                boost::test_tools::per_element());
     BOOST_TEST(StoredCatalog(folder.catalog()).rows_of("nothing").empty());
 }
+
+// Texts of fifteen letters, four of them for each part, fill whole blocks of memory to the last byte.
+BOOST_AUTO_TEST_CASE(numbers_by_the_ten_thousand_are_all_found) {
+    constexpr int parts = 70'000;
+    const Folder folder;
+    std::string table = "part_id,kind,maker,part_number\n";
+    char line[80];
+    for (int i = 0; i < parts; ++i) {
+        std::snprintf(line, sizeof line, "P%014d,motor,K,N%014d\n", i, i);
+        table += line;
+    }
+    folder.table("parts", table);
+    folder.import();
+    SQLite::Database db(folder.catalog().string());
+    BOOST_TEST(db.execAndGet("SELECT count(*) FROM numbers").getInt() == 2 * parts);
+    BOOST_TEST(db.execAndGet("SELECT count(DISTINCT part_id) FROM numbers").getInt() == parts);
+    const StoredCatalog catalog(folder.catalog());
+    for (const int i : {0, 1, 65'535, 65'536, 65'537, parts - 1}) {
+        std::snprintf(line, sizeof line, "n%014d", i);
+        const std::string number(line);
+        std::snprintf(line, sizeof line, "P%014d", i);
+        BOOST_TEST(catalog.parts_numbered(number) == std::vector<std::string>{line},
+                   boost::test_tools::per_element());
+    }
+}
