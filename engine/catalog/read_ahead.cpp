@@ -6,8 +6,8 @@ namespace endbell {
 
 namespace {
 
-constexpr std::size_t rows_a_batch = 125;
-constexpr std::size_t bytes_a_batch = 64 * 1024;
+constexpr std::size_t rows_a_batch = 500;
+constexpr std::size_t bytes_a_batch = 256 * 1024;
 
 }  // namespace
 

@@ -43,7 +43,7 @@ class ReadAhead {
 
     TableFile& file_;
     ReadCells cells_;
-    std::array<Batch, 12> ring_;
+    std::array<Batch, 4> ring_;
     std::size_t filled_ = 0;  // batches since the beginning: the next to fill is filled_ % ring_.size()
     std::size_t taken_ = 0;
     bool stopped_ = false;
