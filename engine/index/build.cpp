@@ -10,10 +10,10 @@
 #include <vector>
 
 #include "engine/base/check.hpp"
-#include "engine/base/text.hpp"
-#include "engine/index/columns.hpp"
 #include "engine/base/ids.hpp"
 #include "engine/base/pages.hpp"
+#include "engine/base/text.hpp"
+#include "engine/index/columns.hpp"
 #include "engine/index/prices.hpp"
 #include "engine/match/part_fields.hpp"
 #include "engine/match/rule.hpp"

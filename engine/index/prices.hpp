@@ -8,8 +8,8 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/index/bits.hpp"
 #include "engine/base/ids.hpp"
+#include "engine/index/bits.hpp"
 #include "engine/index/side_file.hpp"
 #include "engine/index/stretch.hpp"
 #include "engine/model/catalog.hpp"

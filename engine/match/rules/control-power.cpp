@@ -35,7 +35,7 @@ Finding judge_transformer(const Question& q, Answer say) {
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
     Answer say(id, "va-budget", wanted(q.job.controls.common_present),
-                     {std::string(word(SignalClass::control_24v)), Origin::catalog});
+               {std::string(word(SignalClass::control_24v)), Origin::catalog});
     const auto common = said(q.job.controls.common_present);
     // The signals return to the transformer that sends them: a second one has no common with them.
     if (common == false) return Answer(say).from("retrofit-wiring").fails("no common");

@@ -14,7 +14,7 @@ Finding judge(const Question& q, const Part& part) {
     std::string listed;
     for (const Load l : loads) listed += (listed.empty() ? "" : ";") + std::string(word(l));
     Answer say(id, "common-practice", wanted(q.job.unit.load),
-                     loads.empty() ? Fact{} : Fact{listed, Origin::catalog});
+               loads.empty() ? Fact{} : Fact{listed, Origin::catalog});
     const auto load = said(q.job.unit.load);
     if (!load) return say.ask("load not stated", {"unit.load"});
     if (loads.empty()) return say.ask("part does not say", {"motors.loads"});

@@ -25,7 +25,7 @@ Finding judge(const Question& q, const Part& part) {
     const bool stated = said(q.job.plate.phase).has_value();
     const Origin origin = stated ? q.job.plate.phase.origin : q.job.plate.family.origin;
     Answer say(id, "physics", needs.count ? Fact{as_value(*needs.count), origin} : Fact{},
-                     offered(has.count));
+               offered(has.count));
     if (needs.disagree) return say.ask("plate disagrees with itself", {"plate.phase", "plate.family"});
     if (!needs.count) return say.ask("phase not stated", {"plate.phase"});
     if (has.disagree) return say.ask("part disagrees with itself", {"motors.phase", "motors.family"});

@@ -10,7 +10,7 @@ constexpr std::string_view id = "service-factor";
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     Answer say(id, "common-practice", wanted(q.job.plate.service_factor),
-                     offered(part.motor->service_factor));
+               offered(part.motor->service_factor));
     const auto was = said(q.job.plate.service_factor);
     if (!was) return say.fits("not stated");
     const double now = part.motor->service_factor.value_or(1.0);

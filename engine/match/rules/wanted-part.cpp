@@ -49,7 +49,7 @@ Finding judge_motor(const Question& q, const Part& part, Answer say) {
 
 Finding judge(const Question& q, const Part& part) {
     Answer say(id, "two-piece", {std::string(word(q.diagnosis.fault)), Origin::job},
-                     {std::string(word(part.kind)), Origin::catalog});
+               {std::string(word(part.kind)), Origin::catalog});
     if (part.module) return judge_module(q, say);
     if (part.motor) return judge_motor(q, part, say);
     return not_concerned(id);
