@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <cstdio>
+#include <cstring>
 #include <numeric>
 #include <optional>
 
@@ -53,6 +54,17 @@ bool is_hidden(std::uint32_t code) {
 }
 
 }  // namespace
+
+bool is_ascii(std::string_view text) {
+    std::uint64_t all = 0;  // eight bytes at once
+    std::size_t i = 0;
+    for (std::uint64_t eight = 0; i + sizeof eight <= text.size(); i += sizeof eight) {
+        std::memcpy(&eight, text.data() + i, sizeof eight);
+        all |= eight;
+    }
+    for (; i < text.size(); ++i) all |= static_cast<unsigned char>(text[i]);
+    return (all & 0x8080808080808080ULL) == 0;
+}
 
 std::string_view trimmed(std::string_view text) {
     while (!text.empty() && is_space(text.front())) text.remove_prefix(1);

@@ -6,6 +6,9 @@
 
 namespace endbell {
 
+/// No byte beyond 0x7f.
+bool is_ascii(std::string_view text);
+
 std::string_view trimmed(std::string_view text);
 std::string lower(std::string_view ascii);
 std::vector<std::string> split(std::string_view text, char separator);

@@ -35,11 +35,14 @@ Cell whole(const std::optional<Number>& number, std::string_view expected) {
     return stored(static_cast<std::int64_t>(number->value));
 }
 
+bool is_control(char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return byte < 0x20 || byte == 0x7f;
+}
+/// Line breaks and tabs aside.
 bool has_control(std::string_view text) {
-    return std::any_of(text.begin(), text.end(), [](char c) {
-        const auto byte = static_cast<unsigned char>(c);
-        return byte == 0x7f || (byte < 0x20 && c != '\n' && c != '\r' && c != '\t');
-    });
+    return std::any_of(text.begin(), text.end(),
+                       [](char c) { return is_control(c) && c != '\n' && c != '\r' && c != '\t'; });
 }
 
 bool all_digits(std::string_view text) {
@@ -83,8 +86,7 @@ constexpr std::size_t longest_text = 4000;
 }  // namespace
 
 std::string_view cleaned(std::string_view text, std::string& room) {
-    const bool ascii =
-        std::none_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+    const bool ascii = is_ascii(text);
     if (!ascii) room = with_plain_blanks(text);
     std::string_view inner = trimmed(ascii ? text : room);
     if (inner.size() >= 3 && inner.substr(0, 2) == "=\"" && inner.back() == '"') {
@@ -118,11 +120,8 @@ Cell text(std::string_view text) {
 }
 
 Cell number_text(std::string_view text) {
-    const bool on_one_line = std::none_of(text.begin(), text.end(), [](char c) {
-        const auto byte = static_cast<unsigned char>(c);
-        return byte < 0x20 || byte == 0x7f;
-    });
-    if (!on_one_line) return refused("text without control characters", "retype the cell");
+    if (std::any_of(text.begin(), text.end(), is_control))
+        return refused("text without control characters", "retype the cell");
     if (text.size() > 100) return refused("at most 100 characters", "check the column");
     if (const std::string damage = number_damage(text); !damage.empty())
         return refused(damage, "copy it again from the source, in a column formatted as text");

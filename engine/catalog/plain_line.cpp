@@ -1,21 +1,15 @@
 #include "engine/catalog/plain_line.hpp"
 
 #include <algorithm>
-#include <cstdint>
-#include <cstring>
+
+#include "engine/base/text.hpp"
 
 namespace endbell {
 
 bool is_plain_line(std::string_view line) {
-    if (line.find('"') != std::string_view::npos || line.find('\0') != std::string_view::npos) return false;
-    std::uint64_t all = 0;  // eight bytes at once
-    std::size_t i = 0;
-    for (std::uint64_t eight = 0; i + sizeof eight <= line.size(); i += sizeof eight) {
-        std::memcpy(&eight, line.data() + i, sizeof eight);
-        all |= eight;
-    }
-    for (; i < line.size(); ++i) all |= static_cast<unsigned char>(line[i]);
-    return (all & 0x8080808080808080ULL) == 0 && line.find_first_not_of(" \t") != std::string_view::npos;
+    constexpr std::size_t none = std::string_view::npos;
+    return line.find('"') == none && line.find('\0') == none && is_ascii(line) &&
+           line.find_first_not_of(" \t") != none;
 }
 
 void cut_plain_line(std::string_view line, char delimiter, std::vector<std::string>& cells) {

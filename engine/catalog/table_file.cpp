@@ -1,7 +1,6 @@
 #include "engine/catalog/table_file.hpp"
 
 #include <algorithm>
-#include <future>
 
 #include "engine/base/text.hpp"
 
@@ -205,15 +204,9 @@ std::vector<TableFile> open_tables(const std::vector<fs::path>& paths, const std
                                    const Recall& recall) {
     std::vector<TableFile> files;
     std::vector<Problem> problems;
-    const std::vector<fs::path> named = csv_files(paths);
-    // Each is looked through for its encoding: all at once.
-    std::vector<std::future<CsvFile>> opened;
-    for (const fs::path& path : named)
-        opened.push_back(std::async(std::launch::async, [&path] { return CsvFile(path); }));
-    for (std::size_t i = 0; i < named.size(); ++i) {
-        const fs::path& path = named[i];
+    for (const fs::path& path : csv_files(paths)) {
         try {
-            CsvFile csv = opened[i].get();
+            CsvFile csv(path);
             const Choice choice = choose(path, csv, map, recall);
             const Table* table = find_table(choice.entry != nullptr ? choice.entry->table : stem_of(path));
             if (table == nullptr) {

@@ -20,8 +20,7 @@ std::shared_ptr<const Alike> AlikeParts::of(std::uint32_t position, const MoreNa
     static const std::size_t body_column = column_with("motors.body_diameter_in");
     static const std::size_t family_column = column_with("motors.family");
     const auto all_curable = [&](const std::vector<Remedy>& adapters) {
-        return std::all_of(adapters.begin(), adapters.end(),
-                           [&](const Remedy& remedy) { return curable(remedy); });
+        return MoreNames::all_curable(adapters, curable);
     };
     const auto look = [&](Asking& rule) {
         rule.asks = rule.changes->of(rule.column->class_at(position, words_));

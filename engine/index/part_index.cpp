@@ -216,7 +216,7 @@ class PartIndex::Lineup : public MoreNames {
         // A specified inducer is judged by more than its classes.
         auto own =
             std::make_shared<const Alike>(alike_of(candidate(question_, catalog_, index_.id(position))));
-        return std::all_of(own->adapters.begin(), own->adapters.end(), curable) ? own : nullptr;
+        return all_curable(own->adapters, curable) ? own : nullptr;
     }
 
     const PartIndex& index_;

@@ -70,8 +70,7 @@ class Names : public MoreNames {
         std::vector<Standing> taken;
         for (; taken.size() < most && taken_ < all_.size(); ++taken_) {
             Standing& name = all_[taken_].second;
-            if (name.alike && !std::all_of(name.alike->adapters.begin(), name.alike->adapters.end(), curable))
-                continue;
+            if (name.alike && !all_curable(name.alike->adapters, curable)) continue;
             taken.push_back(std::move(name));
         }
         return taken;

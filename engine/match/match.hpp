@@ -1,5 +1,6 @@
 // Every part against every rule: counts of all, names of the cheapest that live, and why the rest fall.
 #pragma once
+#include <algorithm>
 #include <cstdint>
 #include <functional>
 #include <map>
@@ -59,6 +60,9 @@ class MoreNames {
     /// The same without those that ask for an adapter that is none of these; `curable` says the same whenever it is
     /// asked of the same. An adapter without a size is of any.
     using Curable = std::function<bool(const Remedy&)>;
+    static bool all_curable(const std::vector<Remedy>& adapters, const Curable& curable) {
+        return std::all_of(adapters.begin(), adapters.end(), curable);
+    }
     virtual std::vector<Standing> next(std::size_t most, const Curable& curable) = 0;
 };
 

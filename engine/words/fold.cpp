@@ -41,12 +41,6 @@ bool is_space(char c) {
     return c == ' ' || (c >= '\t' && c <= '\r');
 }
 
-bool is_ascii(std::string_view raw) {
-    unsigned all = 0;
-    for (const char c : raw) all |= static_cast<unsigned char>(c);
-    return all < 0x80;
-}
-
 std::string ascii_signs(std::string_view raw) {
     std::string out;
     for (std::size_t i = 0; i < raw.size();) {
