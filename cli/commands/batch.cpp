@@ -75,8 +75,8 @@ FailedUnit job_of(const JobColumns& header, const CsvRow& row, const std::string
     std::string digest_text;
     std::vector<KeyValue> values;
     values.reserve(header.size());
-    for (std::size_t c = 0; c < header.size() && c < row.cells.size(); ++c) {
-        const std::string_view text = trimmed(row.cells[c]);
+    for (std::size_t c = 0; c < header.size() && c < row.size(); ++c) {
+        const std::string_view text = trimmed(row[c]);
         digest_text += header[c].name;
         digest_text += '=';
         digest_text += text;
@@ -289,7 +289,7 @@ std::vector<ResultRow> heeded_answers(const JobColumns& header, CsvFile& csv, co
 
 JobColumns columns_of(const CsvRow& header, const std::string& file) {
     JobColumns columns;
-    for (const std::string& cell : header.cells) {
+    for (const std::string& cell : header.cells()) {
         const std::string name(trimmed(cell));
         columns.push_back({name, job_key(name)});
         if (name == "tag" || name == "plate" || columns.back().key != nullptr) continue;

@@ -1,6 +1,7 @@
 // One catalog cell: from the text that somebody typed to the value that is stored, or to what was expected.
 #pragma once
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -10,12 +11,17 @@ namespace endbell {
 /// As SQLite holds it. monostate is unknown.
 using Stored = std::variant<std::monostate, std::int64_t, double, std::string>;
 
+/// Why a text was not read.
+struct Refusal {
+    std::string expected;
+    std::string todo;
+};
+
 struct Cell {
     Stored value;
-    std::string expected;  // not empty: the text was not read, and this would have been
-    std::string todo;
+    std::optional<Refusal> refusal = {};
 
-    bool is_read() const { return expected.empty(); }
+    bool is_read() const { return !refusal; }
     bool is_unknown() const { return is_read() && std::holds_alternative<std::monostate>(value); }
 };
 

@@ -10,10 +10,10 @@
 namespace endbell::cells {
 
 inline Cell stored(Stored value) {
-    return {std::move(value), {}, {}};
+    return {std::move(value)};
 }
 inline Cell refused(std::string expected, std::string todo) {
-    return {{}, std::move(expected), std::move(todo)};
+    return {{}, Refusal{std::move(expected), std::move(todo)}};
 }
 
 /// What came of reading a cell's text, as a cell: a question sets the row aside, an unreadable text too.

@@ -8,7 +8,6 @@
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/catalog/encoding.hpp"
-#include "engine/catalog/plain_line.hpp"
 
 namespace endbell {
 
@@ -118,33 +117,27 @@ class RowParser {
     bool row_is_whole() const { return whole_; }
     /// libcsv's state 0: nothing but white space since the last row.
     bool nothing_begun() const { return parser_.pstate == 0; }
-    /// The cells of the row, in exchange for others whose memory is used again.
-    void swap_cells(std::vector<std::string>& cells) {
+    /// Adds cells to `row` until the next row is begun.
+    void begin(CsvRow& row) {
         whole_ = false;
-        cells_.resize(count_);
-        cells_.swap(cells);
-        count_ = 0;
+        row_ = &row;
     }
 
   private:
     void start() {
         csv_init(&parser_, 0);
         csv_set_delim(&parser_, static_cast<unsigned char>(delimiter_));
-        count_ = 0;
         whole_ = false;
     }
     static void on_cell(void* text, std::size_t length, void* self) {
-        auto* parser = static_cast<RowParser*>(self);
-        if (text == nullptr) length = 0;
-        if (parser->count_ == parser->cells_.size()) parser->cells_.emplace_back();
-        parser->cells_[parser->count_++].assign(length == 0 ? "" : static_cast<const char*>(text), length);
+        const std::string_view cell(static_cast<const char*>(text), text == nullptr ? 0 : length);
+        static_cast<RowParser*>(self)->row_->add(cell);
     }
     static void on_row(int, void* self) { static_cast<RowParser*>(self)->whole_ = true; }
 
     csv_parser parser_{};
     char delimiter_;
-    std::vector<std::string> cells_;
-    std::size_t count_ = 0;  // of cells_: those of this row
+    CsvRow* row_ = nullptr;
     bool whole_ = false;
 };
 
@@ -181,9 +174,9 @@ char likely_delimiter(std::string_view header) {
     return delimiter;
 }
 
-bool is_blank(const std::vector<std::string>& cells) {
-    for (const std::string& cell : cells) {
-        if (!trimmed(cell).empty()) return false;
+bool is_blank(const CsvRow& row) {
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        if (!trimmed(row[i]).empty()) return false;
     }
     return true;
 }
@@ -223,7 +216,7 @@ struct CsvFile::State {
     bool damaged(CsvRow& row, std::vector<Line>& read, std::string why) {
         parser->restart();
         row.line = read.front().number;
-        row.cells.clear();
+        row.begin();
         row.bytes = std::move(read.front().bytes);
         row.damage = std::move(why);
         for (std::size_t i = read.size(); i > 1; --i) pending.push_front(std::move(read[i - 1]));
@@ -236,20 +229,21 @@ struct CsvFile::State {
         Line line;
         line.bytes.swap(row.bytes);  // its memory is used again
         if (!lines.next(line)) return false;
-        const std::string_view text(line.bytes.data(), line.bytes.find_last_not_of("\r\n") + 1);
-        if (!line.ended || !is_plain_line(text)) {
+        row.bytes.swap(line.bytes);
+        if (!line.ended || !row.cut(delimiter)) {
+            row.bytes.swap(line.bytes);
             pending.push_front(std::move(line));
             return false;
         }
-        cut_plain_line(text, delimiter, row.cells);
         row.line = line.number;
         row.damage.clear();
-        row.bytes.swap(line.bytes);
         return true;
     }
 
     bool next_row(CsvRow& row) {
         if (plain_row(row)) return true;
+        row.begin();
+        parser->begin(row);
         std::vector<Line> read;
         std::size_t length = 0;
         Line line;
@@ -271,7 +265,6 @@ struct CsvFile::State {
                 if (read.size() >= most_row_lines || length >= longest_row) break;
                 continue;
             }
-            parser->swap_cells(row.cells);
             row.line = read.front().number;
             row.damage.clear();
             row.bytes = std::move(read.front().bytes);
@@ -363,7 +356,7 @@ std::uint64_t CsvFile::size() const {
 
 bool CsvFile::next(CsvRow& row) {
     while (state_->next_row(row)) {
-        if (!row.damage.empty() || !is_blank(row.cells)) return true;
+        if (!row.damage.empty() || !is_blank(row)) return true;
     }
     return false;
 }

@@ -7,9 +7,8 @@
 #include <memory>
 #include <optional>
 #include <string>
-#include <string_view>
-#include <vector>
 
+#include "engine/catalog/csv_row.hpp"
 #include "engine/model/word.hpp"
 
 namespace endbell {
@@ -21,13 +20,6 @@ struct Words<Encoding> {
                                       Word<Encoding>{Encoding::utf16_le, "UTF-16LE"},
                                       Word<Encoding>{Encoding::utf16_be, "UTF-16BE"},
                                       Word<Encoding>{Encoding::windows_1252, "Windows-1252"}};
-};
-
-struct CsvRow {
-    int line = 0;                    // of its first line in the file, from 1
-    std::vector<std::string> cells;  // UTF-8
-    std::string bytes;               // as they stand in the file, line ends included
-    std::string damage;              // why the cells cannot be told apart; empty: they can
 };
 
 /// What a person or a column map knows of the file; the rest is found out.

@@ -96,8 +96,8 @@ class RowSettler {
 };
 
 bool has_more_cells(const TableFile& file, const CsvRow& row) {
-    for (std::size_t i = file.csv.header().cells.size(); i < row.cells.size(); ++i) {
-        if (!trimmed(row.cells[i]).empty()) return true;
+    for (std::size_t i = file.csv.header().size(); i < row.size(); ++i) {
+        if (!trimmed(row[i]).empty()) return true;
     }
     return false;
 }
@@ -108,8 +108,7 @@ std::string_view cell_text(const TableFile& file, const CsvRow& row, std::string
     const std::size_t i = column_index(*file.table, column);
     if (i >= file.feeds.size() || !file.feeds[i].present) return {};
     if (file.feeds[i].source.from.empty()) return file.feeds[i].source.value;
-    return file.feeds[i].cell < row.cells.size() ? std::string_view(row.cells[file.feeds[i].cell])
-                                                 : std::string_view();
+    return file.feeds[i].cell < row.size() ? row[file.feeds[i].cell] : std::string_view();
 }
 
 Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view column, std::string expected,
@@ -127,8 +126,7 @@ Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view co
 
 const Cell& ReadCells::read(const TableFile& file, std::size_t column, const CsvRow& row) {
     const Feed& feed = file.feeds[column];
-    static const std::string nothing;
-    const std::string& raw = feed.source.from.empty() ? nothing : row.cells[feed.cell];
+    const std::string_view raw = feed.source.from.empty() ? std::string_view() : row[feed.cell];
     Known& known = columns_[column];
     if (known.before != nullptr && known.before->first == raw) {  // neighbours are often alike
         ++known.found;
@@ -156,7 +154,7 @@ const Cell& ReadCells::read(const TableFile& file, std::size_t column, const Csv
     return known.last;
 }
 
-Cell ReadCells::fresh(const TableFile& file, std::size_t column, const std::string& raw) {
+Cell ReadCells::fresh(const TableFile& file, std::size_t column, std::string_view raw) {
     const ColumnSource& source = file.feeds[column].source;
     const bool as_is = !source.from.empty() && source.takes_as_is();
     const std::string other = as_is ? std::string() : translated(source, raw);
@@ -166,20 +164,19 @@ Cell ReadCells::fresh(const TableFile& file, std::size_t column, const std::stri
     Cell cell = file.table->columns[column].read(text);
     if (cell.is_unknown() || !checks_.has(column)) return cell;
     if (std::string claim = checks_.broken(column, cell.value); cell.is_read() && !claim.empty()) {
-        cell.expected = std::move(claim);
-        cell.todo = "correct the cell";
+        cell.refusal = {std::move(claim), "correct the cell"};
     }
     return cell;
 }
 
 void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std::vector<Stored>& values,
                  std::vector<Problem>& problems) {
-    const std::size_t wanted = file.csv.header().cells.size();
-    if (row.cells.size() < wanted || has_more_cells(file, row)) {
+    const std::size_t wanted = file.csv.header().size();
+    if (row.size() < wanted || has_more_cells(file, row)) {
         problems.push_back({{file.path.string(), row.line, 0},
                             "row",
-                            joined(row.cells, "|").substr(0, 200),
-                            fmt::format("{} cells, as in the header, not {}", wanted, row.cells.size()),
+                            joined(row.cells(), "|").substr(0, 200),
+                            fmt::format("{} cells, as in the header, not {}", wanted, row.size()),
                             "look for a missing or an extra delimiter, or an unquoted one inside a cell"});
         return;
     }
@@ -189,7 +186,8 @@ void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std
         static const Cell unknown;
         const Cell& cell = file.feeds[i].present ? cells.read(file, i, row) : unknown;
         if (!cell.is_read()) {
-            problems.push_back(problem_at(file, row, column.name, cell.expected, cell.todo));
+            problems.push_back(
+                problem_at(file, row, column.name, cell.refusal->expected, cell.refusal->todo));
         } else if (!cell.is_unknown()) {
             values[i] = cell.value;
         } else if (column.when_empty.data() != nullptr) {

@@ -1,6 +1,8 @@
 // One CSV row to the values of one table row, or to everything that is wrong with it.
 #pragma once
+#include <functional>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -22,14 +24,17 @@ class ReadCells {
   private:
     static constexpr std::size_t most_known = 500;  // of a column
     static constexpr std::size_t longest_known = 64;
+    struct Hash : std::hash<std::string_view> {
+        using is_transparent = void;
+    };
     struct Known {
-        std::unordered_map<std::string, Cell> cells;
+        std::unordered_map<std::string, Cell, Hash, std::equal_to<>> cells;
         const std::pair<const std::string, Cell>* before = nullptr;  // of `cells`: the last that was read
         Cell last;                                                   // one that is not kept
         std::size_t found = 0;                                       // since `cells` was last emptied
         bool open = true;
     };
-    Cell fresh(const TableFile& file, std::size_t column, const std::string& raw);
+    Cell fresh(const TableFile& file, std::size_t column, std::string_view raw);
 
     std::vector<Known> columns_;
     ColumnChecks checks_;

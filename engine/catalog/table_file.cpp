@@ -44,7 +44,7 @@ std::vector<fs::path> csv_files(const std::vector<fs::path>& paths) {
 
 std::vector<std::string> header_names(const CsvFile& csv) {
     std::vector<std::string> names;
-    for (const std::string& cell : csv.header().cells) names.push_back(lower(cleaned(cell)));
+    for (const std::string& cell : csv.header().cells()) names.push_back(lower(cleaned(cell)));
     return names;
 }
 
@@ -122,7 +122,7 @@ class HeaderReader {
             if (feed.present)
                 complain(i + 1, header_[i], "each column once", "remove or rename one of the two");
             feed.cell = i;
-            feed.header = file_.csv.header().cells[i];
+            feed.header = file_.csv.header()[i];
             feed.present = true;
             used_[i] = true;
         }
@@ -142,7 +142,7 @@ class HeaderReader {
         std::vector<std::string> known;
         for (const Column& column : file_.table->columns) known.emplace_back(column.name);
         const std::string near = nearest(header_[i], known);
-        complain(i + 1, file_.csv.header().cells[i], "a column of " + std::string(file_.table->name),
+        complain(i + 1, file_.csv.header()[i], "a column of " + std::string(file_.table->name),
                  near.empty() ? "name it in a column map, under columns or ignore"
                               : "did you mean '" + near + "'?");
     }
@@ -185,7 +185,7 @@ Choice choose(const fs::path& path, const CsvFile& csv, const std::optional<Colu
         if (choice.entry != nullptr) return choice;
     }
     const std::optional<RememberedMap> remembered =
-        recall ? recall(header_fingerprint(csv.header().cells)) : std::nullopt;
+        recall ? recall(header_fingerprint(csv.header().cells())) : std::nullopt;
     if (!remembered) return choice;
     choice.recalled = parse_column_map(remembered->toml, "the remembered column map");
     // A sheet saved once for each table has the same header in all of them: the file's own name says which.
@@ -222,7 +222,7 @@ std::vector<TableFile> open_tables(const std::vector<fs::path>& paths, const std
             const bool hinted =
                 choice.entry != nullptr && (choice.entry->hints.encoding || choice.entry->hints.delimiter);
             if (hinted) csv = CsvFile(path, choice.entry->hints);
-            const std::string print = header_fingerprint(csv.header().cells);
+            const std::string print = header_fingerprint(csv.header().cells());
             files.push_back(TableFile{path, table, std::move(csv), {}, {}, choice.columns, print});
             HeaderReader(files.back(), choice.entry, problems).settle();
             settle_fed(files.back());

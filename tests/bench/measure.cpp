@@ -32,12 +32,12 @@ using namespace endbell;
 
 std::vector<FailedUnit> read_jobs(const std::string& path) {
     CsvFile csv{path};
-    const std::vector<std::string> header = csv.header().cells;
+    const std::vector<std::string> header = csv.header().cells();
     std::vector<FailedUnit> jobs;
     for (CsvRow row; csv.next(row);) {
         FailedUnit job;
         for (std::size_t c = 1; c < header.size(); ++c) {
-            if (!row.cells[c].empty()) set_key(job, header[c], row.cells[c], {});
+            if (!row[c].empty()) set_key(job, header[c], row[c], {});
         }
         jobs.push_back(std::move(job));
     }

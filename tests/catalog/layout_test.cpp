@@ -192,11 +192,11 @@ BOOST_AUTO_TEST_CASE(quotes_hold_line_breaks_delimiters_and_quotes) {
     write_file(folder.path / "x.csv", "a,b\n\"one\r\ntwo\",\"x,\"\"y\"\"\"\n5.6\",last");
     const std::vector<CsvRow> rows = rows_of(folder.path / "x.csv");
     BOOST_REQUIRE(rows.size() == 2U);
-    BOOST_TEST(rows[0].cells[0] == "one\r\ntwo");
-    BOOST_TEST(rows[0].cells[1] == "x,\"y\"");
+    BOOST_TEST(rows[0][0] == "one\r\ntwo");
+    BOOST_TEST(rows[0][1] == "x,\"y\"");
     BOOST_TEST(rows[0].line == 2);
     BOOST_TEST(rows[1].line == 4);
-    BOOST_TEST(rows[1].cells[0] == "5.6\"");  // an inch mark is no quote
+    BOOST_TEST(rows[1][0] == "5.6\"");  // an inch mark is no quote
     BOOST_TEST(rows[1].bytes == "5.6\",last");
 }
 
@@ -207,7 +207,7 @@ BOOST_AUTO_TEST_CASE(a_quote_that_is_never_closed_costs_one_line) {
     BOOST_REQUIRE(rows.size() == 4U);
     BOOST_TEST(rows[1].damage == "a closing quote");
     BOOST_TEST(rows[1].bytes == "\"3,4\n");
-    BOOST_TEST(rows[2].cells[0] == "5");
+    BOOST_TEST(rows[2][0] == "5");
     BOOST_TEST(rows[3].line == 5);
 }
 
@@ -237,7 +237,7 @@ BOOST_AUTO_TEST_CASE(a_line_without_an_end_is_read_in_bounded_pieces) {
     std::size_t longest = 0;
     for (const CsvRow& row : rows) longest = std::max(longest, row.bytes.size());
     BOOST_TEST(longest <= longest_row);
-    BOOST_TEST(rows.back().cells[0] == "1");
+    BOOST_TEST(rows.back()[0] == "1");
 }
 
 BOOST_AUTO_TEST_CASE(set_aside_rows_keep_their_bytes_and_import_once_mended) {
