@@ -193,12 +193,11 @@ CREATE TABLE table_digests (
     row_sum    TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
--- Every number a part is known by. sight_key: letters and digits only, characters that are misread for each other folded.
+-- Every number a part is known by, to be looked up: lines of sight key, number and part_id with a tab between, in the order
+-- of their bytes, about a kilobyte of them a row. Sight key: letters and digits only, characters that are misread for each
+-- other folded.
 CREATE TABLE numbers (
-    sight_key TEXT NOT NULL,
-    number    TEXT NOT NULL,
-    part_id   TEXT NOT NULL,
-    PRIMARY KEY (sight_key, number, part_id)
+    lines TEXT NOT NULL PRIMARY KEY
 ) STRICT, WITHOUT ROWID;
 
 -- The column map that last read a file with this header.

@@ -102,13 +102,14 @@ ImportReport heeded_import(const Arguments& typed, ImportOptions& options) {
         line.show(progress_text(p));
     };
     options.stopped = [&heed] { return heed.wanted(); };
-    IndexAhead index;
-    options.rows_stored = [&](const std::filesystem::path& file) { index.begin(file, typed.database); };
+    IndexAhead index(typed.database);
+    options.parts_stored = [&](const std::filesystem::path& file) { index.read_parts(file); };
+    options.rows_stored = [&](const std::filesystem::path& file) { index.read_prices(file); };
     try {
         ImportReport report =
             import_catalog({typed.inputs.begin(), typed.inputs.end()}, typed.database, options);
         // Broken off, it is made when it is first missed.
-        if (!heed.wanted()) index.write();
+        if (!heed.wanted()) index.put_in_place();
         return report;
     } catch (const BadData&) {
         heed.look(left);  // a statement was broken off

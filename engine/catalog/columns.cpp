@@ -137,6 +137,12 @@ const std::vector<Table>& tables() {
     return all();
 }
 
+const std::vector<std::string_view>& tables_of_parts() {
+    static const std::vector<std::string_view> names{"parts", "motors",  "motor_ratings",
+                                                     "taps",  "modules", "terminals"};
+    return names;
+}
+
 const Table* find_table(std::string_view name) {
     for (const Table& table : all()) {
         if (table.name == name) return &table;

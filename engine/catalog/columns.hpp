@@ -31,6 +31,9 @@ struct Table {
 /// Parents come before their children.
 const std::vector<Table>& tables();
 
+/// In their order: what these hold of a part, rules look at.
+const std::vector<std::string_view>& tables_of_parts();
+
 /// Nothing when there is no such table.
 const Table* find_table(std::string_view name);
 const Column* find_column(const Table& table, std::string_view name);

@@ -89,13 +89,21 @@ class Import {
             if (options_.mode == ImportMode::tables) clear_tables(db);
             SetAside set_aside(options_.dry_run ? fs::path() : options_.set_aside, paths_);
             Loader loader(db, set_aside, options_, report_);
-            loader.load(files_);
+            const RowSums before = options_.mode == ImportMode::whole ? no_rows() : written_sums(db);
+            const auto digest = [&] {
+                db.exec("BEGIN");
+                report_.digest = write_digest(db, report_.generation, with_loaded(before, loader.sums()));
+                db.exec("COMMIT");
+            };
+            loader.load(files_, [&] {
+                if (!options_.parts_stored || options_.dry_run || is_refused()) return;
+                digest();
+                options_.parts_stored(next_.file());
+            });
             if (options_.mode == ImportMode::tables) check_links(db);
             keep_maps(db);
             tell("digest");
-            db.exec("BEGIN");
-            report_.digest = write_digest(db, report_.generation, with_loaded(db, loader.sums()));
-            db.exec("COMMIT");
+            digest();
             decide();
             if (report_.outcome != ImportOutcome::replaced) return;
             if (options_.rows_stored) options_.rows_stored(next_.file());
@@ -105,8 +113,7 @@ class Import {
     }
 
     /// The sums of all tables: of those that stayed as they were written, of the others with the rows loaded.
-    RowSums with_loaded(SQLite::Database& db, const RowSums& loaded) const {
-        RowSums sums = options_.mode == ImportMode::whole ? no_rows() : written_sums(db);
+    RowSums with_loaded(RowSums sums, const RowSums& loaded) const {
         for (const auto& [table, sum] : loaded) {
             RowSum& all = sums[table];
             if (options_.mode != ImportMode::rows) all = {};
@@ -181,8 +188,10 @@ class Import {
         }
     }
 
+    bool is_refused() const { return options_.strict && report_.set_aside > 0; }
+
     void decide() {
-        if (options_.strict && report_.set_aside > 0) {
+        if (is_refused()) {
             report_.outcome = ImportOutcome::refused;
         } else if (options_.dry_run) {
             report_.outcome = ImportOutcome::dry_run;

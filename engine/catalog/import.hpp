@@ -43,10 +43,11 @@ struct ImportOptions {
     std::function<void(const ImportProgress&)> progress;  // may throw: the old generation is whole then
     /// Asked often while a statement runs long; true ends the import with BadData.
     std::function<bool()> stopped;
-    /// Called once when the catalog will be replaced, with the file that will be the catalog: all rows are in it, its
-    /// digest too, and another thread may read them through a connection of its own until the import returns. Only
-    /// the search keys of numbers are still written.
-    std::function<void(const std::filesystem::path&)> rows_stored;
+    /// Both are called with the file that may become the catalog, which another thread may then read through a connection of
+    /// its own until the import returns: `parts_stored` when `tables_of_parts()` are complete, and their digests are in it,
+    /// unless it is known already that nothing will be replaced; `rows_stored`, after it, when all rows are, the digest is,
+    /// and the catalog will be replaced. Only the search keys of numbers are still written then.
+    std::function<void(const std::filesystem::path&)> parts_stored, rows_stored;
     /// Called at each point where being killed matters, with its name: "begun", "rows written", "file
     /// closed", "on disk", "old kept", "swapped". For tests.
     std::function<void(std::string_view)> at_write_point;

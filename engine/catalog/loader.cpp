@@ -43,9 +43,15 @@ struct Loader::Target {
 Loader::Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& options, ImportReport& report)
     : db_(db), set_aside_(set_aside), options_(options), report_(report) {}
 
-void Loader::load(std::vector<TableFile>& files) {
+void Loader::load(std::vector<TableFile>& files, const std::function<void()>& parts_stored) {
     for (const TableFile& file : files) bytes_in_all_ += file.csv.size();
+    const Table* const last_of_parts = find_table(tables_of_parts().back());
+    bool told = false;
     for (TableFile& file : files) {
+        if (!told && file.table > last_of_parts) {
+            parts_stored();
+            told = true;
+        }
         Target target(db_, file, known_rows(file.table->parent));
         FileReport counts;
         counts.file = file.path.string();
@@ -60,6 +66,7 @@ void Loader::load(std::vector<TableFile>& files) {
         report_.files.push_back(std::move(counts));
         bytes_before_ += file.csv.size();
     }
+    if (!told) parts_stored();
     for (const auto& [key, rows] : reasons_) {
         report_.reasons.push_back({std::get<0>(key), std::get<1>(key), std::get<2>(key), rows});
     }

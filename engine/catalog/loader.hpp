@@ -2,6 +2,7 @@
 #pragma once
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <span>
@@ -22,8 +23,9 @@ class Loader {
   public:
     Loader(SQLite::Database& db, SetAside& set_aside, const ImportOptions& options, ImportReport& report);
 
-    /// Files in the order of their tables: parents first.
-    void load(std::vector<TableFile>& files);
+    /// Files in the order of their tables: parents first. `parts_stored` is called once, when no more rows of
+    /// `tables_of_parts()` come.
+    void load(std::vector<TableFile>& files, const std::function<void()>& parts_stored);
     /// Of the rows accepted, by table.
     const RowSums& sums() const { return sums_; }
 

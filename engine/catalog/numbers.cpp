@@ -3,7 +3,6 @@
 #include <sqlite3.h>
 
 #include <algorithm>
-#include <array>
 #include <cstdint>
 #include <memory>
 #include <tuple>
@@ -12,8 +11,6 @@
 #include "engine/base/check.hpp"
 #include "engine/base/pages.hpp"
 #include "engine/base/text.hpp"
-#include "engine/catalog/batch_insert.hpp"
-#include "engine/catalog/columns.hpp"
 #include "engine/catalog/digest.hpp"
 
 namespace endbell {
@@ -96,25 +93,15 @@ class KeyedNumbers {
         });
         const auto same = [this](const Row& a, const Row& b) { return places(a) == places(b); };
         rows_.erase(std::unique(rows_.begin(), rows_.end(), same), rows_.end());
-        static const Table numbers{"numbers",
-                                   3,
-                                   "",
-                                   std::nullopt,
-                                   {{"sight_key", nullptr}, {"number", nullptr}, {"part_id", nullptr}}};
-        static constexpr std::array<std::size_t, 3> every{0, 1, 2};
-        BatchInsert insert(db, numbers, every);
-        std::vector<ReadRow> batch(500);
-        for (std::size_t first = 0; first < rows_.size(); first += batch.size()) {
-            batch.resize(std::min(batch.size(), rows_.size() - first));
-            for (std::size_t i = 0; i < batch.size(); ++i) {
-                const Row& row = rows_[first + i];
-                batch[i].values.resize(every.size());
-                put(batch[i].values[0], row.key);
-                put(batch[i].values[1], row.number);
-                put(batch[i].values[2], row.part_id);
-            }
-            const BatchInsert::Outcome outcome = insert.store(batch, 0);
-            check(outcome.refusal == 0, "numbers that differ are all stored");
+        PlainStatement write(db, "INSERT INTO numbers VALUES (?)");
+        std::string lines;
+        for (const Row& row : rows_) {
+            for (const Text text : {row.key, row.number, row.part_id}) (lines += seen(text)) += '\t';
+            lines.back() = '\n';
+            if (lines.size() < bytes_a_row && &row != &rows_.back()) continue;
+            write.restart(lines);
+            write.step();
+            lines.clear();
         }
     }
 
@@ -128,12 +115,6 @@ class KeyedNumbers {
     std::tuple<std::string_view, std::string_view, std::string_view> places(const Row& row) const {
         return {seen(row.key), seen(row.number), seen(row.part_id)};
     }
-    void put(Stored& value, Text text) const {
-        if (auto* room = std::get_if<std::string>(&value))
-            *room = seen(text);
-        else
-            value = std::string(seen(text));
-    }
     /// Eight characters as a number that sorts as they do.
     static std::uint64_t beginning(std::string_view key) {
         std::uint64_t number = 0;
@@ -142,6 +123,7 @@ class KeyedNumbers {
         return number;
     }
 
+    static constexpr std::size_t bytes_a_row = 1000;
     static constexpr std::size_t block = 4 * 1024 * 1024;
     std::vector<std::unique_ptr<char[]>> blocks_;  // of texts, none of which lies in two
     std::size_t used_ = 0;                         // bytes of the last block
@@ -153,6 +135,18 @@ class KeyedNumbers {
 void register_number_keys(SQLite::Database& db) {
     db.createFunction("number_key", 1, true, nullptr, sql_key<number_key>);
     db.createFunction("sight_key", 1, true, nullptr, sql_key<sight_key>);
+}
+
+// The first of the key's lines may stand in a row that begins with a smaller key.
+Numbers::Numbers(SQLite::Database& db)
+    : rows_(db,
+            "SELECT lines FROM numbers WHERE lines < ?1 || char(10) AND lines >= "
+            "coalesce((SELECT max(lines) FROM numbers WHERE lines < ?1 || char(9)), '') ORDER BY lines") {}
+
+std::string_view Numbers::take(std::string_view& text, char end) {
+    const std::string_view taken = text.substr(0, text.find(end));
+    text.remove_prefix(std::min(taken.size() + 1, text.size()));
+    return taken;
 }
 
 void rebuild_numbers(SQLite::Database& db) {

@@ -91,11 +91,8 @@ const std::vector<Doubt>& doubts() {
          "twice AS (SELECT maker, k FROM keyed WHERE k <> '' GROUP BY maker, k HAVING count(*) > 1) "
          "SELECT part_id, part_number, maker FROM keyed JOIN twice USING (maker, k) ORDER BY part_id"},
         {"dead link", "cross_references", "part_id",
-         "SELECT part_id, old_number, NULL FROM cross_references c WHERE part_id NOT IN (SELECT part_id FROM "
-         "parts) AND NOT EXISTS "
-         "(SELECT 1 FROM numbers n WHERE n.sight_key = sight_key(c.part_id) AND number_key(n.number) = "
-         "number_key(c.part_id) AND "
-         "(n.part_id <> c.part_id OR n.number <> c.old_number)) ORDER BY part_id, old_number"},
+         "SELECT part_id, old_number, NULL FROM cross_references WHERE part_id NOT IN (SELECT part_id FROM "
+         "parts) AND NOT is_known_otherwise(part_id, old_number) ORDER BY part_id, old_number"},
         {"dead link", "accessory_excludes", "other_part_id",
          "SELECT part_id, other_part_id, NULL FROM accessory_excludes WHERE other_part_id NOT IN (SELECT "
          "part_id FROM parts) ORDER BY part_id"},
@@ -122,8 +119,9 @@ const std::vector<std::string_view>& kind_order() {
 class Examiner {
   public:
     Examiner(const std::filesystem::path& file, const QualityOptions& options)
-        : file_(file), options_(options), db_(open_finished(file)) {
+        : file_(file), options_(options), db_(open_finished(file)), numbers_(db_) {
         register_number_keys(db_);
+        db_.createFunction("is_known_otherwise", 2, true, this, is_known_otherwise);
     }
 
     QualityReport run() {
@@ -144,6 +142,21 @@ class Examiner {
     }
 
   private:
+    /// Of a cross reference's (part_id, old_number): whether some other row knows its part_id as a number.
+    static void is_known_otherwise(sqlite3_context* context, int, sqlite3_value** values) {
+        const auto text = [&](int i) {
+            const auto* bytes = reinterpret_cast<const char*>(sqlite3_value_text(values[i]));
+            return std::string(bytes != nullptr ? bytes : "");
+        };
+        const std::string id = text(0), old_number = text(1), key = number_key(id);
+        bool known = false;
+        static_cast<Examiner*>(sqlite3_user_data(context))
+            ->numbers_.each(sight_key(id), [&](std::string_view number, std::string_view part_id) {
+                known = known || (number_key(number) == key && (part_id != id || number != old_number));
+            });
+        sqlite3_result_int(context, known ? 1 : 0);
+    }
+
     void look_for_damage() {
         try {
             const GenerationRow row = read_generation(db_);
@@ -280,6 +293,7 @@ class Examiner {
     const std::filesystem::path& file_;
     const QualityOptions& options_;
     SQLite::Database db_;
+    Numbers numbers_;
     QualityReport report_;
     std::int64_t found_ = 0;
     std::string_view telling_;

@@ -133,7 +133,7 @@ struct StoredCatalog::State {
           by_part(db,
                   select_all(table("cross_references"), "WHERE part_id = ? ORDER BY old_number, relation")),
           labour(db, select_all(table("labour_tasks"), "WHERE task = ?")),
-          numbers(db, "SELECT number, part_id FROM numbers WHERE sight_key = ? ORDER BY number, part_id"),
+          numbers(db),
           stamp(read_generation(db)) {
         SQLite::Statement rows(db, select_all(table("limits"), "ORDER BY \"limit\""));
         while (rows.executeStep()) {
@@ -150,12 +150,10 @@ struct StoredCatalog::State {
     std::vector<NearMiss> numbered(std::string_view number, bool alike) {
         std::vector<NearMiss> found;
         const std::string key = number_key(number);
-        const std::string sight = sight_key(number);
-        numbers.restart(sight);
-        while (numbers.step()) {
-            NearMiss miss{std::string(numbers.text(0)), std::string(numbers.text(1))};
-            if ((number_key(miss.number) != key) == alike) found.push_back(std::move(miss));
-        }
+        numbers.each(sight_key(number), [&](std::string_view seen, std::string_view part_id) {
+            if ((number_key(seen) != key) == alike)
+                found.push_back({std::string(seen), std::string(part_id)});
+        });
         return found;
     }
 
@@ -179,7 +177,7 @@ struct StoredCatalog::State {
     PlainStatement references;
     PlainStatement by_part;
     PlainStatement labour;
-    PlainStatement numbers;
+    Numbers numbers;
     GenerationRow stamp;
     Limits limits;
 };
@@ -277,11 +275,12 @@ int StoredCatalog::generation() const {
 std::string StoredCatalog::digest() const {
     return state_->stamp.digest;
 }
-std::string StoredCatalog::digest_of(const std::vector<std::string>& tables) const {
+std::string StoredCatalog::digest_of(const std::vector<std::string_view>& tables) const {
     return guarded(state_->file, [&] {
         std::string all;
         SQLite::Statement row(state_->db, "SELECT row_sum FROM table_digests WHERE table_name = ?");
-        for (const std::string& name : tables) {
+        for (const std::string_view table : tables) {
+            const std::string name(table);
             row.bind(1, name);
             all += name + "=" + (row.executeStep() ? row.getColumn(0).getString() : "") + ";";
             row.reset();

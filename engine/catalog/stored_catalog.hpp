@@ -74,7 +74,7 @@ class StoredCatalog : public Catalog {
     int generation() const;
     std::string digest() const;
     /// A fingerprint of the rows of some tables.
-    std::string digest_of(const std::vector<std::string>& tables) const;
+    std::string digest_of(const std::vector<std::string_view>& tables) const;
 
   private:
     struct State;

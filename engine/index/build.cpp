@@ -14,7 +14,6 @@
 #include "engine/base/pages.hpp"
 #include "engine/base/text.hpp"
 #include "engine/index/columns.hpp"
-#include "engine/index/prices.hpp"
 #include "engine/match/part_fields.hpp"
 #include "engine/match/rule.hpp"
 
@@ -169,53 +168,11 @@ const std::vector<int>& deciding() {
 
 class IndexDraft::Builder {
   public:
-    Builder(const Catalog& catalog, const Catalog& offers, const std::function<bool()>& stopped)
+    Builder(const Catalog& catalog, const std::function<void()>& look)
         : words_(part_fields().size()), kinds_(deciding()) {
         check(words_.size() <= 64, "the fields that change from part to part are bits of one number");
         for (const std::vector<int>& fields : rule_columns().fields) columns_.emplace_back(fields);
-        const auto look = [&stopped] {
-            if (stopped && stopped()) throw BrokenOff();
-        };
-        auto prices = std::async(std::launch::async, [&] { return LeastPrices(offers, look); });
         read_parts(catalog, look);
-        put_in_order(prices.get());
-    }
-
-    const std::vector<Number>& prices() const { return prices_; }
-
-    void write(const std::filesystem::path& path, std::string_view stamp) const {
-        SideFileWriter file(path, stamp, Section::section_count);
-        file.section(std::vector<Number>{static_cast<Number>(ids_.size())});
-        write_words(file);
-        write_classes(file);
-        write_ids(file);
-        write_assemblies(file);
-        write_tiles(file);
-        file.finish();
-    }
-
-  private:
-    void read_parts(const Catalog& catalog, const std::function<void()>& look) {
-        const std::vector<PartField>& fields = part_fields();
-        std::vector<Number> numbers(fields.size(), std::numeric_limits<Number>::max());
-        std::string bytes;
-        catalog.each_part_to_match([&](const Part& part) {
-            look();
-            std::uint64_t changed = 0;
-            for (std::size_t f = 0; f < numbers.size(); ++f) {
-                bytes.clear();
-                fields[f].take(part, bytes);
-                const Number number = words_[f].number_of(bytes);
-                if (number != numbers[f]) changed |= Classes::bit(f);
-                numbers[f] = number;
-            }
-            for (Classes& column : columns_) column.take(numbers, changed);
-            kinds_.take(numbers, changed);
-            if (part.motor && part.motor->assembly)
-                assemblies_[number_key(*part.motor->assembly)].push_back(static_cast<Number>(ids_.size()));
-            ids_.push_back(part.id);
-        });
-        check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
     }
 
     void put_in_order(const LeastPrices& all) {
@@ -233,6 +190,44 @@ class IndexDraft::Builder {
         for (Number p = 0; p < come_.size(); ++p) position_[come_[p]] = p;
         prices_.reserve(ids_.size());
         for (const Number came : come_) prices_.push_back(prices[came]);
+    }
+
+    const std::vector<Number>& prices() const { return prices_; }
+
+    SideFileWriter write(const std::filesystem::path& path, std::string_view stamp) const {
+        SideFileWriter file(path, stamp, Section::section_count);
+        file.section(std::vector<Number>{static_cast<Number>(ids_.size())});
+        write_words(file);
+        write_classes(file);
+        write_ids(file);
+        write_assemblies(file);
+        write_tiles(file);
+        file.finish();
+        return file;
+    }
+
+  private:
+    void read_parts(const Catalog& catalog, const std::function<void()>& look) {
+        const std::vector<PartField>& fields = part_fields();
+        std::vector<Number> numbers(fields.size(), std::numeric_limits<Number>::max());
+        std::string bytes;
+        catalog.each_part_to_match([&](const Part& part) {
+            if (look) look();
+            std::uint64_t changed = 0;
+            for (std::size_t f = 0; f < numbers.size(); ++f) {
+                bytes.clear();
+                fields[f].take(part, bytes);
+                const Number number = words_[f].number_of(bytes);
+                if (number != numbers[f]) changed |= Classes::bit(f);
+                numbers[f] = number;
+            }
+            for (Classes& column : columns_) column.take(numbers, changed);
+            kinds_.take(numbers, changed);
+            if (part.motor && part.motor->assembly)
+                assemblies_[number_key(*part.motor->assembly)].push_back(static_cast<Number>(ids_.size()));
+            ids_.push_back(part.id);
+        });
+        check(ids_.size() < std::numeric_limits<Number>::max(), "positions are of 32 bits");
     }
 
     /// Of each part as it came, its place among the parts by what decides most: kind, load, volts and so on.
@@ -380,17 +375,21 @@ std::string rules_stamp() {
     return fingerprint(all);
 }
 
-IndexDraft::IndexDraft(const Catalog& catalog, const Catalog& offers, const std::function<bool()>& stopped)
-    : built_(std::make_unique<const Builder>(catalog, offers, stopped)) {}
+IndexDraft::IndexDraft(const Catalog& catalog, const std::function<void()>& look)
+    : built_(std::make_unique<Builder>(catalog, look)) {}
 
 IndexDraft::~IndexDraft() = default;
+
+void IndexDraft::put_in_order(const LeastPrices& prices) {
+    built_->put_in_order(prices);
+}
 
 const std::vector<std::uint32_t>& IndexDraft::prices() const {
     return built_->prices();
 }
 
-void IndexDraft::write(const std::filesystem::path& path, std::string_view stamp) const {
-    built_->write(path, stamp);
+SideFileWriter IndexDraft::write(const std::filesystem::path& path, std::string_view stamp) const {
+    return built_->write(path, stamp);
 }
 
 }  // namespace endbell

@@ -1,14 +1,16 @@
 #include "engine/index/index_ahead.hpp"
 
+#include <utility>
+
 #include "engine/base/problem.hpp"
+#include "engine/catalog/columns.hpp"
 
 namespace endbell {
 
 SideFiles::SideFiles(const std::filesystem::path& file, const StoredCatalog& catalog)
     : index(file.string() + "-index"),
       prices(file.string() + "-prices"),
-      index_stamp(rules_stamp() + " " +
-                  catalog.digest_of({"parts", "motors", "motor_ratings", "taps", "terminals", "modules"})),
+      index_stamp(rules_stamp() + " " + catalog.digest_of(tables_of_parts())),
       price_stamp(index_stamp + " " + catalog.digest_of({"offers"})) {}
 
 std::shared_ptr<const PartIndex> SideFiles::open() const {
@@ -17,53 +19,62 @@ std::shared_ptr<const PartIndex> SideFiles::open() const {
     return opened;
 }
 
-SideDraft::SideDraft(const std::filesystem::path& file, const StoredCatalog& catalog,
-                     const StoredCatalog& offers, const std::function<bool()>& stopped)
-    : files_(file, catalog) {
-    const std::unique_ptr<PartIndex> known = PartIndex::open(files_.index, files_.index_stamp);
-    if (!known) {
-        index_.emplace(catalog, offers, stopped);
-    } else if (!known->open_prices(files_.prices, files_.price_stamp)) {
-        prices_ = known->prices_now(catalog);
-    }
+SideDraft::SideDraft(std::filesystem::path file, const StoredCatalog& catalog,
+                     const std::function<void()>& look)
+    : file_(std::move(file)) {
+    const SideFiles files(file_, catalog);
+    known_ = PartIndex::open(files.index, files.index_stamp);
+    if (!known_) index_.emplace(catalog, look);
 }
 
-void SideDraft::write() const {
-    if (index_) index_->write(files_.index, files_.index_stamp);
-    if (index_ || prices_)
-        Prices::write(index_ ? index_->prices() : *prices_, files_.prices, files_.price_stamp);
+void SideDraft::write(const StoredCatalog& catalog, const LeastPrices& prices) {
+    const SideFiles files(file_, catalog);
+    if (index_) {
+        index_->put_in_order(prices);
+        new_index_.emplace(index_->write(files.index, files.index_stamp));
+    }
+    new_prices_.emplace(
+        Prices::write(index_ ? index_->prices() : known_->in_place(prices), files.prices, files.price_stamp));
+}
+
+void SideDraft::put_in_place() {
+    if (new_index_) new_index_->put_in_place();
+    if (new_prices_) new_prices_->put_in_place();
 }
 
 IndexAhead::~IndexAhead() {
-    stopped_ = true;
-    finish();
+    stopped_ = true;  // those who wait for the futures wait not long
 }
 
-void IndexAhead::finish() {
-    if (maker_.joinable()) maker_.join();
+void IndexAhead::look() const {
+    if (stopped_) throw BrokenOff();
 }
 
-void IndexAhead::begin(const std::filesystem::path& importing, const std::filesystem::path& catalog) {
-    // Opened before anything more is written: the state that it reads.
+void IndexAhead::read_parts(const std::filesystem::path& importing) {
+    // Opened before anything more is written: the state that is read.
     const auto state = std::make_shared<const StoredCatalog>(importing);
-    const auto offers = std::make_shared<const StoredCatalog>(importing);
     state->map_pages();
-    offers->map_pages();
-    maker_ = std::thread([this, state, offers, catalog] {
-        try {
-            draft_.emplace(catalog, *state, *offers, [this] { return stopped_.load(); });
-        } catch (const IndexDraft::BrokenOff&) {
-        } catch (...) {
-            failure_ = std::current_exception();
-        }
+    parts_ = std::async(std::launch::async, [this, state] {
+        return std::make_unique<SideDraft>(catalog_, *state, [this] { look(); });
     });
 }
 
-void IndexAhead::write() {
-    finish();
+void IndexAhead::read_prices(const std::filesystem::path& importing) {
+    const auto state = std::make_shared<const StoredCatalog>(importing);
+    state->map_pages();
+    all_ = std::async(std::launch::async, [this, state]() -> std::unique_ptr<SideDraft> {
+        if (SideFiles(catalog_, *state).open()) return nullptr;
+        const LeastPrices prices(*state, [this] { look(); });
+        std::unique_ptr<SideDraft> draft = parts_.get();
+        draft->write(*state, prices);
+        return draft;
+    });
+}
+
+void IndexAhead::put_in_place() {
+    if (!all_.valid()) return;
     try {
-        if (failure_) std::rethrow_exception(failure_);
-        if (draft_) draft_->write();
+        if (const auto draft = all_.get()) draft->put_in_place();
     } catch (const BadData&) {
         return;
     }

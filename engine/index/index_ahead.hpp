@@ -1,13 +1,13 @@
-// The side files of a catalog: what they lack is made in memory, and written when the catalog stands.
+// The side files of a catalog: what they lack is written under other names, and put in place when the catalog stands.
 #pragma once
 #include <atomic>
-#include <exception>
 #include <filesystem>
 #include <functional>
+#include <future>
 #include <memory>
 #include <optional>
 #include <string>
-#include <thread>
+#include <utility>
 #include <vector>
 
 #include "engine/catalog/stored_catalog.hpp"
@@ -26,43 +26,50 @@ struct SideFiles {
     std::string index_stamp, price_stamp;
 };
 
-/// What the side files of `file` lack for the state that `catalog` is in.
+/// What the side files of a catalog lack.
 class SideDraft {
   public:
-    /// `offers` is the same state, opened once more: two threads read. Throws IndexDraft::BrokenOff where `stopped` says
-    /// so.
-    SideDraft(const std::filesystem::path& file, const StoredCatalog& catalog, const StoredCatalog& offers,
-              const std::function<bool()>& stopped = {});
-    /// Throws BadData when they cannot be written.
-    void write() const;
+    /// Reads the parts of `catalog`, which is or will be `file`, unless FILE-index is of their state. `look` is called for
+    /// each; what it throws ends it.
+    SideDraft(std::filesystem::path file, const StoredCatalog& catalog,
+              const std::function<void()>& look = {});
+    /// Writes them under other names. `catalog` has the same parts as before. Throws BadData when they cannot be written.
+    void write(const StoredCatalog& catalog, const LeastPrices& prices);
+    /// When `file` stands.
+    void put_in_place();
 
   private:
-    SideFiles files_;
-    std::optional<IndexDraft> index_;
-    std::optional<std::vector<std::uint32_t>> prices_;
+    std::filesystem::path file_;
+    std::unique_ptr<const PartIndex> known_;
+    std::optional<IndexDraft> index_;  // where none is known
+    std::optional<SideFileWriter> new_index_, new_prices_;
 };
 
-/// Makes them on a thread of its own while an import brings its rows, which all are there, to the disk.
+/// Makes the side files of a catalog on threads of its own while an import stores its other tables, makes the search keys of
+/// numbers, and brings it to the disk.
 class IndexAhead {
   public:
-    IndexAhead() = default;
+    explicit IndexAhead(std::filesystem::path catalog) : catalog_(std::move(catalog)) {}
     /// Breaks off.
     ~IndexAhead();
     IndexAhead(const IndexAhead&) = delete;
     IndexAhead& operator=(const IndexAhead&) = delete;
 
-    /// `importing` will become `catalog`.
-    void begin(const std::filesystem::path& importing, const std::filesystem::path& catalog);
-    /// Not needed for an answer, only for a quick one: where they cannot be written they are left out.
-    void write();
+    /// `importing`, which will become the catalog, has all parts.
+    void read_parts(const std::filesystem::path& importing);
+    /// It has all offers too. After `read_parts`.
+    void read_prices(const std::filesystem::path& importing);
+    /// The catalog was replaced, or no prices were read. Not needed for an answer, only for a quick one: where the files
+    /// cannot be written they are left out.
+    void put_in_place();
 
   private:
-    void finish();
+    struct BrokenOff {};
+    void look() const;
 
-    std::optional<SideDraft> draft_;
-    std::exception_ptr failure_;
+    std::filesystem::path catalog_;
     std::atomic<bool> stopped_ = false;
-    std::thread maker_;
+    std::future<std::unique_ptr<SideDraft>> parts_, all_;  // null: nothing is lacking
 };
 
 }  // namespace endbell

@@ -1,5 +1,7 @@
 #include "engine/index/indexed_catalog.hpp"
 
+#include <future>
+
 #include "engine/base/problem.hpp"
 #include "engine/index/index_ahead.hpp"
 
@@ -9,7 +11,10 @@ std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, con
     try {
         const SideFiles files(file, catalog);
         if (auto index = files.open()) return index;
-        SideDraft(file, catalog, StoredCatalog(file)).write();
+        auto prices = std::async(std::launch::async, [&file] { return LeastPrices(StoredCatalog(file)); });
+        SideDraft draft(file, catalog);
+        draft.write(catalog, prices.get());
+        draft.put_in_place();
         return files.open();
     } catch (const BadData&) {
         return nullptr;  // a read-only place or a full disk: the rules answer without it

@@ -84,11 +84,11 @@ std::string_view PartIndex::id(std::size_t position) const {
     return {text + id_starts_[position], id_starts_[position + 1] - id_starts_[position]};
 }
 
-std::vector<std::uint32_t> PartIndex::prices_now(const Catalog& catalog) const {
+std::vector<std::uint32_t> PartIndex::in_place(const LeastPrices& least) const {
     std::vector<std::uint32_t> by_id(parts_);
     for (std::uint32_t p = 0; p < parts_; ++p) by_id[ranks_[p]] = p;
     const std::vector<std::uint32_t> ascending =
-        LeastPrices(catalog).of(parts_, [&](std::size_t rank) { return id(by_id[rank]); });
+        least.of(parts_, [&](std::size_t rank) { return id(by_id[rank]); });
     std::vector<std::uint32_t> prices(parts_);
     for (std::size_t rank = 0; rank < parts_; ++rank) prices[by_id[rank]] = ascending[rank];
     return prices;

@@ -26,7 +26,7 @@ class PartIndex : public Sieve {
     std::size_t parts() const { return parts_; }
     std::string_view id(std::size_t position) const;
     /// By position, for `Prices::write`.
-    std::vector<std::uint32_t> prices_now(const Catalog& catalog) const;
+    std::vector<std::uint32_t> in_place(const LeastPrices& prices) const;
 
     MatchReport sift(const Question& question, const Catalog& catalog, const Keep& keep) const override;
 

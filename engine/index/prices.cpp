@@ -58,8 +58,8 @@ std::optional<Prices> Prices::open(const std::filesystem::path& path, std::strin
     return all;
 }
 
-void Prices::write(std::span<const std::uint32_t> prices, const std::filesystem::path& path,
-                   std::string_view stamp) {
+SideFileWriter Prices::write(std::span<const std::uint32_t> prices, const std::filesystem::path& path,
+                             std::string_view stamp) {
     std::vector<std::uint32_t> least;
     for (std::size_t first = 0; first < prices.size(); first += block_parts) {
         const auto begin = prices.begin() + static_cast<std::ptrdiff_t>(first);
@@ -77,6 +77,7 @@ void Prices::write(std::span<const std::uint32_t> prices, const std::filesystem:
     file.section(least);
     file.section(order);
     file.finish();
+    return file;
 }
 
 std::vector<std::uint32_t> Prices::cheapest(const BitSet& set, const Lives& lives, std::size_t most,

@@ -38,9 +38,9 @@ class Prices {
     static std::optional<Prices> open(const std::filesystem::path& path, std::string_view stamp,
                                       std::size_t parts);
 
-    /// `prices` by position. Throws BadData when the file cannot be written.
-    static void write(std::span<const std::uint32_t> prices, const std::filesystem::path& path,
-                      std::string_view stamp);
+    /// `prices` by position. Finished, and not yet in place.
+    static SideFileWriter write(std::span<const std::uint32_t> prices, const std::filesystem::path& path,
+                                std::string_view stamp);
 
     std::uint32_t at(std::size_t position) const { return prices_[position]; }
 

@@ -147,11 +147,13 @@ SideFileWriter::SideFileWriter(const std::filesystem::path& path, std::string_vi
     state_->write(room.data(), sections * sizeof(Extent));
 }
 
+SideFileWriter::SideFileWriter(SideFileWriter&&) noexcept = default;
+
 SideFileWriter::~SideFileWriter() {
-    if (state_->file == nullptr) return;
-    std::fclose(state_->file);
-    std::error_code ignored;
-    std::filesystem::remove(state_->other, ignored);
+    if (!state_) return;
+    if (state_->file != nullptr) std::fclose(state_->file);
+    std::error_code none;  // nothing is there where it was put in place
+    std::filesystem::remove(state_->other, none);
 }
 
 void SideFileWriter::begin() {
@@ -171,16 +173,16 @@ void SideFileWriter::finish() {
     const bool written = std::fseek(file, sizeof(Head), SEEK_SET) == 0 &&
                          std::fwrite(state_->extents.data(), sizeof(Extent), state_->extents.size(), file) ==
                              state_->extents.size() &&
-                         std::fflush(file) == 0;
+                         std::fflush(file) == 0 && ::fdatasync(::fileno(file)) == 0;
     if (!written) state_->failed();
     std::fclose(file);
     state_->file = nullptr;
+}
+
+void SideFileWriter::put_in_place() {
     std::error_code failure;
     std::filesystem::rename(state_->other, state_->path, failure);
-    if (failure) {
-        std::filesystem::remove(state_->other, failure);
-        state_->failed();
-    }
+    if (failure) state_->failed();
 }
 
 }  // namespace endbell

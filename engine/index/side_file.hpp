@@ -55,18 +55,20 @@ class SideReader {
     std::size_t at_ = 0;
 };
 
-/// Writes a side file section by section; nothing is at `path` before `finish`.
+/// Writes a side file section by section; nothing is at `path` before `put_in_place`, and what never comes there is removed.
+/// All throw BadData when the file cannot be written.
 class SideFileWriter {
   public:
-    /// Throws BadData when the file cannot be written.
     SideFileWriter(const std::filesystem::path& path, std::string_view stamp, std::size_t sections);
     ~SideFileWriter();
-    SideFileWriter(const SideFileWriter&) = delete;
-    SideFileWriter& operator=(const SideFileWriter&) = delete;
+    SideFileWriter(SideFileWriter&&) noexcept;
+    SideFileWriter& operator=(SideFileWriter&&) = delete;
 
     void begin();  // the next section
     void append(const void* bytes, std::size_t size);
+    /// All sections are written: brings them to the disk, so that no power cut leaves a whole head over a torn rest.
     void finish();
+    void put_in_place();
 
     template <class T>
     void section(const std::vector<T>& numbers) {

@@ -1,5 +1,6 @@
 #include "engine/catalog/numbers.hpp"
 
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
 
 #include "engine/catalog/stored_catalog.hpp"
@@ -114,8 +115,8 @@ BOOST_AUTO_TEST_CASE(numbers_by_the_ten_thousand_are_all_found) {
     folder.table("parts", table);
     folder.import();
     SQLite::Database db(folder.catalog().string());
-    BOOST_TEST(db.execAndGet("SELECT count(*) FROM numbers").getInt() == 2 * parts);
-    BOOST_TEST(db.execAndGet("SELECT count(DISTINCT part_id) FROM numbers").getInt() == parts);
+    const std::string lines = db.execAndGet("SELECT group_concat(lines, '') FROM numbers").getString();
+    BOOST_TEST(std::count(lines.begin(), lines.end(), '\n') == 2 * parts);
     const StoredCatalog catalog(folder.catalog());
     for (const int i : {0, 1, 65'535, 65'536, 65'537, parts - 1}) {
         std::snprintf(line, sizeof line, "n%014d", i);
@@ -124,4 +125,28 @@ BOOST_AUTO_TEST_CASE(numbers_by_the_ten_thousand_are_all_found) {
         BOOST_TEST(catalog.parts_numbered(number) == std::vector<std::string>{line},
                    boost::test_tools::per_element());
     }
+}
+
+// Their lines fill many rows of the table, with other numbers before and behind.
+BOOST_AUTO_TEST_CASE(a_number_of_many_parts_is_found_for_each) {
+    const Folder folder;
+    std::string table = "part_id,kind,maker,part_number\n";
+    std::vector<std::string> ids;
+    for (int i = 1000; i < 1500; ++i) {
+        ids.push_back("P" + std::to_string(i));
+        table += ids.back() + ",motor,K," + (i % 2 == 0 ? "77-7 A\n" : "777A\n");
+    }
+    table += "Q1,motor,K,777\nQ2,motor,K,777AA\nQ3,motor,K,777 9\n";
+    folder.table("parts", table);
+    folder.import();
+    const StoredCatalog catalog(folder.catalog());
+    BOOST_TEST(catalog.parts_numbered("777a") == ids, boost::test_tools::per_element());
+    BOOST_TEST(catalog.parts_numbered("777") == std::vector<std::string>{"Q1"},
+               boost::test_tools::per_element());
+    BOOST_TEST(catalog.parts_numbered("777AA") == std::vector<std::string>{"Q2"},
+               boost::test_tools::per_element());
+    BOOST_TEST(catalog.parts_numbered("7779") == std::vector<std::string>{"Q3"},
+               boost::test_tools::per_element());
+    BOOST_TEST(catalog.parts_numbered("77").empty());
+    BOOST_TEST(catalog.parts_numbered("").empty());
 }

@@ -38,10 +38,12 @@ struct Both : Catalog {
     std::unique_ptr<PartIndex> index;
 
     void build(const fs::path& folder) {
-        IndexDraft(plain, plain).write(folder / "index", "a");
+        IndexDraft draft(plain);
+        draft.put_in_order(LeastPrices(plain));
+        draft.write(folder / "index", "a").put_in_place();
         index = PartIndex::open(folder / "index", "a");
         BOOST_REQUIRE(index != nullptr);
-        Prices::write(index->prices_now(plain), folder / "prices", "b");
+        Prices::write(index->in_place(LeastPrices(plain)), folder / "prices", "b").put_in_place();
         BOOST_REQUIRE(index->open_prices(folder / "prices", "b"));
     }
     void each_part(const std::function<void(const Part&)>& visit) const override { plain.each_part(visit); }
@@ -326,7 +328,8 @@ BOOST_AUTO_TEST_CASE(new_prices_need_no_new_index) {
     auto& [home, dice, both] = built;
     for (Offer& offer : both.plain.offer_list)
         offer.price = Money(static_cast<std::int64_t>(100 * dice.below(900)), Currency{});
-    Prices::write(both.index->prices_now(both.plain), home.folder / "prices", "new");
+    Prices::write(both.index->in_place(LeastPrices(both.plain)), home.folder / "prices", "new")
+        .put_in_place();
     BOOST_REQUIRE(both.index->open_prices(home.folder / "prices", "new"));
     for (int j = 0; j < 30; ++j) {
         const World w = base_pair(dice);
