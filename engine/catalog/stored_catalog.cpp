@@ -51,17 +51,21 @@ std::string select_for(Reading reading, std::string_view name, const std::string
 /// The rows of one table, either of one part or of all parts in ascending order of part_id.
 class Rows {
   public:
-    Rows(SQLite::Database& db, std::string_view name, Reading reading, const std::string& where = "")
-        : rows_(db, select_for(reading, name,
-                               (reading == Reading::of_one_part ? "WHERE part_id = ? " : where) +
-                                   in_order(table(name)))),
+    Rows(SQLite::Database& db, std::string_view name, Reading reading, const std::string& condition = "")
+        : rows_(db,
+                select_for(reading, name,
+                           (reading == Reading::of_one_part ? "WHERE part_id = ? " : "WHERE part_id >= ? ") +
+                               condition + in_order(table(name)))),
           of_one_part_(reading == Reading::of_one_part) {}
 
     /// Visits the rows of `part_id`. Of all parts: ids must ascend from call to call.
     template <class Visit>
     void of(const std::string& part_id, Visit visit) {
-        if (of_one_part_) rows_.restart(part_id);
-        if (of_one_part_ || !begun_) more_ = rows_.step();
+        if (of_one_part_ || !begun_) {
+            first_ = part_id;
+            rows_.restart(first_);
+            more_ = rows_.step();
+        }
         begun_ = true;
         while (more_) {
             const int order = of_one_part_ ? 0 : rows_.text(0).compare(part_id);
@@ -74,6 +78,7 @@ class Rows {
   private:
     PlainStatement rows_;
     bool of_one_part_;
+    std::string first_;  // of the ids that are asked for
     bool begun_ = false;
     bool more_ = false;
 };
@@ -87,9 +92,9 @@ class PartRows {
           taps_(db, "taps", reading),
           // Of terminals a rule only asks whether there is one for the run signal: most of all rows are terminals.
           terminals_(db, "terminals", reading,
-                     reading == Reading::to_match ? "WHERE function = 'run signal' " : ""),
+                     reading == Reading::to_match ? "AND function = 'run signal' " : ""),
           modules_(db, "modules", reading),
-          fits_(db, "module_fits", reading, reading == Reading::to_match ? "WHERE FALSE " : ""),
+          fits_(db, "module_fits", reading, reading == Reading::to_match ? "AND FALSE " : ""),
           cures_(db, "accessories", reading),
           excludes_(db, "accessory_excludes", reading) {}
 
@@ -157,12 +162,16 @@ struct StoredCatalog::State {
         return found;
     }
 
-    void each_part(Reading reading, const std::string& where, const std::function<void(const Part&)>& visit) {
+    void each_part(Reading reading, const IdRange& range, const std::string& condition,
+                   const std::function<void(const Part&)>& visit) {
         guarded(file, [&] {
-            PlainStatement all(db, select_for(reading, "parts", where + "ORDER BY part_id"));
+            PlainStatement all(
+                db, select_for(reading, "parts", "WHERE part_id >= ? " + condition + "ORDER BY part_id"));
             PartRows rows(db, reading);
+            all.restart(range.from);
             while (all.step()) {
                 Part part = read_part(all);
+                if (!range.holds(part.id)) return;
                 rows.fill(part);
                 visit(part);
             }
@@ -187,17 +196,18 @@ StoredCatalog::StoredCatalog(const std::filesystem::path& file)
 StoredCatalog::~StoredCatalog() = default;
 
 void StoredCatalog::each_part(const std::function<void(const Part&)>& visit) const {
-    state_->each_part(Reading::of_all, "", visit);
+    state_->each_part(Reading::of_all, {}, "", visit);
 }
 
-void StoredCatalog::each_part_to_match(const std::function<void(const Part&)>& visit) const {
-    state_->each_part(Reading::to_match, "WHERE kind <> 'accessory' ", visit);
+void StoredCatalog::each_part_to_match(const IdRange& range,
+                                       const std::function<void(const Part&)>& visit) const {
+    state_->each_part(Reading::to_match, range, "AND kind <> 'accessory' ", visit);
 }
 
 void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit) const {
     // Of accessories alone: their tables are short.
-    state_->each_part(Reading::of_all,
-                      "WHERE kind = 'accessory' AND part_id IN (SELECT part_id FROM accessories) ", visit);
+    state_->each_part(Reading::of_all, {},
+                      "AND kind = 'accessory' AND part_id IN (SELECT part_id FROM accessories) ", visit);
 }
 
 void StoredCatalog::each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const {
@@ -268,6 +278,14 @@ std::optional<LabourTask> StoredCatalog::labour(std::string_view task) const {
 
 const Limits& StoredCatalog::limits() const {
     return state_->limits;
+}
+std::string StoredCatalog::middle_id() const {
+    return guarded(state_->file, [&] {
+        SQLite::Statement row(state_->db,
+                              "SELECT part_id FROM parts ORDER BY part_id LIMIT 1 OFFSET "
+                              "(SELECT row_count / 2 FROM table_digests WHERE table_name = 'parts')");
+        return row.executeStep() ? row.getColumn(0).getString() : "";
+    });
 }
 int StoredCatalog::generation() const {
     return state_->stamp.number;

@@ -48,7 +48,8 @@ class StoredCatalog : public Catalog {
     /// One pass over each table; part rows come from parallel readers, so a million parts are no million
     /// look-ups.
     void each_part(const std::function<void(const Part&)>& visit) const override;
-    void each_part_to_match(const std::function<void(const Part&)>& visit) const override;
+    void each_part_to_match(const IdRange& range,
+                            const std::function<void(const Part&)>& visit) const override;
     void each_accessory(const std::function<void(const Part&)>& visit) const override;
     void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const override;
     std::optional<Part> part(std::string_view id) const override;
@@ -71,6 +72,8 @@ class StoredCatalog : public Catalog {
     /// such part.
     std::vector<TableRows> rows_of(std::string_view part_id) const;
 
+    /// As many parts have smaller ids as have greater ones; empty when there are no parts.
+    std::string middle_id() const;
     int generation() const;
     std::string digest() const;
     /// A fingerprint of the rows of some tables.

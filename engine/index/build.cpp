@@ -6,13 +6,12 @@
 #include <map>
 #include <numeric>
 #include <tuple>
-#include <unordered_map>
 #include <vector>
 
 #include "engine/base/check.hpp"
 #include "engine/base/ids.hpp"
-#include "engine/base/pages.hpp"
 #include "engine/base/text.hpp"
+#include "engine/index/classes.hpp"
 #include "engine/index/columns.hpp"
 #include "engine/match/part_fields.hpp"
 #include "engine/match/rule.hpp"
@@ -20,137 +19,6 @@
 namespace endbell {
 
 namespace {
-
-using Number = std::uint32_t;
-
-/// Texts numbered as they come; `ranks` gives their places in order.
-class Numbered {
-  public:
-    Number number_of(const std::string& text) {
-        if (last_ != nullptr && last_->first == text) return last_->second;  // neighbours are often alike
-        last_ = &*numbers_.try_emplace(text, static_cast<Number>(numbers_.size())).first;
-        return last_->second;
-    }
-    std::vector<std::string> in_order() const {
-        std::vector<std::string> all;
-        for (const auto& entry : numbers_) all.push_back(entry.first);
-        std::sort(all.begin(), all.end());
-        return all;
-    }
-    std::vector<Number> ranks() const {
-        const std::vector<std::string> all = in_order();
-        std::vector<Number> ranks(all.size());
-        for (Number rank = 0; rank < all.size(); ++rank) ranks[numbers_.at(all[rank])] = rank;
-        return ranks;
-    }
-
-  private:
-    std::unordered_map<std::string, Number> numbers_;
-    const std::pair<const std::string, Number>* last_ = nullptr;
-};
-
-/// Numbers by the million that stay where they are while more come.
-class Growing {
-  public:
-    void push_back(std::uint16_t number) {
-        if (size_ % block == 0) {
-            blocks_.push_back(std::make_unique_for_overwrite<std::uint16_t[]>(block));
-            bring_in_to_write(blocks_.back().get(), block * sizeof(std::uint16_t));
-        }
-        blocks_.back()[size_++ % block] = number;
-    }
-    std::uint16_t& operator[](std::size_t i) { return blocks_[i / block][i % block]; }
-    std::uint16_t operator[](std::size_t i) const { return blocks_[i / block][i % block]; }
-    std::size_t size() const { return size_; }
-
-  private:
-    static constexpr std::size_t block = 128 * 1024;
-    std::vector<std::unique_ptr<std::uint16_t[]>> blocks_;
-    std::size_t size_ = 0;
-};
-
-/// The class of each part: nearly always one of few, so the upper half is kept from the first that needs it.
-class ClassNumbers {
-  public:
-    void push_back(Number number) {
-        if (number > low) {
-            while (high_.size() < low_.size()) high_.push_back(0);
-        }
-        if (number > low || high_.size() > 0) high_.push_back(static_cast<std::uint16_t>(number >> 16));
-        low_.push_back(static_cast<std::uint16_t>(number & low));
-    }
-    Number operator[](std::size_t i) const {
-        return low_[i] | (high_.size() > 0 ? Number{high_[i]} << 16 : 0);
-    }
-    /// REQUIRES: none greater than the greatest that was pushed.
-    void set(std::size_t i, Number number) {
-        low_[i] = static_cast<std::uint16_t>(number & low);
-        if (high_.size() > 0) high_[i] = static_cast<std::uint16_t>(number >> 16);
-    }
-    std::size_t size() const { return low_.size(); }
-
-  private:
-    static constexpr Number low = 0xFFFF;
-    Growing low_, high_;
-};
-
-/// The classes of one column as they come: tuples of field numbers.
-class Classes {
-  public:
-    explicit Classes(const std::vector<int>& fields) : fields_(&fields) {
-        for (const int f : fields) own_ |= bit(static_cast<std::size_t>(f));
-    }
-    static std::uint64_t bit(std::size_t field) { return std::uint64_t{1} << field; }
-
-    /// `changed`: the fields in which the part differs from the one before; all, for the first.
-    void take(const std::vector<Number>& numbers, std::uint64_t changed) {
-        if ((changed & own_) == 0) {
-            of_part_.push_back(of_part_[of_part_.size() - 1]);
-            return;
-        }
-        key_.clear();
-        for (const int f : *fields_)
-            key_.push_back(static_cast<char32_t>(numbers[static_cast<std::size_t>(f)]));
-        const auto [entry, fresh] = classes_.try_emplace(key_, static_cast<Number>(tuples_.size()));
-        if (fresh) tuples_.push_back(key_);
-        of_part_.push_back(entry->second);
-    }
-
-    /// Renumbers in the order of values: `ranks` are the fields' own.
-    void put_in_order(const std::vector<std::vector<Number>>& ranks) {
-        for (std::u32string& tuple : tuples_) {
-            for (std::size_t f = 0; f < fields_->size(); ++f)
-                tuple[f] = static_cast<char32_t>(ranks[static_cast<std::size_t>((*fields_)[f])][tuple[f]]);
-        }
-        std::vector<Number> order(tuples_.size());
-        std::iota(order.begin(), order.end(), Number{0});
-        std::sort(order.begin(), order.end(), [&](Number a, Number b) { return tuples_[a] < tuples_[b]; });
-        std::vector<Number> places(order.size());
-        for (Number place = 0; place < order.size(); ++place) places[order[place]] = place;
-        std::vector<std::u32string> sorted(tuples_.size());
-        for (Number c = 0; c < places.size(); ++c) sorted[places[c]] = std::move(tuples_[c]);
-        tuples_ = std::move(sorted);
-        for (std::size_t came = 0; came < of_part_.size(); ++came) of_part_.set(came, places[of_part_[came]]);
-    }
-
-    const std::vector<std::u32string>& tuples() const { return tuples_; }
-    const ClassNumbers& of_part() const { return of_part_; }
-
-  private:
-    struct Hash {
-        std::size_t operator()(const std::u32string& key) const {
-            std::uint64_t h = 1469598103934665603ull;  // FNV-1a, a public hash
-            for (const char32_t c : key) h = (h ^ c) * 1099511628211ull;
-            return h;
-        }
-    };
-    const std::vector<int>* fields_;
-    std::uint64_t own_ = 0;  // the bits of `fields_`
-    std::u32string key_;
-    std::unordered_map<std::u32string, Number, Hash> classes_;
-    std::vector<std::u32string> tuples_;
-    ClassNumbers of_part_;  // by the order in which parts came
-};
 
 /// Nearly every job tells these, and most parts fall by them: parts that agree in them stand together.
 const std::vector<int>& deciding() {
@@ -168,17 +36,33 @@ const std::vector<int>& deciding() {
 
 class IndexDraft::Builder {
   public:
-    Builder(const Catalog& catalog, const std::function<void()>& look)
+    Builder(const Catalog& catalog, const IdRange& range, const std::function<void()>& look)
         : words_(part_fields().size()), kinds_(deciding()) {
         check(words_.size() <= 64, "the fields that change from part to part are bits of one number");
         for (const std::vector<int>& fields : rule_columns().fields) columns_.emplace_back(fields);
-        read_parts(catalog, look);
+        read_parts(catalog, range, look);
+    }
+
+    void append(Builder& later) {
+        std::vector<std::vector<Number>> ours;  // by field, of its numbers
+        for (std::size_t f = 0; f < words_.size(); ++f) ours.push_back(words_[f].numbers_of(later.words_[f]));
+        for (std::size_t c = 0; c < columns_.size(); ++c) columns_[c].append(later.columns_[c], ours);
+        kinds_.append(later.kinds_, ours);
+        for (const auto& [key, parts] : later.assemblies_) {
+            for (const Number came : parts)
+                assemblies_[key].push_back(static_cast<Number>(ids_.size() + came));
+        }
+        for (std::size_t came = 0; came < later.ids_.size(); ++came) ids_.push_back(later.ids_[came]);
     }
 
     void put_in_order(const LeastPrices& all) {
         std::vector<std::vector<Number>> ranks;
         for (const Numbered& words : words_) ranks.push_back(words.ranks());
-        for (Classes& column : columns_) column.put_in_order(ranks);
+        for (Classes& column : columns_) {
+            column.settle();
+            column.put_in_order(ranks);
+        }
+        kinds_.settle();
         const std::vector<Number> prices = all.of(ids_.size(), [&](std::size_t came) { return ids_[came]; });
         come_.resize(ids_.size());
         std::iota(come_.begin(), come_.end(), Number{0});
@@ -207,11 +91,11 @@ class IndexDraft::Builder {
     }
 
   private:
-    void read_parts(const Catalog& catalog, const std::function<void()>& look) {
+    void read_parts(const Catalog& catalog, const IdRange& range, const std::function<void()>& look) {
         const std::vector<PartField>& fields = part_fields();
         std::vector<Number> numbers(fields.size(), std::numeric_limits<Number>::max());
         std::string bytes;
-        catalog.each_part_to_match([&](const Part& part) {
+        catalog.each_part_to_match(range, [&](const Part& part) {
             if (look) look();
             std::uint64_t changed = 0;
             for (std::size_t f = 0; f < numbers.size(); ++f) {
@@ -375,10 +259,17 @@ std::string rules_stamp() {
     return fingerprint(all);
 }
 
-IndexDraft::IndexDraft(const Catalog& catalog, const std::function<void()>& look)
-    : built_(std::make_unique<Builder>(catalog, look)) {}
+IndexDraft::IndexDraft(const Catalog& catalog, const IdRange& range, const std::function<void()>& look)
+    : built_(std::make_unique<Builder>(catalog, range, look)) {}
+
+IndexDraft::IndexDraft(IndexDraft&&) noexcept = default;
 
 IndexDraft::~IndexDraft() = default;
+
+void IndexDraft::append(IndexDraft&& later) {
+    built_->append(*later.built_);
+    later.built_.reset();
+}
 
 void IndexDraft::put_in_order(const LeastPrices& prices) {
     built_->put_in_order(prices);

@@ -22,12 +22,14 @@ std::string rules_stamp();
 /// first, and stay right when prices move.
 class IndexDraft {
   public:
-    /// Reads every motor and module once. `look` is called for each; what it throws ends it.
-    explicit IndexDraft(const Catalog& catalog, const std::function<void()>& look = {});
+    /// Reads every motor and module of the range once. `look` is called for each; what it throws ends it.
+    IndexDraft(const Catalog& catalog, const IdRange& range, const std::function<void()>& look = {});
     ~IndexDraft();
-    IndexDraft(const IndexDraft&) = delete;
-    IndexDraft& operator=(const IndexDraft&) = delete;
+    IndexDraft(IndexDraft&&) noexcept;
+    IndexDraft& operator=(IndexDraft&&) = delete;
 
+    /// Takes the parts of another one, whose ids are all greater.
+    void append(IndexDraft&& later);
     /// Once, before all that follows.
     void put_in_order(const LeastPrices& prices);
     /// By position, for `Prices::write`.

@@ -19,12 +19,16 @@ std::shared_ptr<const PartIndex> SideFiles::open() const {
     return opened;
 }
 
-SideDraft::SideDraft(std::filesystem::path file, const StoredCatalog& catalog,
+SideDraft::SideDraft(std::filesystem::path file, const StoredCatalog& catalog, const StoredCatalog& again,
                      const std::function<void()>& look)
     : file_(std::move(file)) {
     const SideFiles files(file_, catalog);
     known_ = PartIndex::open(files.index, files.index_stamp);
-    if (!known_) index_.emplace(catalog, look);
+    if (known_) return;
+    const std::string middle = catalog.middle_id();
+    auto later = std::async(std::launch::async, [&] { return IndexDraft(again, IdRange{middle, ""}, look); });
+    index_.emplace(catalog, IdRange{"", middle}, look);
+    index_->append(later.get());
 }
 
 void SideDraft::write(const StoredCatalog& catalog, const LeastPrices& prices) {
@@ -53,9 +57,11 @@ void IndexAhead::look() const {
 void IndexAhead::read_parts(const std::filesystem::path& importing) {
     // Opened before anything more is written: the state that is read.
     const auto state = std::make_shared<const StoredCatalog>(importing);
+    const auto again = std::make_shared<const StoredCatalog>(importing);
     state->map_pages();
-    parts_ = std::async(std::launch::async, [this, state] {
-        return std::make_unique<SideDraft>(catalog_, *state, [this] { look(); });
+    again->map_pages();
+    parts_ = std::async(std::launch::async, [this, state, again] {
+        return std::make_unique<SideDraft>(catalog_, *state, *again, [this] { look(); });
     });
 }
 

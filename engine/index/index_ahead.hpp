@@ -29,9 +29,9 @@ struct SideFiles {
 /// What the side files of a catalog lack.
 class SideDraft {
   public:
-    /// Reads the parts of `catalog`, which is or will be `file`, unless FILE-index is of their state. `look` is called for
-    /// each; what it throws ends it.
-    SideDraft(std::filesystem::path file, const StoredCatalog& catalog,
+    /// Reads the parts of `catalog`, which is or will be `file`, unless FILE-index is of their state. `again` is the same
+    /// state, opened once more: two threads read. `look` is called for each part; what it throws ends it.
+    SideDraft(std::filesystem::path file, const StoredCatalog& catalog, const StoredCatalog& again,
               const std::function<void()>& look = {});
     /// Writes them under other names. `catalog` has the same parts as before. Throws BadData when they cannot be written.
     void write(const StoredCatalog& catalog, const LeastPrices& prices);

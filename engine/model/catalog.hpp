@@ -26,16 +26,23 @@ struct LabourTask {
 
 class Sieve;  // engine/match/match.hpp: an index that answers for all parts at once
 
+/// Ids from one on, and below another: an empty end is open.
+struct IdRange {
+    std::string from, below;
+    bool holds(std::string_view id) const { return id >= from && (below.empty() || id < below); }
+};
+
 class Catalog {
   public:
     virtual ~Catalog() = default;
 
     /// Every part, ascending by id. `visit` must not call back into the catalog's writers.
     virtual void each_part(const std::function<void(const Part&)>& visit) const = 0;
-    /// Every motor and module, ascending by id, as far as rules look at parts. A store may leave out the rest.
-    virtual void each_part_to_match(const std::function<void(const Part&)>& visit) const {
+    /// Every motor and module of the range, ascending by id, as far as rules look at parts. A store may leave out the rest.
+    virtual void each_part_to_match(const IdRange& range,
+                                    const std::function<void(const Part&)>& visit) const {
         each_part([&](const Part& p) {
-            if (p.kind != PartKind::accessory) visit(p);
+            if (p.kind != PartKind::accessory && range.holds(p.id)) visit(p);
         });
     }
     virtual std::optional<Part> part(std::string_view id) const = 0;
@@ -64,8 +71,9 @@ class TightenedCatalog : public Catalog {
   public:
     TightenedCatalog(const Catalog& inner, Limits limits) : inner_(inner), limits_(std::move(limits)) {}
     void each_part(const std::function<void(const Part&)>& visit) const override { inner_.each_part(visit); }
-    void each_part_to_match(const std::function<void(const Part&)>& visit) const override {
-        inner_.each_part_to_match(visit);
+    void each_part_to_match(const IdRange& range,
+                            const std::function<void(const Part&)>& visit) const override {
+        inner_.each_part_to_match(range, visit);
     }
     void each_accessory(const std::function<void(const Part&)>& visit) const override {
         inner_.each_accessory(visit);

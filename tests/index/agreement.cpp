@@ -38,7 +38,7 @@ struct Both : Catalog {
     std::unique_ptr<PartIndex> index;
 
     void build(const fs::path& folder) {
-        IndexDraft draft(plain);
+        IndexDraft draft(plain, {});
         draft.put_in_order(LeastPrices(plain));
         draft.write(folder / "index", "a").put_in_place();
         index = PartIndex::open(folder / "index", "a");

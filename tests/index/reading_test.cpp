@@ -22,7 +22,7 @@ BOOST_AUTO_TEST_CASE(parts_read_to_be_matched_have_the_fields_of_parts_read_whol
             if (part.kind != PartKind::accessory) whole.emplace(part.id, part);
         });
         std::size_t seen = 0;
-        catalog.each_part_to_match([&](const Part& part) {
+        catalog.each_part_to_match({}, [&](const Part& part) {
             ++seen;
             BOOST_REQUIRE(whole.count(part.id) == 1U);
             for (std::size_t f = 0; f < part_fields().size(); ++f) {
