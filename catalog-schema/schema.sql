@@ -186,11 +186,13 @@ CREATE TABLE generation (
     digest TEXT NOT NULL
 ) STRICT;
 
--- How many rows each table has and the sum of their fingerprints, so that a nightly price update need not read the rest again.
+-- How many rows each table has and the sum of their fingerprints, so that a nightly price update need not read the rest again;
+-- and the columns that its files had, with a blank between: no row knows any other.
 CREATE TABLE table_digests (
     table_name TEXT NOT NULL PRIMARY KEY,
     row_count  INTEGER NOT NULL,
-    row_sum    TEXT NOT NULL
+    row_sum    TEXT NOT NULL,
+    filled     TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 -- Every number a part is known by, to be looked up: lines of sight key, number and part_id with a tab between, in the order

@@ -187,7 +187,7 @@ std::string orders_csv(const OrderList& list) {
         line({"seller", "branch", "part_id", "count", "each", "total", "currency", "short_of", "jobs"});
     for (const OrderLine& l : list.lines) {
         out += line({l.seller, l.branch, l.part_id, std::to_string(l.count), l.each ? l.each->amount() : "",
-                     l.total ? l.total->amount() : "", l.total ? l.total->currency().code : "",
+                     l.total ? l.total->amount() : "", std::string(l.total ? l.total->currency().code : ""),
                      l.short_of ? std::to_string(*l.short_of) : "", joined(l.jobs, "; ")});
     }
     return out;
@@ -195,7 +195,7 @@ std::string orders_csv(const OrderList& list) {
 
 struct TagSum {
     int jobs = 0, picked = 0, failed = 0, unpriced = 0;
-    std::map<std::string, Money> totals;  // by currency
+    std::map<std::string_view, Money> totals;  // by currency
 };
 
 Document summary(const std::vector<ResultRow>& rows, const std::string& results, const std::string& orders) {

@@ -50,8 +50,20 @@ bool all_digits(std::string_view text) {
            std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
+/// Without control characters and two blanks in a row, as nearly all are.
+bool is_one_line(std::string_view trimmed) {
+    unsigned char before = 0;
+    for (const char c : trimmed) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte <= ' ' && (byte != ' ' || before == ' ')) return false;
+        before = byte;
+    }
+    return true;
+}
+
 /// Line breaks and tabs inside a cell become single blanks.
 std::string one_line(std::string_view text) {
+    if (is_one_line(text)) return std::string(text);
     std::string line;
     line.reserve(text.size());
     for (const char c : text) {
@@ -152,7 +164,7 @@ Cell date(std::string_view text) {
 Cell currency_code(std::string_view text) {
     const std::optional<Currency> known = currency(text);
     if (!known) return refused("an ISO 4217 code such as USD", "write the three capital letters");
-    return stored(known->code);
+    return stored(std::string(known->code));
 }
 
 Cell hours(std::string_view text) {

@@ -1,5 +1,7 @@
 #include "engine/catalog/columns.hpp"
 
+#include "engine/base/check.hpp"
+
 namespace endbell {
 
 namespace {
@@ -148,6 +150,12 @@ const Table* find_table(std::string_view name) {
         if (table.name == name) return &table;
     }
     return nullptr;
+}
+
+const Table& table_named(std::string_view name) {
+    const Table* found = find_table(name);
+    check(found != nullptr, "every table that the store reads is one of these");
+    return *found;
 }
 
 const Column* find_column(const Table& table, std::string_view name) {

@@ -36,6 +36,8 @@ const std::vector<std::string_view>& tables_of_parts();
 
 /// Nothing when there is no such table.
 const Table* find_table(std::string_view name);
+/// REQUIRES: there is one.
+const Table& table_named(std::string_view name);
 const Column* find_column(const Table& table, std::string_view name);
 
 /// Labour tasks that the rules ask for: another spelling would never be found.

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <bit>
 #include <cstring>
 
@@ -66,6 +67,24 @@ class RowHash {
     std::uint64_t hash_ = prime5;
 };
 
+std::string names_of(const Table& table, std::uint64_t columns) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        if ((columns & column_bit(i)) != 0) names.emplace_back(table.columns[i].name);
+    }
+    return joined(names, " ");
+}
+
+std::uint64_t columns_named(const Table& table, std::string_view names) {
+    const std::vector<std::string> known = split(names, ' ');
+    std::uint64_t columns = 0;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        if (std::find(known.begin(), known.end(), table.columns[i].name) != known.end())
+            columns |= column_bit(i);
+    }
+    return columns;
+}
+
 RowSum sum_of(SQLite::Database& db, const Table& table) {
     PlainStatement rows(db, select_all(table, ""));
     const int columns = static_cast<int>(table.columns.size());
@@ -118,12 +137,13 @@ RowSums no_rows() {
 
 RowSums written_sums(SQLite::Database& db) {
     RowSums sums = no_rows();
-    SQLite::Statement rows(db, "SELECT table_name, row_count, row_sum FROM table_digests");
+    SQLite::Statement rows(db, "SELECT table_name, row_count, row_sum, filled FROM table_digests");
     while (rows.executeStep()) {
         const auto known = sums.find(rows.getColumn(0).getString());
         if (known == sums.end()) continue;
         known->second.rows = rows.getColumn(1).getInt64();
         known->second.sum = std::strtoull(rows.getColumn(2).getText(), nullptr, 16);
+        known->second.filled = columns_named(*find_table(known->first), rows.getColumn(3).getString());
     }
     return sums;
 }
@@ -141,11 +161,12 @@ std::string digest_of(const RowSums& sums) {
 }
 
 std::string write_digest(SQLite::Database& db, int number, const RowSums& sums) {
-    SQLite::Statement write(db, "INSERT OR REPLACE INTO table_digests VALUES (?, ?, ?)");
+    SQLite::Statement write(db, "INSERT OR REPLACE INTO table_digests VALUES (?, ?, ?, ?)");
     for (const auto& [name, sum] : sums) {
         write.bind(1, name);
         write.bind(2, sum.rows);
         write.bind(3, fmt::format("{:016x}", sum.sum));
+        write.bind(4, names_of(*find_table(name), sum.filled));
         write.exec();
         write.reset();
     }

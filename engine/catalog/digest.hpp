@@ -19,12 +19,19 @@ std::uint64_t row_fingerprint(std::span<const Stored> values);
 struct RowSum {
     std::int64_t rows = 0;
     std::uint64_t sum = 0;  // of their fingerprints, modulo 2^64
+    std::uint64_t filled =
+        0;  // a bit for each column, in the order of columns.cpp, that a row may know: not part of the digest
 
     void add(std::uint64_t fingerprint) {
         ++rows;
         sum += fingerprint;
     }
 };
+
+/// Of a table's columns, the one with this index.
+constexpr std::uint64_t column_bit(std::size_t column) {
+    return std::uint64_t{1} << column;
+}
 
 /// By table, every table of columns.cpp.
 using RowSums = std::map<std::string, RowSum, std::less<>>;

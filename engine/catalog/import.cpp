@@ -119,6 +119,7 @@ class Import {
             if (options_.mode != ImportMode::rows) all = {};
             all.rows += sum.rows;
             all.sum += sum.sum;
+            all.filled |= sum.filled;
         }
         return sums;
     }

@@ -76,6 +76,7 @@ void Loader::load(std::vector<TableFile>& files, const std::function<void()>& pa
 
 void Loader::load_file(TableFile& file, Target& target, FileReport& counts) {
     RowSum& sum = sums_[std::string(file.table->name)];
+    for (const std::size_t i : file.fed) sum.filled |= column_bit(i);
     ParentIds* const ids = ids_to_know(*file.table);
     const bool has_kind = file.table->name == "parts";
     set_aside_.begin_file(file.path, file.csv.head_bytes());

@@ -3,6 +3,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>
 
+#include <cstdint>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -51,12 +52,18 @@ class PlainStatement {
         return statement_.get();
     }
 
+    /// The columns without their bit are NULL in every row: they need not be asked for.
+    void tell_known(std::uint64_t columns) { known_ = columns; }
+
     /// Of the present row, until the next step.
     bool is_null(int column) const { return type(column) == SQLITE_NULL; }
-    int type(int column) const { return sqlite3_column_type(statement_.get(), column); }
+    int type(int column) const {
+        return is_known(column) ? sqlite3_column_type(statement_.get(), column) : SQLITE_NULL;
+    }
     std::int64_t whole(int column) const { return sqlite3_column_int64(statement_.get(), column); }
     double real(int column) const { return sqlite3_column_double(statement_.get(), column); }
     std::string_view text(int column) const {
+        if (!is_known(column)) return {};
         const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(statement_.get(), column));
         return {bytes, bytes == nullptr
                            ? 0
@@ -64,11 +71,14 @@ class PlainStatement {
     }
 
   private:
+    bool is_known(int column) const { return column >= 64 || (known_ >> column & 1U) != 0; }
+
     struct Finalize {
         void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
     };
     sqlite3* db_;
     std::string sql_;
+    std::uint64_t known_ = ~std::uint64_t{0};
     std::unique_ptr<sqlite3_stmt, Finalize> statement_;
 };
 

@@ -53,14 +53,18 @@ std::optional<Money> amount_of(std::optional<std::string_view> text, const Curre
     return amount;
 }
 
+struct Amounts {
+    std::optional<Money> price, core_credit;
+};
+
 /// Price, currency and core credit.
-void read_amounts(RowReader& row, Offer& offer) {
+Amounts read_amounts(RowReader& row) {
     const std::optional<std::string_view> price = row.maybe_text();
-    const std::string code = row.text();
+    const std::string_view code = row.maybe_text().value_or("");
     const std::optional<Currency> money = currency(code);
     if (!money) RowReader::damaged(code);
-    offer.price = amount_of(price, *money, true);
-    offer.core_credit = amount_of(row.maybe_text(), *money, false);
+    const std::optional<std::string_view> credit = row.maybe_text();
+    return {amount_of(price, *money, true), amount_of(credit, *money, false)};
 }
 
 }  // namespace
@@ -208,12 +212,11 @@ CureRow read_cure(const PlainStatement& statement) {
     return cure;
 }
 
-Offer read_asked(const PlainStatement& statement) {
+std::optional<std::int64_t> read_asked(const PlainStatement& statement) {
     RowReader row(statement);
     row.skip();
-    Offer offer;
-    read_amounts(row, offer);
-    return offer;
+    const Amounts amounts = read_amounts(row);
+    return asked_price(amounts.price, amounts.core_credit);
 }
 
 Offer read_offer(const PlainStatement& statement) {
@@ -222,7 +225,9 @@ Offer read_offer(const PlainStatement& statement) {
     offer.part_id = row.text();
     offer.branch = row.text();
     offer.seller = row.text();
-    read_amounts(row, offer);
+    const Amounts amounts = read_amounts(row);
+    offer.price = amounts.price;
+    offer.core_credit = amounts.core_credit;
     offer.stock = row.maybe_whole();
     offer.lead_days = row.maybe_whole();
     offer.as_of = row.text();

@@ -92,8 +92,8 @@ Tap read_tap(const PlainStatement& row);
 PartTerminal read_terminal(const PlainStatement& row);
 void read_module(const PlainStatement& row, Module& module);
 CureRow read_cure(const PlainStatement& row);
-/// Of (part_id, price, currency, core_credit), only what is asked for the part.
-Offer read_asked(const PlainStatement& row);
+/// Of (part_id, price, currency, core_credit): asked_price() of them.
+std::optional<std::int64_t> read_asked(const PlainStatement& row);
 Offer read_offer(const PlainStatement& row);
 CrossReference read_reference(const PlainStatement& row);
 LabourTask read_labour(const PlainStatement& row);

@@ -3,144 +3,34 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <deque>
+#include <limits>
 #include <set>
 
-#include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
 #include "engine/catalog/database.hpp"
 #include "engine/catalog/digest.hpp"
 #include "engine/catalog/numbers.hpp"
+#include "engine/catalog/part_rows.hpp"
 #include "engine/catalog/row_reader.hpp"
 
 namespace endbell {
-
-namespace {
-
-const Table& table(std::string_view name) {
-    const Table* found = find_table(name);
-    check(found != nullptr, "every table that the store reads is in columns.cpp");
-    return *found;
-}
-
-enum class Reading {
-    of_one_part,
-    of_all,
-    to_match  // of all, and of their columns those that rules look at
-};
-
-/// What no rule looks at (tested: the fields of all rules are the same without it).
-constexpr std::array passed_over = std::to_array<std::string_view>(
-    {"parts.maker", "parts.part_number", "parts.status", "parts.description", "motors.frame",
-     "motors.bearing", "motors.efficiency", "taps.label", "taps.speed_rpm", "taps.signal",
-     "motors.service_factor", "taps.off_delay_s", "terminals.label", "terminals.connector",
-     "motors.warranty_months", "modules.warranty_months"});
-
-std::string select_for(Reading reading, std::string_view name, const std::string& rest) {
-    if (reading != Reading::to_match) return select_all(table(name), rest);
-    std::string columns;
-    for (const Column& column : table(name).columns) {
-        const std::string whole_name = std::string(name) + "." + std::string(column.name);
-        const bool read = std::find(passed_over.begin(), passed_over.end(), whole_name) == passed_over.end();
-        columns += (columns.empty() ? "" : ", ") + (read ? quoted(column.name) : "NULL");
-    }
-    return "SELECT " + columns + " FROM " + quoted(name) + " " + rest;
-}
-
-/// The rows of one table, either of one part or of all parts in ascending order of part_id.
-class Rows {
-  public:
-    Rows(SQLite::Database& db, std::string_view name, Reading reading, const std::string& condition = "")
-        : rows_(db,
-                select_for(reading, name,
-                           (reading == Reading::of_one_part ? "WHERE part_id = ? " : "WHERE part_id >= ? ") +
-                               condition + in_order(table(name)))),
-          of_one_part_(reading == Reading::of_one_part) {}
-
-    /// Visits the rows of `part_id`. Of all parts: ids must ascend from call to call.
-    template <class Visit>
-    void of(const std::string& part_id, Visit visit) {
-        if (of_one_part_ || !begun_) {
-            first_ = part_id;
-            rows_.restart(first_);
-            more_ = rows_.step();
-        }
-        begun_ = true;
-        while (more_) {
-            const int order = of_one_part_ ? 0 : rows_.text(0).compare(part_id);
-            if (order > 0) return;
-            if (order == 0) visit(rows_);
-            more_ = rows_.step();
-        }
-    }
-
-  private:
-    PlainStatement rows_;
-    bool of_one_part_;
-    std::string first_;  // of the ids that are asked for
-    bool begun_ = false;
-    bool more_ = false;
-};
-
-/// Everything that hangs on a part.
-class PartRows {
-  public:
-    PartRows(SQLite::Database& db, Reading reading)
-        : motors_(db, "motors", reading),
-          ratings_(db, "motor_ratings", reading),
-          taps_(db, "taps", reading),
-          // Of terminals a rule only asks whether there is one for the run signal: most of all rows are terminals.
-          terminals_(db, "terminals", reading,
-                     reading == Reading::to_match ? "AND function = 'run signal' " : ""),
-          modules_(db, "modules", reading),
-          fits_(db, "module_fits", reading, reading == Reading::to_match ? "AND FALSE " : ""),
-          cures_(db, "accessories", reading),
-          excludes_(db, "accessory_excludes", reading) {}
-
-    void fill(Part& part) {
-        if (part.motor) fill_motor(part.id, *part.motor);
-        if (part.module) fill_module(part.id, *part.module);
-        if (part.accessory) fill_accessory(part.id, *part.accessory);
-    }
-
-  private:
-    void fill_motor(const std::string& id, Motor& motor) {
-        motors_.of(id, [&](const PlainStatement& row) { read_motor(row, motor); });
-        ratings_.of(id, [&](const PlainStatement& row) { motor.ratings.push_back(read_rating(row)); });
-        taps_.of(id, [&](const PlainStatement& row) { motor.taps.push_back(read_tap(row)); });
-        terminals_.of(id, [&](const PlainStatement& row) { motor.terminals.push_back(read_terminal(row)); });
-    }
-    void fill_module(const std::string& id, Module& module) {
-        modules_.of(id, [&](const PlainStatement& row) { read_module(row, module); });
-        fits_.of(id, [&](const PlainStatement& row) { module.fits.emplace_back(row.text(1)); });
-        terminals_.of(id, [&](const PlainStatement& row) { module.terminals.push_back(read_terminal(row)); });
-    }
-    void fill_accessory(const std::string& id, Accessory& accessory) {
-        cures_.of(id, [&](const PlainStatement& row) { accessory.cures.push_back(read_cure(row)); });
-        excludes_.of(id, [&](const PlainStatement& row) { accessory.excludes.emplace_back(row.text(1)); });
-    }
-
-    Rows motors_, ratings_, taps_, terminals_, modules_, fits_, cures_, excludes_;
-};
-
-}  // namespace
 
 struct StoredCatalog::State {
     explicit State(const std::filesystem::path& path)
         : file(path),
           db(open_finished(path)),
-          parts(db, select_all(table("parts"), "WHERE part_id = ?")),
-          part_rows(db, Reading::of_one_part),
-          offers(db, select_all(table("offers"), "WHERE part_id = ? ORDER BY branch, seller")),
-          references(
-              db, select_all(table("cross_references"), "WHERE old_number = ? ORDER BY part_id, relation")),
-          by_part(db,
-                  select_all(table("cross_references"), "WHERE part_id = ? ORDER BY old_number, relation")),
-          labour(db, select_all(table("labour_tasks"), "WHERE task = ?")),
+          parts(db, select_all(table_named("parts"), "WHERE part_id = ?")),
+          part_rows(db, PartReading::of_one_part),
+          offers(db, select_all(table_named("offers"), "WHERE part_id = ? ORDER BY branch, seller")),
+          references(db, select_all(table_named("cross_references"),
+                                    "WHERE old_number = ? ORDER BY part_id, relation")),
+          by_part(db, select_all(table_named("cross_references"),
+                                 "WHERE part_id = ? ORDER BY old_number, relation")),
+          labour(db, select_all(table_named("labour_tasks"), "WHERE task = ?")),
           numbers(db),
           stamp(read_generation(db)) {
-        SQLite::Statement rows(db, select_all(table("limits"), "ORDER BY \"limit\""));
+        SQLite::Statement rows(db, select_all(table_named("limits"), "ORDER BY \"limit\""));
         while (rows.executeStep()) {
             const std::string id = rows.getColumn(0).getString();
             if (limits.tighten(id, rows.getColumn(1).getDouble(), rows.getColumn(2).getString()) !=
@@ -162,20 +52,9 @@ struct StoredCatalog::State {
         return found;
     }
 
-    void each_part(Reading reading, const IdRange& range, const std::string& condition,
+    void each_part(PartReading reading, const IdRange& range, const std::string& condition,
                    const std::function<void(const Part&)>& visit) {
-        guarded(file, [&] {
-            PlainStatement all(
-                db, select_for(reading, "parts", "WHERE part_id >= ? " + condition + "ORDER BY part_id"));
-            PartRows rows(db, reading);
-            all.restart(range.from);
-            while (all.step()) {
-                Part part = read_part(all);
-                if (!range.holds(part.id)) return;
-                rows.fill(part);
-                visit(part);
-            }
-        });
+        guarded(file, [&] { PartRows::each(db, reading, range, condition, visit); });
     }
 
     std::filesystem::path file;
@@ -196,17 +75,17 @@ StoredCatalog::StoredCatalog(const std::filesystem::path& file)
 StoredCatalog::~StoredCatalog() = default;
 
 void StoredCatalog::each_part(const std::function<void(const Part&)>& visit) const {
-    state_->each_part(Reading::of_all, {}, "", visit);
+    state_->each_part(PartReading::of_all, {}, "", visit);
 }
 
 void StoredCatalog::each_part_to_match(const IdRange& range,
                                        const std::function<void(const Part&)>& visit) const {
-    state_->each_part(Reading::to_match, range, "AND kind <> 'accessory' ", visit);
+    state_->each_part(PartReading::to_match, range, "AND kind <> 'accessory' ", visit);
 }
 
 void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit) const {
     // Of accessories alone: their tables are short.
-    state_->each_part(Reading::of_all, {},
+    state_->each_part(PartReading::of_all, {},
                       "AND kind = 'accessory' AND part_id IN (SELECT part_id FROM accessories) ", visit);
 }
 
@@ -215,10 +94,11 @@ void StoredCatalog::each_least_price(const std::function<void(std::string_view, 
         PlainStatement rows(state_->db,
                             "SELECT part_id, price, currency, core_credit FROM offers ORDER BY part_id");
         std::string part_id;
-        std::vector<Offer> of_one;
+        constexpr std::int64_t none = std::numeric_limits<std::int64_t>::max();
+        std::int64_t least = none;
         const auto tell = [&] {
-            if (const auto price = least_price(of_one)) visit(part_id, *price);
-            of_one.clear();
+            if (least != none) visit(part_id, least);
+            least = none;
         };
         while (rows.step()) {
             const std::string_view next = rows.text(0);
@@ -226,7 +106,7 @@ void StoredCatalog::each_least_price(const std::function<void(std::string_view, 
                 tell();
                 part_id = next;
             }
-            of_one.push_back(read_asked(rows));
+            least = std::min(least, read_asked(rows).value_or(none));
         }
         tell();
     });

@@ -12,7 +12,7 @@ namespace endbell {
 namespace {
 
 /// Seller, branch, part, currency, price: what makes two purchases one line.
-using Key = std::tuple<std::string, std::string, std::string, std::string, std::int64_t>;
+using Key = std::tuple<std::string, std::string, std::string, std::string_view, std::int64_t>;
 
 Key key_of(const Purchase& p) {
     if (!p.offer) return {"", "", p.part_id, "", 0};
@@ -64,7 +64,7 @@ OrderList order_list(const std::vector<Purchase>& purchases) {
         all.jobs.insert(p.job);
     }
     OrderList list;
-    std::map<std::string, Money> totals;
+    std::map<std::string_view, Money> totals;
     for (const auto& entry : gathered) {
         OrderLine line = line_of(entry.first, entry.second);
         if (line.total) {

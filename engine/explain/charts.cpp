@@ -67,7 +67,7 @@ void add_cost_chart(Document& to, const FailedUnit& job, const Ledger& ledger,
     const Currency currency = lines.front().option->today->currency();
     Chart chart;
     chart.title = "Paid in all by the end of each year";
-    YearLines drawn{currency.code, {}};
+    YearLines drawn{std::string(currency.code), {}};
     std::size_t longest = 0;
     for (const Drawable& line : lines) {
         YearLine drawn_line{line.letter, rounded(money_of(line.spent.back(), currency)), {}};

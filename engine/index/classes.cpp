@@ -27,7 +27,7 @@ std::vector<Number> Numbered::ranks() const {
     return ranks;
 }
 
-void Growing::push_back(std::uint16_t number, std::size_t times) {
+void Growing::push_many(std::uint16_t number, std::size_t times) {
     while (times > 0) {
         if (size_ % block == 0) {
             blocks_.push_back(std::make_unique_for_overwrite<std::uint16_t[]>(block));

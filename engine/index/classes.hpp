@@ -33,12 +33,19 @@ class Numbered {
 /// Numbers by the million that stay where they are while more come.
 class Growing {
   public:
-    void push_back(std::uint16_t number, std::size_t times);
+    void push_back(std::uint16_t number, std::size_t times = 1) {
+        if (times == 1 && size_ % block != 0)
+            blocks_.back()[size_++ % block] = number;
+        else
+            push_many(number, times);
+    }
     std::uint16_t& operator[](std::size_t i) { return blocks_[i / block][i % block]; }
     std::uint16_t operator[](std::size_t i) const { return blocks_[i / block][i % block]; }
     std::size_t size() const { return size_; }
 
   private:
+    void push_many(std::uint16_t number, std::size_t times);
+
     static constexpr std::size_t block = 128 * 1024;
     std::vector<std::unique_ptr<std::uint16_t[]>> blocks_;
     std::size_t size_ = 0;

@@ -12,8 +12,10 @@
 
 namespace endbell {
 
-/// The lowest price less core credit that anybody asks, in whatever currency: no total can be lower. Whole minor
-/// units from 0 to 4,294,967,294; empty when nobody states one.
+/// A price less its core credit, in whatever currency: whole minor units from 0 to 4,294,967,294. Empty without a price.
+std::optional<std::int64_t> asked_price(const std::optional<Money>& price,
+                                        const std::optional<Money>& core_credit);
+/// The lowest that anybody asks: no total can be lower. Empty when nobody states a price.
 std::optional<std::int64_t> least_price(const std::vector<Offer>& offers);
 
 /// A piece of work and its hours, from the shop's own table. Hours in thousandths: no floating point in a

@@ -5,13 +5,18 @@
 
 namespace endbell {
 
+std::optional<std::int64_t> asked_price(const std::optional<Money>& price,
+                                        const std::optional<Money>& core_credit) {
+    if (!price) return std::nullopt;
+    const std::int64_t credit = core_credit ? core_credit->minor() : 0;
+    return std::clamp<std::int64_t>(price->minor() - credit, 0, 0xFFFFFFFE);
+}
+
 std::optional<std::int64_t> least_price(const std::vector<Offer>& offers) {
     std::optional<std::int64_t> least;
     for (const Offer& offer : offers) {
-        if (!offer.price) continue;
-        const std::int64_t credit = offer.core_credit ? offer.core_credit->minor() : 0;
-        const std::int64_t price = std::clamp<std::int64_t>(offer.price->minor() - credit, 0, 0xFFFFFFFE);
-        if (!least || price < *least) least = price;
+        const std::optional<std::int64_t> price = asked_price(offer.price, offer.core_credit);
+        if (price && (!least || *price < *least)) least = price;
     }
     return least;
 }

@@ -65,6 +65,11 @@ std::int64_t divided(Wide number, std::int64_t by) {
     return static_cast<std::int64_t>(number >= 0 ? (number + half) / by : -((-number + half) / by));
 }
 
+std::optional<Money> money_of(std::optional<std::int64_t> minor, const Currency& currency) {
+    if (!minor) return std::nullopt;
+    return Money(*minor, currency);
+}
+
 void same_currency(const Money& a, const Money& b) {
     check(a.currency() == b.currency(), "a sum has one currency");
 }
@@ -73,7 +78,7 @@ void same_currency(const Money& a, const Money& b) {
 
 std::optional<Currency> currency(std::string_view code) {
     for (const auto& known : currencies) {
-        if (known.first == code) return Currency{std::string(code), known.second};
+        if (known.first == code) return Currency{known.first, known.second};
     }
     return std::nullopt;
 }
@@ -106,15 +111,17 @@ Money shares_of(const Money& a, Share of_a, const Money& b, Share of_b) {
 }
 
 std::string Money::amount() const {
-    const std::int64_t scale = power_of_ten(currency_.digits);
-    const std::int64_t size = minor_ < 0 ? -minor_ : minor_;
-    std::string text = (minor_ < 0 ? "-" : "") + std::to_string(size / scale);
-    if (currency_.digits > 0) {
-        std::string cents = std::to_string(size % scale);
-        cents.insert(0, static_cast<std::size_t>(currency_.digits) - cents.size(), '0');
-        text += "." + cents;
+    std::array<char, 32> room{};
+    char* const end = room.data() + room.size();
+    char* at = end;
+    std::uint64_t left =
+        minor_ < 0 ? 0 - static_cast<std::uint64_t>(minor_) : static_cast<std::uint64_t>(minor_);
+    for (int digit = 0; digit <= currency_.digits || left > 0; ++digit, left /= 10) {
+        if (digit > 0 && digit == currency_.digits) *--at = '.';
+        *--at = static_cast<char>('0' + left % 10);
     }
-    return text;
+    if (minor_ < 0) *--at = '-';
+    return {at, end};
 }
 
 std::string to_text(const Money& money) {
@@ -123,21 +130,22 @@ std::string to_text(const Money& money) {
     std::size_t point = digits.find('.');
     if (point == std::string::npos) point = digits.size();
     for (std::size_t at = point; at > first + 3; at -= 3) digits.insert(at - 3, ",");
-    return money.currency().code + " " + digits;
+    return std::string(money.currency().code) + " " + digits;
 }
 
 std::optional<Money> read_amount(std::string_view text, const Currency& currency) {
-    std::string plain(trimmed(text));
-    if (!plain.empty() && plain.front() == '$') plain.erase(0, 1);
+    text = trimmed(text);
+    if (!text.empty() && text.front() == '$') text.remove_prefix(1);
+    if (text.find(',') == std::string_view::npos)
+        return money_of(read_fixed(text, currency.digits), currency);
+    std::string plain(text);
     // A comma is a thousands mark only where three digits follow it; "12,50" is not guessed.
     for (std::size_t comma = plain.find(','); comma != std::string::npos; comma = plain.find(',')) {
         const std::size_t end = std::min(plain.find_first_of(",.", comma + 1), plain.size());
         if (comma == 0 || end - comma != 4) return std::nullopt;
         plain.erase(comma, 1);
     }
-    const auto minor = read_fixed(plain, currency.digits);
-    if (!minor) return std::nullopt;
-    return Money(*minor, currency);
+    return money_of(read_fixed(plain, currency.digits), currency);
 }
 
 std::optional<Share> read_percent(std::string_view text) {

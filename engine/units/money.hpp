@@ -10,7 +10,7 @@ namespace endbell {
 
 /// An ISO 4217 code and how many decimal digits its minor unit has (USD 2, JPY 0, KWD 3).
 struct Currency {
-    std::string code = "USD";
+    std::string_view code = "USD";  // stays for ever, as a literal or what `currency` gives
     int digits = 2;
     friend bool operator==(const Currency&, const Currency&) = default;
 };

@@ -161,7 +161,7 @@ Read<Money> read_money(std::string_view raw, const Currency& currency) {
     if (text.starts_with(currency.code)) text.erase(0, currency.code.size());
     const auto amount = read_amount(text, currency);
     if (!amount || amount->minor() < 0) {
-        return unreadable<Money>(raw, "an amount in " + currency.code + ", such as '" +
+        return unreadable<Money>(raw, "an amount in " + std::string(currency.code) + ", such as '" +
                                           (currency.digits == 0 ? "135" : "135.50") + "'");
     }
     return read_as<Money>(raw, *amount);

@@ -59,7 +59,7 @@ FailedUnit job_of(const Request& request) {
     job.unit.load = known(Load::indoor_blower);
     job.plate.family = known(Family::capacitor_run);
     job.shop.as_of = known(std::string("2026-01-15"));
-    job.shop.currency = known(request.currency.code);
+    job.shop.currency = known(std::string(request.currency.code));
     job.shop.labour_rate = request.money("rate");
     job.shop.trip = request.money("trip");
     job.shop.diagnosis_fee = request.money("diagnosis");
