@@ -92,6 +92,7 @@ RowSum sum_of(SQLite::Database& db, const Table& table) {
     while (rows.step()) {
         RowHash hash;
         for (int i = 0; i < columns; ++i) {
+            if (!rows.is_null(i)) all.filled |= column_bit(static_cast<std::size_t>(i));
             switch (rows.type(i)) {
                 case SQLITE_NULL:
                     hash.add_unknown();
@@ -152,6 +153,14 @@ RowSums computed_sums(SQLite::Database& db) {
     RowSums sums = no_rows();
     for (auto& [name, sum] : sums) sum = sum_of(db, *find_table(name));
     return sums;
+}
+
+bool are_written(const RowSums& computed, SQLite::Database& db) {
+    const RowSums written = written_sums(db);
+    const bool all_filled = std::all_of(computed.begin(), computed.end(), [&](const auto& entry) {
+        return (entry.second.filled & ~written.find(entry.first)->second.filled) == 0;
+    });
+    return all_filled && digest_of(computed) == read_generation(db).digest;
 }
 
 std::string digest_of(const RowSums& sums) {

@@ -41,6 +41,9 @@ RowSums written_sums(SQLite::Database& db);
 /// From the rows themselves, without looking at what was written.
 RowSums computed_sums(SQLite::Database& db);
 
+/// Whether the rows are those that write_digest was told of.
+bool are_written(const RowSums& computed, SQLite::Database& db);
+
 std::string digest_of(const RowSums& sums);
 
 /// Writes the sums, `number` as the generation's number, and the digest, which it gives back.

@@ -54,7 +54,7 @@ Generation restore(const fs::path& catalog, int number) {
     const std::string digest = guarded(next.file(), [&] {
         SQLite::Database db = open_private(next.file());
         const RowSums sums = computed_sums(db);
-        if (digest_of(sums) != read_generation(db).digest) {
+        if (!are_written(sums, db)) {
             throw BadData(Problem{{kept_file(catalog, number).string(), 0, 0},
                                   "generation",
                                   std::to_string(number),

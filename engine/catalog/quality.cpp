@@ -165,7 +165,7 @@ class Examiner {
             const std::string verdict = db_.execAndGet("PRAGMA integrity_check(1)").getString();
             if (verdict != "ok")
                 report_.damage = verdict;
-            else if (digest_of(computed_sums(db_)) != row.digest)
+            else if (!are_written(computed_sums(db_), db_))
                 report_.damage = "the rows do not have the digest that was written with them";
         } catch (const SQLite::Exception& failure) {
             report_.damage = failure.getErrorStr();

@@ -234,3 +234,12 @@ BOOST_AUTO_TEST_CASE(an_open_reader_keeps_the_generation_it_began_with) {
     BOOST_TEST(reader.labour("motor swap")->thousandth_hours == 1250);
     BOOST_TEST(StoredCatalog(folder.catalog()).labour("motor swap")->thousandth_hours == 9000);
 }
+
+BOOST_AUTO_TEST_CASE(a_column_that_rows_know_and_no_file_had_is_damage) {
+    SmallFolder folder;
+    folder.import();
+    BOOST_TEST(check_catalog(folder.catalog()).whole);
+    SQLite::Database(folder.catalog().string(), SQLite::OPEN_READWRITE)
+        .exec("UPDATE table_digests SET filled = replace(filled, 'phase', '') WHERE table_name = 'motors'");
+    BOOST_TEST(!check_catalog(folder.catalog()).whole);
+}

@@ -38,7 +38,9 @@ struct Both : Catalog {
     std::unique_ptr<PartIndex> index;
 
     void build(const fs::path& folder) {
-        IndexDraft draft(plain, {});
+        const std::string middle = plain.parts_list[plain.parts_list.size() / 2].id;
+        IndexDraft draft(plain, {"", middle});
+        draft.append(IndexDraft(plain, {middle, ""}));
         draft.put_in_order(LeastPrices(plain));
         draft.write(folder / "index", "a").put_in_place();
         index = PartIndex::open(folder / "index", "a");
@@ -320,6 +322,20 @@ BOOST_AUTO_TEST_CASE(a_damaged_side_file_is_never_read_beyond_its_end) {
         }
     }
     BOOST_TEST(refused > 0);
+}
+
+BOOST_AUTO_TEST_CASE(parts_read_in_two_halves_give_the_same_index) {
+    const Built built(38, 300);
+    IndexDraft whole(built.both.plain, {});
+    whole.put_in_order(LeastPrices(built.both.plain));
+    whole.write(built.home.folder / "whole", "a").put_in_place();
+    const auto bytes = [](const fs::path& file) {
+        std::ifstream in(file, std::ios::binary);
+        return std::string(std::istreambuf_iterator<char>(in), {});
+    };
+    const std::string halves = bytes(built.home.folder / "index");
+    BOOST_TEST(halves.size() > 1000U);
+    BOOST_TEST((bytes(built.home.folder / "whole") == halves));
 }
 
 // Prices move every night, and the parts stay where they are.
