@@ -49,10 +49,9 @@ std::string sight_key(std::string_view number) {
 
 namespace {
 
-template <std::string (*key_of)(std::string_view)>
-void sql_key(sqlite3_context* context, int, sqlite3_value** values) {
+void sql_number_key(sqlite3_context* context, int, sqlite3_value** values) {
     const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(values[0]));
-    const std::string key = key_of(text != nullptr ? text : "");
+    const std::string key = number_key(text != nullptr ? text : "");
     sqlite3_result_text(context, key.c_str(), static_cast<int>(key.size()), SQLITE_TRANSIENT);
 }
 
@@ -132,9 +131,8 @@ class KeyedNumbers {
 
 }  // namespace
 
-void register_number_keys(SQLite::Database& db) {
-    db.createFunction("number_key", 1, true, nullptr, sql_key<number_key>);
-    db.createFunction("sight_key", 1, true, nullptr, sql_key<sight_key>);
+void register_number_key(SQLite::Database& db) {
+    db.createFunction("number_key", 1, true, nullptr, sql_number_key);
 }
 
 // The first of the key's lines may stand in a row that begins with a smaller key.

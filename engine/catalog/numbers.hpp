@@ -14,8 +14,8 @@ namespace endbell {
 /// Z 2, G 6.
 std::string sight_key(std::string_view number);
 
-/// Makes number_key(text) and sight_key(text) known to SQL on this connection.
-void register_number_keys(SQLite::Database& db);
+/// Makes number_key(text) known to SQL on this connection.
+void register_number_key(SQLite::Database& db);
 
 /// The table `numbers`, for looking up.
 class Numbers {

@@ -120,7 +120,7 @@ class Examiner {
   public:
     Examiner(const std::filesystem::path& file, const QualityOptions& options)
         : file_(file), options_(options), db_(open_finished(file)), numbers_(db_) {
-        register_number_keys(db_);
+        register_number_key(db_);
         db_.createFunction("is_known_otherwise", 2, true, this, is_known_otherwise);
     }
 
