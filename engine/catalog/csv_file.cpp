@@ -22,6 +22,7 @@ struct Line {
 /// Cuts a file at LF, CR or CR LF, in units of one or two bytes.
 class LineReader {
   public:
+    /// Of units of two bytes, UTF-16LE or UTF-16BE; anything else has single bytes.
     LineReader(const std::filesystem::path& path, Encoding encoding)
         : in_(path, std::ios::binary), block_(64 * 1024, '\0'), encoding_(encoding) {}
 
@@ -189,11 +190,9 @@ Problem unreadable(const std::filesystem::path& path, std::string expected, std:
 
 struct CsvFile::State {
     State(const std::filesystem::path& file, const CsvHints& hints)
-        : encoding(hints.encoding ? *hints.encoding : encoding_of(file)),
-          is_byte_text(encoding == Encoding::utf8 || encoding == Encoding::windows_1252),
+        : decoder(file, hints.encoding),
           size(std::filesystem::file_size(file)),
-          lines(file, encoding),
-          decoder(encoding) {}
+          lines(file, decoder.encoding()) {}
 
     bool next_line(Line& line) {
         if (pending.empty()) return lines.next(line);
@@ -225,7 +224,7 @@ struct CsvFile::State {
 
     /// A row as nearly all are: one line of ASCII without quotes. False: the parser is to look at what comes next.
     bool plain_row(CsvRow& row) {
-        if (!is_byte_text || !pending.empty() || !parser->nothing_begun()) return false;
+        if (decoder.is_wide() || !pending.empty() || !parser->nothing_begun()) return false;
         Line line;
         line.bytes.swap(row.bytes);  // its memory is used again
         if (!lines.next(line)) return false;
@@ -253,7 +252,7 @@ struct CsvFile::State {
             const Line& last = read.back();
             if (!last.ended) return damaged(row, read, "a line of at most 64 KiB");
             const std::optional<std::string> text = decoded(last);
-            if (!text) return damaged(row, read, std::string(word(encoding)) + " text");
+            if (!text) return damaged(row, read, std::string(word(decoder.encoding())) + " text");
             if (text->find('\0') != std::string::npos) return damaged(row, read, "text without zero bytes");
             parser->feed(*text);
             if (!parser->row_is_whole()) {
@@ -275,11 +274,9 @@ struct CsvFile::State {
         return damaged(row, read, "a closing quote");
     }
 
-    Encoding encoding;
-    bool is_byte_text;  // ASCII stands in it as it is
+    Decoder decoder;
     std::uint64_t size;
     LineReader lines;
-    Decoder decoder;
     std::unique_ptr<RowParser> parser;
     std::deque<Line> pending;
     char delimiter = ',';
@@ -304,7 +301,8 @@ CsvFile::CsvFile(const std::filesystem::path& path, const CsvHints& hints) {
     while (state.lines.next(line)) {
         text = state.decoded(line);
         if (!text)
-            throw BadData(unreadable(path, std::string(word(state.encoding)) + " text in the header",
+            throw BadData(unreadable(path,
+                                     std::string(word(state.decoder.encoding())) + " text in the header",
                                      "save the file again"));
         const bool blank = trimmed(*text).empty();
         const std::optional<char> named = first ? named_delimiter(*text) : std::nullopt;
@@ -336,7 +334,7 @@ CsvFile::CsvFile(CsvFile&&) noexcept = default;
 CsvFile& CsvFile::operator=(CsvFile&&) noexcept = default;
 
 Encoding CsvFile::encoding() const {
-    return state_->encoding;
+    return state_->decoder.encoding();
 }
 char CsvFile::delimiter() const {
     return state_->delimiter;

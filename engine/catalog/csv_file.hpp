@@ -30,7 +30,7 @@ struct CsvHints {
 
 class CsvFile {
   public:
-    /// Finds the encoding (byte order mark, then zero bytes, then whether all of it is UTF-8), an optional
+    /// Finds the encoding (byte order mark, then zero bytes, then whether all of it is UTF-8, see Decoder), an optional
     /// "sep=" line, the delimiter and the header. Throws BadData when the file cannot be read or holds no
     /// header.
     explicit CsvFile(const std::filesystem::path& path, const CsvHints& hints = {});
@@ -38,6 +38,7 @@ class CsvFile {
     CsvFile(CsvFile&&) noexcept;
     CsvFile& operator=(CsvFile&&) noexcept;
 
+    /// By the rows that were read: of ASCII, UTF-8.
     Encoding encoding() const;
     char delimiter() const;
     const CsvRow& header() const;

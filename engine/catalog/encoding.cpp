@@ -5,8 +5,10 @@
 #include <array>
 #include <cstring>
 #include <fstream>
+#include <utility>
 
 #include "engine/base/check.hpp"
+#include "engine/base/text.hpp"
 
 namespace endbell {
 
@@ -90,6 +92,28 @@ std::optional<Encoding> by_zero_bytes(std::string_view start) {
     return std::nullopt;
 }
 
+std::optional<Encoding> by_start(const std::filesystem::path& file) {
+    std::string start(4096, '\0');
+    std::ifstream in(file, std::ios::binary);
+    in.read(start.data(), static_cast<std::streamsize>(start.size()));
+    start.resize(static_cast<std::size_t>(in.gcount()));
+    if (const auto mark = marked(start)) return mark;
+    return by_zero_bytes(start);
+}
+
+/// Of a file of single bytes, by all of them.
+Encoding by_accents(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    std::string block(64 * 1024, '\0');
+    Utf8Scan scan;
+    while (in) {
+        in.read(block.data(), static_cast<std::streamsize>(block.size()));
+        scan.add({block.data(), static_cast<std::size_t>(in.gcount())});
+    }
+    scan.finish();
+    return scan.broken == 0 || scan.accents > scan.broken ? Encoding::utf8 : Encoding::windows_1252;
+}
+
 }  // namespace
 
 bool is_utf8(std::string_view bytes) {
@@ -99,38 +123,29 @@ bool is_utf8(std::string_view bytes) {
     return scan.broken == 0;
 }
 
-Encoding encoding_of(const std::filesystem::path& path) {
-    std::ifstream in(path, std::ios::binary);
-    std::string block(64 * 1024, '\0');
-    Utf8Scan scan;
-    bool first = true;
-    while (in) {
-        in.read(block.data(), static_cast<std::streamsize>(block.size()));
-        const std::string_view got(block.data(), static_cast<std::size_t>(in.gcount()));
-        if (first) {
-            if (const auto mark = marked(got)) return *mark;
-            if (const auto wide = by_zero_bytes(got.substr(0, 4096))) return *wide;
-        }
-        first = false;
-        scan.add(got);
-    }
-    scan.finish();
-    return scan.broken == 0 || scan.accents > scan.broken ? Encoding::utf8 : Encoding::windows_1252;
-}
-
-Decoder::Decoder(Encoding encoding) : encoding_(encoding) {
-    if (encoding == Encoding::utf8) return;
-    iconv_t opened = iconv_open("UTF-8", std::string(word(encoding)).c_str());
-    check(opened != reinterpret_cast<iconv_t>(-1), "iconv knows UTF-16 and Windows-1252");
-    iconv_ = opened;
+Decoder::Decoder(std::filesystem::path file, std::optional<Encoding> given) : file_(std::move(file)) {
+    if (!given) given = by_start(file_);
+    if (given) settle(*given);
 }
 
 Decoder::~Decoder() {
     if (iconv_ != nullptr) iconv_close(iconv_);
 }
 
+void Decoder::settle(Encoding encoding) {
+    known_ = encoding;
+    if (encoding == Encoding::utf8) return;
+    iconv_t opened = iconv_open("UTF-8", std::string(word(encoding)).c_str());
+    check(opened != reinterpret_cast<iconv_t>(-1), "iconv knows UTF-16 and Windows-1252");
+    iconv_ = opened;
+}
+
 std::optional<std::string> Decoder::to_utf8(std::string_view bytes) {
-    if (encoding_ == Encoding::utf8) {
+    if (!known_) {
+        if (is_ascii(bytes)) return std::string(bytes);
+        settle(by_accents(file_));
+    }
+    if (known_ == Encoding::utf8) {
         if (!is_utf8(bytes)) return std::nullopt;
         return std::string(bytes);
     }

@@ -56,10 +56,10 @@ void Loader::load(std::vector<TableFile>& files, const std::function<void()>& pa
         FileReport counts;
         counts.file = file.path.string();
         counts.table = std::string(file.table->name);
-        counts.encoding = std::string(word(file.csv.encoding()));
         counts.delimiter = file.csv.delimiter();
         counts.columns = file.columns;
         load_file(file, target, counts);
+        counts.encoding = std::string(word(file.csv.encoding()));
         report_.rows_in += counts.rows_in;
         report_.accepted += counts.accepted;
         report_.set_aside += counts.set_aside;

@@ -4,13 +4,12 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <memory>
 #include <tuple>
 #include <vector>
 
-#include "engine/base/check.hpp"
 #include "engine/base/pages.hpp"
 #include "engine/base/text.hpp"
+#include "engine/base/texts.hpp"
 #include "engine/catalog/digest.hpp"
 
 namespace endbell {
@@ -58,30 +57,18 @@ void sql_number_key(sqlite3_context* context, int, sqlite3_value** values) {
 /// Rows of the table `numbers`, brought into its order in memory: some 100 bytes a part.
 class KeyedNumbers {
   public:
-    using Text = std::uint32_t;  // where it begins among all texts: no text of a catalog has a zero byte
+    using Text = Texts::Place;
 
     explicit KeyedNumbers(std::size_t rows) {
         rows_.reserve(rows);
         prefer_large_pages(rows_.data(), rows * sizeof(Row));
     }
 
-    Text keep(std::string_view text) {
-        if (blocks_.empty() || used_ + text.size() + 1 > block) {
-            blocks_.push_back(std::make_unique_for_overwrite<char[]>(block));
-            prefer_large_pages(blocks_.back().get(), block);
-            check(blocks_.size() * block <= UINT32_MAX, "numbers begin within 32 bits");
-            used_ = 0;
-        }
-        const auto start = static_cast<Text>((blocks_.size() - 1) * block + used_);
-        char* const to = blocks_.back().get() + used_;
-        to[text.copy(to, text.size())] = '\0';
-        used_ += text.size() + 1;
-        return start;
-    }
+    Text keep(std::string_view text) { return texts_.keep(text); }
 
     /// What has no letters and digits has no key, and is never looked for.
     void add(Text number, Text part_id) {
-        const std::string key = sight_key(seen(number));
+        const std::string key = sight_key(texts_[number]);
         if (!key.empty()) rows_.push_back({beginning(key), keep(key), number, part_id});
     }
 
@@ -95,7 +82,7 @@ class KeyedNumbers {
         PlainStatement write(db, "INSERT INTO numbers VALUES (?)");
         std::string lines;
         for (const Row& row : rows_) {
-            for (const Text text : {row.key, row.number, row.part_id}) (lines += seen(text)) += '\t';
+            for (const Text text : {row.key, row.number, row.part_id}) (lines += texts_[text]) += '\t';
             lines.back() = '\n';
             if (lines.size() < bytes_a_row && &row != &rows_.back()) continue;
             write.restart(lines);
@@ -110,9 +97,8 @@ class KeyedNumbers {
         Text key, number, part_id;
     };
 
-    std::string_view seen(Text text) const { return blocks_[text / block].get() + text % block; }
     std::tuple<std::string_view, std::string_view, std::string_view> places(const Row& row) const {
-        return {seen(row.key), seen(row.number), seen(row.part_id)};
+        return {texts_[row.key], texts_[row.number], texts_[row.part_id]};
     }
     /// Eight characters as a number that sorts as they do.
     static std::uint64_t beginning(std::string_view key) {
@@ -123,9 +109,7 @@ class KeyedNumbers {
     }
 
     static constexpr std::size_t bytes_a_row = 1000;
-    static constexpr std::size_t block = 4 * 1024 * 1024;
-    std::vector<std::unique_ptr<char[]>> blocks_;  // of texts, none of which lies in two
-    std::size_t used_ = 0;                         // bytes of the last block
+    Texts texts_;
     std::vector<Row> rows_;
 };
 

@@ -6,8 +6,8 @@ namespace endbell {
 
 namespace {
 
-constexpr std::size_t rows_a_batch = 500;
-constexpr std::size_t bytes_a_batch = 256 * 1024;
+constexpr std::size_t rows_a_batch = 250;
+constexpr std::size_t bytes_a_batch = 128 * 1024;
 
 }  // namespace
 
@@ -25,8 +25,8 @@ ReadAhead::~ReadAhead() {
 ReadAhead::Batch& ReadAhead::next() {
     std::unique_lock lock(mutex_);
     ++taken_;  // the one before is given back
-    moved_.notify_all();
-    moved_.wait(lock, [this] { return filled_ >= taken_ || failure_; });
+    if (may_fill()) moved_.notify_all();
+    if (filled_ < taken_) moved_.wait(lock, [this] { return may_take(); });
     if (filled_ < taken_) std::rethrow_exception(failure_);
     return ring_[(taken_ - 1) % ring_.size()];
 }
@@ -37,15 +37,15 @@ void ReadAhead::read() {
             Batch& batch = ring_[filled_ % ring_.size()];
             {
                 std::unique_lock lock(mutex_);
-                // One batch is in the caller's hands.
-                moved_.wait(lock, [this] { return stopped_ || filled_ + 1 < taken_ + ring_.size(); });
+                if (filled_ + 1 >= taken_ + ring_.size()) moved_.wait(lock, [this] { return may_fill(); });
                 if (stopped_) return;
             }
             fill(batch);
             at_end = batch.count == 0;
             const std::lock_guard lock(mutex_);
             ++filled_;
-            moved_.notify_all();
+            at_end_ = at_end;
+            if (may_take()) moved_.notify_all();
         }
     } catch (...) {
         const std::lock_guard lock(mutex_);

@@ -38,14 +38,18 @@ class ReadAhead {
     Batch& next();
 
   private:
+    /// Who had to wait goes on when it can for some time: to be woken for each batch costs more than it saves.
+    bool may_take() const { return filled_ >= taken_ + ring_.size() / 2 || at_end_ || failure_; }
+    bool may_fill() const { return filled_ + ring_.size() / 2 < taken_ + ring_.size() || stopped_; }
     void read();
     void fill(Batch& batch);
 
     TableFile& file_;
     ReadCells cells_;
-    std::array<Batch, 4> ring_;
+    std::array<Batch, 8> ring_;
     std::size_t filled_ = 0;  // batches since the beginning: the next to fill is filled_ % ring_.size()
-    std::size_t taken_ = 0;
+    std::size_t taken_ = 0;   // the last of them is in the caller's hands
+    bool at_end_ = false;
     bool stopped_ = false;
     std::exception_ptr failure_;
     std::mutex mutex_;

@@ -5,6 +5,7 @@
 #include <limits>
 #include <map>
 #include <numeric>
+#include <span>
 #include <tuple>
 #include <vector>
 
@@ -196,8 +197,7 @@ class IndexDraft::Builder {
         const std::size_t end = std::min(ids_.size(), first + stretch_parts);
         std::vector<Number> of_part;
         for (const Classes& column : columns_) {
-            of_part.clear();
-            for (std::size_t p = first; p < end; ++p) of_part.push_back(column.of_part()[come_[p]]);
+            column.of_part().copy(std::span(come_).subspan(first, end - first), of_part);
             TileMaker maker(column.tuples().size());
             maker.make(of_part);
             made.starts.push_back({static_cast<std::uint32_t>(made.heads.size()),

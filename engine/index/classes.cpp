@@ -40,6 +40,14 @@ void Growing::push_many(std::uint16_t number, std::size_t times) {
     }
 }
 
+void ClassNumbers::copy(std::span<const Number> parts, std::vector<Number>& to) const {
+    to.resize(parts.size());
+    // Two plain loops: the parts lie anywhere, and while one is fetched the next is asked for.
+    for (std::size_t i = 0; i < parts.size(); ++i) to[i] = low_[parts[i]];
+    if (high_.size() == 0) return;
+    for (std::size_t i = 0; i < parts.size(); ++i) to[i] |= Number{high_[parts[i]]} << 16;
+}
+
 Number Classes::class_of(const std::u32string& tuple) {
     const auto [entry, fresh] = classes_.try_emplace(tuple, static_cast<Number>(tuples_.size()));
     if (fresh) tuples_.push_back(tuple);

@@ -3,6 +3,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <memory>
+#include <span>
 #include <string>
 #include <unordered_map>
 #include <utility>
@@ -63,6 +64,8 @@ class ClassNumbers {
     Number operator[](std::size_t i) const {
         return low_[i] | (high_.size() > 0 ? Number{high_[i]} << 16 : 0);
     }
+    /// Of some parts, in their order.
+    void copy(std::span<const Number> parts, std::vector<Number>& to) const;
     /// REQUIRES: none greater than the greatest that was pushed.
     void set(std::size_t i, Number number) {
         low_[i] = static_cast<std::uint16_t>(number & low);
