@@ -12,12 +12,14 @@
 
 namespace endbell {
 
-/// REQUIRES: no text has a zero byte or is longer than a block.
+/// REQUIRES: no text has a zero byte or is as long as a block (checked: they may come from somebody else's file).
 class Texts {
   public:
     using Place = std::uint32_t;
 
     Place keep(std::string_view text) {
+        check(text.size() < block && text.find('\0') == std::string_view::npos,
+              "texts are short and without zeros");
         if (blocks_.empty() || used_ + text.size() + 1 > block) add_block();
         const auto place = static_cast<Place>((blocks_.size() - 1) * block + used_);
         char* const to = blocks_.back().get() + used_;

@@ -92,8 +92,9 @@ RowSum sum_of(SQLite::Database& db, const Table& table) {
     while (rows.step()) {
         RowHash hash;
         for (int i = 0; i < columns; ++i) {
-            if (!rows.is_null(i)) all.filled |= column_bit(static_cast<std::size_t>(i));
-            switch (rows.type(i)) {
+            const int type = rows.type(i);
+            if (type != SQLITE_NULL) all.filled |= column_bit(static_cast<std::size_t>(i));
+            switch (type) {
                 case SQLITE_NULL:
                     hash.add_unknown();
                     break;

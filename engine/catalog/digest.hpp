@@ -19,8 +19,8 @@ std::uint64_t row_fingerprint(std::span<const Stored> values);
 struct RowSum {
     std::int64_t rows = 0;
     std::uint64_t sum = 0;  // of their fingerprints, modulo 2^64
-    std::uint64_t filled =
-        0;  // a bit for each column, in the order of columns.cpp, that a row may know: not part of the digest
+    /// A bit for each column, in the order of columns.cpp, that a row may know: not part of the digest.
+    std::uint64_t filled = 0;
 
     void add(std::uint64_t fingerprint) {
         ++rows;

@@ -49,8 +49,7 @@ std::string sight_key(std::string_view number) {
 namespace {
 
 void sql_number_key(sqlite3_context* context, int, sqlite3_value** values) {
-    const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(values[0]));
-    const std::string key = number_key(text != nullptr ? text : "");
+    const std::string key = number_key(argument_text(values[0]));
     sqlite3_result_text(context, key.c_str(), static_cast<int>(key.size()), SQLITE_TRANSIENT);
 }
 

@@ -22,7 +22,7 @@ constexpr std::array passed_over = std::to_array<std::string_view>(
      "motors.warranty_months", "modules.warranty_months"});
 
 /// The columns of a row in their places, those without their bit as NULL.
-std::string select_some(std::string_view name, std::uint64_t columns, const std::string& rest) {
+std::string sql_of(std::string_view name, std::uint64_t columns, const std::string& rest) {
     const Table& table = table_named(name);
     if (columns == every_column) return select_all(table, rest);
     std::string list;
@@ -31,6 +31,13 @@ std::string select_some(std::string_view name, std::uint64_t columns, const std:
         list += (list.empty() ? "" : ", ") + (wanted ? quoted(table.columns[i].name) : "NULL");
     }
     return "SELECT " + list + " FROM " + quoted(name) + " " + rest;
+}
+
+PlainStatement selecting(SQLite::Database& db, std::string_view name, std::uint64_t columns,
+                         const std::string& rest) {
+    PlainStatement rows(db, sql_of(name, columns, rest));
+    rows.tell_known(columns);
+    return rows;
 }
 
 }  // namespace
@@ -60,13 +67,10 @@ class PartRows::Columns {
 
 Rows::Rows(SQLite::Database& db, std::string_view table, PartReading reading, std::uint64_t columns,
            const std::string& condition)
-    : rows_(db,
-            select_some(table, columns,
-                        (reading == PartReading::of_one_part ? "WHERE part_id = ? " : "WHERE part_id >= ? ") +
-                            condition + in_order(table_named(table)))),
-      of_one_part_(reading == PartReading::of_one_part) {
-    rows_.tell_known(columns);
-}
+    : rows_(selecting(db, table, columns,
+                      (reading == PartReading::of_one_part ? "WHERE part_id = ? " : "WHERE part_id >= ? ") +
+                          condition + in_order(table_named(table)))),
+      of_one_part_(reading == PartReading::of_one_part) {}
 
 PartRows::PartRows(SQLite::Database& db, PartReading reading) : PartRows(db, reading, Columns(db, reading)) {}
 
@@ -110,9 +114,8 @@ void PartRows::fill_accessory(const std::string& id, Accessory& accessory) {
 void PartRows::each(SQLite::Database& db, PartReading reading, const IdRange& range,
                     const std::string& condition, const std::function<void(const Part&)>& visit) {
     const Columns columns(db, reading);
-    PlainStatement all(db, select_some("parts", columns.of("parts"),
-                                       "WHERE part_id >= ? " + condition + "ORDER BY part_id"));
-    all.tell_known(columns.of("parts"));
+    PlainStatement all =
+        selecting(db, "parts", columns.of("parts"), "WHERE part_id >= ? " + condition + "ORDER BY part_id");
     PartRows rows(db, reading, columns);
     all.restart(range.from);
     while (all.step()) {

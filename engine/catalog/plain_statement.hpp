@@ -14,6 +14,12 @@
 
 namespace endbell {
 
+/// Of an argument of a function that SQL calls; nothing of NULL.
+inline std::string_view argument_text(sqlite3_value* argument) {
+    const auto* bytes = reinterpret_cast<const char*>(sqlite3_value_text(argument));
+    return bytes != nullptr ? std::string_view(bytes) : std::string_view();
+}
+
 class PlainStatement {
   public:
     /// `sql` is prepared when it is first used: one answer needs few of a catalog's statements.

@@ -144,11 +144,8 @@ class Examiner {
   private:
     /// Of a cross reference's (part_id, old_number): whether some other row knows its part_id as a number.
     static void is_known_otherwise(sqlite3_context* context, int, sqlite3_value** values) {
-        const auto text = [&](int i) {
-            const auto* bytes = reinterpret_cast<const char*>(sqlite3_value_text(values[i]));
-            return std::string(bytes != nullptr ? bytes : "");
-        };
-        const std::string id = text(0), old_number = text(1), key = number_key(id);
+        const std::string_view id = argument_text(values[0]), old_number = argument_text(values[1]);
+        const std::string key = number_key(id);
         bool known = false;
         static_cast<Examiner*>(sqlite3_user_data(context))
             ->numbers_.each(sight_key(id), [&](std::string_view number, std::string_view part_id) {

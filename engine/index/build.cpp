@@ -59,10 +59,7 @@ class IndexDraft::Builder {
     void put_in_order(const LeastPrices& all) {
         std::vector<std::vector<Number>> ranks;
         for (const Numbered& words : words_) ranks.push_back(words.ranks());
-        for (Classes& column : columns_) {
-            column.settle();
-            column.put_in_order(ranks);
-        }
+        for (Classes& column : columns_) column.put_in_order(ranks);
         kinds_.settle();
         const std::vector<Number> prices = all.of(ids_.size(), [&](std::size_t came) { return ids_[came]; });
         come_.resize(ids_.size());

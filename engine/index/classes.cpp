@@ -82,6 +82,7 @@ void Classes::append(Classes& later, const std::vector<std::vector<Number>>& our
 }
 
 void Classes::put_in_order(const std::vector<std::vector<Number>>& ranks) {
+    settle();
     for (std::u32string& tuple : tuples_) {
         for (std::size_t f = 0; f < fields_->size(); ++f)
             tuple[f] = static_cast<char32_t>(ranks[static_cast<std::size_t>((*fields_)[f])][tuple[f]]);

@@ -95,7 +95,7 @@ class Classes {
     void append(Classes& later, const std::vector<std::vector<Number>>& ours);
     /// All parts have come.
     void settle();
-    /// Renumbers in the order of values: `ranks` are the fields' own. Once, when all have come.
+    /// The same, and renumbers in the order of values: `ranks` are the fields' own. Once.
     void put_in_order(const std::vector<std::vector<Number>>& ranks);
 
     const std::vector<std::u32string>& tuples() const { return tuples_; }

@@ -7,6 +7,17 @@
 
 namespace endbell {
 
+namespace {
+
+/// On the importing thread, before it writes anything more: the state that is read.
+std::shared_ptr<const StoredCatalog> opened(const std::filesystem::path& importing) {
+    auto state = std::make_shared<const StoredCatalog>(importing);
+    state->map_pages();
+    return state;
+}
+
+}  // namespace
+
 SideFiles::SideFiles(const std::filesystem::path& file, const StoredCatalog& catalog)
     : index(file.string() + "-index"),
       prices(file.string() + "-prices"),
@@ -55,20 +66,13 @@ void IndexAhead::look() const {
 }
 
 void IndexAhead::read_parts(const std::filesystem::path& importing) {
-    // Opened before anything more is written: the state that is read.
-    const auto state = std::make_shared<const StoredCatalog>(importing);
-    const auto again = std::make_shared<const StoredCatalog>(importing);
-    state->map_pages();
-    again->map_pages();
-    parts_ = std::async(std::launch::async, [this, state, again] {
+    parts_ = std::async(std::launch::async, [this, state = opened(importing), again = opened(importing)] {
         return std::make_unique<SideDraft>(catalog_, *state, *again, [this] { look(); });
     });
 }
 
 void IndexAhead::read_prices(const std::filesystem::path& importing) {
-    const auto state = std::make_shared<const StoredCatalog>(importing);
-    state->map_pages();
-    all_ = std::async(std::launch::async, [this, state]() -> std::unique_ptr<SideDraft> {
+    all_ = std::async(std::launch::async, [this, state = opened(importing)]() -> std::unique_ptr<SideDraft> {
         if (SideFiles(catalog_, *state).open()) return nullptr;
         const LeastPrices prices(*state, [this] { look(); });
         std::unique_ptr<SideDraft> draft = parts_.get();
