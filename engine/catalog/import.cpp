@@ -74,6 +74,19 @@ class Import {
                 {"", 0, 0}, "files", "", "at least one CSV file", "give the folder that holds the tables"});
         }
         for (const TableFile& file : files_) changed_.emplace_back(file.table->name);
+        if (old_ && options_.mode == ImportMode::whole && !is_changed("parts")) refuse_to_empty();
+    }
+
+    /// A whole import is the catalog: without parts, a price list of one night would leave nothing else of it.
+    [[noreturn]] void refuse_to_empty() const {
+        std::string names;
+        for (const std::string& name : changed_) names += (names.empty() ? "" : ", ") + name;
+        throw BadData(
+            Problem{{catalog_.string(), 0, 0},
+                    "files",
+                    names,
+                    "the table of parts among them: a whole import replaces all that the catalog holds",
+                    "give --mode tables to replace only these tables; the catalog is as it was"});
     }
 
     static constexpr int steps_between = 100'000;  // of SQLite's machine: some milliseconds

@@ -219,3 +219,26 @@ BOOST_AUTO_TEST_CASE(the_same_content_in_another_order_is_the_same_catalog) {
     BOOST_TEST((again.outcome == ImportOutcome::unchanged));
     BOOST_TEST(again.generation == 1);
 }
+
+BOOST_AUTO_TEST_CASE(a_price_list_alone_never_replaces_a_catalog) {
+    SmallFolder folder;
+    folder.import();
+    const std::string before = read_file(folder.catalog());
+    for (const bool dry : {false, true}) {
+        ImportOptions options;
+        options.dry_run = dry;
+        std::vector<Problem> problems;
+        try {
+            import_catalog({folder.tables() / "offers.csv", folder.tables() / "labour_tasks.csv"},
+                           folder.catalog(), options);
+        } catch (const BadData& refused) {
+            problems = refused.problems();
+        }
+        BOOST_TEST(mentions(problems, "files", "--mode tables"));
+        BOOST_TEST(read_file(folder.catalog()) == before);
+    }
+    ImportOptions tables;
+    tables.mode = ImportMode::tables;
+    BOOST_CHECK_NO_THROW(import_catalog({folder.tables() / "offers.csv"}, folder.catalog(), tables));
+    BOOST_TEST(StoredCatalog(folder.catalog()).part("M-1").has_value());
+}
