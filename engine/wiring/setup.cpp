@@ -87,7 +87,8 @@ std::optional<double> supply_volts(const FailedUnit& job) {
 }
 
 bool has_second_line_conductor(double volts) {
-    return volts > 150.0;
+    const bool to_neutral = volts < 150.0 || (volts > 250.0 && volts < 300.0);
+    return !to_neutral;
 }
 
 bool has_run_signal(const FailedUnit& job, const Part& part) {

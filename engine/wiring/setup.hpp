@@ -29,7 +29,8 @@ const PartTerminal* terminal(const Part& part, std::string_view function);
 
 /// The nominal supply, in volts: as stated on the equipment, else as measured.
 std::optional<double> supply_volts(const FailedUnit& job);
-/// Above 150 V to be had between two line conductors: 208, 230, 240. Below, the return is the neutral.
+/// 208, 230, 240, 460 and 575 V are to be had between two line conductors. Below 150 V, and at 277 V of a 480Y/277
+/// system, the return is the neutral: line to line is 480 V there.
 bool has_second_line_conductor(double volts);
 
 }  // namespace endbell
