@@ -89,11 +89,29 @@ constexpr std::array sentences{
           "the board's outputs are at line voltage and the part's taps take 24 V"},
     Entry{"serial control", "a serial or pulse command from the board has no counterpart on this part"},
     Entry{"heat call past the board", "in a furnace the heat call may not go past the board to a tap"},
+    Entry{"blower off its board",
+          "a fuel furnace's board keeps the blower's delays and runs it while a limit is open: thermostat "
+          "wires alone "
+          "never command it"},
+    Entry{"heat call without a wire",
+          "the equipment heats, and no terminal that reaches the motor calls its air for heat"},
+    Entry{
+        "the terminal that calls the heat",
+        "the terminal that calls the heat (W, W1, AUX, E or the board's heat output), at controls.terminals"},
+    Entry{"fewer than three line wires",
+          "a three-phase motor takes three line conductors through its starter and overload, and this plan "
+          "lands "
+          "two: wire it by the motor's and the starter's own diagram"},
+    Entry{"two taps on a one-tap part",
+          "two outputs live together would make two taps live, and this part takes one"},
     Entry{"no common wire", "no 24 V common reaches the motor"},
     Entry{"a common wire from the same transformer",
           "a common wire from the transformer that feeds the calls"},
     Entry{"signal class not known", "the catalog does not say what tells this part to run"},
     Entry{"source not known", "the job does not say what gives the calls"},
+    Entry{"supply not known",
+          "nobody has said what feeds the motor, and the old plate does not tell two lines from line and "
+          "neutral"},
     Entry{"controls not known", "the job does not say enough about its controls"},
     Entry{"too many signals", "more signals reach the motor than can be proven"},
     Entry{"no circuit", "no circuit of this kind gives every state its own tap"},

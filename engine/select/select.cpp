@@ -79,11 +79,7 @@ bool by_its_own_diagram(const Part& part) {
 Verdict standing_of(const Option& option) {
     Verdict worst = option.candidate.verdict;
     if (waits_for_wiring(option)) worst = std::max(worst, Verdict::not_shown);
-    const WiringPlan& wiring = option.wiring;
-    if (!wiring.possible && !wiring.refusal.empty() && wiring.lacking.empty() &&
-        !by_its_own_diagram(option.candidate.part)) {
-        worst = Verdict::does_not_fit;
-    }
+    if (!by_its_own_diagram(option.candidate.part)) worst = std::max(worst, verdict_of(option.wiring));
     if (!option.kit.uncured.empty()) worst = Verdict::does_not_fit;
     if (!option.kit.not_shown.empty()) worst = std::max(worst, Verdict::not_shown);
     return worst;

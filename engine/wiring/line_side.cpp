@@ -66,19 +66,16 @@ void add_capacitor(const FailedUnit& job, const Motor& motor, WiringPlan& plan) 
 
 void add_line_side(const FailedUnit& job, const Part& part, WiringPlan& plan) {
     const Motor& motor = *part.motor;
-    const std::optional<double> volts = supply_volts(job);
-    if (!volts) plan.lacking.push_back("equipment.supply");
-    const bool both_live = volts && has_second_line_conductor(*volts);
+    const double volts = *supply_volts(job);  // without it there is no plan
+    const bool both_live = has_second_line_conductor(volts);
     // Speed leads are the line side of a motor whose leads carry its current.
     const bool leads_carry_current = motor.signal && *motor.signal == SignalClass::switched_line;
     if (!leads_carry_current) wire_terminal(part, "line", "L1", "constant line power", plan);
-    if (volts) {
-        wire_terminal(part, "second line", both_live ? "L2" : "N",
-                      both_live ? "second line conductor" : "neutral", plan);
-    }
+    wire_terminal(part, "second line", both_live ? "L2" : "N",
+                  both_live ? "second line conductor" : "neutral", plan);
     wire_terminal(part, "earth", "earth", "earth", plan);
     if (!plan.line_taps) wire_terminal(part, "common", "C", "same transformer", plan);
-    if (volts) add_voltage_setting(motor, *volts, plan);
+    add_voltage_setting(motor, volts, plan);
     add_capacitor(job, motor, plan);
 }
 

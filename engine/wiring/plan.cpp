@@ -217,6 +217,13 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const L
 WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits) {
     WiringPlan plan = lay_wiring(job, part, air, limits);
     annotate(plan, job, part, limits);
+Verdict verdict_of(const WiringPlan& plan) {
+    if (plan.possible || plan.refusal.empty()) return Verdict::fits;
+    if (plan.refusal == "fewer than three line wires" || plan.refusal == "supply not known")
+        return Verdict::not_shown;
+    return plan.lacking.empty() ? Verdict::does_not_fit : Verdict::fits;
+}
+
     return plan;
 }
 

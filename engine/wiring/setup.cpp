@@ -28,14 +28,35 @@ Setup lack(Setup setup, std::string_view why, std::string key) {
     return setup;
 }
 
-/// A board keeps the blower's timing, proving and limits of a burner. A thermostat's W on a tap or relay
-/// loses them.
-bool heat_would_pass_the_board(const FailedUnit& job, const Setup& setup) {
-    if (setup.gated || !job.controls.heat || !burns_fuel(*job.controls.heat)) return false;
-    return std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(),
-                       [](const ControlSignal& s) {
-                           return s.role == Role::heat1 || s.role == Role::heat2 || s.role == Role::emergency;
-                       });
+bool is_heat_call(const ControlSignal& s) {
+    return s.role == Role::heat1 || s.role == Role::heat2 || s.role == Role::emergency;
+}
+
+/// A board keeps the blower's timing, proving and limits of a burner. A thermostat that commands the blower itself
+/// loses them, with its W on a tap or relay or without.
+bool burner_without_its_board(const FailedUnit& job, const Setup& setup) {
+    return !setup.gated && job.controls.heat && burns_fuel(*job.controls.heat) && job.controls.source &&
+           *job.controls.source == ControlSource::thermostat;
+}
+
+bool calls_for_heat(Call call) {
+    return call == Call::heat_low || call == Call::heat_high || call == Call::electric_heat;
+}
+
+/// A burner, or elements, that no state of these signals calls: their air would be left to chance. Elements beside a
+/// heat pump are known by their power; its compressor heats on the cooling calls.
+bool heat_without_a_wire(const FailedUnit& job, const Setup& setup) {
+    if (!job.controls.heat || *job.controls.heat == HeatKind::none) return false;
+    const bool elements = job.equipment.electric_heat && *job.equipment.electric_heat > watt(0);
+    if (*job.controls.heat == HeatKind::heat_pump && !elements) return false;
+    return std::none_of(setup.controls.demands.begin(), setup.controls.demands.end(), [](const Demand& d) {
+        return std::any_of(d.calls.begin(), d.calls.end(), calls_for_heat);
+    });
+}
+
+/// Two conductors land today: the third of a three-phase motor has no place in a plan.
+bool wants_three_lines(const Motor& motor) {
+    return motor.phase == 3 || motor.family == Family::three_phase;
 }
 
 std::string line_return(const FailedUnit& job) {
@@ -54,11 +75,15 @@ Controls contactor_controls() {
 
 Setup contactor_setup(const FailedUnit& job, const Part& part) {
     Setup setup;
+    if (wants_three_lines(*part.motor)) {
+        return lack(std::move(setup), "fewer than three line wires", "terminals.third line");
+    }
     const std::optional<SignalClass> wants = signal_class(*part.motor);
     if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
     if (*wants != SignalClass::switched_line) {
         return refuse(std::move(setup), "contactor feeds line leads only", {"a motor with speed leads"});
     }
+    if (!supply_volts(job)) return lack(std::move(setup), "supply not known", "equipment.supply");
     setup.rule = TapRule::one_tap_only;
     setup.line_signals = setup.line_taps = setup.board_first = true;
     setup.controls = contactor_controls();
@@ -104,6 +129,8 @@ Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool u
     }
     if (job.unit.load && *job.unit.load == Load::outdoor_fan) return contactor_setup(job, part);
     const Motor& motor = *part.motor;
+    if (wants_three_lines(motor))
+        return lack(std::move(setup), "fewer than three line wires", "terminals.third line");
     const std::optional<SignalClass> wants = signal_class(motor);
     if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
     if (!job.controls.source) return lack(std::move(setup), "source not known", "controls.source");
@@ -112,6 +139,7 @@ Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool u
                         source == ControlSource::pulse_or_serial;
     if (serial) return refuse(std::move(setup), "serial control", {"the equipment maker's own part"});
 
+    if (!supply_volts(job)) return lack(std::move(setup), "supply not known", "equipment.supply");
     setup.line_taps = *wants != SignalClass::control_24v;
     setup.gated = use_run_signal && !setup.line_taps && has_run_signal(job, part);
     setup.line_signals = source == ControlSource::board_line && !setup.gated;
@@ -128,9 +156,14 @@ Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool u
     if (!setup.lacking.empty()) return refuse(std::move(setup), "controls not known", {});
     if (setup.controls.signals.size() > most_signals)
         return refuse(std::move(setup), "too many signals", {"fewer terminals on the motor"});
-    if (heat_would_pass_the_board(job, setup)) {
-        return refuse(std::move(setup), "heat call past the board",
+    if (burner_without_its_board(job, setup)) {
+        const bool heats =
+            std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(), is_heat_call);
+        return refuse(std::move(setup), heats ? "heat call past the board" : "blower off its board",
                       {"blower outputs of the furnace board", "a part with a line-voltage run signal"});
+    }
+    if (heat_without_a_wire(job, setup)) {
+        return refuse(std::move(setup), "heat call without a wire", {"the terminal that calls the heat"});
     }
     if (!setup.line_taps && job.controls.common_present && !*job.controls.common_present) {
         return refuse(std::move(setup), "no common wire", {"a common wire from the same transformer"});

@@ -135,6 +135,10 @@ struct WiringPlan {
 /// `air` names the wanted tap of each call.
 WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits);
 
+/// What the wiring comes to for the part. Not shown: how it is fed is not known, or has no place in a plan yet. A plan
+/// that waits for readings of the air says nothing of the part.
+Verdict verdict_of(const WiringPlan& plan);
+
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
 /// checks, also to its alternative.
 void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const Limits& limits);

@@ -81,12 +81,14 @@ BOOST_AUTO_TEST_CASE(no_thermostat_letter_meets_the_line_voltage_run_signal) {
     job.controls.run_signal_available = known(true);
     job.controls.terminals = known(terminals({{"G", Call::circulate},
                                               {"Y1", Call::cool_high},
+                                              {"W1", Call::heat_high},
                                               {"O", Call::cool_high},
                                               {"B", Call::heat_high},
                                               {"COOL", Call::cool_high}}));
     Part part = five_tap_motor(TapRule::highest_tap_wins);
     part.motor->terminals.push_back({"RUN", "run signal", "lead"});
-    const WiringPlan p = plan_wiring(job, part, own_taps, limits);
+    const WiringPlan p = plan_wiring(
+        job, part, air({{Call::circulate, 1}, {Call::cool_high, 4}, {Call::heat_high, 3}}), limits);
     BOOST_REQUIRE(p.possible);
     BOOST_TEST(wired(p, "board COOL", "motor RUN"));
     BOOST_TEST(!wired(p, "board O", "motor RUN"));
