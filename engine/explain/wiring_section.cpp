@@ -147,7 +147,14 @@ void add_wiring(Document& to, const WiringPlan& plan) {
     if (!plan.truth.empty()) add_truth(to, plan);
     add_faults(to, plan);
     for (const WiringPlan& other : plan.alternatives) {
+        if (!other.possible) {
+            to.add(Paragraph{"Another way (" + std::string(other.method) +
+                             ") is not given: " + wiring_sentence(other.refusal) + "."});
+            continue;
+        }
         to.add(Heading{"Another way to wire it: " + std::string(other.method)});
+        if (!other.condition.empty())
+            to.add(Warning{"CAUTION", "This holds only while: " + std::string(other.condition) + "."});
         add_taps(to, other);
         add_relays(to, other);
         if (!other.truth.empty()) add_truth(to, other);

@@ -143,6 +143,20 @@ std::vector<WiringPlan> ways(const Task& task) {
     return plans;
 }
 
+/// Another way is no choice where a part that does not obey the higher of two taps could get two: nothing shows that
+/// the board never lets two outputs live. Only the way that is taken first may hold on a condition, which it states.
+WiringPlan without_two_taps(WiringPlan other) {
+    const bool two = std::any_of(other.truth.begin(), other.truth.end(),
+                                 [](const TruthRow& row) { return row.live_taps.size() > 1; });
+    if (!two || other.tap_rule == TapRule::highest_tap_wins) return other;
+    WiringPlan none;
+    none.refusal = "two taps on a one-tap part";
+    none.method = other.method;
+    none.tap_rule = other.tap_rule;
+    none.signals = std::move(other.signals);
+    return none;
+}
+
 /// A programmed motor or module has no taps to choose: its own plugs carry the same signals as before.
 WiringPlan plug_for_plug() {
     WiringPlan plan;
@@ -178,7 +192,7 @@ WiringPlan plan_taps(const FailedUnit& job, const Part& part, const AirPlan& air
     }
     WiringPlan first = std::move(plans.front());
     if (plans.size() > 1 && plans[1].relays.size() != first.relays.size())
-        first.alternatives.push_back(std::move(plans[1]));
+        first.alternatives.push_back(without_two_taps(std::move(plans[1])));
     return first;
 }
 
@@ -198,9 +212,16 @@ WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& ai
     if (plan.possible && has_run_signal(job, part) && plan.alternatives.empty()) {
         WiringPlan other = plan_taps(job, part, air, limits, false);
         if (other.possible && other.line_signals != plan.line_signals)
-            plan.alternatives.push_back(std::move(other));
+            plan.alternatives.push_back(without_two_taps(std::move(other)));
     }
     return plan;
+}
+
+Verdict verdict_of(const WiringPlan& plan) {
+    if (plan.possible || plan.refusal.empty()) return Verdict::fits;
+    if (plan.refusal == "fewer than three line wires" || plan.refusal == "supply not known")
+        return Verdict::not_shown;
+    return plan.lacking.empty() ? Verdict::does_not_fit : Verdict::fits;
 }
 
 void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const Limits& limits) {
@@ -217,13 +238,6 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const L
 WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits) {
     WiringPlan plan = lay_wiring(job, part, air, limits);
     annotate(plan, job, part, limits);
-Verdict verdict_of(const WiringPlan& plan) {
-    if (plan.possible || plan.refusal.empty()) return Verdict::fits;
-    if (plan.refusal == "fewer than three line wires" || plan.refusal == "supply not known")
-        return Verdict::not_shown;
-    return plan.lacking.empty() ? Verdict::does_not_fit : Verdict::fits;
-}
-
     return plan;
 }
 

@@ -19,7 +19,9 @@ std::vector<WiringPlan> some_plans(int count, std::uint64_t seed) {
         const Case c = any_case(dice, source);
         WiringPlan plan = plan_wiring(c.job, c.part, c.air, limits);
         if (!plan.possible) continue;
-        for (WiringPlan& other : plan.alternatives) plans.push_back(std::move(other));
+        for (WiringPlan& other : plan.alternatives) {
+            if (other.possible) plans.push_back(std::move(other));
+        }
         plan.alternatives.clear();
         plans.push_back(std::move(plan));
     }

@@ -103,3 +103,18 @@ BOOST_AUTO_TEST_CASE(a_fuel_furnaces_blower_stays_on_its_board) {
         BOOST_TEST(laid(gated, run_signal_motor()).possible);
     }
 }
+
+BOOST_AUTO_TEST_CASE(another_way_never_makes_two_taps_live_on_a_one_tap_part) {
+    // Wired straight, two outputs live together are two taps live together; nothing shows that the board never does.
+    const FailedUnit job = board_job(HeatKind::gas, {{"COOL", Call::cool_high}, {"HEAT", Call::heat_high}});
+    for (const TapRule rule : {TapRule::one_tap_only, TapRule::not_stated}) {
+        const WiringPlan p = laid(job, five_tap_motor(rule));
+        BOOST_REQUIRE(p.possible);
+        BOOST_TEST(!two_taps_live(p));
+        BOOST_REQUIRE(p.alternatives.size() == 1u);
+        BOOST_TEST(!p.alternatives.front().possible);
+        BOOST_TEST(p.alternatives.front().method == "direct");
+        BOOST_TEST(p.alternatives.front().refusal == "two taps on a one-tap part");
+        BOOST_TEST(p.alternatives.front().wires.empty());
+    }
+}

@@ -14,6 +14,7 @@ expected.json, every key but `because`, `part` and `exit` optional:
   exit                0 a plan, 10 refused, 11 readings are missing, 65 the job is bad data
   relays              coils of the plan
   alternative_relays  coils of the plan offered beside it
+  alternative_refusal why another way is not offered
   condition           what the plan holds under; "" where absent
   states              {state: wanted tap}, 0 for off: exactly the reachable states, each obeyed
   two_live            states in which more than one tap is live; none where absent
@@ -121,13 +122,16 @@ def check_states(expected, plan):
 def check_plan(expected, plan):
     same("possible", True, plan["possible"])
     hold_always(plan)
-    for other in plan["alternatives"]:
+    offered = [p for p in plan["alternatives"] if p["possible"]]
+    for other in offered:
         same("the other plan is proven", True, other["proven"])
     check_states(expected, plan)
     if "relays" in expected:
         same("relays", expected["relays"], len(plan["relays"]))
     if "alternative_relays" in expected:
-        same("relays of the other plan", [expected["alternative_relays"]], [len(p["relays"]) for p in plan["alternatives"]])
+        same("relays of the other plan", [expected["alternative_relays"]], [len(p["relays"]) for p in offered])
+    if "alternative_refusal" in expected:
+        same("refusal of the other way", [expected["alternative_refusal"]], [p["refusal"] for p in plan["alternatives"] if not p["possible"]])
     if "signals" in expected:
         same("signals", expected["signals"], sorted(plan["signals"]))
     same("condition", expected.get("condition", ""), plan["condition"])
