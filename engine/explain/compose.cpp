@@ -106,7 +106,7 @@ Document why_document(const Candidate& candidate, const std::string& stamp) {
                {},
                "(!) fits, and must be said."};
     for (const Finding& f : candidate.findings) {
-        std::string reason(f.reason);
+        std::string reason(word(f.reason));
         for (const Remedy& remedy : f.remedies) reason += "; cure: " + say(remedy);
         table.rows.push_back({std::string(f.rule), std::string(word(f.verdict)) + (f.caution ? " (!)" : ""),
                               say(f.wanted), say(f.offered), f.limit.known() ? say(f.limit) : "-", reason,

@@ -82,14 +82,14 @@ void add_differences(Document& to, const Candidate& candidate) {
     Grid table{{"field", "old or wanted", "this part", "so"}, {}, ""};
     std::string same;
     for (const Finding& f : candidate.findings) {
-        if (f.rule == "wanted-part") continue;  // what failed is no field of a part
+        if (f.rule == rule_id::wanted_part) continue;  // what failed is no field of a part
         const bool both = f.wanted.known() && f.offered.known();
         const std::string old = said(f.wanted), now = said(f.offered);
         if (f.verdict == Verdict::fits && !f.caution && (!both || old == now)) {
             if (both) same += (same.empty() ? "" : ", ") + spaced(f.rule);
             continue;
         }
-        std::string so(f.reason);
+        std::string so(word(f.reason));
         for (const Remedy& remedy : f.remedies) so += "; add " + say(remedy);
         table.rows.push_back({spaced(f.rule), old, now, so});
     }
@@ -114,20 +114,22 @@ std::string sides(const Candidate& candidate, std::string_view rule) {
 void add_counter_checks(Document& to, const Candidate& c) {
     to.add(Heading{"Five checks before you open the box"});
     if (c.part.kind == PartKind::module) {
-        to.add(Steps{{"The program on the label is the one of the old module." + sides(c, "program"),
-                      "Volts on the label are those measured at the job." + sides(c, "supply-voltage"),
+        to.add(Steps{{"The program on the label is the one of the old module." + sides(c, rule_id::program),
+                      "Volts on the label are those measured at the job." + sides(c, rule_id::supply_voltage),
                       "The motor half it goes on is the one at the job, and it tested good.",
-                      "The plugs are of the same kind and count of pins." + sides(c, "connector"),
+                      "The plugs are of the same kind and count of pins." + sides(c, rule_id::connector),
                       "The label's number is the one on this ticket."}});
         return;
     }
-    to.add(Steps{
-        {"Volts and phase on the new plate are those measured at the job." + sides(c, "supply-voltage"),
-         "Rotation is the one wanted, seen from the same end, or the motor is reversible." +
-             sides(c, "rotation"),
-         "The shaft's thickness and length are those of the hub." + sides(c, "shaft-diameter"),
-         "Body and mount are those of the band or bracket that stays." + sides(c, "mount"),
-         "The plugs or leads are of the same kind: line leads or 24 V taps." + sides(c, "signal-class")}});
+    to.add(
+        Steps{{"Volts and phase on the new plate are those measured at the job." +
+                   sides(c, rule_id::supply_voltage),
+               "Rotation is the one wanted, seen from the same end, or the motor is reversible." +
+                   sides(c, rule_id::rotation),
+               "The shaft's thickness and length are those of the hub." + sides(c, rule_id::shaft_diameter),
+               "Body and mount are those of the band or bracket that stays." + sides(c, rule_id::mount),
+               "The plugs or leads are of the same kind: line leads or 24 V taps." +
+                   sides(c, rule_id::signal_class)}});
 }
 
 }  // namespace

@@ -21,8 +21,7 @@ std::string part_of(const char* name, const Fact& fact) {
 }  // namespace
 
 std::string sentence(const Finding& finding) {
-    std::string text = spaced(finding.rule) + ": " +
-                       std::string(finding.reason.empty() ? word(finding.verdict) : finding.reason);
+    std::string text = spaced(finding.rule) + ": " + std::string(word(finding.reason));
     std::string facts;
     for (const std::string& piece :
          {part_of("wanted", finding.wanted), part_of("offered", finding.offered),

@@ -370,7 +370,7 @@ void add_fallen(Document& to, const MatchReport& report, std::size_t most) {
             break;
         }
         table.rows.push_back(
-            {std::to_string(t.parts), std::to_string(t.parts_only), text(t.rule), text(t.reason)});
+            {std::to_string(t.parts), std::to_string(t.parts_only), text(t.rule), text(word(t.reason))});
     }
     to.add(table);
 }

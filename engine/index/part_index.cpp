@@ -282,7 +282,7 @@ Swept PartIndex::explain(const Asked& asked, const Question& q, const Catalog& c
     Swept swept = sweep(asked.list, &count, all_.data(), all_.size());
 
     for (const std::uint32_t p : misses.take()) report.near_misses.push_back(candidate(q, catalog, id(p)));
-    std::map<std::pair<std::string_view, std::string_view>, Tally> tallies;
+    std::map<std::pair<std::string_view, Reason>, Tally> tallies;
     for (std::size_t s = 0; s < asked.list.size(); ++s) {
         const FailCount& fail = swept.fails[s];
         if (fail.parts == 0) continue;

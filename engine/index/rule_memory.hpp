@@ -17,8 +17,8 @@ namespace endbell {
 /// caution.
 struct Saying {
     Verdict verdict = Verdict::fits;
-    std::string_view reason;        // of a failure
-    std::vector<std::string> asks;  // of what is not shown
+    Reason reason = Reason::not_concerned;  // of a failure
+    std::vector<std::string> asks;          // of what is not shown
     /// Where runs of its classes begin or end: the exclusive or of the sets up to these classes is its set.
     std::vector<std::uint32_t> edges;
 

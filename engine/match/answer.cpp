@@ -75,20 +75,20 @@ Answer& Answer::from(std::string_view source) {
     return *this;
 }
 
-Finding Answer::fits(std::string_view reason) {
+Finding Answer::fits(Reason reason) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::fits;
     f.reason = reason;
     return f;
 }
 
-Finding Answer::caution(std::string_view reason) {
+Finding Answer::caution(Reason reason) {
     Finding f = fits(reason);
     f.caution = true;
     return f;
 }
 
-Finding Answer::changes(std::string_view reason, std::vector<Remedy> remedies, bool caution) {
+Finding Answer::changes(Reason reason, std::vector<Remedy> remedies, bool caution) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::fits_with_changes;
     f.reason = reason;
@@ -97,7 +97,7 @@ Finding Answer::changes(std::string_view reason, std::vector<Remedy> remedies, b
     return f;
 }
 
-Finding Answer::ask(std::string_view reason, std::vector<std::string> asks) {
+Finding Answer::ask(Reason reason, std::vector<std::string> asks) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::not_shown;
     f.reason = reason;
@@ -105,7 +105,7 @@ Finding Answer::ask(std::string_view reason, std::vector<std::string> asks) {
     return f;
 }
 
-Finding Answer::fails(std::string_view reason) {
+Finding Answer::fails(Reason reason) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::does_not_fit;
     f.reason = reason;
@@ -113,7 +113,7 @@ Finding Answer::fails(std::string_view reason) {
 }
 
 Finding Answer::not_stated(std::string job_key) {
-    Finding f = caution("not stated");
+    Finding f = caution(Reason::not_stated);
     f.asks.push_back(std::move(job_key));
     return f;
 }
@@ -121,7 +121,7 @@ Finding Answer::not_stated(std::string job_key) {
 Finding not_concerned(std::string_view rule) {
     Finding f;  // made where it goes: a third of all findings are of this kind
     f.rule = rule;
-    f.reason = "not concerned";
+    f.reason = Reason::not_concerned;
     return f;
 }
 

@@ -1,4 +1,4 @@
-// How a rule says what it found: typed facts on both sides, one verdict, one stable reason.
+// How a rule says what it found: typed facts on both sides, one verdict, one reason.
 #pragma once
 #include <optional>
 #include <string>
@@ -56,13 +56,13 @@ class Answer {
     Answer& computed(Value value);
     Answer& from(std::string_view source);
 
-    Finding fits(std::string_view reason);
+    Finding fits(Reason reason);
     /// Fits, but must be said.
-    Finding caution(std::string_view reason);
-    Finding changes(std::string_view reason, std::vector<Remedy> remedies, bool caution = false);
+    Finding caution(Reason reason);
+    Finding changes(Reason reason, std::vector<Remedy> remedies, bool caution = false);
     /// Not shown: `asks` are job keys or part columns that would settle it.
-    Finding ask(std::string_view reason, std::vector<std::string> asks);
-    Finding fails(std::string_view reason);
+    Finding ask(Reason reason, std::vector<std::string> asks);
+    Finding fails(Reason reason);
     /// The job says nothing of a field that may be left out: fits with a caution, and names the key.
     Finding not_stated(std::string job_key);
 

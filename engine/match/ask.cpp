@@ -148,7 +148,7 @@ AskedReading weigh(const Question& q, const JobBytes& before, const std::string&
 
 /// The readings of a proof are all needed; of any other finding's keys one is enough.
 bool all_needed(const Finding& f) {
-    return f.rule == "wanted-part";
+    return f.rule == rule_id::wanted_part;
 }
 
 /// Keys that some open finding asks for and for nothing else: they will be asked in any case.

@@ -165,7 +165,7 @@ class Report {
     MatchReport report_;
     std::shared_ptr<Names> shown_ = std::make_shared<Names>();
     Names not_shown_;
-    std::map<std::pair<std::string_view, std::string_view>, Tally> tallies_;
+    std::map<std::pair<std::string_view, Reason>, Tally> tallies_;
 };
 
 }  // namespace

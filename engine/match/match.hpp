@@ -26,7 +26,7 @@ struct Candidate {
 /// One way of failing, merged over all parts that share it.
 struct Tally {
     std::string_view rule;
-    std::string_view reason;
+    Reason reason = Reason::not_concerned;
     int parts = 0;       // failed by it
     int parts_only = 0;  // failed by it and by nothing else
     int would_fit = 0;   // of those, shown to fit, with or without changes, but for it

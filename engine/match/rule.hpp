@@ -9,6 +9,7 @@
 #include "engine/model/catalog.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/finding.hpp"
+#include "engine/model/rule_ids.hpp"
 
 namespace endbell {
 
@@ -32,6 +33,7 @@ struct Rule {
     std::string_view id;     // "shaft-diameter"; also the names of its file, test and page
     std::string_view claim;  // one sentence that a fitting part makes true
     Weight weight;
+    std::vector<Reason> reasons;             // all that it can say
     std::vector<std::string_view> sources;   // ids
     std::vector<std::string_view> limits;    // ids of limit rows it reads
     std::vector<std::string_view> job_keys;  // "plate.rotation": what it asks of the job

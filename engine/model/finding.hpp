@@ -9,6 +9,7 @@
 
 #include "engine/model/kinds.hpp"
 #include "engine/model/reading.hpp"
+#include "engine/model/reason_words.hpp"
 #include "engine/model/supply.hpp"
 #include "engine/units/units.hpp"
 
@@ -55,11 +56,11 @@ struct Remedy {
     friend bool operator==(const Remedy&, const Remedy&) = default;
 };
 
-/// One rule's answer. `reason` is a stable word of that rule ("too thick"), for tests and for explain/.
+/// One rule's answer.
 struct Finding {
-    std::string_view rule;
+    std::string_view rule;  // one of rule_ids.hpp
     Verdict verdict = Verdict::fits;
-    std::string_view reason;
+    Reason reason = Reason::not_concerned;
     Fact wanted;
     Fact offered;
     Fact limit;

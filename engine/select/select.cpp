@@ -33,9 +33,9 @@ std::optional<Finding> wiring_finding(const WiringPlan& plan) {
         bodies[{line ? Cure::line_relay : Cure::isolation_relay, poles}] += relay.bodies;
     }
     Finding finding;
-    finding.rule = "wiring";
+    finding.rule = rule_id::wiring;
     finding.verdict = Verdict::fits_with_changes;
-    finding.reason = "relays of the wiring plan";
+    finding.reason = Reason::relays_of_the_wiring_plan;
     finding.source = "tap-rule";
     for (const auto& entry : bodies) {
         finding.remedies.push_back(relay_remedy(entry.first.first, entry.first.second));

@@ -93,7 +93,8 @@ std::string json_selection(std::string_view command, const Selection& s, const s
                      {"carried", s.carried}};
     out["near_misses"] = list(s.report.near_misses, json::candidate);
     out["tallies"] = list(s.report.tallies, [](const Tally& t) {
-        return Json{{"rule", t.rule}, {"reason", t.reason}, {"parts", t.parts}, {"parts_only", t.parts_only}};
+        return Json{
+            {"rule", t.rule}, {"reason", word(t.reason)}, {"parts", t.parts}, {"parts_only", t.parts_only}};
     });
     out["barred_by_policy"] = s.barred;
     out["stopped"] = list(s.stopped, json::option);

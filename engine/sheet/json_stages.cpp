@@ -34,7 +34,7 @@ Json remedy(const Remedy& r) {
 Json finding(const Finding& f) {
     return {{"rule", f.rule},
             {"verdict", word(f.verdict)},
-            {"reason", f.reason},
+            {"reason", word(f.reason)},
             {"wanted", fact(f.wanted)},
             {"offered", fact(f.offered)},
             {"limit", fact(f.limit)},

@@ -102,7 +102,7 @@ std::string said_of(const MatchReport& report) {
     }
     for (const Candidate& c : report.near_misses) text += c.part.id + "\n";
     for (const Tally& t : report.tallies)
-        text += fmt::format("{} {} {} {} {}\n", t.rule, t.reason, t.parts, t.parts_only, t.would_fit);
+        text += fmt::format("{} {} {} {} {}\n", t.rule, word(t.reason), t.parts, t.parts_only, t.would_fit);
     for (const auto& [key, parts] : report.open_fields) text += fmt::format("{} {}\n", key, parts);
     return text;
 }

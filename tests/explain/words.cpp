@@ -57,7 +57,7 @@ BOOST_AUTO_TEST_CASE(a_finding_says_its_rule_reason_and_facts) {
     Finding f;
     f.rule = "shaft-diameter";
     f.verdict = Verdict::does_not_fit;
-    f.reason = "too thick";
+    f.reason = Reason::too_thick;
     f.wanted = Fact{inch(0.5), Origin::measured};
     f.offered = Fact{inch(0.625), Origin::catalog};
     BOOST_TEST(sentence(f) == "shaft diameter: too thick; wanted 1/2 in, offered 5/8 in");

@@ -90,11 +90,11 @@ std::string text(const MatchReport& r) {
     }
     for (const Candidate& c : r.near_misses) {
         out << "near " << c.part.id;
-        for (const Finding& f : c.findings) out << ' ' << f.reason;
+        for (const Finding& f : c.findings) out << ' ' << word(f.reason);
         out << '\n';
     }
     for (const Tally& t : r.tallies)
-        out << t.rule << ' ' << t.reason << ' ' << t.parts << ' ' << t.parts_only << ' ' << t.would_fit
+        out << t.rule << ' ' << word(t.reason) << ' ' << t.parts << ' ' << t.parts_only << ' ' << t.would_fit
             << '\n';
     for (const auto& [key, parts] : r.open_fields) out << key << ' ' << parts << '\n';
     return out.str();
@@ -132,7 +132,7 @@ struct Built {
 
 std::string saying(const Finding& f) {
     std::string all(word(f.verdict));
-    if (f.verdict == Verdict::does_not_fit) all += " " + std::string(f.reason);
+    if (f.verdict == Verdict::does_not_fit) all += " " + std::string(word(f.reason));
     if (f.verdict == Verdict::not_shown) {
         for (const std::string& key : f.asks) all += " " + key;
     }

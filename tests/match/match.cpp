@@ -12,7 +12,7 @@ using namespace rule_tests;
 
 const Tally* tally(const MatchReport& r, std::string_view rule, std::string_view reason) {
     for (const Tally& t : r.tallies) {
-        if (t.rule == rule && t.reason == reason) return &t;
+        if (t.rule == rule && word(t.reason) == reason) return &t;
     }
     return nullptr;
 }

@@ -35,17 +35,17 @@ BOOST_AUTO_TEST_CASE(every_rule_answers_for_every_kind_of_part_and_names_only_wh
             BOOST_TEST_CONTEXT(r.id << " on " << w.part.id) {
                 const Finding f = w(r.id);
                 BOOST_TEST(f.rule == r.id);
-                BOOST_TEST(!f.reason.empty());
+                BOOST_TEST(is_declared(f));
                 const bool declared =
                     std::find(r.sources.begin(), r.sources.end(), f.source) != r.sources.end();
                 const bool by_limit = !f.limit_id.empty() && w.limits.row(f.limit_id).source == f.source;
-                BOOST_TEST((declared || by_limit || f.reason == "not concerned"));
+                BOOST_TEST((declared || by_limit || f.reason == Reason::not_concerned));
                 if (!f.limit_id.empty()) {
                     BOOST_TEST((std::find(r.limits.begin(), r.limits.end(), f.limit_id) != r.limits.end()));
                 }
                 BOOST_TEST((f.verdict == Verdict::not_shown) <= !f.asks.empty());
                 if (w.part.kind == PartKind::accessory && r.id != "part-status")
-                    BOOST_TEST(f.reason == "not concerned");
+                    BOOST_TEST((f.reason == Reason::not_concerned));
             }
         }
     }

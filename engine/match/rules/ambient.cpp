@@ -4,41 +4,44 @@ namespace endbell::rule {
 
 namespace of_ambient {
 
-constexpr std::string_view id = "ambient";
+constexpr std::string_view id = rule_id::ambient;
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto old = said(q.job.plate.ambient);
     const auto now = part.motor->ambient;
     Answer say(id, "common-practice", wanted(q.job.plate.ambient), offered(now));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (old) {
-        if (!now) return say.ask("part does not say", {"motors.ambient_c"});
+        if (!now) return say.ask(Reason::part_does_not_say, {"motors.ambient_c"});
         const double least = old->in_celsius() - q.limits.value("ambient.short");
         say.limit(q.limits, "ambient.short", Temperature::celsius(least));
-        if (now->in_celsius() < least - rounding) return say.fails("rated too cool");
-        return say.fits("rated as hot");
+        if (now->in_celsius() < least - rounding) return say.fails(Reason::rated_too_cool);
+        return say.fits(Reason::rated_as_hot);
     }
     if (sits_outdoors(q.job) != true) return say.not_stated("plate.ambient");
     // Condenser discharge air is hot: the usual outdoor rating stands in, and it is said.
     const double usual = q.limits.value("ambient.outdoor");
     say.limit(q.limits, "ambient.outdoor", Temperature::celsius(usual));
-    if (now && now->in_celsius() >= usual - rounding) return say.caution("usual outdoor rating");
-    return say.ask("ambient not stated", {"plate.ambient"});
+    if (now && now->in_celsius() >= usual - rounding) return say.caution(Reason::usual_outdoor_rating);
+    return say.ask(Reason::ambient_not_stated, {"plate.ambient"});
 }
 
 }  // namespace of_ambient
 
 Rule ambient() {
     using namespace of_ambient;
-    return {id,
-            "the motor is rated for air as hot as the old one was",
-            Weight::hard,
-            {"common-practice", "inducer"},
-            {"ambient.short", "ambient.outdoor"},
-            {"plate.ambient", "unit.outdoors", "unit.load"},
-            {"motors.ambient_c"},
-            judge};
+    return {
+        id,
+        "the motor is rated for air as hot as the old one was",
+        Weight::hard,
+        {Reason::not_concerned, Reason::specified_assembly, Reason::part_does_not_say, Reason::rated_too_cool,
+         Reason::rated_as_hot, Reason::not_stated, Reason::usual_outdoor_rating, Reason::ambient_not_stated},
+        {"common-practice", "inducer"},
+        {"ambient.short", "ambient.outdoor"},
+        {"plate.ambient", "unit.outdoors", "unit.load"},
+        {"motors.ambient_c"},
+        judge};
 }
 
 }  // namespace endbell::rule

@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_bearing {
 
-constexpr std::string_view id = "bearing";
+constexpr std::string_view id = rule_id::bearing;
 
 // A preference: it may speak, but never ends a candidate.
 Finding judge(const Question& q, const Part& part) {
@@ -15,12 +15,12 @@ Finding judge(const Question& q, const Part& part) {
     const auto points = said(q.job.unit.shaft_points);
     const bool upright = points == ShaftPosition::up || points == ShaftPosition::down;
     const bool hard_duty = upright || sits_outdoors(q.job) == true;
-    if (now == Bearing::ball) return say.fits("ball");
-    if (!old && !hard_duty) return say.fits("not stated");
-    if (!now) return say.caution("part does not say");
-    if (hard_duty) return say.caution("sleeve upright or outdoors");
-    if (old == Bearing::ball) return say.caution("sleeve for ball");
-    return say.fits("sleeve for sleeve");
+    if (now == Bearing::ball) return say.fits(Reason::ball);
+    if (!old && !hard_duty) return say.fits(Reason::not_stated);
+    if (!now) return say.caution(Reason::part_does_not_say);
+    if (hard_duty) return say.caution(Reason::sleeve_upright_or_outdoors);
+    if (old == Bearing::ball) return say.caution(Reason::sleeve_for_ball);
+    return say.fits(Reason::sleeve_for_sleeve);
 }
 
 }  // namespace of_bearing
@@ -30,6 +30,8 @@ Rule bearing() {
     return {id,
             "the bearing suits the duty, or it is said",
             Weight::preference,
+            {Reason::not_concerned, Reason::ball, Reason::not_stated, Reason::part_does_not_say,
+             Reason::sleeve_upright_or_outdoors, Reason::sleeve_for_ball, Reason::sleeve_for_sleeve},
             {"common-practice"},
             {},
             {"plate.bearing", "unit.shaft_points", "unit.outdoors", "unit.load"},

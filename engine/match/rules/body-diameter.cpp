@@ -6,7 +6,7 @@ namespace endbell::rule {
 
 namespace of_body_diameter {
 
-constexpr std::string_view id = "body-diameter";
+constexpr std::string_view id = rule_id::body_diameter;
 
 // Only a band or ring grips the body; studs, lugs, a base or a face hold it elsewhere. An unstated mount may
 // be a band.
@@ -22,21 +22,22 @@ Finding judge(const Question& q, const Part& part) {
     const auto needs = said(reading);
     const auto has = part.motor->body_diameter;
     Answer say(id, "common-practice", wanted(reading), offered(has));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     const bool grip = gripped(q.job);
     if (!needs) {
-        return grip ? say.ask("body not stated", {"plate.body_diameter", "measured.band_diameter"})
+        return grip ? say.ask(Reason::body_not_stated, {"plate.body_diameter", "measured.band_diameter"})
                     : say.not_stated("plate.body_diameter");
     }
-    if (!has) return say.ask("part does not say", {"motors.body_diameter_in"});
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.body_diameter_in"});
     const Length play = inch(q.limits.value("body.band") + rounding);
     say.limit(q.limits, "body.band", *needs + inch(q.limits.value("body.band")));
-    if (*has > *needs + play) return grip ? say.fails("body too large") : say.caution("larger body");
-    if (*has + play >= *needs || !grip) return say.fits("body goes in");
+    if (*has > *needs + play)
+        return grip ? say.fails(Reason::body_too_large) : say.caution(Reason::larger_body);
+    if (*has + play >= *needs || !grip) return say.fits(Reason::body_goes_in);
     Remedy ring = remedy(Cure::body_ring);
     ring.from = *has;
     ring.to = *needs;
-    return say.changes("body too small", {ring});
+    return say.changes(Reason::body_too_small, {ring});
 }
 
 }  // namespace of_body_diameter
@@ -46,6 +47,9 @@ Rule body_diameter() {
     return {id,
             "the band or ring that stays takes the body",
             Weight::hard,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::body_not_stated, Reason::not_stated,
+             Reason::part_does_not_say, Reason::body_too_large, Reason::larger_body, Reason::body_goes_in,
+             Reason::body_too_small},
             {"common-practice", "inducer"},
             {"body.band"},
             {"measured.band_diameter", "plate.body_diameter", "plate.mount"},

@@ -6,7 +6,7 @@ namespace endbell::rule {
 
 namespace of_bolt_circle {
 
-constexpr std::string_view id = "bolt-circle";
+constexpr std::string_view id = rule_id::bolt_circle;
 
 bool has_circle(Mount mount) {
     return mount == Mount::studs || mount == Mount::lugs || mount == Mount::face;
@@ -20,18 +20,18 @@ Finding judge(const Question& q, const Part& part) {
     const auto needs = said(q.job.plate.bolt_circle);
     const auto has = part.motor->bolt_circle;
     Answer say(id, "common-practice", wanted(q.job.plate.bolt_circle), offered(has));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!needs) return say.not_stated("plate.bolt_circle");
-    if (!has) return say.ask("part does not say", {"motors.bolt_circle_in"});
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.bolt_circle_in"});
     const double play = q.limits.value("bolt_circle.match");
     say.limit(q.limits, "bolt_circle.match", inch(play));
-    if (std::abs((*has - *needs).in(inch)) <= play + rounding) return say.fits("same circle");
-    if (*mount == Mount::face) return say.fails("other circle");
+    if (std::abs((*has - *needs).in(inch)) <= play + rounding) return say.fits(Reason::same_circle);
+    if (*mount == Mount::face) return say.fails(Reason::other_circle);
     Remedy adapter = remedy(Cure::mount_adapter);
     adapter.mount = *mount;
     adapter.from = *has;
     adapter.to = *needs;
-    return say.changes("other circle", {adapter});
+    return say.changes(Reason::other_circle, {adapter});
 }
 
 }  // namespace of_bolt_circle
@@ -41,6 +41,8 @@ Rule bolt_circle() {
     return {id,
             "studs, lugs or a face meet the holes that are there, or an adapter joins them",
             Weight::curable,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
+             Reason::same_circle, Reason::other_circle},
             {"common-practice", "inducer"},
             {"bolt_circle.match"},
             {"plate.bolt_circle", "plate.mount"},

@@ -6,7 +6,7 @@ namespace endbell::rule {
 
 namespace of_circuit_ampacity {
 
-constexpr std::string_view id = "circuit-ampacity";
+constexpr std::string_view id = rule_id::circuit_ampacity;
 
 // Recomputes the equipment's minimum circuit ampacity with the new fan: 1.25 of the largest motor plus the
 // other. Only where the plate gives both it and the compressor; heaters are not known here.
@@ -17,14 +17,14 @@ Finding judge(const Question& q, const Part& part) {
     if (!plate || !compressor) return not_concerned(id);
     const auto fan = amps_in_use(q, part);
     Answer say(id, "nec-440.33", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
-    if (!fan) return say.ask("part does not say", {"motor_ratings.amps"});
+    if (!fan) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
     const double factor = q.limits.value("current.circuit");
     const Current needed = std::max(*fan, *compressor) * factor + std::min(*fan, *compressor);
     say.computed(needed);
     const Current most = *plate + ampere(q.limits.value("current.plate_rounding"));
     say.limit(q.limits, "current.circuit", *plate);
-    if (needed.in(ampere) > most.in(ampere) + rounding) return say.fails("circuit too small");
-    return say.fits("within the circuit");
+    if (needed.in(ampere) > most.in(ampere) + rounding) return say.fails(Reason::circuit_too_small);
+    return say.fits(Reason::within_the_circuit);
 }
 
 bool decides(const FailedUnit& job) {
@@ -38,6 +38,8 @@ Rule circuit_ampacity() {
     return {id,
             "the circuit that the equipment plate asks for still carries the new fan",
             Weight::hard,
+            {Reason::not_concerned, Reason::part_does_not_say, Reason::circuit_too_small,
+             Reason::within_the_circuit},
             {"nec-440.33"},
             {"current.circuit", "current.plate_rounding"},
             {"equipment.minimum_circuit_ampacity", "equipment.compressor_amps"},

@@ -5,7 +5,7 @@ namespace endbell::rule {
 
 namespace of_connector {
 
-constexpr std::string_view id = "connector";
+constexpr std::string_view id = rule_id::connector;
 
 // Between motors of one family; a retrofit is wired lead by lead.
 Finding judge(const Question& q, const Part& part) {
@@ -15,14 +15,14 @@ Finding judge(const Question& q, const Part& part) {
     const auto needs = said(q.job.plate.connector);
     const auto has = part.motor->connector;
     Answer say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
-    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);
     if (!needs) return say.not_stated("plate.connector");
-    if (!has) return say.ask("part does not say", {"motors.connector"});
-    if (lower(trimmed(*needs)) == lower(trimmed(*has))) return say.fits("same plug");
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.connector"});
+    if (lower(trimmed(*needs)) == lower(trimmed(*has))) return say.fits(Reason::same_plug);
     Remedy harness = remedy(Cure::harness);
     harness.connector_from = *needs;  // the equipment's plug
     harness.connector_to = *has;      // the motor's
-    return say.changes("other plug", {harness});
+    return say.changes(Reason::other_plug, {harness});
 }
 
 }  // namespace of_connector
@@ -32,6 +32,8 @@ Rule connector() {
     return {id,
             "the equipment's plug goes on, or a harness joins them",
             Weight::curable,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
+             Reason::same_plug, Reason::other_plug},
             {"common-practice", "inducer"},
             {},
             {"plate.connector", "plate.family"},

@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_control_power {
 
-constexpr std::string_view id = "control-power";
+constexpr std::string_view id = rule_id::control_power;
 
 // A tap draws at most 20 mA, so a retrofit adds under half a volt-ampere: only a full transformer minds.
 ApparentPower tap_load(const Limits& limits) {
@@ -21,15 +21,15 @@ Remedy transformer_for(ApparentPower total, const Limits& limits) {
 Finding judge_transformer(const Question& q, Answer say) {
     const auto rated = said(q.job.controls.transformer);
     const auto load = said(q.job.controls.transformer_load);
-    if (!rated || !load) return say.fits("common present");
+    if (!rated || !load) return say.fits(Reason::common_present);
     const ApparentPower total = *load + tap_load(q.limits);
     const double share = total / *rated;
     const double plan = q.limits.value("transformer.plan");
     say.computed(total).limit(q.limits, "transformer.plan", *rated * plan);
     if (share > 1 + rounding)
-        return say.changes("transformer overloaded", {transformer_for(total, q.limits)});
-    if (share > plan + rounding) return say.caution("transformer nearly full");
-    return say.fits("common present");
+        return say.changes(Reason::transformer_overloaded, {transformer_for(total, q.limits)});
+    if (share > plan + rounding) return say.caution(Reason::transformer_nearly_full);
+    return say.fits(Reason::common_present);
 }
 
 Finding judge(const Question& q, const Part& part) {
@@ -38,9 +38,9 @@ Finding judge(const Question& q, const Part& part) {
                {std::string(word(SignalClass::control_24v)), Origin::catalog});
     const auto common = said(q.job.controls.common_present);
     // The signals return to the transformer that sends them: a second one has no common with them.
-    if (common == false) return Answer(say).from("retrofit-wiring").fails("no common");
-    if (signal_given(q.job).value == SignalClass::control_24v) return say.fits("already 24 V");
-    if (!common) return say.ask("common not stated", {"controls.common_present"});
+    if (common == false) return Answer(say).from("retrofit-wiring").fails(Reason::no_common);
+    if (signal_given(q.job).value == SignalClass::control_24v) return say.fits(Reason::already_24v);
+    if (!common) return say.ask(Reason::common_not_stated, {"controls.common_present"});
     return judge_transformer(q, say);
 }
 
@@ -51,6 +51,8 @@ Rule control_power() {
     return {id,
             "24 V taps have the common of their signals and a transformer that carries them",
             Weight::curable,
+            {Reason::common_present, Reason::transformer_overloaded, Reason::transformer_nearly_full,
+             Reason::not_concerned, Reason::no_common, Reason::already_24v, Reason::common_not_stated},
             {"va-budget", "tap-current", "retrofit-wiring"},
             {"tap.current", "tap.volts", "transformer.plan"},
             {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal",

@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_enclosure {
 
-constexpr std::string_view id = "enclosure";
+constexpr std::string_view id = rule_id::enclosure;
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
@@ -12,17 +12,17 @@ Finding judge(const Question& q, const Part& part) {
     const auto old = said(q.job.plate.enclosure);
     const auto outdoors = sits_outdoors(q.job);
     Answer say(id, "common-practice", wanted(q.job.plate.enclosure), offered(has));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
-    if (has && is_enclosed(*has)) return say.fits("enclosed");
-    if (!outdoors) return say.ask("place not stated", {"unit.load", "unit.outdoors"});
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
+    if (has && is_enclosed(*has)) return say.fits(Reason::enclosed);
+    if (!outdoors) return say.ask(Reason::place_not_stated, {"unit.load", "unit.outdoors"});
     if (*outdoors) {
-        if (!has) return say.ask("part does not say", {"motors.enclosure"});
-        return say.fails("open motor outdoors");
+        if (!has) return say.ask(Reason::part_does_not_say, {"motors.enclosure"});
+        return say.fails(Reason::open_motor_outdoors);
     }
     if (!old) return say.not_stated("plate.enclosure");
-    if (!has) return say.ask("part does not say", {"motors.enclosure"});
-    if (is_enclosed(*old)) return say.caution("more open than the old");
-    return say.fits("open indoors");
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.enclosure"});
+    if (is_enclosed(*old)) return say.caution(Reason::more_open_than_the_old);
+    return say.fits(Reason::open_indoors);
 }
 
 }  // namespace of_enclosure
@@ -32,6 +32,9 @@ Rule enclosure() {
     return {id,
             "a motor outdoors is enclosed",
             Weight::hard,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::enclosed, Reason::place_not_stated,
+             Reason::part_does_not_say, Reason::open_motor_outdoors, Reason::not_stated,
+             Reason::more_open_than_the_old, Reason::open_indoors},
             {"common-practice", "inducer"},
             {},
             {"unit.outdoors", "unit.load", "plate.enclosure"},

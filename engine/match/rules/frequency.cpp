@@ -7,7 +7,7 @@ namespace endbell::rule {
 
 namespace of_frequency {
 
-constexpr std::string_view id = "frequency";
+constexpr std::string_view id = rule_id::frequency;
 
 // How far the live reading lies from the plate, as a fraction; a reading inside a span lies nowhere off.
 double voltage_deviation(const Question& q, const Part& part) {
@@ -23,22 +23,22 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     Answer say(id, "mg1-12.44", wanted(q.job.plate.frequency), offered(part.motor->frequency));
     if (part.motor->family && is_electronic(*part.motor->family))
-        return say.from("physics").fits("rectified supply");
+        return say.from("physics").fits(Reason::rectified_supply);
     const auto needs = said(q.job.plate.frequency);
     if (!needs) return say.not_stated("plate.frequency");
     const auto has = part.motor->frequency;
-    if (!has) return say.ask("part does not say", {"motors.frequency_hz"});
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.frequency_hz"});
     const double off = std::abs((*needs - *has) / *has);
     const double most = q.limits.value("voltage.frequency");
     say.limit(q.limits, "voltage.frequency", *has * (*needs < *has ? 1 - most : 1 + most));
-    if (off > most + rounding) return say.fails("other frequency");
+    if (off > most + rounding) return say.fails(Reason::other_frequency);
     const double both = off + voltage_deviation(q, part);
     if (off > 0 && both > q.limits.value("voltage.combined") + rounding) {
         return say.limit(q.limits, "voltage.combined", q.limits.value("voltage.combined"))
             .computed(both)
-            .fails("combined deviation");
+            .fails(Reason::combined_deviation);
     }
-    return say.fits("within tolerance");
+    return say.fits(Reason::within_tolerance);
 }
 
 }  // namespace of_frequency
@@ -48,6 +48,8 @@ Rule frequency() {
     return {id,
             "an induction motor's frequency is the supply's, alone and together with the voltage",
             Weight::hard,
+            {Reason::not_concerned, Reason::rectified_supply, Reason::not_stated, Reason::part_does_not_say,
+             Reason::other_frequency, Reason::combined_deviation, Reason::within_tolerance},
             {"mg1-12.44", "physics"},
             {"voltage.frequency", "voltage.combined"},
             {"plate.frequency", "measured.line_volts"},

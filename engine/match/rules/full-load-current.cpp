@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_full_load_current {
 
-constexpr std::string_view id = "full-load-current";
+constexpr std::string_view id = rule_id::full_load_current;
 
 // The equipment plate's fan amps bind (NEC 430.6(A)(1) exception); without it the old motor's is the measure,
 // and it is said.
@@ -16,15 +16,15 @@ Finding judge(const Question& q, const Part& part) {
     Answer say(id, "nec-430.6", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
                offered(now));
     if (allowed) {
-        if (!now) return say.ask("part does not say", {"motor_ratings.amps"});
+        if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
         const Current most = *allowed * q.limits.value("current.over_plate");
         say.limit(q.limits, "current.over_plate", most);
-        if (now->in(ampere) > most.in(ampere) + rounding) return say.fails("over the equipment plate");
-        return say.fits("within the equipment plate");
+        if (now->in(ampere) > most.in(ampere) + rounding) return say.fails(Reason::over_the_equipment_plate);
+        return say.fits(Reason::within_the_equipment_plate);
     }
     if (!was || !now) return say.not_stated("equipment.fan_amps");
-    if (now->in(ampere) > was->in(ampere) + rounding) return say.caution("more than the old motor");
-    return say.caution("no more than the old motor");
+    if (now->in(ampere) > was->in(ampere) + rounding) return say.caution(Reason::more_than_the_old_motor);
+    return say.caution(Reason::no_more_than_the_old_motor);
 }
 
 bool decides(const FailedUnit& job) {
@@ -38,6 +38,9 @@ Rule full_load_current() {
     return {id,
             "full-load amps do not exceed the fan amps of the equipment plate",
             Weight::hard,
+            {Reason::not_concerned, Reason::part_does_not_say, Reason::over_the_equipment_plate,
+             Reason::within_the_equipment_plate, Reason::not_stated, Reason::more_than_the_old_motor,
+             Reason::no_more_than_the_old_motor},
             {"nec-430.6"},
             {"current.over_plate"},
             {"equipment.fan_amps", "plate.current"},

@@ -7,17 +7,17 @@ namespace endbell::rule {
 
 namespace of_inducer_assembly {
 
-constexpr std::string_view id = "inducer-assembly";
+constexpr std::string_view id = rule_id::inducer_assembly;
 
 // Part of a certified combustion system: no sizing up or down and no look-alikes.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor || said(q.job.unit.load) != Load::draft_inducer) return not_concerned(id);
     Answer say(id, "inducer", wanted(q.job.unit.assembly_number), offered(part.motor->assembly));
     const auto number = said(q.job.unit.assembly_number);
-    if (!number) return say.ask("assembly not stated", {"unit.assembly_number"});
-    if (!part.motor->assembly) return say.ask("part does not say", {"motors.assembly"});
-    if (number_key(*number) != number_key(*part.motor->assembly)) return say.fails("other assembly");
-    return say.fits("specified assembly");
+    if (!number) return say.ask(Reason::assembly_not_stated, {"unit.assembly_number"});
+    if (!part.motor->assembly) return say.ask(Reason::part_does_not_say, {"motors.assembly"});
+    if (number_key(*number) != number_key(*part.motor->assembly)) return say.fails(Reason::other_assembly);
+    return say.fits(Reason::specified_assembly);
 }
 
 }  // namespace of_inducer_assembly
@@ -27,6 +27,8 @@ Rule inducer_assembly() {
     return {id,
             "a draft inducer is the assembly that the equipment specifies",
             Weight::hard,
+            {Reason::not_concerned, Reason::assembly_not_stated, Reason::part_does_not_say,
+             Reason::other_assembly, Reason::specified_assembly},
             {"inducer"},
             {},
             {"unit.load", "unit.assembly_number"},

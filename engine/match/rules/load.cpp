@@ -6,7 +6,7 @@ namespace endbell::rule {
 
 namespace of_load {
 
-constexpr std::string_view id = "load";
+constexpr std::string_view id = rule_id::load;
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
@@ -16,10 +16,10 @@ Finding judge(const Question& q, const Part& part) {
     Answer say(id, "common-practice", wanted(q.job.unit.load),
                loads.empty() ? Fact{} : Fact{listed, Origin::catalog});
     const auto load = said(q.job.unit.load);
-    if (!load) return say.ask("load not stated", {"unit.load"});
-    if (loads.empty()) return say.ask("part does not say", {"motors.loads"});
-    if (std::find(loads.begin(), loads.end(), *load) == loads.end()) return say.fails("other load");
-    return say.fits("same load");
+    if (!load) return say.ask(Reason::load_not_stated, {"unit.load"});
+    if (loads.empty()) return say.ask(Reason::part_does_not_say, {"motors.loads"});
+    if (std::find(loads.begin(), loads.end(), *load) == loads.end()) return say.fails(Reason::other_load);
+    return say.fits(Reason::same_load);
 }
 
 }  // namespace of_load
@@ -29,6 +29,8 @@ Rule load() {
     return {id,
             "the motor is made for what it has to turn",
             Weight::hard,
+            {Reason::not_concerned, Reason::load_not_stated, Reason::part_does_not_say, Reason::other_load,
+             Reason::same_load},
             {"common-practice"},
             {},
             {"unit.load"},

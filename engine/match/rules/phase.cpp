@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_phase {
 
-constexpr std::string_view id = "phase";
+constexpr std::string_view id = rule_id::phase;
 
 // What the text says and what the family is by construction, where they contradict each other, prove nothing.
 struct Phases {
@@ -26,12 +26,12 @@ Finding judge(const Question& q, const Part& part) {
     const Origin origin = stated ? q.job.plate.phase.origin : q.job.plate.family.origin;
     Answer say(id, "physics", needs.count ? Fact{as_value(*needs.count), origin} : Fact{},
                offered(has.count));
-    if (needs.disagree) return say.ask("plate disagrees with itself", {"plate.phase", "plate.family"});
-    if (!needs.count) return say.ask("phase not stated", {"plate.phase"});
-    if (has.disagree) return say.ask("part disagrees with itself", {"motors.phase", "motors.family"});
-    if (!has.count) return say.ask("part does not say", {"motors.phase"});
-    if (*needs.count != *has.count) return say.fails("other phase");
-    return say.fits("same phase");
+    if (needs.disagree) return say.ask(Reason::plate_disagrees_with_itself, {"plate.phase", "plate.family"});
+    if (!needs.count) return say.ask(Reason::phase_not_stated, {"plate.phase"});
+    if (has.disagree) return say.ask(Reason::part_disagrees_with_itself, {"motors.phase", "motors.family"});
+    if (!has.count) return say.ask(Reason::part_does_not_say, {"motors.phase"});
+    if (*needs.count != *has.count) return say.fails(Reason::other_phase);
+    return say.fits(Reason::same_phase);
 }
 
 }  // namespace of_phase
@@ -41,6 +41,9 @@ Rule phase() {
     return {id,
             "the motor takes the phases that the supply has",
             Weight::hard,
+            {Reason::not_concerned, Reason::plate_disagrees_with_itself, Reason::phase_not_stated,
+             Reason::part_disagrees_with_itself, Reason::part_does_not_say, Reason::other_phase,
+             Reason::same_phase},
             {"physics"},
             {},
             {"plate.phase", "plate.family"},

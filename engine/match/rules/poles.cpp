@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_poles {
 
-constexpr std::string_view id = "poles";
+constexpr std::string_view id = rule_id::poles;
 
 Poles new_poles(const Question& q, const Part& part) {
     const auto stated = part.motor->poles;
@@ -33,15 +33,15 @@ Finding judge(const Question& q, const Part& part) {
     const Poles now = new_poles(q, part);
     const Fact want = old.count ? Fact{as_value(*old.count), Origin::plate} : Fact{};
     Answer say(id, "fan-laws", want, offered(now.count));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
-    if (old.disagree) return say.ask("plate disagrees with itself", {"plate.poles", "plate.speed"});
-    if (!old.count) return say.ask("poles not stated", {"plate.speed", "plate.poles"});
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
+    if (old.disagree) return say.ask(Reason::plate_disagrees_with_itself, {"plate.poles", "plate.speed"});
+    if (!old.count) return say.ask(Reason::poles_not_stated, {"plate.speed", "plate.poles"});
     if (now.disagree)
-        return say.ask("part disagrees with itself", {"motors.poles", "motor_ratings.speed_rpm"});
-    if (!now.count) return say.ask("part does not say", {"motors.poles"});
-    if (*old.count == *now.count) return say.from("mg1-10.32").fits("same poles");
+        return say.ask(Reason::part_disagrees_with_itself, {"motors.poles", "motor_ratings.speed_rpm"});
+    if (!now.count) return say.ask(Reason::part_does_not_say, {"motors.poles"});
+    if (*old.count == *now.count) return say.from("mg1-10.32").fits(Reason::same_poles);
     say.computed(overload(q, part, *old.count, *now.count));
-    return say.fails(*now.count < *old.count ? "runs too fast" : "runs too slow");
+    return say.fails(*now.count < *old.count ? Reason::runs_too_fast : Reason::runs_too_slow);
 }
 
 }  // namespace of_poles
@@ -51,6 +51,9 @@ Rule poles() {
     return {id,
             "an induction motor has the old one's pole count, for the same wheel or blade",
             Weight::hard,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::plate_disagrees_with_itself,
+             Reason::poles_not_stated, Reason::part_disagrees_with_itself, Reason::part_does_not_say,
+             Reason::same_poles, Reason::runs_too_fast, Reason::runs_too_slow},
             {"fan-laws", "mg1-10.32", "inducer"},
             {},
             {"plate.poles", "plate.speed", "plate.frequency", "plate.family"},

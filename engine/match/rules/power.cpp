@@ -7,7 +7,7 @@ namespace endbell::rule {
 
 namespace of_power {
 
-constexpr std::string_view id = "power";
+constexpr std::string_view id = rule_id::power;
 
 // NEMA MG 1 10.32 ratings of small motors with the extra fan-motor ratings 1/15, 1/10 and 1/5 (from memory),
 // then the usual integral ones. Odd plates (2/5, 1/7) lie between two of them.
@@ -37,23 +37,23 @@ Finding judge_torque(const Question& q, const Part& part, Answer say, bool large
     const auto speed = said(q.job.plate.speed);
     const auto most = strongest_tap(*part.motor);
     const bool retrofit = was != Family::constant_torque;
-    if (!larger && !retrofit) return say.fits("same power");
-    if (!speed) return say.ask("duty torque not known", {"plate.speed"});
-    if (!most) return say.ask("part does not say", {"taps.torque_ozft"});
+    if (!larger && !retrofit) return say.fits(Reason::same_power);
+    if (!speed) return say.ask(Reason::duty_torque_not_known, {"plate.speed"});
+    if (!most) return say.ask(Reason::part_does_not_say, {"taps.torque_ozft"});
     const Torque duty = torque_of(*old_power(q.job), *speed);
     say.computed(duty);
-    if (*most < duty * q.limits.value("power.low")) return say.fails("no tap strong enough");
-    if (!larger) return say.fits("same power");
+    if (*most < duty * q.limits.value("power.low")) return say.fails(Reason::no_tap_strong_enough);
+    if (!larger) return say.fits(Reason::same_power);
     if (retrofit)
-        return say.fits("larger with a tap for it");  // the retrofit itself brings the airflow setup
-    return say.changes("larger with a tap for it", {remedy(Cure::airflow_setup)});
+        return say.fits(Reason::larger_with_a_tap_for_it);  // the retrofit itself brings the airflow setup
+    return say.changes(Reason::larger_with_a_tap_for_it, {remedy(Cure::airflow_setup)});
 }
 
 Finding judge_larger(const Question& q, const Part& part, Power was, Power now, Answer say) {
     const int steps = steps_up(was, now, q.limits.value("power.low"));
-    if (part.module || steps > q.limits.value("power.step_up")) return say.fails("too large");
-    if (said(q.job.unit.load) == Load::outdoor_fan) return say.caution("one step up");
-    return say.changes("one step up", {remedy(Cure::airflow_setup)}, true);
+    if (part.module || steps > q.limits.value("power.step_up")) return say.fails(Reason::too_large);
+    if (said(q.job.unit.load) == Load::outdoor_fan) return say.caution(Reason::one_step_up);
+    return say.changes(Reason::one_step_up, {remedy(Cure::airflow_setup)}, true);
 }
 
 Finding judge(const Question& q, const Part& part) {
@@ -62,20 +62,20 @@ Finding judge(const Question& q, const Part& part) {
     const auto now = power_in_use(q, part);
     const Fact want = was ? Fact{*was, q.job.plate.power.origin} : Fact{};
     Answer say(id, "common-practice", want, offered(now));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     // A module's program fixes its power: a blank on either side is said, not asked.
     if (part.module && (!was || !now)) return say.not_stated("plate.power");
-    if (!was) return say.ask("power not stated", {"plate.power"});
-    if (!now) return say.ask("part does not say", {"motor_ratings.power_hp"});
+    if (!was) return say.ask(Reason::power_not_stated, {"plate.power"});
+    if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.power_hp"});
     const double low = q.limits.value("power.low");
     say.limit(q.limits, "power.low", *was * low);
-    if (*now / *was < low - rounding) return say.fails("too small");
+    if (*now / *was < low - rounding) return say.fails(Reason::too_small);
     const bool larger = *now / *was > 1 / low + rounding;
     if (part.motor && part.motor->family == Family::constant_torque)
         return judge_torque(q, part, say, larger);
-    if (!larger) return say.fits("same power");
+    if (!larger) return say.fits(Reason::same_power);
     say.limit(q.limits, "power.step_up", q.limits.value("power.step_up"));
-    if (said(q.job.unit.load) == Load::draft_inducer) return say.from("inducer").fails("too large");
+    if (said(q.job.unit.load) == Load::draft_inducer) return say.from("inducer").fails(Reason::too_large);
     return judge_larger(q, part, *was, *now, say);
 }
 
@@ -86,6 +86,10 @@ Rule power() {
     return {id,
             "the motor is as strong as the old one, at most one standard size stronger, never weaker",
             Weight::curable,
+            {Reason::same_power, Reason::duty_torque_not_known, Reason::part_does_not_say,
+             Reason::no_tap_strong_enough, Reason::larger_with_a_tap_for_it, Reason::too_large,
+             Reason::one_step_up, Reason::not_concerned, Reason::specified_assembly, Reason::not_stated,
+             Reason::power_not_stated, Reason::too_small},
             {"common-practice", "mg1-10.32", "inducer"},
             {"power.low", "power.step_up"},
             {"plate.power", "plate.speed", "plate.family", "unit.load"},

@@ -7,7 +7,7 @@ namespace endbell::rule {
 
 namespace of_program {
 
-constexpr std::string_view id = "program";
+constexpr std::string_view id = rule_id::program;
 
 bool lists_old_motor(const Module& module, const FailedUnit& job) {
     const auto old = said(job.unit.old_part_number);
@@ -33,11 +33,12 @@ Finding judge(const Question& q, const Part& part) {
     const auto& has = part.module ? part.module->program : part.motor->program;
     Answer say(id, "program", wanted(q.job.plate.program), offered(has));
     const auto needs = said(q.job.plate.program);
-    if (!needs) return say.ask("program not stated", {"plate.program"});
-    if (!has) return say.ask("part does not say", {part.module ? "modules.program" : "motors.program"});
-    if (number_key(*needs) != number_key(*has)) return say.fails("other program");
-    if (part.module && !lists_old_motor(*part.module, q.job)) return say.caution("old motor not listed");
-    return say.fits("same program");
+    if (!needs) return say.ask(Reason::program_not_stated, {"plate.program"});
+    if (!has) return say.ask(Reason::part_does_not_say, {part.module ? "modules.program" : "motors.program"});
+    if (number_key(*needs) != number_key(*has)) return say.fails(Reason::other_program);
+    if (part.module && !lists_old_motor(*part.module, q.job))
+        return say.caution(Reason::old_motor_not_listed);
+    return say.fits(Reason::same_program);
 }
 
 }  // namespace of_program
@@ -47,6 +48,8 @@ Rule program() {
     return {id,
             "a programmed motor or module carries the program of this equipment",
             Weight::hard,
+            {Reason::not_concerned, Reason::program_not_stated, Reason::part_does_not_say,
+             Reason::other_program, Reason::old_motor_not_listed, Reason::same_program},
             {"program"},
             {},
             {"plate.program", "plate.family", "unit.old_part_number"},

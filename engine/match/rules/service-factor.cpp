@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_service_factor {
 
-constexpr std::string_view id = "service-factor";
+constexpr std::string_view id = rule_id::service_factor;
 
 // Air-over fan motors are 1.0 unless marked; the factor is a reserve that must not have been spent.
 Finding judge(const Question& q, const Part& part) {
@@ -12,10 +12,10 @@ Finding judge(const Question& q, const Part& part) {
     Answer say(id, "common-practice", wanted(q.job.plate.service_factor),
                offered(part.motor->service_factor));
     const auto was = said(q.job.plate.service_factor);
-    if (!was) return say.fits("not stated");
+    if (!was) return say.fits(Reason::not_stated);
     const double now = part.motor->service_factor.value_or(1.0);
-    if (now < *was - rounding) return say.caution("less reserve");
-    return say.fits("same reserve");
+    if (now < *was - rounding) return say.caution(Reason::less_reserve);
+    return say.fits(Reason::same_reserve);
 }
 
 }  // namespace of_service_factor
@@ -25,6 +25,7 @@ Rule service_factor() {
     return {id,
             "the motor has the old one's reserve, or the loss of it is said",
             Weight::preference,
+            {Reason::not_concerned, Reason::not_stated, Reason::less_reserve, Reason::same_reserve},
             {"common-practice"},
             {},
             {"plate.service_factor"},

@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_shaft_diameter {
 
-constexpr std::string_view id = "shaft-diameter";
+constexpr std::string_view id = rule_id::shaft_diameter;
 
 // The measured bore decides; else the old shaft stands for it.
 Finding judge(const Question& q, const Part& part) {
@@ -14,18 +14,18 @@ Finding judge(const Question& q, const Part& part) {
     const auto bore = said(reading);
     const auto shaft = part.motor->shaft_diameter;
     Answer say(id, "common-practice", wanted(reading), offered(shaft));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
-    if (!bore) return say.ask("bore not stated", {"measured.bore", "plate.shaft_diameter"});
-    if (!shaft) return say.ask("part does not say", {"motors.shaft_diameter_in"});
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
+    if (!bore) return say.ask(Reason::bore_not_stated, {"measured.bore", "plate.shaft_diameter"});
+    if (!shaft) return say.ask(Reason::part_does_not_say, {"motors.shaft_diameter_in"});
     const Length allowed = inch(q.limits.value("shaft.bore_clearance"));
     const Length clearance = allowed + inch(rounding);
     say.limit(q.limits, "shaft.bore_clearance", *bore + allowed);
-    if (*shaft > *bore + clearance) return say.fails("too thick");
-    if (*shaft + clearance >= *bore) return say.fits("slip fit");
+    if (*shaft > *bore + clearance) return say.fails(Reason::too_thick);
+    if (*shaft + clearance >= *bore) return say.fits(Reason::slip_fit);
     Remedy bushing = remedy(Cure::shaft_bushing);
     bushing.from = *shaft;
     bushing.to = *bore;
-    return say.changes("bushing", {bushing});
+    return say.changes(Reason::bushing, {bushing});
 }
 
 }  // namespace of_shaft_diameter
@@ -35,6 +35,8 @@ Rule shaft_diameter() {
     return {id,
             "the shaft goes into the bore, alone or through a bushing, never by drilling",
             Weight::hard,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::bore_not_stated,
+             Reason::part_does_not_say, Reason::too_thick, Reason::slip_fit, Reason::bushing},
             {"common-practice", "inducer"},
             {"shaft.bore_clearance"},
             {"measured.bore", "plate.shaft_diameter"},

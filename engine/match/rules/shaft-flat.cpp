@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_shaft_flat {
 
-constexpr std::string_view id = "shaft-flat";
+constexpr std::string_view id = rule_id::shaft_flat;
 
 // Where the flat begins, from the motor's face; the flat runs from there to the shaft's end.
 Length flat_start(Length shaft, Length flat) {
@@ -16,20 +16,20 @@ Finding judge(const Question& q, const Part& part) {
     const auto old = said(q.job.plate.shaft_flat);
     const auto now = part.motor->shaft_flat;
     Answer say(id, "common-practice", wanted(q.job.plate.shaft_flat), offered(now));
-    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);
     if (!old) return say.not_stated("plate.shaft_flat");
-    if (!now) return say.ask("part does not say", {"motors.shaft_flat_in"});
+    if (!now) return say.ask(Reason::part_does_not_say, {"motors.shaft_flat_in"});
     const Length grain = inch(rounding);
     const auto hub = said(q.job.measured.shaft_needed);
     const auto length = part.motor->shaft_length;
     if (hub && length && flat_start(*length, *now) + grain >= *hub)
-        return say.fails("flat ends before the hub");
+        return say.fails(Reason::flat_ends_before_the_hub);
     const auto old_length = said(q.job.plate.shaft_length);
     const bool reaches = length && old_length
                              ? flat_start(*length, *now) <= flat_start(*old_length, *old) + grain
                              : *now + grain >= *old;
-    if (reaches) return say.fits("flat reaches as far");
-    return say.caution("check the set screw");
+    if (reaches) return say.fits(Reason::flat_reaches_as_far);
+    return say.caution(Reason::check_the_set_screw);
 }
 
 }  // namespace of_shaft_flat
@@ -39,6 +39,8 @@ Rule shaft_flat() {
     return {id,
             "the set screw lands on a flat",
             Weight::hard,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
+             Reason::flat_ends_before_the_hub, Reason::flat_reaches_as_far, Reason::check_the_set_screw},
             {"common-practice", "inducer"},
             {},
             {"plate.shaft_flat", "plate.shaft_length", "measured.shaft_needed"},

@@ -6,7 +6,7 @@ namespace endbell::rule {
 
 namespace of_shaft_length {
 
-constexpr std::string_view id = "shaft-length";
+constexpr std::string_view id = rule_id::shaft_length;
 
 // A shaft longer than what clears is cut back, where its maker lets it be cut.
 Finding judge_excess(const Motor& motor, Length longest, bool room_measured, Answer say) {
@@ -14,11 +14,11 @@ Finding judge_excess(const Motor& motor, Length longest, bool room_measured, Ans
         Remedy cut = remedy(Cure::shaft_cut);
         cut.from = *motor.shaft_length;
         cut.to = longest;
-        return say.changes("to be cut", {cut});
+        return say.changes(Reason::to_be_cut, {cut});
     }
-    if (!motor.shaft_cuttable) return say.ask("part does not say", {"motors.shaft_cuttable"});
-    if (room_measured) return say.fails("too long");
-    return say.ask("may be too long", {"measured.shaft_room"});
+    if (!motor.shaft_cuttable) return say.ask(Reason::part_does_not_say, {"motors.shaft_cuttable"});
+    if (room_measured) return say.fails(Reason::too_long);
+    return say.ask(Reason::may_be_too_long, {"measured.shaft_room"});
 }
 
 Finding judge(const Question& q, const Part& part) {
@@ -29,19 +29,19 @@ Finding judge(const Question& q, const Part& part) {
     const auto length = part.motor->shaft_length;
     const Reading<Length>& reading = needed ? q.job.measured.shaft_needed : q.job.plate.shaft_length;
     Answer say(id, "common-practice", wanted(reading), offered(length));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     // What is needed clears, so a plate longer than the room is of a shaft that was cut.
     auto least = needed ? needed : old;
     if (!needed && old && room) least = std::min(*old, *room);
     if (!least && !room) return say.not_stated("measured.shaft_needed");
-    if (!length) return say.ask("part does not say", {"motors.shaft_length_in"});
+    if (!length) return say.ask(Reason::part_does_not_say, {"motors.shaft_length_in"});
     const Length grain = inch(rounding);
     if (needed && room && *room + grain < *needed) {
-        return say.ask("readings disagree", {"measured.shaft_needed", "measured.shaft_room"});
+        return say.ask(Reason::readings_disagree, {"measured.shaft_needed", "measured.shaft_room"});
     }
     if (least && *length + grain < *least) {
-        if (needed) return say.fails("too short");
-        return say.ask("shorter than the old", {"measured.shaft_needed"});
+        if (needed) return say.fails(Reason::too_short);
+        return say.ask(Reason::shorter_than_the_old, {"measured.shaft_needed"});
     }
     const Length slack = inch(q.limits.value("shaft.length_slack"));
     // Without a measured room the old shaft shows what cleared, and a little more is let pass.
@@ -51,7 +51,7 @@ Finding judge(const Question& q, const Part& part) {
         const Length cut_to = room ? *room : longest - slack;
         return judge_excess(*part.motor, cut_to, room.has_value(), say);
     }
-    return say.fits("long enough");
+    return say.fits(Reason::long_enough);
 }
 
 }  // namespace of_shaft_length
@@ -61,6 +61,9 @@ Rule shaft_length() {
     return {id,
             "the shaft reaches through the hub, and what is too long can be cut",
             Weight::curable,
+            {Reason::to_be_cut, Reason::part_does_not_say, Reason::too_long, Reason::may_be_too_long,
+             Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::readings_disagree,
+             Reason::too_short, Reason::shorter_than_the_old, Reason::long_enough},
             {"common-practice", "inducer"},
             {"shaft.length_slack"},
             {"measured.shaft_needed", "plate.shaft_length", "measured.shaft_room"},

@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_speed {
 
-constexpr std::string_view id = "speed";
+constexpr std::string_view id = rule_id::speed;
 
 // An electronic motor's plate speed says nothing of the line; only a stated ceiling can end it.
 Finding judge_electronic(const Question& q, const Part& part) {
@@ -13,8 +13,8 @@ Finding judge_electronic(const Question& q, const Part& part) {
     if (!top) return not_concerned(id);
     Answer say(id, "physics", wanted(q.job.plate.speed), offered(top));
     if (!was) return say.not_stated("plate.speed");
-    if (*was > *top) return say.fails("above its speed limit");
-    return say.fits("within its speed limit");
+    if (*was > *top) return say.fails(Reason::above_its_speed_limit);
+    return say.fits(Reason::within_its_speed_limit);
 }
 
 Finding judge(const Question& q, const Part& part) {
@@ -25,16 +25,16 @@ Finding judge(const Question& q, const Part& part) {
     const auto now = speed_in_use(q, part);
     const auto was = said(q.job.plate.speed);
     Answer say(id, "common-practice", wanted(q.job.plate.speed), offered(now));
-    if (specified_assembly(q.job, part)) return say.from("inducer").fits("specified assembly");
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     // Poles alone place the speed within the slip of small motors; the poles rule asks when there are none.
     if (!was) return say.not_stated("plate.speed");
-    if (!now) return say.ask("part does not say", {"motor_ratings.speed_rpm"});
+    if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.speed_rpm"});
     const double most = q.limits.value("speed.match");
     const double off = (*now - *was) / *was;
     say.limit(q.limits, "speed.match", *was * (off < 0 ? 1 - most : 1 + most)).computed(cube_law(*was, *now));
-    if (off > most + rounding) return say.fails("too fast");
-    if (off < -most - rounding) return say.fails("too slow");
-    return say.fits("same speed");
+    if (off > most + rounding) return say.fails(Reason::too_fast);
+    if (off < -most - rounding) return say.fails(Reason::too_slow);
+    return say.fits(Reason::same_speed);
 }
 
 }  // namespace of_speed
@@ -44,6 +44,9 @@ Rule speed() {
     return {id,
             "the rated speed is the old one's, within a tolerance that the cube law makes small",
             Weight::hard,
+            {Reason::not_concerned, Reason::not_stated, Reason::above_its_speed_limit,
+             Reason::within_its_speed_limit, Reason::specified_assembly, Reason::part_does_not_say,
+             Reason::too_fast, Reason::too_slow, Reason::same_speed},
             {"common-practice", "inducer", "physics"},
             {"speed.match"},
             {"plate.speed", "plate.family"},

@@ -6,7 +6,7 @@ namespace endbell::rule {
 
 namespace of_supply_voltage {
 
-constexpr std::string_view id = "supply-voltage";
+constexpr std::string_view id = rule_id::supply_voltage;
 
 struct BestRating {
     VoltageFit fit = VoltageFit::outside;
@@ -27,8 +27,8 @@ BestRating best_for(Voltage nominal, const std::vector<Rating>& ratings, const S
     return best;
 }
 
-std::string_view weakness(VoltageFit fit) {
-    return fit == VoltageFit::far_from_plate ? "far from plate volts" : "below range A";
+Reason weakness(VoltageFit fit) {
+    return fit == VoltageFit::far_from_plate ? Reason::far_from_plate_volts : Reason::below_range_a;
 }
 
 // True when a reading inside a plate's band speaks for it although the nearest nominal class does not.
@@ -44,9 +44,9 @@ Finding judge(const Question& q, const Part& part) {
     const std::vector<Rating> ratings = ratings_of(part);
     const Supply supply = supply_of(q);
     Answer say(id, "mg1-12.44", supply.wanted);
-    if (supply.dead) return say.ask("no live supply", {"measured.line_volts"});
+    if (supply.dead) return say.ask(Reason::no_live_supply, {"measured.line_volts"});
     if (supply.nominal.empty())
-        return say.ask("supply not stated", {"equipment.supply", "measured.line_volts"});
+        return say.ask(Reason::supply_not_stated, {"equipment.supply", "measured.line_volts"});
 
     VoltageFit worst = VoltageFit::good;
     VoltageFit best = VoltageFit::outside;
@@ -60,23 +60,24 @@ Finding judge(const Question& q, const Part& part) {
     }
     const bool blank = std::any_of(ratings.begin(), ratings.end(), [](const Rating& r) { return !r.volts; });
     if (!used || (worst == VoltageFit::outside && blank)) {
-        return say.ask("part does not say", {part.module ? "modules.volts" : "motor_ratings.volts"});
+        return say.ask(Reason::part_does_not_say, {part.module ? "modules.volts" : "motor_ratings.volts"});
     }
     const Voltage judged = supply.measured.value_or(supply.nominal.front());
     say = Answer(id, "mg1-12.44", supply.wanted, {*used->volts, Origin::catalog});
     say.limit(q.limits, "voltage.band", nearest_edge(*used->volts, judged, q.limits));
     if (best == VoltageFit::outside && !reading_in_a_band(ratings, supply, q.limits))
-        return say.fails("outside band");
+        return say.fails(Reason::outside_band);
     if (worst == VoltageFit::outside)
-        return say.ask("supply class open", {"equipment.supply", "measured.line_volts"});
+        return say.ask(Reason::supply_class_open, {"equipment.supply", "measured.line_volts"});
 
     if (used->selection != VoltageSelection::none) {
-        return say.changes("voltage to be set", {remedy(Cure::voltage_selection)}, worst != VoltageFit::good);
+        return say.changes(Reason::voltage_to_be_set, {remedy(Cure::voltage_selection)},
+                           worst != VoltageFit::good);
     }
     if (worst == VoltageFit::below_range_a)
         say.limit(q.limits, "voltage.range_a_208", volt(q.limits.value("voltage.range_a_208")));
     if (worst != VoltageFit::good) return say.caution(weakness(worst));
-    return say.fits("within band");
+    return say.fits(Reason::within_band);
 }
 
 }  // namespace of_supply_voltage
@@ -86,6 +87,9 @@ Rule supply_voltage() {
     return {id,
             "a plate voltage of the part lies within its band of the supply, nominal and measured",
             Weight::hard,
+            {Reason::far_from_plate_volts, Reason::below_range_a, Reason::not_concerned,
+             Reason::no_live_supply, Reason::supply_not_stated, Reason::part_does_not_say,
+             Reason::outside_band, Reason::supply_class_open, Reason::voltage_to_be_set, Reason::within_band},
             {"mg1-12.44", "c84.1", "common-practice"},
             {"voltage.band", "voltage.guard", "voltage.caution", "voltage.live", "voltage.range_a_208"},
             {"equipment.supply", "measured.line_volts", "plate.volts", "unit.plate_trusted"},

@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_tap_count {
 
-constexpr std::string_view id = "tap-count";
+constexpr std::string_view id = rule_id::tap_count;
 
 std::optional<int> speeds_of(const Motor& motor) {
     if (motor.speeds) return motor.speeds;
@@ -20,12 +20,12 @@ Finding judge(const Question& q, const Part& part) {
     Answer say(id, "common-practice", wanted(q.job.plate.speeds), offered(has));
     const auto needs = said(q.job.plate.speeds);
     if (!needs) return say.not_stated("plate.speeds");
-    if (!has) return say.ask("part does not say", {"motors.speeds"});
-    if (*has < *needs) return say.changes("calls share a speed", {remedy(Cure::airflow_setup)}, true);
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.speeds"});
+    if (*has < *needs) return say.changes(Reason::calls_share_a_speed, {remedy(Cure::airflow_setup)}, true);
     // Unused leads of a capacitor-run motor are at line potential while it runs: each is capped.
     const bool leads = family && is_induction(*family);
-    if (*has > *needs && leads) return say.changes("leads to park", {remedy(Cure::lead_parking)});
-    return say.fits("enough speeds");
+    if (*has > *needs && leads) return say.changes(Reason::leads_to_park, {remedy(Cure::lead_parking)});
+    return say.fits(Reason::enough_speeds);
 }
 
 }  // namespace of_tap_count
@@ -35,6 +35,8 @@ Rule tap_count() {
     return {id,
             "the motor has the speeds that are really used; leads left over are parked",
             Weight::curable,
+            {Reason::not_concerned, Reason::not_stated, Reason::part_does_not_say,
+             Reason::calls_share_a_speed, Reason::leads_to_park, Reason::enough_speeds},
             {"common-practice"},
             {},
             {"plate.speeds"},

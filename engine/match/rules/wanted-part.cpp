@@ -4,7 +4,7 @@ namespace endbell::rule {
 
 namespace of_wanted_part {
 
-constexpr std::string_view id = "wanted-part";
+constexpr std::string_view id = rule_id::wanted_part;
 
 std::vector<std::string> readings_missing(const Diagnosis& diagnosis) {
     std::vector<std::string> keys;
@@ -20,30 +20,30 @@ bool motor_half_failed(Fault fault) {
 // A module alone only when the windings, the ground reading and the shaft are proven good.
 Finding judge_module(const Question& q, Answer say) {
     const auto family = said(q.job.plate.family);
-    if (!family) return say.ask("family not stated", {"plate.family"});
-    if (*family != Family::constant_airflow) return say.fails("no separable module");
-    if (motor_half_failed(q.diagnosis.fault)) return say.fails("motor half failed");
-    if (q.diagnosis.replace_nothing()) return say.caution("fault elsewhere");
+    if (!family) return say.ask(Reason::family_not_stated, {"plate.family"});
+    if (*family != Family::constant_airflow) return say.fails(Reason::no_separable_module);
+    if (motor_half_failed(q.diagnosis.fault)) return say.fails(Reason::motor_half_failed);
+    if (q.diagnosis.replace_nothing()) return say.caution(Reason::fault_elsewhere);
     if (!q.diagnosis.motor_half_proven_good || q.diagnosis.fault != Fault::module) {
-        return say.ask("motor half not proven", readings_missing(q.diagnosis));
+        return say.ask(Reason::motor_half_not_proven, readings_missing(q.diagnosis));
     }
-    return say.fits("module failed");
+    return say.fits(Reason::module_failed);
 }
 
 Finding judge_motor(const Question& q, const Part& part, Answer say) {
     switch (q.diagnosis.fault) {
         case Fault::motor:
         case Fault::wheel_or_bearing:
-            return say.fits("motor failed");
+            return say.fits(Reason::motor_failed);
         case Fault::motor_and_module:
-            if (part.motor->family == Family::constant_airflow) return say.caution("module needed too");
-            return say.fits("motor failed");
+            if (part.motor->family == Family::constant_airflow) return say.caution(Reason::module_needed_too);
+            return say.fits(Reason::motor_failed);
         case Fault::module:
-            return say.caution("more than failed");
+            return say.caution(Reason::more_than_failed);
         case Fault::not_shown:
-            return say.caution("not diagnosed");
+            return say.caution(Reason::not_diagnosed);
         default:
-            return say.caution("fault elsewhere");
+            return say.caution(Reason::fault_elsewhere);
     }
 }
 
@@ -59,14 +59,18 @@ Finding judge(const Question& q, const Part& part) {
 
 Rule wanted_part() {
     using namespace of_wanted_part;
-    return {id,
-            "the part replaces the half that failed, and a module only beside a motor proven good",
-            Weight::hard,
-            {"two-piece"},
-            {},
-            {"plate.family", "measured.windings", "measured.winding_to_shell", "measured.spins_free"},
-            {},
-            judge};
+    return {
+        id,
+        "the part replaces the half that failed, and a module only beside a motor proven good",
+        Weight::hard,
+        {Reason::family_not_stated, Reason::no_separable_module, Reason::motor_half_failed,
+         Reason::fault_elsewhere, Reason::motor_half_not_proven, Reason::module_failed, Reason::motor_failed,
+         Reason::module_needed_too, Reason::more_than_failed, Reason::not_diagnosed, Reason::not_concerned},
+        {"two-piece"},
+        {},
+        {"plate.family", "measured.windings", "measured.winding_to_shell", "measured.spins_free"},
+        {},
+        judge};
 }
 
 }  // namespace endbell::rule
