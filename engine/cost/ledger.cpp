@@ -159,7 +159,7 @@ class Pricer {
         Bill bill(job_, catalog_, policy_);
         for (const std::string& task : cure_tasks(diagnosis_.causes)) bill.add_labour(task);
         for (const KillerCause& killer : diagnosis_.causes) {
-            if (cure_task(killer.cause).empty()) ledger_.cure.causes.emplace_back(killer.cause);
+            if (cure_task(killer.cause).empty()) ledger_.cure.causes.push_back(killer.cause);
         }
         ledger_.cure.lines = bill.lines();
         ledger_.cure.lacking = bill.lacking();

@@ -55,12 +55,12 @@ bool has_work(const CostOption& option, std::string_view task) {
     });
 }
 
-bool cures_cause(const CostOption& option, std::string_view cause) {
+bool cures_cause(const CostOption& option, Cause cause) {
     const std::string_view task = cure_task(cause);
     if (!task.empty() && has_work(option, task)) return true;
     const bool new_motor = !is_repair(option.way) && option.way != "module";
-    if (cause == "wrong motor fitted before") return new_motor;
-    return cause == "failed capacitor" && new_motor && has_work(option, "capacitor removal");
+    if (cause == Cause::wrong_motor) return new_motor;
+    return cause == Cause::failed_capacitor && new_motor && has_work(option, "capacitor removal");
 }
 
 bool had_constant_airflow(Family f) {
@@ -128,12 +128,25 @@ std::vector<std::string_view> losses(const FailedUnit& job, const Part& part) {
     return lost;
 }
 
-std::string_view cure_task(std::string_view cause) {
-    if (cause == "high static pressure" || cause == "too little air") return "duct repair";
-    if (cause == "loaded filter") return "filter change";
-    if (cause == "failed capacitor") return "capacitor swap";
-    if (cause == "low supply voltage" || cause == "high supply voltage") return "supply repair";
-    if (cause == "two taps live") return "control repair";
+std::string_view cure_task(Cause cause) {
+    switch (cause) {
+        case Cause::high_static:
+        case Cause::too_little_air:
+            return "duct repair";
+        case Cause::loaded_filter:
+            return "filter change";
+        case Cause::failed_capacitor:
+            return "capacitor swap";
+        case Cause::low_supply:
+        case Cause::high_supply:
+            return "supply repair";
+        case Cause::two_taps_live:
+            return "control repair";
+        case Cause::overload:
+        case Cause::wrong_motor:
+        case Cause::not_found:
+            return "";
+    }
     return "";
 }
 
@@ -146,8 +159,8 @@ std::vector<std::string> cure_tasks(const std::vector<KillerCause>& causes) {
     return tasks;
 }
 
-std::vector<std::string_view> causes_left(const CostOption& option, const std::vector<KillerCause>& causes) {
-    std::vector<std::string_view> left;
+std::vector<Cause> causes_left(const CostOption& option, const std::vector<KillerCause>& causes) {
+    std::vector<Cause> left;
     for (const KillerCause& killer : causes) {
         if (!cures_cause(option, killer.cause)) left.push_back(killer.cause);
     }

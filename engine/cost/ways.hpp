@@ -27,14 +27,14 @@ std::string swap_task(const FailedUnit& job, std::string_view way);
 /// "warranty", "new motor half".
 std::vector<std::string_view> losses(const FailedUnit& job, const Part& part);
 
-/// The labour task that cures a killer by its stable word; empty where no shop task is known for it.
-std::string_view cure_task(std::string_view cause);
+/// The labour task that cures a killer; empty where no shop task is known for it.
+std::string_view cure_task(Cause cause);
 
 /// The tasks that cure these killers, each once: one duct repair cures all that a duct does.
 std::vector<std::string> cure_tasks(const std::vector<KillerCause>& causes);
 
 /// The killers that this way leaves: no line of its work cures them. A fitting motor is itself the cure of a
 /// wrong one, and a motor without a capacitor that of a failed one.
-std::vector<std::string_view> causes_left(const CostOption& option, const std::vector<KillerCause>& causes);
+std::vector<Cause> causes_left(const CostOption& option, const std::vector<KillerCause>& causes);
 
 }  // namespace endbell

@@ -1,27 +1,29 @@
+#include <optional>
+
 #include "engine/diagnosis/conclude.hpp"
 
 namespace endbell {
 
 namespace {
 
-/// A failed test that kills motors, and the name of the cause it shows.
+/// A failed test that kills motors, and the cause it shows.
 struct Killer {
-    std::string_view test;
-    std::string_view reason;  // empty: any failing reason
-    std::string_view cause;
+    Test test;
+    std::optional<TestReason> reason;  // none: any failing reason
+    Cause cause;
 };
 
 constexpr Killer killers[] = {
-    {test::static_total, "", "high static pressure"},
-    {test::filter_drop, "", "loaded filter"},
-    {test::rise, "too little air", "too little air"},
-    {test::airflow, "", "too little air"},
-    {test::line_volts, "too low", "low supply voltage"},
-    {test::line_volts, "too high", "high supply voltage"},
-    {test::live_taps, "two taps live", "two taps live"},
-    {test::capacitor, "", "failed capacitor"},
-    {test::amps, "", "overload"},
-    {test::plate_agrees, "", "wrong motor fitted before"},
+    {Test::static_total, {}, Cause::high_static},
+    {Test::filter_drop, {}, Cause::loaded_filter},
+    {Test::rise, TestReason::too_little_air, Cause::too_little_air},
+    {Test::airflow, {}, Cause::too_little_air},
+    {Test::line_volts, TestReason::too_low, Cause::low_supply},
+    {Test::line_volts, TestReason::too_high, Cause::high_supply},
+    {Test::live_taps, TestReason::two_taps_live, Cause::two_taps_live},
+    {Test::capacitor, {}, Cause::failed_capacitor},
+    {Test::amps, {}, Cause::overload},
+    {Test::plate_agrees, {}, Cause::wrong_motor},
 };
 
 }  // namespace
@@ -30,7 +32,7 @@ std::vector<KillerCause> causes_in(const FailedUnit& job, const Rows& rows, cons
     const double uncured = limits.value("recurrence.uncured");
     const double cured = limits.value("recurrence.cured");
     std::vector<KillerCause> causes;
-    const auto add = [&](std::string_view cause, std::string job_key, std::string source) {
+    const auto add = [&](Cause cause, std::string job_key, std::string source) {
         for (const KillerCause& known : causes) {
             if (known.cause == cause) return;
         }
@@ -39,16 +41,16 @@ std::vector<KillerCause> causes_in(const FailedUnit& job, const Rows& rows, cons
     for (const Killer& killer : killers) {
         for (const Evidence& row : rows) {
             const bool shows = row.test == killer.test && row.verdict == Verdict::does_not_fit &&
-                               (killer.reason.empty() || row.reason == killer.reason);
+                               (!killer.reason || row.reason == *killer.reason);
             if (shows) add(killer.cause, row.job_key, row.source);
         }
     }
     if (job.unit.plate_trusted && !*job.unit.plate_trusted) {
-        add("wrong motor fitted before", "unit.plate_trusted", "common-practice");
+        add(Cause::wrong_motor, "unit.plate_trusted", "common-practice");
     }
     const bool repeated = job.measured.earlier_replacements && *job.measured.earlier_replacements > 0;
     if (repeated && causes.empty()) {
-        add("lost before, cause not found", "measured.earlier_replacements", "common-practice");
+        add(Cause::not_found, "measured.earlier_replacements", "common-practice");
     }
     return causes;
 }

@@ -11,21 +11,21 @@ struct Case {
     const Rows& rows;
     Behaviour behaviour;
 
-    bool fails(std::string_view test) const { return failed(rows, test); }
-    bool passes(std::string_view test) const { return passed(rows, test); }
+    bool fails(Test test) const { return failed(rows, test); }
+    bool passes(Test test) const { return passed(rows, test); }
     bool is(Family family) const { return job.plate.family && *job.plate.family == family; }
     bool two_piece() const { return job.plate.family && is_two_piece(*job.plate.family); }
     bool induction() const { return job.plate.family && is_induction(*job.plate.family); }
     bool runs_badly() const { return behaviour == Behaviour::runs_badly; }
 };
 
-constexpr std::string_view winding_tests[] = {test::winding_to_shell, test::winding_open, test::winding_most,
-                                              test::winding_balance, test::winding_spread};
+constexpr Test winding_tests[] = {Test::winding_to_shell, Test::winding_open, Test::winding_most,
+                                  Test::winding_balance, Test::winding_spread};
 
 // A winding or its insulation has failed. The short may have taken a separate module with it: both go.
 std::optional<Conclusion> dead_winding(const Case& c) {
     Conclusion found;
-    for (std::string_view test : winding_tests) {
+    for (Test test : winding_tests) {
         if (c.fails(test)) found.stands_on.push_back(test);
     }
     if (found.stands_on.empty()) return std::nullopt;
@@ -35,7 +35,7 @@ std::optional<Conclusion> dead_winding(const Case& c) {
 
 std::optional<Conclusion> stuck_shaft(const Case& c) {
     Conclusion found{Fault::wheel_or_bearing, {}};
-    for (std::string_view test : {test::spins_free, test::shaft_play}) {
+    for (Test test : {Test::spins_free, Test::shaft_play}) {
         if (c.fails(test)) found.stands_on.push_back(test);
     }
     if (found.stands_on.empty()) return std::nullopt;
@@ -44,20 +44,20 @@ std::optional<Conclusion> stuck_shaft(const Case& c) {
 
 // An induction motor's line is switched by the call: with no call, no line. The call is then the root.
 std::optional<Conclusion> no_call(const Case& c) {
-    if (!c.induction() || !c.fails(test::line_volts) || !c.fails(test::control_volts)) return std::nullopt;
-    return Conclusion{Fault::control_signal, {test::control_volts, test::line_volts}};
+    if (!c.induction() || !c.fails(Test::line_volts) || !c.fails(Test::control_volts)) return std::nullopt;
+    return Conclusion{Fault::control_signal, {Test::control_volts, Test::line_volts}};
 }
 
 std::optional<Conclusion> bad_supply(const Case& c) {
-    if (!c.fails(test::line_volts)) return std::nullopt;
-    return Conclusion{Fault::supply, {test::line_volts}};
+    if (!c.fails(Test::line_volts)) return std::nullopt;
+    return Conclusion{Fault::supply, {Test::line_volts}};
 }
 
 std::optional<Conclusion> dead_signal(const Case& c) {
     // With good volts at an induction motor its call has arrived, whatever the thermostat wire reads.
-    if (c.induction() && c.passes(test::line_volts)) return std::nullopt;
+    if (c.induction() && c.passes(Test::line_volts)) return std::nullopt;
     Conclusion found{Fault::control_signal, {}};
-    for (std::string_view test : {test::control_volts, test::live_taps}) {
+    for (Test test : {Test::control_volts, Test::live_taps}) {
         if (c.fails(test)) found.stands_on.push_back(test);
     }
     if (found.stands_on.empty()) return std::nullopt;
@@ -65,16 +65,16 @@ std::optional<Conclusion> dead_signal(const Case& c) {
 }
 
 std::optional<Conclusion> bad_capacitor(const Case& c) {
-    if (!c.fails(test::capacitor)) return std::nullopt;
-    return Conclusion{Fault::capacitor, {test::capacitor}};
+    if (!c.fails(Test::capacitor)) return std::nullopt;
+    return Conclusion{Fault::capacitor, {Test::capacitor}};
 }
 
 // A duct fault explains a motor that runs badly, never one that does not start. It also stands where nobody
 // said what the motor does: the duct is wrong in any case and nothing shows the motor to be.
 std::optional<Conclusion> duct_first(const Case& c) {
     if (c.behaviour == Behaviour::does_not_start) return std::nullopt;
-    Conclusion found{Fault::airflow, {}, c.fails(test::static_total) ? "static-0.8" : "common-practice"};
-    for (std::string_view test : {test::static_total, test::filter_drop}) {
+    Conclusion found{Fault::airflow, {}, c.fails(Test::static_total) ? "static-0.8" : "common-practice"};
+    for (Test test : {Test::static_total, Test::filter_drop}) {
         if (c.fails(test)) found.stands_on.push_back(test);
     }
     if (found.stands_on.empty()) return std::nullopt;
@@ -84,20 +84,20 @@ std::optional<Conclusion> duct_first(const Case& c) {
 std::optional<Conclusion> normal_behaviour(const Case& c) {
     if (c.behaviour != Behaviour::normal) return std::nullopt;
     const bool rocks = has_symptom(c.job, Symptom::rocks_then_starts);
-    return Conclusion{Fault::none, {test::symptom}, rocks ? "rocking" : "off-delay"};
+    return Conclusion{Fault::none, {Test::symptom}, rocks ? "rocking" : "off-delay"};
 }
 
 // Any two lines exchanged turn a three-phase motor round: the supply's order of phases, not the motor.
 std::optional<Conclusion> phases_exchanged(const Case& c) {
     if (!c.is(Family::three_phase) || !has_symptom(c.job, Symptom::runs_backwards)) return std::nullopt;
-    return Conclusion{Fault::supply, {test::symptom}};
+    return Conclusion{Fault::supply, {Test::symptom}};
 }
 
 /// REQUIRES: the family is known, for it decides what is needed. `apart` is one test that need not pass.
-bool all_needed_pass(const Case& c, std::string_view apart = "") {
+bool all_needed_pass(const Case& c, std::optional<Test> apart = {}) {
     const auto needed = needed_tests(c.job);
     return c.job.plate.family &&
-           std::all_of(needed.begin(), needed.end(), [&](auto t) { return t == apart || c.passes(t); });
+           std::all_of(needed.begin(), needed.end(), [&](Test t) { return t == apart || c.passes(t); });
 }
 
 // Everything that could keep it from its work tests good, and it does not do its work: the rest is at fault.
@@ -106,24 +106,24 @@ std::optional<Conclusion> nothing_else_left(const Case& c) {
                            (c.runs_badly() && has_symptom(c.job, Symptom::runs_slow));
     if (!works_not || !all_needed_pass(c)) return std::nullopt;
     Conclusion found{c.two_piece() ? Fault::module : Fault::motor, needed_tests(c.job)};
-    found.stands_on.push_back(test::symptom);
+    found.stands_on.push_back(Test::symptom);
     if (c.induction()) found.source = "common-practice";
     return found;
 }
 
 // It trips on more than its plate's amps with nothing outside it to blame.
 std::optional<Conclusion> overloads_itself(const Case& c) {
-    if (!c.runs_badly() || !has_symptom(c.job, Symptom::trips_hot) || !c.fails(test::amps))
+    if (!c.runs_badly() || !has_symptom(c.job, Symptom::trips_hot) || !c.fails(Test::amps))
         return std::nullopt;
-    if (!all_needed_pass(c, test::amps)) return std::nullopt;
-    return Conclusion{Fault::motor, {test::amps, test::symptom}};
+    if (!all_needed_pass(c, Test::amps)) return std::nullopt;
+    return Conclusion{Fault::motor, {Test::amps, Test::symptom}};
 }
 
 // The motor's own tests pass and the air is still wrong: wheel, coil or speed setting.
 std::optional<Conclusion> air_still_wrong(const Case& c) {
     if (!c.runs_badly() || !all_needed_pass(c)) return std::nullopt;
     Conclusion found{Fault::airflow, {}};
-    for (std::string_view test : {test::rise, test::airflow}) {
+    for (Test test : {Test::rise, Test::airflow}) {
         if (c.fails(test)) found.stands_on.push_back(test);
     }
     if (found.stands_on.empty()) return std::nullopt;
@@ -134,7 +134,7 @@ std::optional<Conclusion> air_still_wrong(const Case& c) {
 std::optional<Conclusion> nothing_wrong(const Case& c) {
     if (!c.runs_badly() || !all_needed_pass(c)) return std::nullopt;
     Conclusion found{Fault::none, needed_tests(c.job)};
-    found.stands_on.push_back(test::symptom);
+    found.stands_on.push_back(Test::symptom);
     return found;
 }
 
@@ -185,13 +185,13 @@ Behaviour behaviour_of(const FailedUnit& job) {
     return Behaviour::normal;
 }
 
-bool failed(const Rows& rows, std::string_view test) {
+bool failed(const Rows& rows, Test test) {
     return std::any_of(rows.begin(), rows.end(), [&](const Evidence& row) {
         return row.test == test && row.verdict == Verdict::does_not_fit;
     });
 }
 
-bool passed(const Rows& rows, std::string_view test) {
+bool passed(const Rows& rows, Test test) {
     const bool any = std::any_of(rows.begin(), rows.end(), [&](const Evidence& row) {
         return row.test == test && row.verdict <= Verdict::fits_with_changes;
     });
@@ -200,10 +200,10 @@ bool passed(const Rows& rows, std::string_view test) {
 
 bool motor_half_good(const FailedUnit& job, const Rows& rows) {
     if (!job.plate.family || !is_two_piece(*job.plate.family)) return false;
-    for (std::string_view test : winding_tests) {
+    for (Test test : winding_tests) {
         if (!passed(rows, test)) return false;
     }
-    return passed(rows, test::spins_free) && !failed(rows, test::shaft_play);
+    return passed(rows, Test::spins_free) && !failed(rows, Test::shaft_play);
 }
 
 }  // namespace endbell

@@ -15,20 +15,20 @@ enum class Behaviour { not_stated, does_not_start, runs_badly, normal };
 Behaviour behaviour_of(const FailedUnit& job);
 
 /// All rows of one test together: failed when one fails, passed when one passes and none fails.
-bool failed(const Rows& rows, std::string_view test);
-bool passed(const Rows& rows, std::string_view test);
+bool failed(const Rows& rows, Test test);
+bool passed(const Rows& rows, Test test);
 
 struct Conclusion {
     Fault fault = Fault::not_shown;
-    std::vector<std::string_view> stands_on;  // tests
-    std::string_view source = {};             // id of a Source
+    std::vector<Test> stands_on;
+    std::string_view source = {};  // id of a Source
 };
 
 /// The first step that holds decides; none: not shown. REQUIRES: rows of every test of this job.
 Conclusion conclude(const FailedUnit& job, const Rows& rows);
 
 /// The tests that must pass before what is left over (the motor, or its module) is at fault.
-std::vector<std::string_view> needed_tests(const FailedUnit& job);
+std::vector<Test> needed_tests(const FailedUnit& job);
 
 /// Every reading that the conclusion still lacks, in the order in which to take them.
 std::vector<MissingReading> missing_readings(const FailedUnit& job, const Rows& rows);

@@ -68,7 +68,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Limits& limits) {
     const FailedUnit& job = settled ? *settled : stated;
     Rows rows = run_tests(job, limits);
     for (Evidence& row : rows) {
-        if (takes_part(contradictions, row.job_key)) row.reason = "contradicted";
+        if (takes_part(contradictions, row.job_key)) row.reason = TestReason::contradicted;
     }
     const Conclusion conclusion = conclude(job, rows);
     mark_carrying(conclusion, rows);

@@ -1,9 +1,9 @@
 // Readings to a reasoned conclusion: what failed, what made it fail, what is still to be measured.
 #pragma once
 #include <string>
-#include <string_view>
 #include <vector>
 
+#include "engine/diagnosis/kinds.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/finding.hpp"
 #include "engine/model/limits.hpp"
@@ -38,12 +38,12 @@ struct Words<Fault> {
 
 /// One reading against one threshold.
 struct Evidence {
-    std::string_view test;  // "winding balance": a stable id, listed in tests.hpp
-    std::string job_key;    // "measured.windings"
+    Test test = Test::symptom;
+    std::string job_key;  // "measured.windings"
     /// fits: passes; fits_with_changes: passes, but must be said; does_not_fit: fails; not_shown: missing or
     /// open.
     Verdict verdict = Verdict::not_shown;
-    std::string_view reason;  // a stable word of that test
+    TestReason reason = TestReason::not_measured;
     Fact measured;
     Fact limit;            // a band of volts is a PlateVolts from its low to its high edge
     std::string limit_id;  // row of limits, where one decided
@@ -56,14 +56,14 @@ struct Evidence {
 /// the lockout and the wait for the motor's own capacitors (5 minutes, an air-handler service manual).
 struct MissingReading {
     std::string job_key;
-    std::string_view test;
-    int seconds = 0;        // about how long it takes on site; common practice
-    bool power_off = true;  // true: only with power locked out and the wait over
+    Test test = Test::symptom;  // wanted for it
+    int seconds = 0;            // about how long it takes on site; common practice
+    bool power_off = true;      // true: only with power locked out and the wait over
 };
 
 /// What killed the part, where the readings show it.
 struct KillerCause {
-    std::string_view cause;  // "high static pressure": a stable word
+    Cause cause = Cause::not_found;
     std::string job_key;
     std::string source;
     double yearly_hazard_uncured = 0;  // chance a year of losing the new part too; common practice

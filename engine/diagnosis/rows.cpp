@@ -10,12 +10,12 @@ namespace {
 constexpr double decimal_slack = 1e-9;  // relative; far below the last digit of any meter
 }
 
-Evidence open_row(std::string_view test, std::string job_key, std::string source) {
+Evidence open_row(Test test, std::string job_key, std::string source) {
     Evidence row;
     row.test = test;
     row.asks = job_key;
     row.job_key = std::move(job_key);
-    row.reason = "not measured";
+    row.reason = TestReason::not_measured;
     row.source = std::move(source);
     return row;
 }

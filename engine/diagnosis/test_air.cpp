@@ -7,7 +7,7 @@ namespace endbell {
 namespace {
 
 Evidence static_row(const FailedUnit& job, const Limits& limits) {
-    Evidence row = open_row(test::static_total, "measured.static_total", "static-0.8");
+    Evidence row = open_row(Test::static_total, "measured.static_total", "static-0.8");
     const MeasuredFacts& m = job.measured;
     std::optional<Pressure> total;
     if (m.static_total) {
@@ -15,20 +15,20 @@ Evidence static_row(const FailedUnit& job, const Limits& limits) {
     } else if (m.static_supply && m.static_return) {
         // The sign carries the side: supply above the room, return below it. The total is their difference.
         if (m.static_supply->in(inch_water) < 0 || m.static_return->in(inch_water) > 0) {
-            row.reason = "signs do not fit the sides";
+            row.reason = TestReason::wrong_signs;
             return row;
         }
         row.job_key = "measured.static_supply and measured.static_return";
         total = *m.static_supply - *m.static_return;
     } else if (m.static_supply || m.static_return) {
-        row.reason = "one side is not the total";
+        row.reason = TestReason::one_side;
         row.asks = m.static_supply ? "measured.static_return" : "measured.static_supply";
         return row;
     }
     if (!total) return row;
     row.measured = {*total, Origin::measured};
     if (total->in(inch_water) < 0) {
-        row.reason = "signs do not fit the sides";
+        row.reason = TestReason::wrong_signs;
         return row;
     }
     const auto& stated = job.equipment.static_limit;
@@ -37,7 +37,9 @@ Evidence static_row(const FailedUnit& job, const Limits& limits) {
     const bool first = !at_most(total->in(inch_water), repair_first);
     const bool over_plate = !at_most(total->in(inch_water), plate);
     row.verdict = first ? Verdict::does_not_fit : over_plate ? Verdict::fits_with_changes : Verdict::fits;
-    row.reason = first ? "repair the duct first" : over_plate ? "above the plate" : "within the plate";
+    row.reason = first        ? TestReason::repair_duct_first
+                 : over_plate ? TestReason::above_plate
+                              : TestReason::within_plate;
     const bool plate_decides = !first;
     row.limit = {inch_water(plate_decides ? plate : repair_first),
                  plate_decides && stated ? Origin::equipment : Origin::assumed};
@@ -47,7 +49,7 @@ Evidence static_row(const FailedUnit& job, const Limits& limits) {
 }
 
 Evidence filter_row(const FailedUnit& job, const Limits& limits) {
-    Evidence row = open_row(test::filter_drop, "measured.filter_drop", "common-practice");
+    Evidence row = open_row(Test::filter_drop, "measured.filter_drop", "common-practice");
     const auto& reading = job.measured.filter_drop;
     if (!reading) return row;
     const double limit = limits.value("filter.drop");
@@ -55,7 +57,7 @@ Evidence filter_row(const FailedUnit& job, const Limits& limits) {
     row.limit = {inch_water(limit), Origin::assumed};
     row.limit_id = "filter.drop";
     row.verdict = at_most(reading->in(inch_water), limit) ? Verdict::fits : Verdict::does_not_fit;
-    row.reason = row.verdict == Verdict::fits ? "clean enough" : "loaded";
+    row.reason = row.verdict == Verdict::fits ? TestReason::clean_enough : TestReason::loaded;
     return row;
 }
 
@@ -63,23 +65,23 @@ Evidence filter_row(const FailedUnit& job, const Limits& limits) {
 std::optional<Evidence> rise_row(const FailedUnit& job) {
     const auto& reading = job.measured.rise;
     if (!reading) return std::nullopt;
-    Evidence row = open_row(test::rise, "measured.rise", "common-practice");
+    Evidence row = open_row(Test::rise, "measured.rise", "common-practice");
     const EquipmentFacts& plate = job.equipment;
     const double rise = reading->in(fahrenheit_degree);
     row.measured = {*reading, Origin::measured};
     if (plate.rise_high && !at_most(rise, plate.rise_high->in(fahrenheit_degree))) {
         row.verdict = Verdict::does_not_fit;
-        row.reason = "too little air";
+        row.reason = TestReason::too_little_air;
         row.limit = {*plate.rise_high, Origin::equipment};
     } else if (plate.rise_low && !at_least(rise, plate.rise_low->in(fahrenheit_degree))) {
         row.verdict = Verdict::does_not_fit;
-        row.reason = "too much air";
+        row.reason = TestReason::too_much_air;
         row.limit = {*plate.rise_low, Origin::equipment};
     } else if (plate.rise_low && plate.rise_high) {
         row.verdict = Verdict::fits;
-        row.reason = "in the plate's range";
+        row.reason = TestReason::in_plate_range;
     } else {
-        row.reason = "plate rise not known";
+        row.reason = TestReason::plate_rise_unknown;
         row.asks = plate.rise_high ? "equipment.rise_low" : "equipment.rise_high";
     }
     return row;
@@ -87,13 +89,13 @@ std::optional<Evidence> rise_row(const FailedUnit& job) {
 
 std::optional<Evidence> airflow_row(const FailedUnit& job, const Limits& limits) {
     if (!job.measured.airflow || !job.equipment.cooling) return std::nullopt;
-    Evidence row = open_row(test::airflow, "measured.airflow", "common-practice");
+    Evidence row = open_row(Test::airflow, "measured.airflow", "common-practice");
     const double per_ton = job.measured.airflow->in(cfm) / job.equipment.cooling->in(ton_cooling);
     row.measured = {per_ton, Origin::measured};
     row.limit = {limits.value("cooling.least"), Origin::assumed};
     row.limit_id = "cooling.least";
     row.verdict = at_least(per_ton, limits.value("cooling.least")) ? Verdict::fits : Verdict::does_not_fit;
-    row.reason = row.verdict == Verdict::fits ? "enough air" : "too little air";
+    row.reason = row.verdict == Verdict::fits ? TestReason::enough_air : TestReason::too_little_air;
     return row;
 }
 

@@ -29,11 +29,11 @@ void judge(Evidence& row, Capacitance found, const FailedUnit& job, const Limits
     // zero.
     if (found.in(microfarad) < 0.01 || std::isinf(found.in(microfarad))) {
         row.verdict = Verdict::does_not_fit;
-        row.reason = found.in(microfarad) < 0.01 ? "open" : "over range";
+        row.reason = found.in(microfarad) < 0.01 ? TestReason::open : TestReason::over_range;
         return;
     }
     if (!job.plate.capacitor) {
-        row.reason = "plate microfarads not known";
+        row.reason = TestReason::plate_capacitor_unknown;
         row.asks = "plate.capacitor";
         return;
     }
@@ -42,12 +42,12 @@ void judge(Evidence& row, Capacitance found, const FailedUnit& job, const Limits
     const bool good = at_most(off, limits.value("capacitor.part"));
     const bool usable = at_most(off, limits.value("capacitor.replace"));
     row.verdict = good ? Verdict::fits : usable ? Verdict::fits_with_changes : Verdict::does_not_fit;
-    row.reason = good ? "good" : usable ? "marginal" : "replace";
+    row.reason = good ? TestReason::good : usable ? TestReason::marginal : TestReason::replace;
     row.limit_id = good ? "capacitor.part" : "capacitor.replace";
 }
 
 Evidence metered_row(const FailedUnit& job, const Limits& limits) {
-    Evidence row = open_row(test::capacitor, "measured.capacitor", "capacitor-practice");
+    Evidence row = open_row(Test::capacitor, "measured.capacitor", "capacitor-practice");
     row.measured = {*job.measured.capacitor, Origin::measured};
     judge(row, *job.measured.capacitor, job, limits);
     return row;
@@ -55,19 +55,19 @@ Evidence metered_row(const FailedUnit& job, const Limits& limits) {
 
 /// Running: volts across its terminals, amps in the start lead. C = I / (2 pi f V).
 Evidence running_row(const FailedUnit& job, const Limits& limits) {
-    Evidence row = open_row(test::capacitor, "measured.capacitor_amps", "capacitor-formula");
+    Evidence row = open_row(Test::capacitor, "measured.capacitor_amps", "capacitor-formula");
     const auto& volts = job.measured.capacitor_volts;
     const auto& amps = job.measured.capacitor_amps;
     const Fact plate_hertz = hertz_of(job);
     if (!volts || !amps) {
         row.asks = volts ? "measured.capacitor_amps" : "measured.capacitor_volts";
-        row.reason = "needs volts and amps";
+        row.reason = TestReason::needs_volts_and_amps;
     } else if (!plate_hertz.known()) {
         row.asks = "plate.frequency";
-        row.reason = "plate hertz not known";
+        row.reason = TestReason::plate_hertz_unknown;
     } else if (volts->in(volt) <= 0) {
         row.asks = "measured.capacitor_volts";
-        row.reason = "no volts across it";
+        row.reason = TestReason::no_volts_across;
     } else {
         const double f = std::get<Frequency>(plate_hertz.value).in(hertz);
         const Capacitance found = microfarad(1e6 * amps->in(ampere) / (two_pi * f * volts->in(volt)));
@@ -78,9 +78,9 @@ Evidence running_row(const FailedUnit& job, const Limits& limits) {
 }
 
 Evidence bulged_row() {
-    Evidence row = open_row(test::capacitor, "measured.capacitor_bulged", "capacitor-practice");
+    Evidence row = open_row(Test::capacitor, "measured.capacitor_bulged", "capacitor-practice");
     row.verdict = Verdict::does_not_fit;
-    row.reason = "bulged";
+    row.reason = TestReason::bulged;
     row.measured = {true, Origin::measured};
     return row;
 }
@@ -97,7 +97,7 @@ void test_capacitor(const FailedUnit& job, const Limits& limits, Rows& rows) {
     if (m.capacitor) rows.push_back(metered_row(job, limits));
     if (m.capacitor_volts || m.capacitor_amps) rows.push_back(running_row(job, limits));
     if (bulged) rows.push_back(bulged_row());
-    if (!any && family) rows.push_back(open_row(test::capacitor, "measured.capacitor", "capacitor-practice"));
+    if (!any && family) rows.push_back(open_row(Test::capacitor, "measured.capacitor", "capacitor-practice"));
 }
 
 }  // namespace endbell

@@ -11,11 +11,11 @@ std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
     const auto& reading = job.measured.amps;
     // A motor that stands draws nothing: only one that trips is asked for its current.
     if (!reading && !has_symptom(job, Symptom::trips_hot)) return std::nullopt;
-    Evidence row = open_row(test::amps, "measured.amps", "nec-430.6");
+    Evidence row = open_row(Test::amps, "measured.amps", "nec-430.6");
     if (!reading) return row;
     row.measured = {*reading, Origin::measured};
     if (!job.plate.current) {
-        row.reason = "plate amps not known";
+        row.reason = TestReason::plate_amps_unknown;
         row.asks = "plate.current";
         return row;
     }
@@ -23,7 +23,7 @@ std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
     row.limit_id = "current.over_plate";
     const double most = job.plate.current->in(ampere)*limits.value("current.over_plate");
     row.verdict = at_most(reading->in(ampere), most) ? Verdict::fits : Verdict::does_not_fit;
-    row.reason = row.verdict == Verdict::fits ? "within the plate" : "over the plate";
+    row.reason = row.verdict == Verdict::fits ? TestReason::within_plate : TestReason::over_plate;
     return row;
 }
 
@@ -32,9 +32,9 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Limits& limits) {
     const bool amps_known = job.plate.current && job.equipment.fan_amps;
     const bool volts_known = job.plate.volts && !job.plate.volts->empty() && job.equipment.supply;
     if (!amps_known && !volts_known) return std::nullopt;
-    Evidence row = open_row(test::plate_agrees, "plate.current", "nec-430.6");
+    Evidence row = open_row(Test::plate_agrees, "plate.current", "nec-430.6");
     row.verdict = Verdict::fits;
-    row.reason = "agrees";
+    row.reason = TestReason::agrees;
     const double band = limits.value("voltage.band");
     if (volts_known) {
         const double supply = job.equipment.supply->in(volt);
@@ -46,7 +46,7 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Limits& limits) {
         if (!served) {
             row.job_key = row.asks = "plate.volts";
             row.verdict = Verdict::does_not_fit;
-            row.reason = "volts are not the unit's";
+            row.reason = TestReason::volts_not_of_unit;
             row.measured = {ratings.front(), Origin::plate};
             row.limit = {*job.equipment.supply, Origin::equipment};
             row.limit_id = "voltage.band";
@@ -61,7 +61,7 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Limits& limits) {
         const double most = job.equipment.fan_amps->in(ampere)*limits.value("current.over_plate");
         if (!at_most(job.plate.current->in(ampere), most)) {
             row.verdict = Verdict::does_not_fit;
-            row.reason = "amps over the unit's";
+            row.reason = TestReason::amps_over_unit;
         }
     }
     return row;

@@ -37,19 +37,19 @@ bool on_208(const FailedUnit& job) {
 }  // namespace
 
 void test_line(const FailedUnit& job, const Limits& limits, Rows& rows) {
-    Evidence row = open_row(test::line_volts, "measured.line_volts", "mg1-12.44");
+    Evidence row = open_row(Test::line_volts, "measured.line_volts", "mg1-12.44");
     const auto& reading = job.measured.line_volts;
     if (reading) {
         const double volts = reading->in(volt);
         row.measured = {*reading, Origin::measured};
         if (volts < limits.value("voltage.absent")) {
             row.verdict = Verdict::does_not_fit;
-            row.reason = "no voltage";
+            row.reason = TestReason::no_voltage;
             row.limit = {volt(limits.value("voltage.absent")), Origin::assumed};
             row.limit_id = "voltage.absent";
             row.source = "line-always";
         } else if (!job.plate.volts || job.plate.volts->empty()) {
-            row.reason = "plate volts not known";
+            row.reason = TestReason::plate_volts_unknown;
             row.asks = "plate.volts";
         } else {
             const PlateVolts rating = nearest_rating(*job.plate.volts, volts, limits);
@@ -58,15 +58,17 @@ void test_line(const FailedUnit& job, const Limits& limits, Rows& rows) {
             row.limit_id = "voltage.band";
             const bool low = volts < band.low.in(volt);
             row.verdict = holds(band, volts) ? Verdict::fits : Verdict::does_not_fit;
-            row.reason = row.verdict == Verdict::fits ? "in band" : low ? "too low" : "too high";
+            row.reason = row.verdict == Verdict::fits ? TestReason::in_band
+                         : low                        ? TestReason::too_low
+                                                      : TestReason::too_high;
             if (row.verdict == Verdict::fits && on_208(job)) {
                 // 230 on a 208 V service has 1 V of headroom and 82 % of its torque at nominal (torque ~
                 // V^2).
                 const bool no_208 = rating.low.in(volt) > 208.5;
                 const bool sags = volts < limits.value("voltage.range_a_208");
                 if (no_208 || sags) row.verdict = Verdict::fits_with_changes;
-                if (no_208) row.reason = "230 on a 208 service";
-                if (!no_208 && sags) row.reason = "below service range A";
+                if (no_208) row.reason = TestReason::only_230_on_208;
+                if (!no_208 && sags) row.reason = TestReason::below_range_a;
                 if (!no_208 && sags) row.source = "c84.1";
             }
         }

@@ -48,7 +48,7 @@ void settle(Evidence& row, const Window& window, double volts) {
     const bool low = !at_least(volts, window.volts.low.in(volt));
     const bool high = !at_most(volts, window.volts.high.in(volt));
     row.verdict = low || high ? Verdict::does_not_fit : Verdict::fits;
-    row.reason = low ? "too low" : high ? "too high" : "in window";
+    row.reason = low ? TestReason::too_low : high ? TestReason::too_high : TestReason::in_window;
     row.limit = {window.volts, Origin::assumed};
     row.limit_id = window.limit_id;
     row.source = window.source;
@@ -63,13 +63,13 @@ void settle_unclassed(Evidence& row, const FailedUnit& job, const Limits& limits
     } else if (may_be_24v && at_most(volts, taps.volts.high.in(volt))) {
         settle(row, taps, volts);
     } else {
-        row.reason = "signal class not known";
+        row.reason = TestReason::signal_unknown;
         row.asks = "plate.signal";
     }
 }
 
 Evidence control_row(const FailedUnit& job, const Limits& limits) {
-    Evidence row = open_row(test::control_volts, "measured.control_volts", "tap-window");
+    Evidence row = open_row(Test::control_volts, "measured.control_volts", "tap-window");
     const auto& reading = job.measured.control_volts;
     if (!reading) return row;
     row.measured = {*reading, Origin::measured};
@@ -82,25 +82,25 @@ Evidence control_row(const FailedUnit& job, const Limits& limits) {
 }
 
 Evidence taps_row(const FailedUnit& job) {
-    Evidence row = open_row(test::live_taps, "measured.live_taps", "tap-rule");
+    Evidence row = open_row(Test::live_taps, "measured.live_taps", "tap-rule");
     const std::vector<int>& taps = *job.measured.live_taps;
     const TapRule rule = job.plate.tap_rule ? *job.plate.tap_rule : TapRule::not_stated;
     row.measured = {fmt::format("{}", fmt::join(taps, ", ")), Origin::measured};
     row.limit = {std::string(word(rule)), Origin::plate};
     if (taps.empty()) {
         row.verdict = Verdict::does_not_fit;
-        row.reason = "no tap live";
+        row.reason = TestReason::no_tap_live;
     } else if (taps.size() == 1) {
         row.verdict = Verdict::fits;
-        row.reason = "one tap live";
+        row.reason = TestReason::one_tap_live;
     } else if (rule == TapRule::one_tap_only) {
         row.verdict = Verdict::does_not_fit;
-        row.reason = "two taps live";
+        row.reason = TestReason::two_taps_live;
     } else if (rule == TapRule::highest_tap_wins) {
         row.verdict = Verdict::fits_with_changes;
-        row.reason = "highest tap runs";
+        row.reason = TestReason::highest_tap_runs;
     } else {
-        row.reason = "priority not stated";
+        row.reason = TestReason::priority_not_stated;
         row.asks = "plate.tap_rule";
     }
     return row;

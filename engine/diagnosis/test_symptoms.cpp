@@ -9,22 +9,22 @@ namespace {
 struct Meaning {
     Symptom symptom;
     Verdict verdict;
-    std::string_view reason;
+    TestReason reason;
     std::string_view source;
 };
 
 constexpr Meaning meanings[] = {
-    {Symptom::no_run, Verdict::does_not_fit, "does not start", "common-practice"},
-    {Symptom::hums, Verdict::does_not_fit, "does not start", "common-practice"},
-    {Symptom::rocks_never_starts, Verdict::does_not_fit, "does not start", "rocking"},
-    {Symptom::rocks_then_starts, Verdict::fits, "normal", "rocking"},
+    {Symptom::no_run, Verdict::does_not_fit, TestReason::does_not_start, "common-practice"},
+    {Symptom::hums, Verdict::does_not_fit, TestReason::does_not_start, "common-practice"},
+    {Symptom::rocks_never_starts, Verdict::does_not_fit, TestReason::does_not_start, "rocking"},
+    {Symptom::rocks_then_starts, Verdict::fits, TestReason::normal, "rocking"},
     // A tap may hold on for its delay after the call: not stuck until the delay has passed.
-    {Symptom::runs_on_after_call, Verdict::fits, "normal", "off-delay"},
-    {Symptom::runs_slow, Verdict::does_not_fit, "runs badly", "common-practice"},
-    {Symptom::trips_hot, Verdict::does_not_fit, "runs badly", "common-practice"},
-    {Symptom::noisy, Verdict::does_not_fit, "runs badly", "common-practice"},
-    {Symptom::runs_backwards, Verdict::does_not_fit, "runs badly", "dead-capacitor"},
-    {Symptom::weak_air, Verdict::does_not_fit, "runs badly", "common-practice"},
+    {Symptom::runs_on_after_call, Verdict::fits, TestReason::normal, "off-delay"},
+    {Symptom::runs_slow, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
+    {Symptom::trips_hot, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
+    {Symptom::noisy, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
+    {Symptom::runs_backwards, Verdict::does_not_fit, TestReason::runs_badly, "dead-capacitor"},
+    {Symptom::weak_air, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
 };
 
 }  // namespace
@@ -32,13 +32,13 @@ constexpr Meaning meanings[] = {
 void test_symptoms(const FailedUnit& job, Rows& rows) {
     const auto& stated = job.measured.symptoms;
     if (!stated || stated->empty()) {
-        rows.push_back(open_row(test::symptom, "measured.symptoms", "common-practice"));
+        rows.push_back(open_row(Test::symptom, "measured.symptoms", "common-practice"));
         return;
     }
     for (const Meaning& meaning : meanings) {
         for (Symptom symptom : *stated) {
             if (symptom != meaning.symptom) continue;
-            Evidence row = open_row(test::symptom, "measured.symptoms", std::string(meaning.source));
+            Evidence row = open_row(Test::symptom, "measured.symptoms", std::string(meaning.source));
             row.verdict = meaning.verdict;
             row.reason = meaning.reason;
             row.measured = {std::string(word(symptom)), Origin::measured};

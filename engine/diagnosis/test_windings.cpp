@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <optional>
 
 #include "engine/diagnosis/tests.hpp"
 
@@ -29,7 +30,7 @@ double imbalance(const Ohms& ohms) {
 }
 
 Evidence shell_row(const FailedUnit& job, const Limits& limits) {
-    Evidence row = open_row(test::winding_to_shell, "measured.winding_to_shell", "winding-ground");
+    Evidence row = open_row(Test::winding_to_shell, "measured.winding_to_shell", "winding-ground");
     const auto& reading = job.measured.winding_to_shell;
     if (!reading) return row;
     const double limit = limits.value("winding.ground");
@@ -40,44 +41,43 @@ Evidence shell_row(const FailedUnit& job, const Limits& limits) {
     // pass.
     const bool above = !at_most(reading->in(ohm), limit);
     row.verdict = above ? Verdict::fits : Verdict::does_not_fit;
-    row.reason = above                               ? "insulated"
-                 : at_least(reading->in(ohm), limit) ? "at the limit"
-                                                     : "leaks to the shell";
+    row.reason = above                               ? TestReason::insulated
+                 : at_least(reading->in(ohm), limit) ? TestReason::at_the_limit
+                                                     : TestReason::leaks;
     return row;
 }
 
 Evidence open_winding_row(const FailedUnit& job, const Ohms& ohms) {
-    Evidence row = open_row(test::winding_open, "measured.windings", "thermal-limit");
+    Evidence row = open_row(Test::winding_open, "measured.windings", "thermal-limit");
     row.measured = {ohm(largest(ohms)), Origin::measured};
     const bool hot = has_symptom(job, Symptom::trips_hot);
     if (!is_open_winding(ohms)) {
         row.verdict = Verdict::fits;
-        row.reason = "closed";
+        row.reason = TestReason::closed;
     } else if (hot) {
-        row.reason = "test again when cold";
+        row.reason = TestReason::test_again_cold;
     } else {
         row.verdict = Verdict::does_not_fit;
-        row.reason = "open";
+        row.reason = TestReason::open;
     }
     return row;
 }
 
 /// One of the three thresholds on the three readings: the manuals disagree, so all must hold.
-Evidence judged(std::string_view test, const Limits& limits, std::string_view limit_id, Value measured,
-                bool holds) {
+Evidence judged(Test test, const Limits& limits, std::string_view limit_id, Value measured, bool holds) {
     const Limit& limit = limits.row(limit_id);
     Evidence row = open_row(test, "measured.windings", std::string(limit.source));
     row.limit = {limit.unit == "ohm" ? Value(ohm(limit.value)) : Value(limit.value), Origin::assumed};
     row.limit_id = limit.id;
     row.measured = {std::move(measured), Origin::measured};
     row.verdict = holds ? Verdict::fits : Verdict::does_not_fit;
-    row.reason = holds ? "within" : "beyond";
+    row.reason = holds ? TestReason::within : TestReason::beyond;
     return row;
 }
 
 Evidence balance_row(const Ohms& ohms, const Limits& limits) {
     const double share = imbalance(ohms);
-    return judged(test::winding_balance, limits, "winding.balance", share,
+    return judged(Test::winding_balance, limits, "winding.balance", share,
                   at_most(share, limits.value("winding.balance")));
 }
 
@@ -86,28 +86,29 @@ void judge_all_three(const Ohms& ohms, const Limits& limits, Rows& rows) {
     const double most = largest(ohms);
     const double spread = most - smallest(ohms);
     // "below 20 ohm": 20 itself does not pass.
-    rows.push_back(judged(test::winding_most, limits, "winding.most", ohm(most),
+    rows.push_back(judged(Test::winding_most, limits, "winding.most", ohm(most),
                           !at_least(most, limits.value("winding.most"))));
     rows.push_back(balance_row(ohms, limits));
-    rows.push_back(judged(test::winding_spread, limits, "winding.spread", ohm(spread),
+    rows.push_back(judged(Test::winding_spread, limits, "winding.spread", ohm(spread),
                           at_most(spread, limits.value("winding.spread"))));
 }
 
-/// Why three readings cannot be used, and what to do about it; empty when they can.
-Evidence unusable_row(const FailedUnit& job, const Ohms& ohms) {
-    Evidence row = open_row(test::winding_balance, "measured.windings", "held-rotor");
-    row.reason = "";
+/// Why three readings cannot be used, and what to do about it; none when they can.
+std::optional<Evidence> unusable_row(const FailedUnit& job, const Ohms& ohms) {
+    Evidence row = open_row(Test::winding_balance, "measured.windings", "held-rotor");
     const bool generates = is_electronic(*job.plate.family);
     if (ohms.size() != 3) {
-        row.reason = "three readings are needed";
+        row.reason = TestReason::three_readings_needed;
     } else if (smallest(ohms) <= 0) {
         // Zero is the meter's lead or a slip; below zero the rotor turns and the motor generates.
-        row.reason = "swings or reads zero";
+        row.reason = TestReason::swings_or_zero;
     } else if (generates && !job.measured.rotor_held) {
-        row.reason = "rotor not stated held";
+        row.reason = TestReason::rotor_not_stated_held;
         row.asks = "measured.rotor_held";
     } else if (generates && !*job.measured.rotor_held) {
-        row.reason = "rotor was not held";
+        row.reason = TestReason::rotor_not_held;
+    } else {
+        return std::nullopt;
     }
     return row;
 }
@@ -120,7 +121,7 @@ void test_windings(const FailedUnit& job, const Limits& limits, Rows& rows) {
     const auto& family = job.plate.family;
     if (!reading || reading->empty()) {
         if (family && (is_electronic(*family) || *family == Family::three_phase)) {
-            rows.push_back(open_row(test::winding_balance, "measured.windings", "winding-10"));
+            rows.push_back(open_row(Test::winding_balance, "measured.windings", "winding-10"));
         }
         return;
     }
@@ -131,9 +132,8 @@ void test_windings(const FailedUnit& job, const Limits& limits, Rows& rows) {
     // differ by design: of those only an open one says something.
     const bool equal_by_design = family && (is_electronic(*family) || *family == Family::three_phase);
     if (equal_by_design && !is_open_winding(ohms)) {
-        Evidence unusable = unusable_row(job, ohms);
-        if (!unusable.reason.empty()) {
-            rows.push_back(std::move(unusable));
+        if (auto unusable = unusable_row(job, ohms)) {
+            rows.push_back(std::move(*unusable));
             return;
         }
     }

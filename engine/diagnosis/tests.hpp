@@ -1,7 +1,6 @@
 // The tests of a diagnosis: each sets one reading against one threshold. A group a function; together they
 // follow the test sequence of the service manuals (line, signal, shaft, insulation, windings), then the rest.
 #pragma once
-#include <string_view>
 #include <vector>
 
 #include "engine/diagnosis/diagnosis.hpp"
@@ -9,29 +8,6 @@
 namespace endbell {
 
 using Rows = std::vector<Evidence>;
-
-/// The ids of the tests.
-namespace test {
-inline constexpr std::string_view symptom = "symptom";
-inline constexpr std::string_view line_volts = "line volts";
-inline constexpr std::string_view control_volts = "control volts";
-inline constexpr std::string_view live_taps = "live taps";
-inline constexpr std::string_view spins_free = "spins free";
-inline constexpr std::string_view shaft_play = "shaft play";
-inline constexpr std::string_view winding_to_shell = "winding to shell";
-inline constexpr std::string_view winding_open = "winding open";
-inline constexpr std::string_view winding_most = "winding ohms";
-inline constexpr std::string_view winding_balance = "winding balance";
-inline constexpr std::string_view winding_spread = "winding spread";
-inline constexpr std::string_view capacitor = "capacitor";
-inline constexpr std::string_view static_total = "static total";
-inline constexpr std::string_view filter_drop = "filter drop";
-inline constexpr std::string_view rise = "temperature rise";
-inline constexpr std::string_view airflow = "airflow per ton";
-inline constexpr std::string_view amps = "running amps";
-inline constexpr std::string_view plate_agrees = "plate against unit";
-inline constexpr std::string_view family = "motor family";
-}  // namespace test
 
 void test_symptoms(const FailedUnit& job, Rows& rows);
 void test_line(const FailedUnit& job, const Limits& limits, Rows& rows);
@@ -43,7 +19,7 @@ void test_air(const FailedUnit& job, const Limits& limits, Rows& rows);
 void test_current(const FailedUnit& job, const Limits& limits, Rows& rows);
 
 /// A row that no reading has settled yet; `asks` defaults to the reading itself.
-Evidence open_row(std::string_view test, std::string job_key, std::string source);
+Evidence open_row(Test test, std::string job_key, std::string source);
 
 /// Readings are decimal: a value written exactly at a limit counts as at it, whatever binary fractions say.
 bool at_most(double value, double limit);

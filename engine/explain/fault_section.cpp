@@ -10,35 +10,37 @@ namespace endbell {
 namespace {
 
 struct Fix {
-    std::string_view cause;
+    Cause cause;
     std::string_view sentence;
 };
 
 // Source: common practice, as docs/explanation/diagnosis.md names it test by test.
 constexpr std::array fixes{
-    Fix{"high static pressure",
+    Fix{Cause::high_static,
         "Open the duct: filter, coil, closed registers, undersized return. Measure the total static again "
         "before "
         "the new part runs for good."},
-    Fix{"loaded filter", "Change the filter and measure its pressure drop again."},
-    Fix{"too little air", "Find what holds the air back: filter, coil, wheel, duct. Then measure again."},
-    Fix{"low supply voltage",
+    Fix{Cause::loaded_filter, "Change the filter and measure its pressure drop again."},
+    Fix{Cause::too_little_air,
+        "Find what holds the air back: filter, coil, wheel, duct. Then measure again."},
+    Fix{Cause::low_supply,
         "Find the voltage drop: connections, wire size, transformer. Measure at the motor, running."},
-    Fix{"high supply voltage",
+    Fix{Cause::high_supply,
         "Set the equipment's taps for the supply, or call the utility. Measure at the motor, running."},
-    Fix{"two taps live", "Find which two calls reach the motor together, and part them before power is on."},
-    Fix{"failed capacitor", "Fit a new capacitor of the plate's microfarads, at its volts or more."},
-    Fix{"overload",
+    Fix{Cause::two_taps_live,
+        "Find which two calls reach the motor together, and part them before power is on."},
+    Fix{Cause::failed_capacitor, "Fit a new capacitor of the plate's microfarads, at its volts or more."},
+    Fix{Cause::overload,
         "Find what overloads it: wheel, pulley, static, door off, wrong speed. Measure amps, door on."},
-    Fix{"wrong motor fitted before",
+    Fix{Cause::wrong_motor,
         "Do not copy the plate of the old motor: go by the equipment's own plate and the measured sizes."},
-    Fix{"lost before, cause not found",
+    Fix{Cause::not_found,
         "A motor was lost here before. Take static, volts and amps under load before the new one is left "
         "alone."}};
 
 }  // namespace
 
-std::string fix_sentence(std::string_view cause) {
+std::string fix_sentence(Cause cause) {
     for (const Fix& fix : fixes) {
         if (fix.cause == cause) return std::string(fix.sentence);
     }
@@ -55,8 +57,8 @@ void add_fault(Document& to, const Diagnosis& d) {
     for (const Evidence& e : d.evidence) {
         const bool said = e.carries || e.verdict == Verdict::does_not_fit;
         if (!said || !e.measured.known()) continue;
-        table.rows.push_back({std::string(e.test), say(e.measured.value),
-                              e.limit.known() ? say(e.limit.value) : "-", std::string(e.reason)});
+        table.rows.push_back({std::string(word(e.test)), say(e.measured.value),
+                              e.limit.known() ? say(e.limit.value) : "-", std::string(word(e.reason))});
         if (!e.source.empty()) to.source_ids.push_back(e.source);
     }
     if (!table.rows.empty()) to.add(table);
@@ -66,8 +68,8 @@ void add_fault(Document& to, const Diagnosis& d) {
         to.add(Paragraph{
             "No reading shows a cause outside the motor. Read volts, amps and static at start-up."});
     for (const KillerCause& k : d.causes)
-        to.add(Warning{"CAUTION",
-                       "Cause: " + std::string(k.cause) + " (" + k.job_key + "). " + fix_sentence(k.cause)});
+        to.add(Warning{"CAUTION", "Cause: " + std::string(word(k.cause)) + " (" + k.job_key + "). " +
+                                      fix_sentence(k.cause)});
 }
 
 }  // namespace endbell

@@ -119,8 +119,8 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     for (const Evidence& e : d.evidence) {
         // A reading that was simply not taken stands in the list below; one that cannot be used stands here.
         if (e.verdict == Verdict::not_shown && !e.measured.known()) continue;
-        table.rows.push_back({text(e.test) + (e.carries ? " *" : ""), say(e.measured.value),
-                              e.limit.known() ? say(e.limit.value) : "", text(e.reason),
+        table.rows.push_back({text(word(e.test)) + (e.carries ? " *" : ""), say(e.measured.value),
+                              e.limit.known() ? say(e.limit.value) : "", text(word(e.reason)),
                               cited(to, e.source)});
     }
     if (std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) { return e.carries; }))
@@ -129,8 +129,8 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     for (const std::string& both : d.contradictions)
         to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
     for (const KillerCause& k : d.causes) {
-        to.add(Warning{"CAUTION", "What shortens the next one's life: " + text(k.cause) + " (" + k.job_key +
-                                      "). Cure it with the replacement, or expect to be back."});
+        to.add(Warning{"CAUTION", "What shortens the next one's life: " + text(word(k.cause)) + " (" +
+                                      k.job_key + "). Cure it with the replacement, or expect to be back."});
     }
     if (d.missing.empty()) return;
     to.add(Paragraph{"Readings still missing, in the order to take them:"});

@@ -51,7 +51,7 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
     }
     steps.items.push_back("Block the wheel or blade. Write down where each wire lands before one is moved.");
     for (const KillerCause& k : d.causes)
-        steps.items.push_back("Cure the cause, " + std::string(k.cause) + ": " + fix_sentence(k.cause));
+        steps.items.push_back("Cure the cause, " + std::string(word(k.cause)) + ": " + fix_sentence(k.cause));
     const bool module = option.candidate.part.kind == PartKind::module;
     steps.items.push_back(
         module ? "Part the old module from the motor half. Look for water and burns."

@@ -178,6 +178,10 @@ Json wiring(const WiringPlan& w) {
             {"alternatives", list(w.alternatives, wiring)}};
 }
 
+Json cause(const KillerCause& k) {
+    return {{"cause", word(k.cause)}, {"key", k.job_key}, {"source", k.source}};
+}
+
 }  // namespace
 
 Json candidate(const Candidate& c) {
@@ -202,10 +206,10 @@ Json diagnosis(const Diagnosis& d) {
             {"motor_half_proven_good", d.motor_half_proven_good},
             {"evidence", list(d.evidence,
                               [](const Evidence& e) {
-                                  return Json{{"test", e.test},
+                                  return Json{{"test", word(e.test)},
                                               {"key", e.job_key},
                                               {"verdict", word(e.verdict)},
-                                              {"reason", e.reason},
+                                              {"reason", word(e.reason)},
                                               {"measured", fact(e.measured)},
                                               {"limit", fact(e.limit)},
                                               {"limit_id", e.limit_id},
@@ -216,15 +220,12 @@ Json diagnosis(const Diagnosis& d) {
             {"missing", list(d.missing,
                              [](const MissingReading& m) {
                                  return Json{{"key", m.job_key},
-                                             {"test", m.test},
+                                             {"test", word(m.test)},
                                              {"seconds", m.seconds},
                                              {"power_off", m.power_off},
                                              {"question", question_for(m.job_key)}};
                              })},
-            {"causes", list(d.causes,
-                            [](const KillerCause& k) {
-                                return Json{{"cause", k.cause}, {"key", k.job_key}, {"source", k.source}};
-                            })},
+            {"causes", list(d.causes, cause)},
             {"contradictions", texts(d.contradictions)}};
 }
 

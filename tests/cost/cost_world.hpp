@@ -111,6 +111,12 @@ inline bool has(const std::vector<std::string>& list, std::string_view what) {
     }
     return false;
 }
+inline bool has(const std::vector<Cause>& list, Cause what) {
+    for (Cause one : list) {
+        if (one == what) return true;
+    }
+    return false;
+}
 inline bool has(const std::vector<std::string_view>& list, std::string_view what) {
     for (std::string_view one : list) {
         if (one == what) return true;

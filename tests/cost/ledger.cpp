@@ -268,7 +268,7 @@ BOOST_AUTO_TEST_CASE(a_cost_a_year_is_over_the_option_s_own_life) {
 BOOST_AUTO_TEST_CASE(a_killer_left_alone_is_expected_to_cost_the_job_again) {
     Diagnosis d;
     d.fault = Fault::motor;
-    d.causes.push_back({"high static pressure", "measured.static_total", "static-0.8", .12, .05});
+    d.causes.push_back({Cause::high_static, "measured.static_total", "static-0.8", .12, .05});
     const Ledger l = ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500))}, shop(), d);
     BOOST_TEST(l.options.at(0).recurrence_uncured->minor() == 10'829);  // 902.38 x .12 = 108.2856
     BOOST_TEST(l.options.at(0).recurrence_cured->minor() == 4'512);     // x .05 = 45.119
@@ -279,11 +279,11 @@ BOOST_AUTO_TEST_CASE(a_killer_left_alone_is_expected_to_cost_the_job_again) {
 BOOST_AUTO_TEST_CASE(a_way_that_leaves_the_killer_says_so_and_a_capacitor_of_its_own_cures_a_failed_one) {
     Diagnosis d;
     d.fault = Fault::motor;
-    d.causes.push_back({"failed capacitor", "measured.capacitor", "common-practice", .12, .05});
+    d.causes.push_back({Cause::failed_capacitor, "measured.capacitor", "common-practice", .12, .05});
     PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
     const CostOption left = ledger(job(), {c}, shop(), d).options.at(0);
     BOOST_TEST(has(left.loses, "cause stays"));
-    BOOST_TEST(has(left.causes_left, "failed capacitor"));
+    BOOST_TEST(has(left.causes_left, Cause::failed_capacitor));
     c.kit.work.push_back({"capacitor swap", 500, {0}, true, "shop table"});
     const CostOption cured = ledger(job(), {c}, shop(), d).options.at(0);
     BOOST_TEST(!has(cured.loses, "cause stays"));
@@ -294,8 +294,8 @@ BOOST_AUTO_TEST_CASE(a_way_that_leaves_the_killer_says_so_and_a_capacitor_of_its
 BOOST_AUTO_TEST_CASE(one_duct_repair_cures_all_that_a_duct_does) {
     Diagnosis d;
     d.fault = Fault::airflow;
-    d.causes.push_back({"high static pressure", "measured.static_total", "static-0.8", .12, .05});
-    d.causes.push_back({"too little air", "measured.rise", "common-practice", .12, .05});
+    d.causes.push_back({Cause::high_static, "measured.static_total", "static-0.8", .12, .05});
+    d.causes.push_back({Cause::too_little_air, "measured.rise", "common-practice", .12, .05});
     const Ledger l = ledger(job(), {}, shop(), d);
     BOOST_TEST(l.options.at(0).today->minor() == 50'000 + 9'500);  // 4 h once, and the trip
     BOOST_TEST(l.cure.total->minor() == 50'000);
@@ -304,7 +304,7 @@ BOOST_AUTO_TEST_CASE(one_duct_repair_cures_all_that_a_duct_does) {
 BOOST_AUTO_TEST_CASE(where_nothing_should_be_replaced_no_motor_is_the_cheapest) {
     Diagnosis d;
     d.fault = Fault::airflow;
-    d.causes.push_back({"high static pressure", "measured.static_total", "static-0.8", .12, .05});
+    d.causes.push_back({Cause::high_static, "measured.static_total", "static-0.8", .12, .05});
     FailedUnit j = job();
     j.equipment.replacement_price = known(cents(10'000));
     PlainCatalog c = shop();
@@ -368,7 +368,7 @@ BOOST_AUTO_TEST_CASE(a_failed_capacitor_is_priced_as_a_capacitor_and_the_motor_s
 BOOST_AUTO_TEST_CASE(an_airflow_fault_is_cured_and_the_motor_kept) {
     Diagnosis d;
     d.fault = Fault::airflow;
-    d.causes.push_back({"loaded filter", "measured.filter_drop", "common-practice", .12, .05});
+    d.causes.push_back({Cause::loaded_filter, "measured.filter_drop", "common-practice", .12, .05});
     const Ledger l = ledger(job(), {}, shop(), d);
     BOOST_TEST(l.options.at(0).way == "keep and cure");
     BOOST_TEST(l.options.at(0).today->minor() == 12'000);  // 0.2 h 25.00, trip 95.00

@@ -39,7 +39,7 @@ BOOST_AUTO_TEST_CASE(a_cause_that_stays_adds_the_dearer_loss) {
     option.recurrence_cured = usd(1'000);
     option.recurrence_uncured = usd(30'000);
     BOOST_TEST(spent_by_year(option, 0)[1] == 111'000);
-    option.causes_left.push_back("high static pressure");
+    option.causes_left.push_back(Cause::high_static);
     BOOST_TEST(spent_by_year(option, 0)[1] == 140'000);
 }
 

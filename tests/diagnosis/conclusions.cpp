@@ -510,7 +510,7 @@ BOOST_AUTO_TEST_CASE(an_outdoor_fan_has_no_duct) {
     job.unit.load = known(Load::outdoor_fan);
     job.measured.static_total = known(inch_water(0.9));
     const Diagnosis d = diagnose(job, limits);
-    BOOST_TEST(row(d, "static total") == nullptr);
+    BOOST_TEST(row(d, Test::static_total) == nullptr);
     BOOST_TEST(missing(d) == "measured.line_volts measured.spins_free measured.capacitor");
 }
 
@@ -536,7 +536,7 @@ BOOST_AUTO_TEST_CASE(what_killed_the_part_is_named_beside_the_fault) {
     BOOST_TEST(d.fault == Fault::module);
     BOOST_TEST(!d.replace_nothing());
     BOOST_REQUIRE_EQUAL(d.causes.size(), 1U);
-    BOOST_TEST(d.causes[0].cause == "high static pressure");
+    BOOST_TEST(d.causes[0].cause == Cause::high_static);
     BOOST_TEST(d.causes[0].job_key == "measured.static_total");
     // Common practice: one in eight a year with the killer left, one in twenty with it cured.
     BOOST_TEST(d.causes[0].yearly_hazard_uncured == 0.12);
@@ -549,8 +549,8 @@ BOOST_AUTO_TEST_CASE(a_part_lost_before_has_a_cause_even_where_no_reading_shows_
     BOOST_TEST(diagnose(job, limits).causes.empty());
     job.measured.earlier_replacements = known(2);
     BOOST_REQUIRE_EQUAL(diagnose(job, limits).causes.size(), 1U);
-    BOOST_TEST(diagnose(job, limits).causes[0].cause == "lost before, cause not found");
+    BOOST_TEST(diagnose(job, limits).causes[0].cause == Cause::not_found);
     job.unit.plate_trusted = known(false);
     BOOST_REQUIRE_EQUAL(diagnose(job, limits).causes.size(), 1U);
-    BOOST_TEST(diagnose(job, limits).causes[0].cause == "wrong motor fitted before");
+    BOOST_TEST(diagnose(job, limits).causes[0].cause == Cause::wrong_motor);
 }

@@ -18,6 +18,15 @@ inline std::ostream& operator<<(std::ostream& out, Fault fault) {
 inline std::ostream& operator<<(std::ostream& out, Verdict verdict) {
     return out << word(verdict);
 }
+inline std::ostream& operator<<(std::ostream& out, Test test) {
+    return out << word(test);
+}
+inline std::ostream& operator<<(std::ostream& out, TestReason reason) {
+    return out << word(reason);
+}
+inline std::ostream& operator<<(std::ostream& out, Cause cause) {
+    return out << word(cause);
+}
 
 namespace jobs {
 
@@ -57,7 +66,7 @@ inline void all_good(FailedUnit& job) {
     job.measured.spins_free = known(true);
 }
 
-inline const Evidence* row(const Diagnosis& diagnosis, std::string_view test) {
+inline const Evidence* row(const Diagnosis& diagnosis, Test test) {
     for (const Evidence& e : diagnosis.evidence) {
         if (e.test == test) return &e;
     }
@@ -73,7 +82,7 @@ inline std::string missing(const Diagnosis& diagnosis) {
 inline std::string carried_by(const Diagnosis& diagnosis) {
     std::string text;
     for (const Evidence& e : diagnosis.evidence) {
-        if (e.carries) text += (text.empty() ? "" : ", ") + std::string(e.test);
+        if (e.carries) text += (text.empty() ? "" : ", ") + std::string(word(e.test));
     }
     return text;
 }

@@ -13,8 +13,8 @@ namespace {
 std::string told(const Diagnosis& d) {
     std::string text;
     for (const Evidence& e : d.evidence) {
-        text +=
-            std::string(e.test) + ": " + std::string(word(e.verdict)) + ", " + std::string(e.reason) + "; ";
+        text += std::string(word(e.test)) + ": " + std::string(word(e.verdict)) + ", " +
+                std::string(word(e.reason)) + "; ";
     }
     return text;
 }

@@ -10,7 +10,7 @@ using namespace endbell::jobs;
 
 namespace {
 
-Evidence tested(const FailedUnit& job, std::string_view test) {
+Evidence tested(const FailedUnit& job, Test test) {
     const Diagnosis d = diagnose(job, limits);
     const Evidence* found = row(d, test);
     BOOST_REQUIRE_MESSAGE(found != nullptr, "a row of " << test);
@@ -22,7 +22,7 @@ struct LineCase {
     double supply;  // nominal, 0: not known
     double measured;
     Verdict verdict;
-    std::string_view reason;
+    TestReason reason;
 };
 
 }  // namespace
@@ -30,29 +30,29 @@ struct LineCase {
 BOOST_AUTO_TEST_CASE(line_volts_pass_within_ten_percent_of_the_plate) {
     // NEMA MG 1 12.44.1: +/-10 %. 230: 207.0 to 253.0; 208-230: 187.2 to 253.0; 115: 103.5 to 126.5.
     const LineCase cases[] = {
-        {plate_volts(230), 0, 206, Verdict::does_not_fit, "too low"},
-        {plate_volts(230), 0, 207, Verdict::fits, "in band"},
+        {plate_volts(230), 0, 206, Verdict::does_not_fit, TestReason::too_low},
+        {plate_volts(230), 0, 207, Verdict::fits, TestReason::in_band},
         {plate_volts(230), 208, 208, Verdict::fits_with_changes,
-         "230 on a 208 service"},  // 1.0 V of headroom
-        {plate_volts(230), 0, 253, Verdict::fits, "in band"},
-        {plate_volts(230), 0, 254, Verdict::does_not_fit, "too high"},  // +10.43 %
-        {plate_volts(208, 230), 0, 187.2, Verdict::fits, "in band"},
-        {plate_volts(208, 230), 0, 187.0, Verdict::does_not_fit, "too low"},
-        {plate_volts(208, 230), 208, 190, Verdict::fits_with_changes, "below service range A"},
-        {plate_volts(208, 230), 208, 204, Verdict::fits, "in band"},
-        {plate_volts(115), 0, 126.5, Verdict::fits, "in band"},
-        {plate_volts(230), 0, 277, Verdict::does_not_fit, "too high"},  // +20.4 %
-        {plate_volts(265), 0, 277, Verdict::fits, "in band"},           // +4.53 %
-        {plate_volts(208), 0, 240, Verdict::does_not_fit, "too high"},  // +15.38 %
-        {plate_volts(230), 0, 0, Verdict::does_not_fit, "no voltage"},
-        {plate_volts(230), 0, 4, Verdict::does_not_fit, "no voltage"},
+         TestReason::only_230_on_208},  // 1.0 V of headroom
+        {plate_volts(230), 0, 253, Verdict::fits, TestReason::in_band},
+        {plate_volts(230), 0, 254, Verdict::does_not_fit, TestReason::too_high},  // +10.43 %
+        {plate_volts(208, 230), 0, 187.2, Verdict::fits, TestReason::in_band},
+        {plate_volts(208, 230), 0, 187.0, Verdict::does_not_fit, TestReason::too_low},
+        {plate_volts(208, 230), 208, 190, Verdict::fits_with_changes, TestReason::below_range_a},
+        {plate_volts(208, 230), 208, 204, Verdict::fits, TestReason::in_band},
+        {plate_volts(115), 0, 126.5, Verdict::fits, TestReason::in_band},
+        {plate_volts(230), 0, 277, Verdict::does_not_fit, TestReason::too_high},  // +20.4 %
+        {plate_volts(265), 0, 277, Verdict::fits, TestReason::in_band},           // +4.53 %
+        {plate_volts(208), 0, 240, Verdict::does_not_fit, TestReason::too_high},  // +15.38 %
+        {plate_volts(230), 0, 0, Verdict::does_not_fit, TestReason::no_voltage},
+        {plate_volts(230), 0, 4, Verdict::does_not_fit, TestReason::no_voltage},
     };
     for (const LineCase& c : cases) {
         FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
         job.plate.volts = known(std::vector{c.plate});
         if (c.supply > 0) job.equipment.supply = known(volt(c.supply));
         job.measured.line_volts = known(volt(c.measured));
-        const Evidence found = tested(job, "line volts");
+        const Evidence found = tested(job, Test::line_volts);
         BOOST_TEST_CONTEXT(c.plate.low.in(volt)
                            << "-" << c.plate.high.in(volt) << " V, measured " << c.measured) {
             BOOST_TEST(found.verdict == c.verdict);
@@ -66,17 +66,17 @@ BOOST_AUTO_TEST_CASE(a_reconnectable_plate_is_judged_by_its_nearest_rating) {
     job.plate.volts = known(std::vector{plate_volts(115), plate_volts(208, 230)});
     for (double good : {118.0, 200.0, 240.0}) {
         job.measured.line_volts = known(volt(good));
-        BOOST_TEST(tested(job, "line volts").verdict == Verdict::fits);
+        BOOST_TEST(tested(job, Test::line_volts).verdict == Verdict::fits);
     }
     job.measured.line_volts = known(volt(160));
-    BOOST_TEST(tested(job, "line volts").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::line_volts).verdict == Verdict::does_not_fit);
 }
 
 BOOST_AUTO_TEST_CASE(line_volts_without_plate_volts_are_open) {
     FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
     job.plate.volts = {};
     job.measured.line_volts = known(volt(236));
-    const Evidence found = tested(job, "line volts");
+    const Evidence found = tested(job, Test::line_volts);
     BOOST_TEST(found.verdict == Verdict::not_shown);
     BOOST_TEST(found.asks == "plate.volts");
 }
@@ -89,48 +89,48 @@ BOOST_AUTO_TEST_CASE(a_tap_enables_from_12_to_33_volts) {
     for (const auto& [volts, verdict] : cases) {
         FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
         job.measured.control_volts = known(volt(volts));
-        BOOST_TEST(tested(job, "control volts").verdict == verdict);
+        BOOST_TEST(tested(job, Test::control_volts).verdict == verdict);
     }
 }
 
 BOOST_AUTO_TEST_CASE(each_signal_class_has_its_own_window) {
     FailedUnit job = of(Family::communicating, {Symptom::no_run});
     job.measured.control_volts = known(volt(12));
-    BOOST_TEST(tested(job, "control volts").verdict == Verdict::not_shown);  // class not known
-    BOOST_TEST(tested(job, "control volts").asks == "plate.signal");
+    BOOST_TEST(tested(job, Test::control_volts).verdict == Verdict::not_shown);  // class not known
+    BOOST_TEST(tested(job, Test::control_volts).asks == "plate.signal");
     job.plate.signal = known(SignalClass::serial);  // 3 to 15 V dc idle
-    BOOST_TEST(tested(job, "control volts").verdict == Verdict::fits);
+    BOOST_TEST(tested(job, Test::control_volts).verdict == Verdict::fits);
     job.measured.control_volts = known(volt(2));
-    BOOST_TEST(tested(job, "control volts").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::control_volts).verdict == Verdict::does_not_fit);
     job.plate.signal = known(SignalClass::pulse);  // 9 to 23 V dc
     job.measured.control_volts = known(volt(24));
-    BOOST_TEST(tested(job, "control volts").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::control_volts).verdict == Verdict::does_not_fit);
 
     FailedUnit line = of(Family::constant_torque, {Symptom::no_run});
     line.plate.signal = known(SignalClass::line_signal);
     line.measured.control_volts = known(volt(24));
-    BOOST_TEST(tested(line, "control volts").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(line, Test::control_volts).verdict == Verdict::does_not_fit);
     line.measured.control_volts = known(volt(231));
-    BOOST_TEST(tested(line, "control volts").verdict == Verdict::fits);
+    BOOST_TEST(tested(line, Test::control_volts).verdict == Verdict::fits);
     line.plate.signal = {};
-    BOOST_TEST(tested(line, "control volts").verdict == Verdict::not_shown);
-    BOOST_TEST(tested(line, "control volts").asks == "plate.signal");
+    BOOST_TEST(tested(line, Test::control_volts).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(line, Test::control_volts).asks == "plate.signal");
 }
 
 BOOST_AUTO_TEST_CASE(two_live_taps_are_judged_by_the_tap_rule) {
     FailedUnit job = of(Family::constant_torque, {Symptom::runs_slow});
     job.measured.live_taps = known(std::vector{1, 4});
-    BOOST_TEST(tested(job, "live taps").verdict == Verdict::not_shown);
-    BOOST_TEST(tested(job, "live taps").reason == "priority not stated");
+    BOOST_TEST(tested(job, Test::live_taps).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::live_taps).reason == TestReason::priority_not_stated);
     job.plate.tap_rule = known(TapRule::highest_tap_wins);  // one documented design runs tap 4
-    BOOST_TEST(tested(job, "live taps").verdict == Verdict::fits_with_changes);
-    BOOST_TEST(tested(job, "live taps").reason == "highest tap runs");
+    BOOST_TEST(tested(job, Test::live_taps).verdict == Verdict::fits_with_changes);
+    BOOST_TEST(tested(job, Test::live_taps).reason == TestReason::highest_tap_runs);
     job.plate.tap_rule = known(TapRule::one_tap_only);
-    BOOST_TEST(tested(job, "live taps").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::live_taps).verdict == Verdict::does_not_fit);
     job.measured.live_taps = known(std::vector{4});
-    BOOST_TEST(tested(job, "live taps").verdict == Verdict::fits);
+    BOOST_TEST(tested(job, Test::live_taps).verdict == Verdict::fits);
     job.measured.live_taps = known(std::vector<int>{});
-    BOOST_TEST(tested(job, "live taps").reason == "no tap live");
+    BOOST_TEST(tested(job, Test::live_taps).reason == TestReason::no_tap_live);
 }
 
 namespace {
@@ -158,9 +158,9 @@ BOOST_AUTO_TEST_CASE(three_windings_pass_only_when_all_three_manuals_pass_them) 
         FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
         set_windings(job, c.ohms);
         BOOST_TEST_CONTEXT(c.ohms[0] << "/" << c.ohms[1] << "/" << c.ohms[2]) {
-            BOOST_TEST(tested(job, "winding ohms").verdict == c.most);
-            BOOST_TEST(tested(job, "winding balance").verdict == c.balance);
-            BOOST_TEST(tested(job, "winding spread").verdict == c.spread);
+            BOOST_TEST(tested(job, Test::winding_most).verdict == c.most);
+            BOOST_TEST(tested(job, Test::winding_balance).verdict == c.balance);
+            BOOST_TEST(tested(job, Test::winding_spread).verdict == c.spread);
         }
     }
 }
@@ -168,10 +168,10 @@ BOOST_AUTO_TEST_CASE(three_windings_pass_only_when_all_three_manuals_pass_them) 
 BOOST_AUTO_TEST_CASE(balance_is_the_largest_deviation_over_the_mean) {
     FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
     set_windings(job, {2.0, 2.2, 2.3});  // (2.16667 - 2.0) / 2.16667 = 0.076923
-    BOOST_TEST(std::get<double>(tested(job, "winding balance").measured.value) == 0.076923,
+    BOOST_TEST(std::get<double>(tested(job, Test::winding_balance).measured.value) == 0.076923,
                boost::test_tools::tolerance(1e-4));
     set_windings(job, {4.0, 5.0, 5.0});  // (4.66667 - 4) / 4.66667 = 0.142857
-    BOOST_TEST(std::get<double>(tested(job, "winding balance").measured.value) == 0.142857,
+    BOOST_TEST(std::get<double>(tested(job, Test::winding_balance).measured.value) == 0.142857,
                boost::test_tools::tolerance(1e-4));
 }
 
@@ -179,11 +179,11 @@ BOOST_AUTO_TEST_CASE(windings_count_only_with_the_rotor_held) {
     FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
     set_windings(job, {2.0, 9.0, 18.0});  // swinging ohms
     job.measured.rotor_held = {};
-    BOOST_TEST(tested(job, "winding balance").verdict == Verdict::not_shown);
-    BOOST_TEST(tested(job, "winding balance").asks == "measured.rotor_held");
+    BOOST_TEST(tested(job, Test::winding_balance).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::winding_balance).asks == "measured.rotor_held");
     job.measured.rotor_held = known(false);
-    BOOST_TEST(tested(job, "winding balance").verdict == Verdict::not_shown);
-    BOOST_TEST(tested(job, "winding balance").asks == "measured.windings");
+    BOOST_TEST(tested(job, Test::winding_balance).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::winding_balance).asks == "measured.windings");
     BOOST_TEST(diagnose(job, limits).fault == Fault::not_shown);
 }
 
@@ -191,7 +191,7 @@ BOOST_AUTO_TEST_CASE(zero_negative_or_too_few_ohms_are_not_usable) {
     for (const std::vector<double>& ohms : {std::vector{0.0, 0.0, 0.0}, {-3.0, 5.0, 9.0}, {5.0, 5.0}}) {
         FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
         set_windings(job, ohms);
-        BOOST_TEST(tested(job, "winding balance").verdict == Verdict::not_shown);
+        BOOST_TEST(tested(job, Test::winding_balance).verdict == Verdict::not_shown);
         BOOST_TEST(diagnose(job, limits).fault == Fault::not_shown);
     }
 }
@@ -199,18 +199,18 @@ BOOST_AUTO_TEST_CASE(zero_negative_or_too_few_ohms_are_not_usable) {
 BOOST_AUTO_TEST_CASE(an_open_winding_fails_unless_it_may_only_be_hot) {
     FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
     set_windings(job, {5.0, open_line, open_line});
-    BOOST_TEST(tested(job, "winding open").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::winding_open).verdict == Verdict::does_not_fit);
     job.measured.symptoms = known(std::vector{Symptom::no_run, Symptom::trips_hot});
-    BOOST_TEST(tested(job, "winding open").verdict == Verdict::not_shown);
-    BOOST_TEST(tested(job, "winding open").reason == "test again when cold");
+    BOOST_TEST(tested(job, Test::winding_open).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::winding_open).reason == TestReason::test_again_cold);
 }
 
 BOOST_AUTO_TEST_CASE(only_an_open_winding_speaks_on_a_single_phase_induction_motor) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::no_run});
     set_windings(job, {12.0, 31.0, 43.0});  // run, start, and both in series: unequal by design
     const Diagnosis d = diagnose(job, limits);
-    BOOST_TEST(row(d, "winding open")->verdict == Verdict::fits);
-    BOOST_TEST(row(d, "winding balance") == nullptr);
+    BOOST_TEST(row(d, Test::winding_open)->verdict == Verdict::fits);
+    BOOST_TEST(row(d, Test::winding_balance) == nullptr);
     BOOST_TEST(d.fault == Fault::not_shown);
 }
 
@@ -223,7 +223,7 @@ BOOST_AUTO_TEST_CASE(insulation_passes_above_100_kilohm_only) {
     for (const auto& [ohms, verdict] : cases) {
         FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
         job.measured.winding_to_shell = known(ohm(ohms));
-        BOOST_TEST(tested(job, "winding to shell").verdict == verdict);
+        BOOST_TEST(tested(job, Test::winding_to_shell).verdict == verdict);
     }
 }
 
@@ -231,29 +231,29 @@ namespace {
 struct CapacitorCase {
     double plate, reading;
     Verdict verdict;
-    std::string_view reason;
+    TestReason reason;
 };
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(a_metered_capacitor_is_good_marginal_or_to_be_replaced) {
     // Trade practice: good within 6 %, to be replaced beyond 10 %.
     const CapacitorCase cases[] = {
-        {10, 9.4, Verdict::fits, "good"},
-        {10, 9.39, Verdict::fits_with_changes, "marginal"},
-        {10, 9.0, Verdict::fits_with_changes, "marginal"},
-        {10, 8.99, Verdict::does_not_fit, "replace"},
-        {5, 5.3, Verdict::fits, "good"},
-        {5, 5.6, Verdict::does_not_fit, "replace"},
-        {7.5, 0, Verdict::does_not_fit, "open"},
-        {7.5, open_line, Verdict::does_not_fit, "over range"},
+        {10, 9.4, Verdict::fits, TestReason::good},
+        {10, 9.39, Verdict::fits_with_changes, TestReason::marginal},
+        {10, 9.0, Verdict::fits_with_changes, TestReason::marginal},
+        {10, 8.99, Verdict::does_not_fit, TestReason::replace},
+        {5, 5.3, Verdict::fits, TestReason::good},
+        {5, 5.6, Verdict::does_not_fit, TestReason::replace},
+        {7.5, 0, Verdict::does_not_fit, TestReason::open},
+        {7.5, open_line, Verdict::does_not_fit, TestReason::over_range},
     };
     for (const CapacitorCase& c : cases) {
         FailedUnit job = of(Family::capacitor_run, {Symptom::hums});
         job.plate.capacitor = known(microfarad(c.plate));
         job.measured.capacitor = known(microfarad(c.reading));
         BOOST_TEST_CONTEXT(c.reading << " of " << c.plate) {
-            BOOST_TEST(tested(job, "capacitor").verdict == c.verdict);
-            BOOST_TEST(tested(job, "capacitor").reason == c.reason);
+            BOOST_TEST(tested(job, Test::capacitor).verdict == c.verdict);
+            BOOST_TEST(tested(job, Test::capacitor).reason == c.reason);
         }
     }
 }
@@ -261,7 +261,7 @@ BOOST_AUTO_TEST_CASE(a_metered_capacitor_is_good_marginal_or_to_be_replaced) {
 BOOST_AUTO_TEST_CASE(a_running_capacitor_is_found_from_volts_and_amps) {
     // C = 1e6 I / (2 pi f V): 2652.58 I/V at 60 Hz, 3183.10 I/V at 50 Hz.
     FailedUnit job = of(Family::capacitor_run, {Symptom::runs_slow});
-    const auto found = [&] { return tested(job, "capacitor"); };
+    const auto found = [&] { return tested(job, Test::capacitor); };
     job.plate.frequency = known(hertz(60));
     job.plate.capacitor = known(microfarad(70));
     job.measured.capacitor_amps = known(ampere(8.3));
@@ -285,12 +285,12 @@ BOOST_AUTO_TEST_CASE(a_running_capacitor_is_found_from_volts_and_amps) {
 BOOST_AUTO_TEST_CASE(the_hertz_of_a_running_capacitor_is_not_guessed_from_230_volts) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::runs_slow});
     job.measured.capacitor_amps = known(ampere(1.0));
-    job.measured.capacitor_volts = known(volt(354));                // 7.49 uF at 60 Hz
-    BOOST_TEST(tested(job, "capacitor").verdict == Verdict::fits);  // 208-230: a 60 Hz system
-    BOOST_CHECK(tested(job, "capacitor").measured.origin == Origin::inferred);
+    job.measured.capacitor_volts = known(volt(354));                    // 7.49 uF at 60 Hz
+    BOOST_TEST(tested(job, Test::capacitor).verdict == Verdict::fits);  // 208-230: a 60 Hz system
+    BOOST_CHECK(tested(job, Test::capacitor).measured.origin == Origin::inferred);
     job.plate.volts = known(std::vector{plate_volts(230)});
-    BOOST_TEST(tested(job, "capacitor").verdict == Verdict::not_shown);
-    BOOST_TEST(tested(job, "capacitor").asks == "plate.frequency");
+    BOOST_TEST(tested(job, Test::capacitor).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::capacitor).asks == "plate.frequency");
 }
 
 BOOST_AUTO_TEST_CASE(a_bulged_capacitor_is_replaced_whatever_it_reads) {
@@ -303,20 +303,20 @@ BOOST_AUTO_TEST_CASE(a_bulged_capacitor_is_replaced_whatever_it_reads) {
 BOOST_AUTO_TEST_CASE(the_total_static_needs_both_sides_with_their_signs) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::weak_air});
     job.measured.static_supply = known(inch_water(0.85));
-    BOOST_TEST(tested(job, "static total").verdict == Verdict::not_shown);
-    BOOST_TEST(tested(job, "static total").asks == "measured.static_return");
+    BOOST_TEST(tested(job, Test::static_total).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::static_total).asks == "measured.static_return");
     job.measured.static_return = known(inch_water(0.2));  // a return side cannot push
-    BOOST_TEST(tested(job, "static total").reason == "signs do not fit the sides");
+    BOOST_TEST(tested(job, Test::static_total).reason == TestReason::wrong_signs);
     job.measured.static_supply = known(inch_water(0.35));
     job.measured.static_return = known(inch_water(-0.45));  // 0.80: not above 0.8
-    BOOST_TEST(tested(job, "static total").verdict == Verdict::fits_with_changes);
-    BOOST_TEST(tested(job, "static total").reason == "above the plate");
+    BOOST_TEST(tested(job, Test::static_total).verdict == Verdict::fits_with_changes);
+    BOOST_TEST(tested(job, Test::static_total).reason == TestReason::above_plate);
     job.measured.static_return = known(inch_water(-0.46));  // 0.81
-    BOOST_TEST(tested(job, "static total").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::static_total).verdict == Verdict::does_not_fit);
     job.measured.static_return = known(inch_water(-0.15));  // 0.50: the usual plate maximum
-    BOOST_TEST(tested(job, "static total").verdict == Verdict::fits);
+    BOOST_TEST(tested(job, Test::static_total).verdict == Verdict::fits);
     job.equipment.static_limit = known(inch_water(0.4));
-    BOOST_TEST(tested(job, "static total").verdict == Verdict::fits_with_changes);
+    BOOST_TEST(tested(job, Test::static_total).verdict == Verdict::fits_with_changes);
 }
 
 BOOST_AUTO_TEST_CASE(rise_filter_air_and_amps_have_their_thresholds) {
@@ -324,37 +324,37 @@ BOOST_AUTO_TEST_CASE(rise_filter_air_and_amps_have_their_thresholds) {
     job.equipment.rise_low = known(fahrenheit_degree(35));
     job.equipment.rise_high = known(fahrenheit_degree(65));
     job.measured.rise = known(fahrenheit_degree(65.43));
-    BOOST_TEST(tested(job, "temperature rise").reason == "too little air");
+    BOOST_TEST(tested(job, Test::rise).reason == TestReason::too_little_air);
     job.measured.rise = known(fahrenheit_degree(65));
-    BOOST_TEST(tested(job, "temperature rise").verdict == Verdict::fits);
+    BOOST_TEST(tested(job, Test::rise).verdict == Verdict::fits);
     job.measured.rise = known(fahrenheit_degree(30));
-    BOOST_TEST(tested(job, "temperature rise").reason == "too much air");
+    BOOST_TEST(tested(job, Test::rise).reason == TestReason::too_much_air);
 
     job.measured.filter_drop = known(inch_water(0.30));
-    BOOST_TEST(tested(job, "filter drop").verdict == Verdict::fits);
+    BOOST_TEST(tested(job, Test::filter_drop).verdict == Verdict::fits);
     job.measured.filter_drop = known(inch_water(0.31));
-    BOOST_TEST(tested(job, "filter drop").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::filter_drop).verdict == Verdict::does_not_fit);
 
     job.equipment.cooling = known(ton_cooling(3));
     job.measured.airflow = known(cfm(870));  // 290 a ton
-    BOOST_TEST(tested(job, "airflow per ton").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::airflow).verdict == Verdict::does_not_fit);
     job.measured.airflow = known(cfm(900));
-    BOOST_TEST(tested(job, "airflow per ton").verdict == Verdict::fits);
+    BOOST_TEST(tested(job, Test::airflow).verdict == Verdict::fits);
 
     job.plate.current = known(ampere(2.6));
     job.measured.amps = known(ampere(2.6));
-    BOOST_TEST(tested(job, "running amps").verdict == Verdict::fits);
+    BOOST_TEST(tested(job, Test::amps).verdict == Verdict::fits);
     job.measured.amps = known(ampere(2.7));
-    BOOST_TEST(tested(job, "running amps").verdict == Verdict::does_not_fit);
+    BOOST_TEST(tested(job, Test::amps).verdict == Verdict::does_not_fit);
 }
 
 BOOST_AUTO_TEST_CASE(a_plate_that_disagrees_with_the_unit_is_seen) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::no_run});
     job.plate.current = known(ampere(3.1));
     job.equipment.fan_amps = known(ampere(1.9));
-    BOOST_TEST(tested(job, "plate against unit").reason == "amps over the unit's");
+    BOOST_TEST(tested(job, Test::plate_agrees).reason == TestReason::amps_over_unit);
     job.equipment.supply = known(volt(115));
-    BOOST_TEST(tested(job, "plate against unit").reason == "volts are not the unit's");
+    BOOST_TEST(tested(job, Test::plate_agrees).reason == TestReason::volts_not_of_unit);
 }
 
 BOOST_AUTO_TEST_CASE(every_row_names_a_source_and_a_limit_that_exist) {
@@ -370,7 +370,7 @@ BOOST_AUTO_TEST_CASE(every_row_names_a_source_and_a_limit_that_exist) {
                 BOOST_CHECK_NO_THROW(source(e.source));
                 if (!e.limit_id.empty()) BOOST_TEST(limits.has(e.limit_id));
                 BOOST_TEST(!e.job_key.empty());
-                BOOST_TEST(!e.reason.empty());
+                BOOST_TEST(word(e.reason) != "?");
             }
         }
     }

@@ -87,7 +87,7 @@ BOOST_AUTO_TEST_CASE(a_misspelt_source_or_limit_is_caught) {
     BOOST_TEST(caught("say.from(\"inducr\")", source_places, source_ids()));
     BOOST_TEST(caught("Answer say(id, \"comon-practice\", wanted)", source_places, source_ids()));
     BOOST_TEST(caught("row.source = \"hearsay\";", source_places, source_ids()));
-    BOOST_TEST(caught("open_row(test::amps, \"measured.amps\", \"hearsay\")", source_places, source_ids()));
+    BOOST_TEST(caught("open_row(Test::amps, \"measured.amps\", \"hearsay\")", source_places, source_ids()));
     BOOST_TEST(caught("limits.value(\"winding.balanc\")", limit_places, limit_ids()));
     BOOST_TEST(!caught("limits.value(\"winding.balance\")", limit_places, limit_ids()));
 }
