@@ -17,7 +17,7 @@ namespace endbell {
 namespace {
 
 bool names_inducer(const Question& q) {
-    return said(q.job.unit.assembly_number) && said(q.job.unit.load) == Load::draft_inducer;
+    return q.job.unit.assembly_number && q.job.unit.load.said() == Load::draft_inducer;
 }
 
 }  // namespace
@@ -98,7 +98,7 @@ std::vector<std::uint32_t> PartIndex::in_place(const LeastPrices& least) const {
 std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
     std::vector<std::uint32_t> positions;
     if (!names_inducer(q)) return positions;
-    const std::string wanted = number_key(*said(q.job.unit.assembly_number));
+    const std::string wanted = number_key(*q.job.unit.assembly_number);
     for (SideReader assemblies(file_->section(Section::assemblies)); !assemblies.at_end();) {
         const bool named = assemblies.text() == wanted;
         for (std::uint32_t parts = assemblies.number(); parts > 0; --parts) {

@@ -82,7 +82,7 @@ std::vector<std::uint32_t>& Sayings::edges_of(Verdict verdict) {
 
 void hide_assembly(const Question& q, Part& part) {
     if (!part.motor || !part.motor->assembly) return;
-    part.motor->assembly = said(q.job.unit.assembly_number).value_or("") + "X";
+    part.motor->assembly = q.job.unit.assembly_number.said().value_or("") + "X";
 }
 
 Saying saying_of(const Finding& f) {

@@ -11,13 +11,6 @@
 
 namespace endbell {
 
-/// What somebody wrote or measured. Inferred and assumed values are hints: no rule decides by them.
-template <class T>
-std::optional<T> said(const Reading<T>& reading) {
-    const bool hint = reading.origin == Origin::inferred || reading.origin == Origin::assumed;
-    return hint ? std::nullopt : reading.value;
-}
-
 /// Enumerations become their word, counts become numbers; the rest is a Value as it is.
 template <class T>
 Value as_value(const T& value) {
@@ -34,6 +27,11 @@ Value as_value(const T& value) {
 template <class T>
 Fact wanted(const Reading<T>& reading) {
     return reading.value ? Fact{as_value(*reading.value), reading.origin} : Fact{};
+}
+
+template <class T>
+Fact wanted(const Derived<T>& fact) {
+    return fact ? Fact{as_value(*fact), fact.origin} : Fact{};
 }
 
 /// The part's side of a finding.

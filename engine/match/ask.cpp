@@ -103,7 +103,7 @@ double settle(const Question& q, const JobBytes& before, const PossibleAnswer& a
               const std::vector<const Candidate*>& candidates, AnswerLeaves& leaves) {
     Trial trial{q.job, q.diagnosis};
     answer.give(trial);
-    const Question then{trial.job, trial.diagnosis, q.limits};
+    const Question then = trial.question(q.limits);
     const std::vector<bool> moved = moved_rules(before, then);
     double settled = 0;
     for (const Candidate* c : candidates) {

@@ -39,6 +39,12 @@ Label label(Length length) {
 Label label(Voltage voltage) {
     return sized(voltage.in(volt), "V");
 }
+Label label(const SupplySystem& system) {
+    return label(system.line);
+}
+Label label(Frequency frequency) {
+    return sized(frequency.in(hertz), "Hz");
+}
 Label label(Speed speed) {
     return sized(speed.in(rpm), "rpm");
 }
@@ -83,7 +89,7 @@ Askable field(std::string_view key, int seconds, double chance, Group FailedUnit
     a.key = key;
     a.seconds = seconds;
     a.chance = chance;
-    a.blank = [group, reading](const FailedUnit& job) { return !said((job.*group).*reading); };
+    a.blank = [group, reading](const Question& q) { return !(q.job.*group).*reading; };
     a.answers = [group, reading, wish](const std::vector<const Part*>& parts) {
         std::map<Label, PossibleAnswer> box;
         for (const Part* part : parts) {
@@ -111,24 +117,31 @@ Askable tape(Askable a) {
 }
 
 /// Another key that is stated can settle this one.
-Askable unless(bool (*settled)(const FailedUnit&), Askable a) {
-    a.blank = [blank = std::move(a.blank), settled](const FailedUnit& job) {
-        return blank(job) && !settled(job);
-    };
+Askable unless(bool (*settled)(const Facts&), Askable a) {
+    a.blank = [blank = std::move(a.blank), settled](const Question& q) { return blank(q) && !settled(q.facts); };
     return a;
 }
 
-bool volts_on_the_plate(const FailedUnit& job) {
-    return said(job.plate.volts) && said(job.unit.plate_trusted) != false;
+bool volts_on_the_plate(const Facts& facts) {
+    return facts.volts.value.has_value();
 }
-bool poles_known(const FailedUnit& job) {
-    return old_poles(job).count.has_value();
+bool family_known(const Facts& facts) {
+    return facts.family.value.has_value();
 }
-bool place_known(const FailedUnit& job) {
-    return sits_outdoors(job).has_value();
+bool phase_known(const Facts& facts) {
+    return facts.phase.value.has_value();
 }
-bool signal_known(const FailedUnit& job) {
-    return signal_given(job).value.has_value();
+bool frequency_known(const Facts& facts) {
+    return facts.frequency.value.has_value();
+}
+bool poles_known(const Facts& facts) {
+    return facts.poles.value.has_value();
+}
+bool place_known(const Facts& facts) {
+    return facts.outdoors.value.has_value();
+}
+bool signal_known(const Facts& facts) {
+    return facts.signal.value.has_value();
 }
 
 template <class T, class U>
@@ -185,6 +198,16 @@ Votes<Voltage> nominals(const Part& part) {
     return votes;
 }
 
+Votes<SupplySystem> supplies(const Part& part) {
+    Votes<SupplySystem> votes;
+    for (const auto& [volts, weight] : nominals(part)) votes.push_back({bare_supply(volts), weight});
+    return votes;
+}
+
+Votes<Frequency> hertz_of_supplies(const Part&) {
+    return {{hertz(50), 1.0}, {hertz(60), 1.0}};
+}
+
 Votes<std::vector<PlateVolts>> plates(const Part& part) {
     Votes<std::vector<PlateVolts>> votes;
     if (part.module && part.module->volts) votes.push_back({{*part.module->volts}, 1.0});
@@ -238,7 +261,7 @@ Votes<std::vector<int>> live_taps(const Part&) {
 }
 
 /// A proof of the motor half: it passes, and the module alone is shown to have failed, or it does not.
-Askable proof(std::string_view key, int seconds, double chance, bool (*blank)(const FailedUnit&)) {
+Askable proof(std::string_view key, int seconds, double chance, bool (*blank)(const Question&)) {
     Askable a;
     a.key = key;
     a.seconds = seconds;
@@ -266,17 +289,18 @@ std::vector<Askable> all() {
     using F = FailedUnit;
     return {
         field("unit.load", 5, 1.00, &F::unit, &U::load, loads),
-        field("plate.family", 20, 0.90, &F::plate, &P::family, families),
+        unless(family_known, field("plate.family", 20, 0.90, &F::plate, &P::family, families)),
         field("unit.assembly_number", 60, 0.60, &F::unit, &U::assembly_number,
               Wish<std::string>([](const Part& p) { return of_motor(p, &Motor::assembly); })),
         unless(volts_on_the_plate,
-               field("equipment.supply", 20, 0.80, &F::equipment, &EquipmentFacts::supply, nominals)),
+               field("equipment.supply", 20, 0.80, &F::equipment, &EquipmentFacts::supply, supplies)),
         field("plate.volts", 15, 0.70, &F::plate, &P::volts, plates),
         unless(volts_on_the_plate,
                field("measured.line_volts", 120, 0.60, &F::measured, &M::line_volts, nominals)),
-        field("plate.phase", 15, 0.80, &F::plate, &P::phase,
-              Wish<int>([](const Part& p) { return of_motor(p, &Motor::phase); })),
+        unless(phase_known, field("plate.phase", 15, 0.80, &F::plate, &P::phase,
+                                  Wish<int>([](const Part& p) { return of_motor(p, &Motor::phase); }))),
         field("plate.speed", 15, 0.65, &F::plate, &P::speed, speeds),
+        unless(frequency_known, field("plate.frequency", 15, 0.60, &F::plate, &P::frequency, hertz_of_supplies)),
         unless(poles_known, field("plate.poles", 15, 0.50, &F::plate, &P::poles,
                                   Wish<int>([](const Part& p) { return of_motor(p, &Motor::poles); }))),
         field("plate.power", 15, 0.70, &F::plate, &P::power, powers),
@@ -307,10 +331,10 @@ std::vector<Askable> all() {
         field("plate.ambient", 15, 0.60, &F::plate, &P::ambient,
               Wish<Temperature>([](const Part& p) { return of_motor(p, &Motor::ambient); })),
         proof("measured.spins_free", 60, 0.60,
-              [](const FailedUnit& j) { return !said(j.measured.spins_free); }),
+              [](const Question& q) { return !q.job.measured.spins_free; }),
         proof("measured.winding_to_shell", 400, 0.40,
-              [](const FailedUnit& j) { return !said(j.measured.winding_to_shell); }),
-        proof("measured.windings", 420, 0.40, [](const FailedUnit& j) { return !said(j.measured.windings); }),
+              [](const Question& q) { return !q.job.measured.winding_to_shell; }),
+        proof("measured.windings", 420, 0.40, [](const Question& q) { return !q.job.measured.windings; }),
     };
 }
 

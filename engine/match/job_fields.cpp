@@ -37,9 +37,30 @@ void put(std::string& to, const std::vector<T>& list) {
 /// FailedUnit.*Group.*Field
 template <auto Group, auto Field>
 void take(const Question& q, std::string& to) {
-    const auto value = said((q.job.*Group).*Field);
+    const auto value = ((q.job.*Group).*Field).said();
     to.push_back(value ? '\1' : '\0');
     if (value) put(to, *value);
+}
+
+/// A derived fact, contradictions among what it stands on included.
+template <auto Fact>
+void take_fact(const Question& q, std::string& to) {
+    const auto& fact = q.facts.*Fact;
+    to.push_back(fact.disagree ? '\2' : fact ? '\1' : '\0');
+    if (fact) put(to, *fact);
+}
+
+void take_supply(const Question& q, std::string& to) {
+    const Supply& s = q.facts.supply;
+    put(to, s.nominal);
+    to.push_back(s.measured ? '\1' : '\0');
+    if (s.measured) put(to, *s.measured);
+    for (const bool yes : {s.dead, s.from_reading, s.from_plate}) to.push_back(yes ? '\1' : '\0');
+}
+
+void take_burner(const Question& q, std::string& to) {
+    const Derived<bool>& burner = q.facts.heat.burner;
+    to.push_back(!burner ? '\0' : *burner ? '\2' : '\1');
 }
 
 /// What readings came to, for the rule that asks which half failed.
@@ -55,7 +76,7 @@ constexpr auto measured = &FailedUnit::measured;
 constexpr auto equipment = &FailedUnit::equipment;
 constexpr auto controls = &FailedUnit::controls;
 
-/// Which of several ratings is in use: see ratings.hpp.
+/// Which of several ratings is in use: see facts/rating.hpp.
 constexpr std::array rating_keys{"equipment.supply",   "measured.line_volts", "plate.volts",
                                  "unit.plate_trusted", "plate.power",         "plate.speed"};
 
@@ -66,17 +87,17 @@ const std::vector<JobField>& job_fields() {
         {"diagnosis", take_diagnosis},
         {"unit.load", take<unit, &UnitFacts::load>},
         {"unit.shaft_points", take<unit, &UnitFacts::shaft_points>},
-        {"unit.outdoors", take<unit, &UnitFacts::outdoors>},
+        {"unit.outdoors", take_fact<&Facts::outdoors>},
         {"unit.old_part_number", take<unit, &UnitFacts::old_part_number>},
         {"unit.assembly_number", take<unit, &UnitFacts::assembly_number>},
-        {"unit.plate_trusted", take<unit, &UnitFacts::plate_trusted>},
-        {"plate.family", take<plate, &PlateFacts::family>},
-        {"plate.power", take<plate, &PlateFacts::power>},
-        {"plate.volts", take<plate, &PlateFacts::volts>},
-        {"plate.phase", take<plate, &PlateFacts::phase>},
-        {"plate.frequency", take<plate, &PlateFacts::frequency>},
-        {"plate.speed", take<plate, &PlateFacts::speed>},
-        {"plate.poles", take<plate, &PlateFacts::poles>},
+        {"unit.plate_trusted", take_supply},
+        {"plate.family", take_fact<&Facts::family>},
+        {"plate.power", take_fact<&Facts::power>},
+        {"plate.volts", take_supply},
+        {"plate.phase", take_fact<&Facts::phase>},
+        {"plate.frequency", take_fact<&Facts::frequency>},
+        {"plate.speed", take_fact<&Facts::speed>},
+        {"plate.poles", take_fact<&Facts::poles>},
         {"plate.current", take<plate, &PlateFacts::current>},
         {"plate.service_factor", take<plate, &PlateFacts::service_factor>},
         {"plate.rotation", take<plate, &PlateFacts::rotation>},
@@ -91,13 +112,13 @@ const std::vector<JobField>& job_fields() {
         {"plate.bearing", take<plate, &PlateFacts::bearing>},
         {"plate.ambient", take<plate, &PlateFacts::ambient>},
         {"plate.protection", take<plate, &PlateFacts::protection>},
-        {"plate.capacitor", take<plate, &PlateFacts::capacitor>},
+        {"plate.capacitor", take_fact<&Facts::capacitor>},
         {"plate.speeds", take<plate, &PlateFacts::speeds>},
-        {"plate.signal", take<plate, &PlateFacts::signal>},
+        {"plate.signal", take_fact<&Facts::signal>},
         {"plate.tap_rule", take<plate, &PlateFacts::tap_rule>},
         {"plate.program", take<plate, &PlateFacts::program>},
         {"plate.connector", take<plate, &PlateFacts::connector>},
-        {"measured.line_volts", take<measured, &MeasuredFacts::line_volts>},
+        {"measured.line_volts", take_supply},
         {"measured.live_taps", take<measured, &MeasuredFacts::live_taps>},
         {"measured.bore", take<measured, &MeasuredFacts::bore>},
         {"measured.shaft_needed", take<measured, &MeasuredFacts::shaft_needed>},
@@ -111,9 +132,9 @@ const std::vector<JobField>& job_fields() {
         {"equipment.minimum_circuit_ampacity", take<equipment, &EquipmentFacts::minimum_circuit_ampacity>},
         {"equipment.fan_amps", take<equipment, &EquipmentFacts::fan_amps>},
         {"equipment.compressor_amps", take<equipment, &EquipmentFacts::compressor_amps>},
-        {"equipment.supply", take<equipment, &EquipmentFacts::supply>},
+        {"equipment.supply", take_supply},
         {"controls.source", take<controls, &ControlFacts::source>},
-        {"controls.heat", take<controls, &ControlFacts::heat>},
+        {"controls.heat", take_burner},
         {"controls.terminals", take<controls, &ControlFacts::terminals>},
         {"controls.transformer", take<controls, &ControlFacts::transformer>},
         {"controls.transformer_load", take<controls, &ControlFacts::transformer_load>},

@@ -12,7 +12,7 @@ namespace endbell {
 
 struct JobField {
     std::string_view key;  // "plate.rotation": how a rule names it
-    /// Appends what somebody said; hints count as nothing said.
+    /// Appends what somebody said, or the fact that follows from it; hints count as nothing said.
     void (*take)(const Question&, std::string& bytes);
 };
 

@@ -32,7 +32,7 @@ bool nearer(const Candidate& a, const Candidate& b) {
 std::vector<CrossReference> claims_for(const FailedUnit& job, const Catalog& catalog,
                                        std::string_view part_id) {
     std::vector<CrossReference> claims;
-    for (const auto& number : {said(job.unit.old_part_number), said(job.unit.old_module_number)}) {
+    for (const auto& number : {job.unit.old_part_number.said(), job.unit.old_module_number.said()}) {
         if (!number) continue;
         for (CrossReference& claim : catalog.references(*number)) {
             if (claim.part_id == part_id) claims.push_back(std::move(claim));

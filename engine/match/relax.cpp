@@ -20,8 +20,8 @@ std::size_t end_of(const Candidate& miss) {
     return static_cast<std::size_t>(end - miss.findings.begin());
 }
 
-bool may_be_otherwise(const FailedUnit& job, const Askable& how) {
-    return how.tape_size || how.blank(job);
+bool may_be_otherwise(const Question& q, const Askable& how) {
+    return how.tape_size || how.blank(q);
 }
 
 /// An answer counts when it settles the rule that ended the part: one that contradicts the job only opens it.
@@ -30,14 +30,14 @@ void try_answers(const Question& q, const Candidate& miss, std::size_t end, cons
     for (const PossibleAnswer& answer : how.answers({&miss.part})) {
         Trial trial{q.job, q.diagnosis};
         answer.give(trial);
-        const Candidate then = examine(Question{trial.job, trial.diagnosis, q.limits}, miss.part);
+        const Candidate then = examine(trial.question(q.limits), miss.part);
         if (then.verdict == Verdict::does_not_fit) continue;
         if (then.findings[end].verdict == Verdict::not_shown) continue;
         Relaxation& way = ways[{rule, how.key, answer.size, answer.label}];
         way.rule = rule;
         way.job_key = how.key;
         way.answer = answer.label;
-        way.unread = how.blank(q.job);
+        way.unread = how.blank(q);
         way.verdict = way.parts.empty() ? then.verdict : std::min(way.verdict, then.verdict);
         way.parts.push_back(miss.part.id);
     }
@@ -51,7 +51,7 @@ std::vector<Relaxation> relaxations(const Question& q, const MatchReport& report
         const std::size_t end = end_of(miss);
         for (const std::string_view key : rules()[end].job_keys) {
             const Askable* how = askable(key);
-            if (how && may_be_otherwise(q.job, *how)) try_answers(q, miss, end, *how, ways);
+            if (how && may_be_otherwise(q, *how)) try_answers(q, miss, end, *how, ways);
         }
     }
     std::vector<Relaxation> list;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/diagnosis/diagnosis.hpp"
+#include "engine/facts/facts.hpp"
 #include "engine/model/catalog.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/finding.hpp"
@@ -16,6 +17,7 @@ namespace endbell {
 /// Everything a rule may look at besides the part.
 struct Question {
     const FailedUnit& job;
+    Facts facts;  // of the job
     const Diagnosis& diagnosis;
     const Limits& limits;
 };

@@ -61,6 +61,18 @@ struct PlateFacts {
     Reading<std::string> connector;
 };
 
+/// Every reading of a plate, in the order of the fields.
+template <class Visit>
+void each_plate_reading(PlateFacts& plate, const Visit& visit) {
+    const auto each = [&](auto&... readings) { (visit(readings), ...); };
+    auto& [family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation, double_shaft,
+           shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle, enclosure, bearing,
+           ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule, program, connector] = plate;
+    each(family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation, double_shaft,
+         shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle, enclosure, bearing,
+         ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule, program, connector);
+}
+
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
 struct MeasuredFacts {
     Reading<Voltage> line_volts;     // at the motor, under load where it runs; three phase: the lowest pair
@@ -108,7 +120,7 @@ struct EquipmentFacts {
     Reading<Current> maximum_overcurrent;
     Reading<Current> fan_amps;  // the fan's full-load current on the equipment plate
     Reading<Current> compressor_amps;
-    Reading<Voltage> supply;    // nominal supply: 115, 208, 230, 277, 460, 575
+    Reading<SupplySystem> supply;  // what feeds it: a figure, or a system as the trade writes it
     Reading<HeatRate> cooling;  // total; one ton is 12,000 Btu/h
     Reading<int> cooling_stages;
     Reading<int> heating_stages;

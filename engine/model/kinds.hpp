@@ -35,6 +35,11 @@ constexpr bool is_electronic(Family f) {
     return f == Family::constant_torque || f == Family::constant_airflow || f == Family::communicating;
 }
 
+/// Induction motors take their speed from the line.
+constexpr bool is_induction(Family f) {
+    return !is_electronic(f);
+}
+
 /// What tells the motor to run, and how fast.
 enum class SignalClass {
     switched_line,  // the speed leads carry the motor's own line current

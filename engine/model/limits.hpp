@@ -30,6 +30,9 @@ struct Limit {
     std::string set_by;  // empty: the program's own row; else who tightened it
 };
 
+/// Comparisons at a limit include the limit; this much is the rounding of binary fractions.
+inline constexpr double rounding = 1e-9;
+
 class Limits {
   public:
     /// The program's own rows.

@@ -9,10 +9,16 @@
 
 namespace endbell {
 
-/// Where a value comes from. Inferred and assumed values are shown as such and never decide a hard field.
-enum class Origin { plate, measured, equipment, job, catalog, shop, inferred, assumed };
+/// Where a value comes from. An implied value follows from others that were read, and decides as they do; what was guessed
+/// or assumed is shown as such and never decides.
+enum class Origin { plate, measured, equipment, job, catalog, shop, implied, guessed, assumed };
 
-/// Three states: not written (raw empty), written and read (value), written but open (question, no value).
+constexpr bool decides(Origin origin) {
+    return origin != Origin::guessed && origin != Origin::assumed;
+}
+
+/// Three states: not written (raw empty), written and read (value), written but open (question, no value). A value that
+/// was only guessed counts as nothing said: who shows it looks at `value`.
 template <class T>
 struct Reading {
     std::optional<T> value;
@@ -22,7 +28,10 @@ struct Reading {
     std::string question;               // why the text alone does not decide, as a question
     std::vector<std::string> readings;  // the meanings it may have
 
-    explicit operator bool() const { return value.has_value(); }
+    /// What somebody wrote or measured, or what follows from it.
+    std::optional<T> said() const { return decides(origin) ? value : std::nullopt; }
+    explicit operator bool() const { return value.has_value() && decides(origin); }
+    /// REQUIRES: something is said.
     const T& operator*() const { return *value; }
     const T* operator->() const { return &*value; }
     bool is_open() const { return !value && !question.empty(); }

@@ -93,7 +93,7 @@ Read<HeatRate> read_cooling(std::string_view raw) {
     const double number = m->number.value;
     if (m->number.leading_zero && folded(raw).size() == 3) {
         read.reading.value = thousand_btu(number);
-        read.reading.origin = Origin::inferred;
+        read.reading.origin = Origin::guessed;
         return read;
     }
     if (number <= 25) return read_as<HeatRate>(raw, ton_cooling(number));

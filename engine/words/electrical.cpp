@@ -49,20 +49,6 @@ Read<Voltage> read_capacitor_volts(std::string_view raw) {
     return read_quantity(raw, scale);
 }
 
-Read<Voltage> read_supply(std::string_view raw) {
-    const Read<std::vector<PlateVolts>> plate = read_plate_volts(raw);
-    if (spelling_key(raw) == "440" || spelling_key(raw) == "440v") return read_as<Voltage>(raw, volt(460));
-    if (!plate.reading) return no_value<Voltage>(plate);
-    const PlateVolts& only = plate.reading->front();
-    if (plate.reading->size() == 1 && only.low == only.high) return read_as<Voltage>(raw, only.low);
-    std::vector<std::string> readings;
-    for (const PlateVolts& v : *plate.reading) {
-        readings.push_back(shortest(v.low.in(volt)));
-        if (v.high != v.low) readings.push_back(shortest(v.high.in(volt)));
-    }
-    return ask<Voltage>(raw, "which of these does the building really have? Measure it under load", readings);
-}
-
 Read<Current> read_current(std::string_view raw) {
     return read_quantity(raw, amp_scale());
 }

@@ -25,8 +25,9 @@ Read<PlateVolts> read_rating_volts(std::string_view raw);
 Read<Voltage> read_voltage(std::string_view raw);
 /// The voltage printed on a capacitor: 370, 440.
 Read<Voltage> read_capacitor_volts(std::string_view raw);
-/// Nominal supply of the equipment: one of the classes. "208-230" is a question here.
-Read<Voltage> read_supply(std::string_view raw);
+/// What feeds the equipment: a figure of one of the classes, or a system as the trade writes it ("120/240", "208Y/120",
+/// "480Y/277", "240 high leg", "460-3-60"). "208-230" is a question here, and so is "240 delta".
+Read<SupplySystem> read_supply(std::string_view raw);
 
 /// Full-load amps of a plate: "3.6", "FLA 3.6", "1.4-1.4" (at 208 and at 230). "3.6/1.8" and RLA are
 /// questions.

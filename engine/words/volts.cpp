@@ -14,18 +14,6 @@ using List = std::vector<PlateVolts>;
 constexpr std::string_view expected =
     "a plate voltage such as '115', '208-230', '230/460' or '277'; 24 V is control, not supply";
 
-struct Class {
-    double nominal;
-    std::vector<double> written;
-};
-
-const std::vector<Class>& classes() {
-    static const std::vector<Class> list{{115, {110, 115, 120}}, {208, {200, 208}},
-                                         {230, {220, 230, 240}}, {277, {265, 270, 277}},
-                                         {460, {440, 460, 480}}, {575, {575, 600}}};
-    return list;
-}
-
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
@@ -147,10 +135,8 @@ Read<List> from_groups(std::string_view raw, const List& groups, std::optional<F
 }  // namespace
 
 double nominal_volts(double written) {
-    for (const Class& c : classes()) {
-        if (std::find(c.written.begin(), c.written.end(), written) != c.written.end()) return c.nominal;
-    }
-    return written;
+    const VoltageClass* known_class = class_of(written);
+    return known_class != nullptr ? known_class->nominal.in(volt) : written;
 }
 
 Read<List> read_plate_volts(std::string_view raw, std::optional<Family> family) {

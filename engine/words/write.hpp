@@ -14,6 +14,7 @@ std::string write(Power shaft);        // "1/2 hp"; off the ladder "0.45 hp"
 std::string write_watts(Power input);  // "420 W"
 std::string write(const PlateVolts&);  // "208-230 V"
 std::string write(Voltage);
+std::string write(const SupplySystem&);  // "230 V", "120/240", "208Y/120", "240 high leg", "460-3-60"
 std::string write(Current);
 std::string write(ApparentPower);
 std::string write(Resistance);  // "OL" for infinity

@@ -8,7 +8,7 @@ constexpr std::string_view id = rule_id::ambient;
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto old = said(q.job.plate.ambient);
+    const auto old = q.job.plate.ambient.said();
     const auto now = part.motor->ambient;
     Answer say(id, "common-practice", wanted(q.job.plate.ambient), offered(now));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
@@ -19,7 +19,7 @@ Finding judge(const Question& q, const Part& part) {
         if (now->in_celsius() < least - rounding) return say.fails(Reason::rated_too_cool);
         return say.fits(Reason::rated_as_hot);
     }
-    if (sits_outdoors(q.job) != true) return say.not_stated("plate.ambient");
+    if (q.facts.outdoors.value != true) return say.not_stated("plate.ambient");
     // Condenser discharge air is hot: the usual outdoor rating stands in, and it is said.
     const double usual = q.limits.value("ambient.outdoor");
     say.limit(q.limits, "ambient.outdoor", Temperature::celsius(usual));

@@ -9,12 +9,12 @@ constexpr std::string_view id = rule_id::bearing;
 // A preference: it may speak, but never ends a candidate.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto old = said(q.job.plate.bearing);
+    const auto old = q.job.plate.bearing.said();
     const auto now = part.motor->bearing;
     Answer say(id, "common-practice", wanted(q.job.plate.bearing), offered(now));
-    const auto points = said(q.job.unit.shaft_points);
+    const auto points = q.job.unit.shaft_points.said();
     const bool upright = points == ShaftPosition::up || points == ShaftPosition::down;
-    const bool hard_duty = upright || sits_outdoors(q.job) == true;
+    const bool hard_duty = upright || q.facts.outdoors.value == true;
     if (now == Bearing::ball) return say.fits(Reason::ball);
     if (!old && !hard_duty) return say.fits(Reason::not_stated);
     if (!now) return say.caution(Reason::part_does_not_say);

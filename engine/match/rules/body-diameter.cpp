@@ -11,15 +11,15 @@ constexpr std::string_view id = rule_id::body_diameter;
 // Only a band or ring grips the body; studs, lugs, a base or a face hold it elsewhere. An unstated mount may
 // be a band.
 bool gripped(const FailedUnit& job) {
-    const auto mount = said(job.plate.mount);
+    const auto mount = job.plate.mount.said();
     return !mount || *mount == Mount::band || *mount == Mount::ring;
 }
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const bool band_read = said(q.job.measured.band_diameter).has_value();
+    const bool band_read = q.job.measured.band_diameter.said().has_value();
     const Reading<Length>& reading = band_read ? q.job.measured.band_diameter : q.job.plate.body_diameter;
-    const auto needs = said(reading);
+    const auto needs = reading.said();
     const auto has = part.motor->body_diameter;
     Answer say(id, "common-practice", wanted(reading), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);

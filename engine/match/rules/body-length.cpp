@@ -8,7 +8,7 @@ constexpr std::string_view id = rule_id::body_length;
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto room = said(q.job.measured.body_room);
+    const auto room = q.job.measured.body_room.said();
     const auto length = part.motor->body_length;
     Answer say(id, "common-practice", wanted(q.job.measured.body_room), offered(length));
     if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);

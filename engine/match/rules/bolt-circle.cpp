@@ -15,9 +15,9 @@ bool has_circle(Mount mount) {
 // Only between equal mounts: where they differ, the mount rule has already named what joins them.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto mount = said(q.job.plate.mount);
+    const auto mount = q.job.plate.mount.said();
     if (!mount || !has_circle(*mount) || part.motor->mount != mount) return not_concerned(id);
-    const auto needs = said(q.job.plate.bolt_circle);
+    const auto needs = q.job.plate.bolt_circle.said();
     const auto has = part.motor->bolt_circle;
     Answer say(id, "common-practice", wanted(q.job.plate.bolt_circle), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);

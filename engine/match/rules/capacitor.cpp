@@ -10,7 +10,7 @@ constexpr std::string_view id = rule_id::capacitor;
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const Motor& motor = *part.motor;
-    Answer say(id, "capacitor-practice", wanted(q.job.plate.capacitor), offered(motor.capacitor));
+    Answer say(id, "capacitor-practice", wanted(q.facts.capacitor), offered(motor.capacitor));
     if (!motor.family) return say.ask(Reason::part_does_not_say, {"motors.family"});
     if (*motor.family == Family::capacitor_run) {
         if (specified_assembly(q.job, part) && !motor.capacitor)
@@ -22,8 +22,8 @@ Finding judge(const Question& q, const Part& part) {
         fresh.capacitor_volts = motor.capacitor_volts;
         return say.changes(Reason::new_capacitor, {fresh});
     }
-    const auto was = said(q.job.plate.family);
-    const bool had_one = said(q.job.plate.capacitor) || was == Family::capacitor_run;
+    const auto was = q.facts.family.value;
+    const bool had_one = q.facts.capacitor.value || was == Family::capacitor_run;
     if (had_one) return say.changes(Reason::old_capacitor_out, {remedy(Cure::capacitor_removal)});
     if (!was) return say.not_stated("plate.family");
     return say.fits(Reason::no_capacitor);

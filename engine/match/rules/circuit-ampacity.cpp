@@ -12,8 +12,8 @@ constexpr std::string_view id = rule_id::circuit_ampacity;
 // other. Only where the plate gives both it and the compressor; heaters are not known here.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto plate = said(q.job.equipment.minimum_circuit_ampacity);
-    const auto compressor = said(q.job.equipment.compressor_amps);
+    const auto plate = q.job.equipment.minimum_circuit_ampacity.said();
+    const auto compressor = q.job.equipment.compressor_amps.said();
     if (!plate || !compressor) return not_concerned(id);
     const auto fan = amps_in_use(q, part);
     Answer say(id, "nec-440.33", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
@@ -28,7 +28,7 @@ Finding judge(const Question& q, const Part& part) {
 }
 
 bool decides(const FailedUnit& job) {
-    return said(job.equipment.minimum_circuit_ampacity) && said(job.equipment.compressor_amps);
+    return job.equipment.minimum_circuit_ampacity.said() && job.equipment.compressor_amps.said();
 }
 
 }  // namespace of_circuit_ampacity

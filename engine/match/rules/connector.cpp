@@ -10,9 +10,9 @@ constexpr std::string_view id = rule_id::connector;
 // Between motors of one family; a retrofit is wired lead by lead.
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto was = said(q.job.plate.family);
+    const auto was = q.facts.family.value;
     if (was && part.motor->family && *was != *part.motor->family) return not_concerned(id);
-    const auto needs = said(q.job.plate.connector);
+    const auto needs = q.job.plate.connector.said();
     const auto has = part.motor->connector;
     Answer say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
     if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);

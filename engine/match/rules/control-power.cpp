@@ -19,8 +19,8 @@ Remedy transformer_for(ApparentPower total, const Limits& limits) {
 }
 
 Finding judge_transformer(const Question& q, Answer say) {
-    const auto rated = said(q.job.controls.transformer);
-    const auto load = said(q.job.controls.transformer_load);
+    const auto rated = q.job.controls.transformer.said();
+    const auto load = q.job.controls.transformer_load.said();
     if (!rated || !load) return say.fits(Reason::common_present);
     const ApparentPower total = *load + tap_load(q.limits);
     const double share = total / *rated;
@@ -36,10 +36,10 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
     Answer say(id, "va-budget", wanted(q.job.controls.common_present),
                {std::string(word(SignalClass::control_24v)), Origin::catalog});
-    const auto common = said(q.job.controls.common_present);
+    const auto common = q.job.controls.common_present.said();
     // The signals return to the transformer that sends them: a second one has no common with them.
     if (common == false) return Answer(say).from("retrofit-wiring").fails(Reason::no_common);
-    if (signal_given(q.job).value == SignalClass::control_24v) return say.fits(Reason::already_24v);
+    if (q.facts.signal.value == SignalClass::control_24v) return say.fits(Reason::already_24v);
     if (!common) return say.ask(Reason::common_not_stated, {"controls.common_present"});
     return judge_transformer(q, say);
 }

@@ -9,7 +9,7 @@ constexpr std::string_view id = rule_id::double_shaft;
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->double_shaft;
-    const auto needs = said(q.job.plate.double_shaft);
+    const auto needs = q.job.plate.double_shaft.said();
     Answer say(id, "common-practice", wanted(q.job.plate.double_shaft), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!needs && has != true) return say.not_stated("plate.double_shaft");

@@ -9,8 +9,8 @@ constexpr std::string_view id = rule_id::enclosure;
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->enclosure;
-    const auto old = said(q.job.plate.enclosure);
-    const auto outdoors = sits_outdoors(q.job);
+    const auto old = q.job.plate.enclosure.said();
+    const auto outdoors = q.facts.outdoors.value;
     Answer say(id, "common-practice", wanted(q.job.plate.enclosure), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (has && is_enclosed(*has)) return say.fits(Reason::enclosed);

@@ -21,7 +21,7 @@ std::optional<Reason> barrier(Family was, Family now) {
 }
 
 Finding judge_module(const Question& q, Answer say) {
-    const auto was = said(q.job.plate.family);
+    const auto was = q.facts.family.value;
     if (!was) return say.ask(Reason::family_not_stated, {"plate.family"});
     if (*was != Family::constant_airflow) return say.fails(Reason::no_separable_module);
     return say.fits(Reason::same_family);
@@ -29,17 +29,17 @@ Finding judge_module(const Question& q, Answer say) {
 
 Finding judge(const Question& q, const Part& part) {
     if (part.module) {
-        return judge_module(q, Answer(id, "two-piece", wanted(q.job.plate.family),
+        return judge_module(q, Answer(id, "two-piece", wanted(q.facts.family),
                                       {std::string(word(Family::constant_airflow)), Origin::catalog}));
     }
     if (!part.motor) return not_concerned(id);
-    Answer say(id, "common-practice", wanted(q.job.plate.family), offered(part.motor->family));
-    const auto was = said(q.job.plate.family);
+    Answer say(id, "common-practice", wanted(q.facts.family), offered(part.motor->family));
+    const auto was = q.facts.family.value;
     if (!was) return say.ask(Reason::family_not_stated, {"plate.family"});
     const auto now = part.motor->family;
     if (!now) return say.ask(Reason::part_does_not_say, {"motors.family"});
     if (*was == *now) return say.fits(Reason::same_family);
-    if (said(q.job.unit.load) == Load::draft_inducer)
+    if (q.job.unit.load.said() == Load::draft_inducer)
         return say.from("inducer").fails(Reason::not_the_specified_kind);
     const std::optional<Reason> lost = barrier(*was, *now);
     if (lost) return say.fails(*lost);

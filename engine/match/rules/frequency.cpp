@@ -11,8 +11,8 @@ constexpr std::string_view id = rule_id::frequency;
 
 // How far the live reading lies from the plate, as a fraction; a reading inside a span lies nowhere off.
 double voltage_deviation(const Question& q, const Part& part) {
-    const Supply supply = supply_of(q);
-    const auto rating = rating_in_use(q, part);
+    const Supply& supply = q.facts.supply;
+    const auto rating = rating_in_use(q.facts, part, q.limits);
     if (!supply.measured || !rating || !rating->volts) return 0;
     const Voltage v = *supply.measured;
     const Voltage nearest = std::clamp(v, rating->volts->low, rating->volts->high);
@@ -21,10 +21,10 @@ double voltage_deviation(const Question& q, const Part& part) {
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    Answer say(id, "mg1-12.44", wanted(q.job.plate.frequency), offered(part.motor->frequency));
+    Answer say(id, "mg1-12.44", wanted(q.facts.frequency), offered(part.motor->frequency));
     if (part.motor->family && is_electronic(*part.motor->family))
         return say.from("physics").fits(Reason::rectified_supply);
-    const auto needs = said(q.job.plate.frequency);
+    const auto needs = q.facts.frequency;
     if (!needs) return say.not_stated("plate.frequency");
     const auto has = part.motor->frequency;
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.frequency_hz"});

@@ -11,8 +11,8 @@ constexpr std::string_view id = rule_id::full_load_current;
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto now = amps_in_use(q, part);
-    const auto allowed = said(q.job.equipment.fan_amps);
-    const auto was = said(q.job.plate.current);
+    const auto allowed = q.job.equipment.fan_amps.said();
+    const auto was = q.job.plate.current.said();
     Answer say(id, "nec-430.6", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
                offered(now));
     if (allowed) {
@@ -28,7 +28,7 @@ Finding judge(const Question& q, const Part& part) {
 }
 
 bool decides(const FailedUnit& job) {
-    return said(job.equipment.fan_amps).has_value();
+    return job.equipment.fan_amps.said().has_value();
 }
 
 }  // namespace of_full_load_current

@@ -15,7 +15,7 @@ Finding judge(const Question& q, const Part& part) {
     for (const Load l : loads) listed += (listed.empty() ? "" : ";") + std::string(word(l));
     Answer say(id, "common-practice", wanted(q.job.unit.load),
                loads.empty() ? Fact{} : Fact{listed, Origin::catalog});
-    const auto load = said(q.job.unit.load);
+    const auto load = q.job.unit.load.said();
     if (!load) return say.ask(Reason::load_not_stated, {"unit.load"});
     if (loads.empty()) return say.ask(Reason::part_does_not_say, {"motors.loads"});
     if (std::find(loads.begin(), loads.end(), *load) == loads.end()) return say.fails(Reason::other_load);

@@ -18,7 +18,7 @@ bool adaptable(Mount mount) {
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->mount;
-    const auto needs = said(q.job.plate.mount);
+    const auto needs = q.job.plate.mount.said();
     Answer say(id, "common-practice", wanted(q.job.plate.mount), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!needs) return say.ask(Reason::mount_not_stated, {"plate.mount"});

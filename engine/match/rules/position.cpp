@@ -20,8 +20,8 @@ Finding judge(const Question& q, const Part& part) {
     Answer say(id, "common-practice", wanted(q.job.unit.shaft_points),
                allowed.empty() ? Fact{} : Fact{listed, Origin::catalog});
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
-    const auto points = said(q.job.unit.shaft_points);
-    const bool outdoors = sits_outdoors(q.job).value_or(false);
+    const auto points = q.job.unit.shaft_points.said();
+    const bool outdoors = q.facts.outdoors.value.value_or(false);
     const bool any = lists(allowed, ShaftPosition::all);
     if (!points) {
         // Condensers are built shaft up and shaft down: outdoors it cannot be assumed.

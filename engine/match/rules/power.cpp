@@ -33,14 +33,13 @@ std::optional<Torque> strongest_tap(const Motor& motor) {
 
 // Torque, not power, sets the airflow: a larger motor will do when a tap holds the old duty torque.
 Finding judge_torque(const Question& q, const Part& part, Answer say, bool larger) {
-    const auto was = said(q.job.plate.family);
-    const auto speed = said(q.job.plate.speed);
+    const auto was = q.facts.family.value;
     const auto most = strongest_tap(*part.motor);
     const bool retrofit = was != Family::constant_torque;
     if (!larger && !retrofit) return say.fits(Reason::same_power);
-    if (!speed) return say.ask(Reason::duty_torque_not_known, {"plate.speed"});
+    if (!q.facts.torque) return say.ask(Reason::duty_torque_not_known, {"plate.speed"});
     if (!most) return say.ask(Reason::part_does_not_say, {"taps.torque_ozft"});
-    const Torque duty = torque_of(*old_power(q.job), *speed);
+    const Torque duty = *q.facts.torque;
     say.computed(duty);
     if (*most < duty * q.limits.value("power.low")) return say.fails(Reason::no_tap_strong_enough);
     if (!larger) return say.fits(Reason::same_power);
@@ -52,16 +51,15 @@ Finding judge_torque(const Question& q, const Part& part, Answer say, bool large
 Finding judge_larger(const Question& q, const Part& part, Power was, Power now, Answer say) {
     const int steps = steps_up(was, now, q.limits.value("power.low"));
     if (part.module || steps > q.limits.value("power.step_up")) return say.fails(Reason::too_large);
-    if (said(q.job.unit.load) == Load::outdoor_fan) return say.caution(Reason::one_step_up);
+    if (q.job.unit.load.said() == Load::outdoor_fan) return say.caution(Reason::one_step_up);
     return say.changes(Reason::one_step_up, {remedy(Cure::airflow_setup)}, true);
 }
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor && !part.module) return not_concerned(id);
-    const auto was = old_power(q.job);
+    const auto was = q.facts.power.value;
     const auto now = power_in_use(q, part);
-    const Fact want = was ? Fact{*was, q.job.plate.power.origin} : Fact{};
-    Answer say(id, "common-practice", want, offered(now));
+    Answer say(id, "common-practice", wanted(q.facts.power), offered(now));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     // A module's program fixes its power: a blank on either side is said, not asked.
     if (part.module && (!was || !now)) return say.not_stated("plate.power");
@@ -75,7 +73,7 @@ Finding judge(const Question& q, const Part& part) {
         return judge_torque(q, part, say, larger);
     if (!larger) return say.fits(Reason::same_power);
     say.limit(q.limits, "power.step_up", q.limits.value("power.step_up"));
-    if (said(q.job.unit.load) == Load::draft_inducer) return say.from("inducer").fails(Reason::too_large);
+    if (q.job.unit.load.said() == Load::draft_inducer) return say.from("inducer").fails(Reason::too_large);
     return judge_larger(q, part, *was, *now, say);
 }
 

@@ -18,7 +18,7 @@ Finding judge(const Question& q, const Part& part) {
                           : say.ask(Reason::part_does_not_say, {"motors.protection"});
     }
     if (*has == Protection::none) return say.fails(Reason::not_protected);
-    if (said(q.job.plate.protection) == Protection::manual && *has == Protection::automatic) {
+    if (q.job.plate.protection.said() == Protection::manual && *has == Protection::automatic) {
         return say.caution(Reason::restarts_by_itself);
     }
     return say.fits(Reason::is_protected);

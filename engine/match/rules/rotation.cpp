@@ -10,7 +10,7 @@ constexpr std::string_view id = rule_id::rotation;
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->rotation;
-    const auto needs = said(q.job.plate.rotation);
+    const auto needs = q.job.plate.rotation.said();
     Answer say(id, "rotation-words", wanted(q.job.plate.rotation), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.rotation"});

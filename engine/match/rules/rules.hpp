@@ -1,7 +1,6 @@
 // Every rule's constructor; registry.cpp puts them in order.
 #pragma once
 #include "engine/match/answer.hpp"
-#include "engine/match/ratings.hpp"
 #include "engine/match/trade.hpp"
 
 namespace endbell::rule {

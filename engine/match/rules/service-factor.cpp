@@ -11,7 +11,7 @@ Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     Answer say(id, "common-practice", wanted(q.job.plate.service_factor),
                offered(part.motor->service_factor));
-    const auto was = said(q.job.plate.service_factor);
+    const auto was = q.job.plate.service_factor.said();
     if (!was) return say.fits(Reason::not_stated);
     const double now = part.motor->service_factor.value_or(1.0);
     if (now < *was - rounding) return say.caution(Reason::less_reserve);

@@ -10,8 +10,8 @@ constexpr std::string_view id = rule_id::shaft_diameter;
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const Reading<Length>& reading =
-        said(q.job.measured.bore) ? q.job.measured.bore : q.job.plate.shaft_diameter;
-    const auto bore = said(reading);
+        q.job.measured.bore.said() ? q.job.measured.bore : q.job.plate.shaft_diameter;
+    const auto bore = reading.said();
     const auto shaft = part.motor->shaft_diameter;
     Answer say(id, "common-practice", wanted(reading), offered(shaft));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);

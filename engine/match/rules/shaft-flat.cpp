@@ -13,18 +13,18 @@ Length flat_start(Length shaft, Length flat) {
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto old = said(q.job.plate.shaft_flat);
+    const auto old = q.job.plate.shaft_flat.said();
     const auto now = part.motor->shaft_flat;
     Answer say(id, "common-practice", wanted(q.job.plate.shaft_flat), offered(now));
     if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);
     if (!old) return say.not_stated("plate.shaft_flat");
     if (!now) return say.ask(Reason::part_does_not_say, {"motors.shaft_flat_in"});
     const Length grain = inch(rounding);
-    const auto hub = said(q.job.measured.shaft_needed);
+    const auto hub = q.job.measured.shaft_needed.said();
     const auto length = part.motor->shaft_length;
     if (hub && length && flat_start(*length, *now) + grain >= *hub)
         return say.fails(Reason::flat_ends_before_the_hub);
-    const auto old_length = said(q.job.plate.shaft_length);
+    const auto old_length = q.job.plate.shaft_length.said();
     const bool reaches = length && old_length
                              ? flat_start(*length, *now) <= flat_start(*old_length, *old) + grain
                              : *now + grain >= *old;

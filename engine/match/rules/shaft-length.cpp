@@ -23,9 +23,9 @@ Finding judge_excess(const Motor& motor, Length longest, bool room_measured, Ans
 
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const auto needed = said(q.job.measured.shaft_needed);
-    const auto old = said(q.job.plate.shaft_length);
-    const auto room = said(q.job.measured.shaft_room);
+    const auto needed = q.job.measured.shaft_needed.said();
+    const auto old = q.job.plate.shaft_length.said();
+    const auto room = q.job.measured.shaft_room.said();
     const auto length = part.motor->shaft_length;
     const Reading<Length>& reading = needed ? q.job.measured.shaft_needed : q.job.plate.shaft_length;
     Answer say(id, "common-practice", wanted(reading), offered(length));

@@ -13,28 +13,21 @@ bool has_run_signal(const Motor& motor) {
                        [](const PartTerminal& t) { return t.function == "run signal"; });
 }
 
-bool burns_fuel(HeatKind heat) {
-    return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
-}
-
-// What drives the relay: the equipment's side of it. A coil is named by its plate class, 115 or 230.
+// What drives the relay: the equipment's side of it.
 Remedy line_relay(const Question& q, SignalClass given) {
     Remedy relay = remedy(Cure::line_relay);
     if (given == SignalClass::control_24v) {
         relay.coil = volt(24);
         return relay;
     }
-    const Supply supply = supply_of(q);
-    if (supply.nominal.empty()) return relay;
-    const Voltage nominal = supply.nominal.back();
-    relay.coil = nominal < volt(150) ? volt(115) : nominal < volt(250) ? volt(230) : nominal;
+    if (!q.facts.supply.nominal.empty()) relay.coil = coil_class(q.facts.supply.nominal.back());
     return relay;
 }
 
 // Speed leads that carried line current give way to 24 V taps beside constant line power. In a furnace the
 // board must keep deciding when the blower runs: through a line run signal, or through its own 24 V outputs.
 Finding retrofit_to_taps(const Question& q, const Motor& motor, Answer say) {
-    const auto from = said(q.job.controls.source);
+    const auto from = q.job.controls.source.said();
     if (!from) return say.ask(Reason::control_source_not_stated, {"controls.source"});
     if (*from == ControlSource::pulse_or_serial) return say.fails(Reason::board_speaks_serial);
     if (*from == ControlSource::board_24v)
@@ -45,23 +38,21 @@ Finding retrofit_to_taps(const Question& q, const Motor& motor, Answer say) {
         return say.changes(Reason::line_to_24v_by_relay,
                            {line_relay(q, SignalClass::switched_line), remedy(Cure::lead_parking)});
     }
-    const auto heat = said(q.job.controls.heat);
-    if (!heat) return say.ask(Reason::heat_not_stated, {"controls.heat"});
-    if (!burns_fuel(*heat))
+    if (!q.facts.heat.burner) return say.ask(Reason::heat_not_stated, {"controls.heat"});
+    if (!*q.facts.heat.burner)
         return say.changes(Reason::control_24v_from_thermostat, {remedy(Cure::lead_parking)});
-    const auto board = said(q.job.controls.run_signal_available);
+    const auto board = q.job.controls.run_signal_available.said();
     if (!board) return say.ask(Reason::interlock_not_stated, {"controls.run_signal_available"});
     if (!*board || !run_signal) return say.fails(Reason::furnace_loses_its_interlock);
     return say.changes(Reason::board_keeps_the_run_signal, {remedy(Cure::lead_parking)});
 }
 
 Finding judge_motor(const Question& q, const Part& part) {
-    const Signal offer = signal_of(part.motor->signal, part.motor->family);
-    const Signal job = signal_given(q.job);
+    const Derived<SignalClass> offer = signal_of(*part.motor);
+    const Derived<SignalClass>& job = q.facts.signal;
     const auto needs = offer.value;
     const auto given = job.value;
-    const Fact want = given ? Fact{as_value(*given), Origin::job} : Fact{};
-    Answer say(id, "common-practice", want, offered(needs));
+    Answer say(id, "common-practice", wanted(job), offered(needs));
     if (job.disagree) return say.ask(Reason::plate_disagrees_with_itself, {"plate.signal", "plate.family"});
     if (offer.disagree)
         return say.ask(Reason::part_disagrees_with_itself, {"motors.signal", "motors.family"});
@@ -85,8 +76,8 @@ Finding judge_motor(const Question& q, const Part& part) {
 }
 
 Finding judge_module(const Question& q, const Part& part) {
-    const auto given = signal_given(q.job).value;
-    Answer say(id, "program", wanted(q.job.plate.signal), offered(part.module->signal));
+    const auto given = q.facts.signal.value;
+    Answer say(id, "program", wanted(q.facts.signal), offered(part.module->signal));
     if (!given) return say.ask(Reason::signal_not_stated, {"plate.signal"});
     if (!part.module->signal) return say.ask(Reason::part_does_not_say, {"modules.signal"});
     if (*given != *part.module->signal) return say.fails(Reason::other_signal);

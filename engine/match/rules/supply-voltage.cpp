@@ -42,7 +42,7 @@ bool reading_in_a_band(const std::vector<Rating>& ratings, const Supply& supply,
 Finding judge(const Question& q, const Part& part) {
     if (!part.motor && !part.module) return not_concerned(id);
     const std::vector<Rating> ratings = ratings_of(part);
-    const Supply supply = supply_of(q);
+    const Supply& supply = q.facts.supply;
     Answer say(id, "mg1-12.44", supply.wanted);
     if (supply.dead) return say.ask(Reason::no_live_supply, {"measured.line_volts"});
     if (supply.nominal.empty())

@@ -18,7 +18,7 @@ Finding judge(const Question& q, const Part& part) {
     if (family == Family::constant_airflow || family == Family::communicating) return not_concerned(id);
     const auto has = speeds_of(*part.motor);
     Answer say(id, "common-practice", wanted(q.job.plate.speeds), offered(has));
-    const auto needs = said(q.job.plate.speeds);
+    const auto needs = q.job.plate.speeds.said();
     if (!needs) return say.not_stated("plate.speeds");
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.speeds"});
     if (*has < *needs) return say.changes(Reason::calls_share_a_speed, {remedy(Cure::airflow_setup)}, true);

@@ -19,7 +19,7 @@ bool motor_half_failed(Fault fault) {
 
 // A module alone only when the windings, the ground reading and the shaft are proven good.
 Finding judge_module(const Question& q, Answer say) {
-    const auto family = said(q.job.plate.family);
+    const auto family = q.facts.family.value;
     if (!family) return say.ask(Reason::family_not_stated, {"plate.family"});
     if (*family != Family::constant_airflow) return say.fails(Reason::no_separable_module);
     if (motor_half_failed(q.diagnosis.fault)) return say.fails(Reason::motor_half_failed);

@@ -1,0 +1,199 @@
+#include "engine/facts/facts.hpp"
+
+#include <algorithm>
+
+#include "engine/base/check.hpp"
+
+namespace endbell {
+
+namespace {
+
+constexpr Frequency american = hertz(60);
+constexpr Frequency elsewhere = hertz(50);
+
+/// A run capacitor stays in circuit and is rated for it: 1 to 100 uF at 370 V or more (common practice). A start capacitor
+/// is larger, or of fewer volts.
+bool is_run_capacitor(const Derived<Capacitance>& value, const Derived<Voltage>& volts) {
+    return value && volts && *value >= microfarad(1) && *value <= microfarad(100) && *volts >= volt(370);
+}
+
+Derived<Family> family_of(const FailedUnit& job, const Facts& facts) {
+    if (Derived<Family> read = read_from(job.plate.family)) return read;
+    if (is_run_capacitor(facts.capacitor, facts.capacitor_volts))
+        return implied(Family::capacitor_run, Because::run_capacitor);
+    return {};
+}
+
+/// What the text says and what the family is by construction, where they contradict each other, prove nothing.
+Derived<int> phase_of(const FailedUnit& job, const Facts& facts) {
+    Derived<int> read = read_from(job.plate.phase);
+    const auto built = facts.family ? phase_by_construction(*facts.family) : std::nullopt;
+    if (read && built && *read != *built) return contradicted<int>();
+    if (read && facts.capacitor && *read != 1) return contradicted<int>();
+    if (read) return read;
+    if (built) return implied(*built, Because::family);
+    if (facts.capacitor) return implied(1, Because::any_capacitor);
+    if (const auto system = job.equipment.supply.said(); system && system->kind == SupplyKind::split)
+        return implied(1, Because::supply_system);
+    return {};
+}
+
+/// The plate's hertz; the supply's; or 60 where the volts are those that only 60 Hz systems have. 230 alone says nothing.
+Derived<Frequency> frequency_of(const FailedUnit& job, const Facts& facts) {
+    if (Derived<Frequency> read = read_from(job.plate.frequency)) return read;
+    if (const auto system = job.equipment.supply.said(); system && system->frequency)
+        return implied(*system->frequency, Because::supply_system);
+    if (!facts.volts) return {};
+    const bool american_only = std::any_of(facts.volts->begin(), facts.volts->end(), [](const PlateVolts& v) {
+        const VoltageClass* low = class_of(v.low.in(volt));
+        return low != nullptr && low->only_60_hertz;
+    });
+    return american_only ? implied(american, Because::voltage_class) : Derived<Frequency>{};
+}
+
+/// The rated speed's pole count at the frequency, where that is known; else the one that both frequencies leave.
+std::optional<int> poles_by_speed(Speed speed, const Derived<Frequency>& frequency) {
+    if (frequency) return poles_from(speed, *frequency);
+    const std::optional<int> at_60 = poles_from(speed, american);
+    const std::optional<int> at_50 = poles_from(speed, elsewhere);
+    if (at_60 && at_50 && *at_60 != *at_50) return std::nullopt;
+    return at_60 ? at_60 : at_50;
+}
+
+Derived<int> poles_of(const FailedUnit& job, const Facts& facts) {
+    const Derived<int> read = read_from(job.plate.poles);
+    const auto by_speed = facts.speed ? poles_by_speed(*facts.speed, facts.frequency) : std::nullopt;
+    if (read && by_speed && *read != *by_speed) return contradicted<int>();
+    if (read) return read;
+    return by_speed ? implied(*by_speed, Because::speed) : Derived<int>{};
+}
+
+Derived<Power> power_of(const FailedUnit& job) {
+    const auto listed = job.plate.power.said();
+    if (!listed || listed->empty()) return {};
+    return {*std::max_element(listed->begin(), listed->end()), job.plate.power.origin, std::nullopt, false};
+}
+
+Derived<Torque> torque_of_old(const FailedUnit& job, const Facts& facts) {
+    if (!facts.power || !facts.speed || *facts.speed <= rpm(0)) return {};
+    return implied(torque_of(*facts.power, *facts.speed), Because::power_and_speed);
+}
+
+/// What the equipment gives the motor: as the plate says it, as its family takes it, or, of a tapped motor, as what gives
+/// the calls has it.
+Derived<SignalClass> signal_of(const FailedUnit& job, const Facts& facts) {
+    Derived<SignalClass> read = read_from(job.plate.signal);
+    const auto built = facts.family ? signal_by_construction(*facts.family) : std::nullopt;
+    if (read && built && *read != *built) return contradicted<SignalClass>();
+    if (read) return read;
+    if (built) return implied(*built, Because::family);
+    const auto source = job.controls.source.said();
+    if (!facts.family.is(Family::constant_torque) || !source) return {};
+    switch (*source) {
+        case ControlSource::thermostat:
+        case ControlSource::board_24v:
+            return implied(SignalClass::control_24v, Because::control_source);
+        case ControlSource::board_line:
+            return implied(SignalClass::line_signal, Because::control_source);
+        case ControlSource::pulse_or_serial:
+            return {};
+    }
+    return {};
+}
+
+bool burns_fuel(HeatKind kind) {
+    return kind == HeatKind::gas || kind == HeatKind::oil || kind == HeatKind::dual_fuel;
+}
+
+Heat heat_of(const FailedUnit& job) {
+    Heat heat;
+    heat.kind = job.controls.heat.said();
+    heat.element_power = job.equipment.electric_heat.said();
+    const bool has_elements = heat.element_power && *heat.element_power > watt(0);
+    if (!heat.kind) {
+        const bool fuel = job.equipment.heat_output.said() || job.equipment.heat_input.said();
+        if (fuel) heat.burner = implied(true, Because::fuel_input);
+        if (has_elements) heat.elements = implied(true, Because::element_power);
+        return heat;
+    }
+    heat.burner = implied(burns_fuel(*heat.kind), Because::heat_kind);
+    const bool pump = *heat.kind == HeatKind::heat_pump || *heat.kind == HeatKind::dual_fuel;
+    heat.compressor = implied(pump, Because::heat_kind);
+    if (has_elements) {
+        heat.elements = implied(true, Because::element_power);
+    } else if (*heat.kind == HeatKind::electric) {
+        heat.elements = implied(true, Because::heat_kind);
+    } else if (*heat.kind != HeatKind::heat_pump || heat.element_power) {
+        heat.elements = implied(false, Because::heat_kind);  // beside a heat pump there may be some: not known
+    }
+    return heat;
+}
+
+Derived<bool> outdoors_of(const FailedUnit& job) {
+    if (Derived<bool> read = read_from(job.unit.outdoors)) return read;
+    const auto load = job.unit.load.said();
+    return load ? implied(*load == Load::outdoor_fan, Because::load) : Derived<bool>{};
+}
+
+}  // namespace
+
+Speed synchronous(int poles, Frequency frequency) {
+    check(poles > 0, "a motor has poles");
+    return rpm(120.0 * frequency.in(hertz) / poles);
+}
+
+std::optional<int> poles_from(Speed speed, Frequency frequency) {
+    for (int poles = 12; poles >= 2; poles -= 2) {
+        const Speed ns = synchronous(poles, frequency);
+        if (ns <= speed) continue;
+        const double slip = (ns - speed) / ns;
+        if (slip < 0.02 || slip > 0.20) return std::nullopt;
+        return poles;
+    }
+    return std::nullopt;
+}
+
+std::optional<int> phase_by_construction(Family family) {
+    switch (family) {
+        case Family::shaded_pole:
+        case Family::capacitor_run:
+            return 1;
+        case Family::three_phase:
+            return 3;
+        default:
+            return std::nullopt;
+    }
+}
+
+std::optional<SignalClass> signal_by_construction(Family family) {
+    if (is_electronic(family)) return std::nullopt;
+    return SignalClass::switched_line;
+}
+
+void open_untrusted_plate(FailedUnit& job) {
+    if (job.unit.plate_trusted.said() != false) return;
+    each_plate_reading(job.plate, [](auto& reading) { reading.value.reset(); });
+}
+
+Facts facts_of(const FailedUnit& job, const Limits& limits) {
+    Facts facts;
+    facts.plate_trusted = job.unit.plate_trusted.said() != false;
+    facts.volts = read_from(job.plate.volts);
+    facts.capacitor = read_from(job.plate.capacitor);
+    facts.capacitor_volts = read_from(job.plate.capacitor_volts);
+    facts.speed = read_from(job.plate.speed);
+    facts.family = family_of(job, facts);
+    facts.had_capacitor = facts.capacitor || facts.family.is(Family::capacitor_run);
+    facts.phase = phase_of(job, facts);
+    facts.frequency = frequency_of(job, facts);
+    facts.poles = poles_of(job, facts);
+    facts.power = power_of(job);
+    facts.torque = torque_of_old(job, facts);
+    facts.signal = signal_of(job, facts);
+    facts.supply = supply_of(job, facts.phase, facts.volts, limits);
+    facts.heat = heat_of(job);
+    facts.outdoors = outdoors_of(job);
+    return facts;
+}
+
+}  // namespace endbell

@@ -1,0 +1,70 @@
+// What follows from a job, derived once for everybody: no other folder reads the fields it is derived from.
+//
+//     FailedUnit + Limits -> Facts
+//
+// Each fact is a plain value with its origin and reason. docs/decisions/2026-11-30-one-fact-in-one-place.md lists them, and a
+// gate of tests/house keeps other folders from reading the raw fields again.
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "engine/facts/derived.hpp"
+#include "engine/facts/supply_fact.hpp"
+#include "engine/model/failed_unit.hpp"
+#include "engine/model/limits.hpp"
+
+namespace endbell {
+
+/// What makes heat in the equipment. Empty: not known.
+struct Heat {
+    std::optional<HeatKind> kind;     // as the job says it
+    Derived<bool> burner;             // gas or oil: its board keeps the blower
+    Derived<bool> elements;           // electric: never without air
+    Derived<bool> compressor;         // a heat pump's: heats on the cooling calls
+    std::optional<Power> element_power;
+    bool none() const { return kind == HeatKind::none; }
+    friend bool operator==(const Heat&, const Heat&) = default;
+};
+
+struct Facts {
+    // Of the old motor.
+    bool plate_trusted = true;         // false: signs of an earlier replacement
+    Derived<Family> family;
+    Derived<int> phase;
+    Derived<Frequency> frequency;
+    Derived<Speed> speed;              // full-load, as its plate says it
+    Derived<int> poles;                // induction motors have them; of an electronic one it means nothing
+    Derived<Power> power;              // the largest that the plate lists
+    Derived<Torque> torque;            // of that power at the plate's speed
+    Derived<SignalClass> signal;       // what the equipment gives the motor today
+    Derived<std::vector<PlateVolts>> volts;
+    Derived<Capacitance> capacitor;    // the run capacitor that its plate asks for
+    Derived<Voltage> capacitor_volts;
+    bool had_capacitor = false;        // there is one to take out: stated, or its family needs one
+
+    // Around it.
+    Supply supply;
+    Heat heat;
+    Derived<bool> outdoors;
+
+    friend bool operator==(const Facts&, const Facts&) = default;
+};
+
+Facts facts_of(const FailedUnit& job, const Limits& limits);
+
+/// Of a plate that is not trusted every field is open: it may be the wrong motor's. What was read stays as raw text. Whoever
+/// makes or changes a job calls it (job/ does).
+void open_untrusted_plate(FailedUnit& job);
+
+/// Smallest even pole count whose synchronous speed 120 f / P lies above `speed` with 2 to 20 % slip. PSC fan motors
+/// slip 8 to 13 %, general motors 3 to 5 %; outside that range the speed proves nothing.
+std::optional<int> poles_from(Speed speed, Frequency frequency);
+/// 120 f / P. REQUIRES: poles above 0.
+Speed synchronous(int poles, Frequency frequency);
+
+/// Shaded-pole and capacitor-run motors are single-phase and their speed leads carry line current, by construction;
+/// electronic ones do not say.
+std::optional<int> phase_by_construction(Family family);
+std::optional<SignalClass> signal_by_construction(Family family);
+
+}  // namespace endbell

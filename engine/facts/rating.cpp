@@ -1,0 +1,100 @@
+#include "engine/facts/rating.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace endbell {
+
+namespace {
+
+bool in_band(const PlateVolts& plate, Voltage volts, const Limits& limits) {
+    const double band = limits.value("voltage.band");
+    const double guard = limits.value("voltage.guard") + rounding;
+    return volts.in(volt) >= plate.low.in(volt) * (1 - band) - guard &&
+           volts.in(volt) <= plate.high.in(volt) * (1 + band) + guard;
+}
+
+/// What a catalog states beside what a family has by construction.
+template <class T>
+Derived<T> stated_or_built(const std::optional<T>& stated, const std::optional<T>& built) {
+    if (stated && built && *stated != *built) return contradicted<T>();
+    if (stated) return {stated, Origin::catalog, std::nullopt, false};
+    return built ? implied(*built, Because::family) : Derived<T>{};
+}
+
+}  // namespace
+
+VoltageFit voltage_fit(const PlateVolts& plate, Voltage nominal, const Supply& supply, const Limits& limits) {
+    if (!in_band(plate, nominal, limits)) return VoltageFit::outside;
+    if (supply.measured && !in_band(plate, *supply.measured, limits)) return VoltageFit::outside;
+    const double far = limits.value("voltage.caution");
+    if (nominal < plate.low * (1 - far) || nominal > plate.high * (1 + far))
+        return VoltageFit::far_from_plate;
+    const bool service_208 = nominal == volt(208);
+    if (service_208 && supply.measured && supply.measured->in(volt) < limits.value("voltage.range_a_208")) {
+        return VoltageFit::below_range_a;
+    }
+    return VoltageFit::good;
+}
+
+Voltage nearest_edge(const PlateVolts& plate, Voltage volts, const Limits& limits) {
+    const double band = limits.value("voltage.band");
+    const Voltage low = plate.low * (1 - band);
+    const Voltage high = plate.high * (1 + band);
+    return std::abs((volts - low).in(volt)) <= std::abs((volts - high).in(volt)) ? low : high;
+}
+
+std::vector<Rating> ratings_of(const Part& part) {
+    if (part.motor) return part.motor->ratings;
+    if (!part.module) return {};
+    Rating only;
+    only.power = part.module->power;
+    only.volts = part.module->volts;
+    return {only};
+}
+
+std::optional<Rating> rating_in_use(const Facts& facts, const Part& part, const Limits& limits) {
+    if (part.motor && part.motor->ratings.size() == 1) return part.motor->ratings.front();
+    const std::vector<Rating> all = ratings_of(part);
+    const double low = limits.value("power.low");
+    // Less is better, field by field.
+    const auto rank = [&](const Rating& r) {
+        const bool suits = r.volts && std::any_of(facts.supply.nominal.begin(), facts.supply.nominal.end(),
+                                                  [&](Voltage n) {
+                                                      return voltage_fit(*r.volts, n, facts.supply, limits) !=
+                                                             VoltageFit::outside;
+                                                  });
+        int kind = 3;
+        double off = 0;
+        if (facts.power && r.power) {
+            const double ratio = *r.power / *facts.power;
+            kind = ratio < low ? 2 : ratio <= 1 / low ? 0 : 1;
+            off = kind == 0 ? 0 : std::abs(std::log(ratio));
+        }
+        const double speed_off = facts.speed && r.speed ? std::abs((*r.speed - *facts.speed).in(rpm)) : 1e9;
+        return std::tuple(suits ? 0 : 1, kind, off, speed_off);
+    };
+    const auto best = std::min_element(all.begin(), all.end(),
+                                       [&](const Rating& a, const Rating& b) { return rank(a) < rank(b); });
+    if (best == all.end()) return std::nullopt;
+    return *best;
+}
+
+Derived<int> phase_of(const Motor& motor) {
+    return stated_or_built(motor.phase, motor.family ? phase_by_construction(*motor.family) : std::nullopt);
+}
+
+Derived<int> poles_of(const Motor& motor, std::optional<Speed> rated) {
+    std::optional<int> derived;
+    if (rated) derived = poles_from(*rated, motor.frequency.value_or(hertz(60)));
+    if (motor.poles && derived && *motor.poles != *derived) return contradicted<int>();
+    if (motor.poles) return {motor.poles, Origin::catalog, std::nullopt, false};
+    return derived ? implied(*derived, Because::speed) : Derived<int>{};
+}
+
+Derived<SignalClass> signal_of(const Motor& motor) {
+    return stated_or_built(motor.signal, motor.family ? signal_by_construction(*motor.family) : std::nullopt);
+}
+
+}  // namespace endbell
