@@ -1,5 +1,5 @@
 // The words of a diagnosis: what is tested, what a test says, what kills motors.
-// Each word is the spelling in JSON.
+// Each word is the spelling in JSON; a sheet has the English of explain/diagnosis_words.cpp.
 #pragma once
 #include "engine/model/word.hpp"
 
@@ -52,7 +52,7 @@ struct Words<Test> {
                                       Word<Test>{Test::read_again, "read again"}};
 };
 
-/// What a test says of its reading.
+/// What a test says of its reading. Which test says which: test_outcomes.hpp.
 enum class TestReason {
     not_measured,
     contradicted,

@@ -3,7 +3,6 @@
 #include <string>
 #include <string_view>
 
-#include "engine/diagnosis/kinds.hpp"
 #include "engine/explain/document.hpp"
 
 namespace endbell {
@@ -17,8 +16,5 @@ void add_deference(Document& to);
 
 /// A caution or refusal word of the wiring stage as a sentence; a word without one is said as it stands.
 std::string wiring_sentence(std::string_view word);
-
-/// What to do about a cause that the diagnosis found.
-std::string fix_sentence(Cause cause);
 
 }  // namespace endbell

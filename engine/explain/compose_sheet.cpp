@@ -2,6 +2,7 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/compose.hpp"
+#include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
@@ -73,10 +74,9 @@ void add_decision(Document& to, const Selection& s, const Option* option) {
                            : s.outcome == Outcome::nothing_fits   ? "Nothing fits"
                            : s.outcome == Outcome::do_not_replace ? "Do not replace it"
                                                                   : "No part";
-        const std::string what = s.outcome == Outcome::undecided ? "Take the readings below first"
-                                 : s.outcome == Outcome::do_not_replace
-                                     ? "Fault: " + std::string(endbell::word(s.diagnosis.fault))
-                                     : "No part of this catalog";
+        const std::string what = s.outcome == Outcome::undecided        ? "Take the readings below first"
+                                 : s.outcome == Outcome::do_not_replace ? fault_title(s.diagnosis.fault)
+                                                                        : "No part of this catalog";
         to.add(Decision{word, what, {outcome}});
         return;
     }

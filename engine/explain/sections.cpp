@@ -3,6 +3,7 @@
 #include "engine/base/text.hpp"
 
 #include "engine/explain/cautions.hpp"
+#include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
@@ -105,22 +106,20 @@ std::string outcome_sentence(const Selection& selection) {
             return "Undecided: no part is shown to fit until the readings below are taken. Nothing was "
                    "guessed.";
         case Outcome::do_not_replace:
-            return "Do not replace it yet: the readings put the fault elsewhere (" +
-                   text(word(selection.diagnosis.fault)) + ").";
+            return keep_sentence(selection.diagnosis.fault);
     }
     return "";
 }
 
 void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(Heading{"What failed"});
-    to.add(Paragraph{d.fault == Fault::not_shown ? "Not shown yet by the readings given."
-                                                 : "Fault: " + text(word(d.fault)) + "."});
+    to.add(Paragraph{fault_sentence(d.fault)});
     Grid table{{"test", "measured", "limit", "result", "source"}, {}, ""};
     for (const Evidence& e : d.evidence) {
         // A reading that was simply not taken stands in the list below; one that cannot be used stands here.
         if (e.verdict == Verdict::not_shown && !e.measured.known()) continue;
-        table.rows.push_back({text(word(e.test)) + (e.carries ? " *" : ""), say(e.measured.value),
-                              e.limit.known() ? say(e.limit.value) : "", text(word(e.reason)),
+        table.rows.push_back({say(e.test) + (e.carries ? " *" : ""), say(e.measured.value),
+                              e.limit.known() ? say(e.limit.value) : "", say(TestOutcome{e.test, e.reason}),
                               cited(to, e.source)});
     }
     if (std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) { return e.carries; }))
@@ -128,10 +127,7 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     if (!table.rows.empty()) to.add(table);
     for (const std::string& both : d.contradictions)
         to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
-    for (const KillerCause& k : d.causes) {
-        to.add(Warning{"CAUTION", "What shortens the next one's life: " + text(word(k.cause)) + " (" +
-                                      k.job_key + "). Cure it with the replacement, or expect to be back."});
-    }
+    for (const KillerCause& k : d.causes) to.add(Warning{"CAUTION", next_life_sentence(k)});
     if (d.missing.empty()) return;
     to.add(Paragraph{"Readings still missing, in the order to take them:"});
     Bullets list;

@@ -4,6 +4,7 @@
 
 #include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
+#include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
@@ -50,8 +51,7 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
         if (before_the_work(check)) steps.items.push_back(wiring_sentence(check));
     }
     steps.items.push_back("Block the wheel or blade. Write down where each wire lands before one is moved.");
-    for (const KillerCause& k : d.causes)
-        steps.items.push_back("Cure the cause, " + std::string(word(k.cause)) + ": " + fix_sentence(k.cause));
+    for (const KillerCause& k : d.causes) steps.items.push_back(cure_step(k.cause));
     const bool module = option.candidate.part.kind == PartKind::module;
     steps.items.push_back(
         module ? "Part the old module from the motor half. Look for water and burns."

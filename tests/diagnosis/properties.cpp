@@ -1,8 +1,7 @@
 // What holds for every job, tried on a few thousand made from a fixed seed.
 #include <boost/test/unit_test.hpp>
-#include <random>
 
-#include "tests/diagnosis/jobs.hpp"
+#include "tests/diagnosis/random_jobs.hpp"
 
 using namespace endbell;
 using namespace endbell::jobs;
@@ -18,47 +17,6 @@ std::string told(const Diagnosis& d) {
     }
     return text;
 }
-
-class Maker {
-  public:
-    explicit Maker(unsigned seed) : random_(seed) {}
-
-    FailedUnit job() {
-        FailedUnit job;
-        if (often()) job.plate.family = known(pick(Words<Family>::table).value);
-        if (often()) job.plate.volts = known(std::vector{plate_volts(208, 230)});
-        if (often()) job.plate.signal = known(pick(Words<SignalClass>::table).value);
-        if (seldom()) job.plate.capacitor = known(microfarad(7.5));
-        if (often()) job.unit.load = known(pick(Words<Load>::table).value);
-        if (often()) job.measured.symptoms = known(std::vector{pick(Words<Symptom>::table).value});
-        if (often()) job.measured.line_volts = known(volt(pick(std::array{0.0, 190.0, 236.0, 260.0})));
-        if (often()) job.measured.control_volts = known(volt(pick(std::array{0.0, 8.0, 13.0, 25.0, 40.0})));
-        if (often()) job.measured.spins_free = known(often());
-        if (seldom()) job.measured.shaft_play = known(seldom());
-        if (often())
-            job.measured.winding_to_shell = known(ohm(pick(std::array{50e3, 100e3, 2e6, open_line})));
-        if (often())
-            set_windings(job, pick(std::array<std::vector<double>, 5>{
-                                  {{5, 5, 5}, {4, 5, 5}, {5, open_line, 5}, {-2, 5, 9}, {5, 5}}}));
-        if (seldom()) job.measured.rotor_held = known(often());
-        if (seldom()) job.measured.capacitor = known(microfarad(pick(std::array{0.0, 5.0, 7.0, 7.5})));
-        if (seldom()) job.measured.static_total = known(inch_water(pick(std::array{0.3, 0.7, 0.9})));
-        if (seldom()) job.measured.static_supply = known(inch_water(0.4));
-        if (seldom()) job.measured.filter_drop = known(inch_water(pick(std::array{0.1, 0.4})));
-        if (seldom()) job.measured.amps = known(ampere(2.2));
-        if (seldom()) job.plate.current = known(ampere(2.0));
-        return job;
-    }
-
-  private:
-    bool often() { return random_() % 10 < 7; }
-    bool seldom() { return random_() % 10 < 3; }
-    template <class List>
-    typename List::value_type pick(const List& list) {
-        return list[random_() % list.size()];
-    }
-    std::mt19937 random_;
-};
 
 }  // namespace
 

@@ -69,12 +69,3 @@ BOOST_AUTO_TEST_CASE(a_sheet_for_an_electronic_motor_says_wait_and_never_mate_th
     add_safety(electronic, true);
     BOOST_TEST(electronic.blocks.size() == plain.blocks.size() + 2);
 }
-
-BOOST_AUTO_TEST_CASE(every_cause_that_a_diagnosis_can_name_has_its_own_advice) {
-    std::vector<std::string> told;
-    for (const auto& cause : Words<Cause>::table) {
-        told.push_back(fix_sentence(cause.value));
-        BOOST_TEST(!told.back().empty(), cause.text << " has no advice");
-        BOOST_TEST(std::count(told.begin(), told.end(), told.back()) == 1);
-    }
-}

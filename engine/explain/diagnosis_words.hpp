@@ -1,0 +1,49 @@
+// What a sheet says of a diagnosis: of each test, each outcome of a test, each fault and each cause. JSON has the words
+// of diagnosis/kinds.hpp instead. A gate in tests/explain fails where one of them lacks its English.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/diagnosis/diagnosis.hpp"
+#include "engine/diagnosis/test_outcomes.hpp"
+
+namespace endbell {
+
+/// What is tested, as a table names it: "line volts".
+std::string say(Test test);
+
+/// What the test says, beside its reading and its limit: "too low". REQUIRES: one of test_outcomes.
+std::string say(const TestOutcome& outcome);
+
+/// "Fault: capacitor"
+std::string fault_title(Fault fault);
+/// "Fault: capacitor."
+std::string fault_sentence(Fault fault);
+
+/// Why nothing is replaced. REQUIRES: a diagnosis of this fault replaces nothing.
+std::string keep_sentence(Fault fault);
+
+/// The cause and what to do: "Cause: loaded filter (measured.filter_drop). Change the filter and ...".
+std::string cause_sentence(const KillerCause& killer);
+
+/// The cause as a step of the work: "Cure the cause, loaded filter: Change the filter and ...".
+std::string cure_step(Cause cause);
+
+/// The cause as a warning: "What shortens the next one's life: loaded filter (measured.filter_drop). Cure it ...".
+std::string next_life_sentence(const KillerCause& killer);
+
+/// The English of one value, and all of it, for the gate.
+template <class Key>
+struct English {
+    Key key;
+    std::string_view text;
+};
+std::vector<English<Test>> english_of_tests();
+std::vector<English<TestOutcome>> english_of_outcomes();
+std::vector<English<Fault>> english_of_faults();
+std::vector<English<Fault>> english_of_keeping();
+std::vector<English<Cause>> english_of_causes();
+std::vector<English<Cause>> english_of_cures();
+
+}  // namespace endbell
