@@ -11,7 +11,7 @@ std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
     const auto& reading = job.measured.amps;
     // A motor that stands draws nothing: only one that trips is asked for its current.
     if (!reading && !has_symptom(job, Symptom::trips_hot)) return std::nullopt;
-    Evidence row = open_row(Test::amps, "measured.amps", "nec-430.6");
+    Evidence row = open_row(Test::amps, "measured.amps", "nec-430.6-ex");
     if (!reading) return row;
     row.measured = {*reading, Origin::measured};
     if (!job.plate.current) {
@@ -32,7 +32,7 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Limits& limits) {
     const bool amps_known = job.plate.current && job.equipment.fan_amps;
     const bool volts_known = job.plate.volts && !job.plate.volts->empty() && job.equipment.supply;
     if (!amps_known && !volts_known) return std::nullopt;
-    Evidence row = open_row(Test::plate_agrees, "plate.current", "nec-430.6");
+    Evidence row = open_row(Test::plate_agrees, "plate.current", "nec-430.6-ex");
     row.verdict = Verdict::fits;
     row.reason = TestReason::agrees;
     const double band = limits.value("voltage.band");

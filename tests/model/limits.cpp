@@ -39,6 +39,48 @@ BOOST_AUTO_TEST_CASE(a_tightened_limit_is_not_loosened_back) {
     BOOST_TEST(limits.value("winding.balance") == 0.05);
 }
 
+// What counts as dead may only come nearer to nought; what is planned for, and a chance of loss, only rise.
+BOOST_AUTO_TEST_CASE(the_safe_way_is_the_only_way_to_move) {
+    struct Row {
+        const char* id;
+        double safer, looser;
+    };
+    for (const Row& row :
+         {Row{"voltage.absent", 5, 50}, Row{"tap.current", 0.025, 0.015}, Row{"tap.volts", 33, 20},
+          Row{"recurrence.cured", 0.10, 0.01}, Row{"recurrence.uncured", 0.20, 0.06}}) {
+        BOOST_TEST_CONTEXT(row.id) {
+            Limits limits;
+            BOOST_CHECK(limits.tighten(row.id, row.looser, "north yard") == T::looser);
+            BOOST_CHECK(limits.tighten(row.id, row.safer, "north yard") == T::accepted);
+            BOOST_TEST(limits.value(row.id) == row.safer);
+        }
+    }
+}
+
+// docs/decisions/2026-11-30-limits-audited.md: the paper behind each of these.
+BOOST_AUTO_TEST_CASE(a_source_is_what_was_read_and_no_more) {
+    const Limits limits;
+    const std::pair<const char*, const char*> named[] = {
+        {"voltage.unbalance", "mg1-14.36"},      // the clause of its title; 12.45 is another
+        {"current.over_plate", "nec-430.6-ex"},  // the clause that was read says less
+        {"current.circuit", "plate-ampacity"},   // manuals were read, no clause of the code
+        {"tap.volts", "common-practice"},        // the window says 12 to 33 V, not 24
+    };
+    for (const auto& [id, from] : named) BOOST_TEST(limits.row(id).source == from);
+    BOOST_CHECK(source("nec-430.6-ex").basis == Basis::from_memory);
+    BOOST_CHECK(source("plate-ampacity").basis == Basis::read);
+    BOOST_CHECK(source("tap-rule").basis == Basis::common_practice);  // no sheet was read for all parts
+    const auto says = [](std::string_view id, std::string_view words) {
+        return source(id).title.find(words) != std::string::npos;
+    };
+    BOOST_TEST(says("mg1-14.36", "14.36"));
+    BOOST_TEST(!says("fan-efficacy", "ducts"));  // 350 and 300 cfm a ton are of ducts; 0.58 W is of blowers
+    BOOST_TEST(says("ecm-sequence", "training book"));
+    BOOST_TEST(says("ecm-sequence", "service guide"));
+    BOOST_CHECK_THROW(source("mg1-12.45"), OurBug);
+    BOOST_CHECK_THROW(source("nec-440.33"), OurBug);
+}
+
 BOOST_AUTO_TEST_CASE(a_limit_that_does_not_exist_is_said) {
     Limits limits;
     BOOST_CHECK(limits.tighten("shaft.colour", 1, "a") == T::unknown_row);

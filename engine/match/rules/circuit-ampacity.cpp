@@ -16,7 +16,7 @@ Finding judge(const Question& q, const Part& part) {
     const auto compressor = q.job.equipment.compressor_amps.said();
     if (!plate || !compressor) return not_concerned(id);
     const auto fan = amps_in_use(q, part);
-    Answer say(id, "nec-440.33", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
+    Answer say(id, "plate-ampacity", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
     if (!fan) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
     const double factor = q.limits.value("current.circuit");
     const Current needed = std::max(*fan, *compressor) * factor + std::min(*fan, *compressor);
@@ -40,7 +40,7 @@ Rule circuit_ampacity() {
             Weight::hard,
             {Reason::not_concerned, Reason::part_does_not_say, Reason::circuit_too_small,
              Reason::within_the_circuit},
-            {"nec-440.33"},
+            {"plate-ampacity"},
             {"current.circuit", "current.plate_rounding"},
             {"equipment.minimum_circuit_ampacity", "equipment.compressor_amps"},
             {"motor_ratings.amps"},

@@ -13,7 +13,7 @@ Finding judge(const Question& q, const Part& part) {
     const auto now = amps_in_use(q, part);
     const auto allowed = q.job.equipment.fan_amps.said();
     const auto was = q.job.plate.current.said();
-    Answer say(id, "nec-430.6", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
+    Answer say(id, "nec-430.6-ex", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
                offered(now));
     if (allowed) {
         if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
@@ -41,7 +41,7 @@ Rule full_load_current() {
             {Reason::not_concerned, Reason::part_does_not_say, Reason::over_the_equipment_plate,
              Reason::within_the_equipment_plate, Reason::not_stated, Reason::more_than_the_old_motor,
              Reason::no_more_than_the_old_motor},
-            {"nec-430.6"},
+            {"nec-430.6-ex"},
             {"current.over_plate"},
             {"equipment.fan_amps", "plate.current"},
             {"motor_ratings.amps"},
