@@ -28,7 +28,8 @@ constexpr Killer killers[] = {
 
 }  // namespace
 
-std::vector<KillerCause> causes_in(const FailedUnit& job, const Rows& rows, const Limits& limits) {
+std::vector<KillerCause> causes_in(const FailedUnit& job, const Facts& facts, const Rows& rows,
+                                   const Limits& limits) {
     const double uncured = limits.value("recurrence.uncured");
     const double cured = limits.value("recurrence.cured");
     std::vector<KillerCause> causes;
@@ -45,7 +46,7 @@ std::vector<KillerCause> causes_in(const FailedUnit& job, const Rows& rows, cons
             if (shows) add(killer.cause, row.job_key, row.source);
         }
     }
-    if (job.unit.plate_trusted && !*job.unit.plate_trusted) {
+    if (!facts.plate_trusted) {
         add(Cause::wrong_motor, "unit.plate_trusted", "common-practice");
     }
     const bool repeated = job.measured.earlier_replacements && *job.measured.earlier_replacements > 0;

@@ -8,14 +8,15 @@ namespace {
 
 struct Case {
     const FailedUnit& job;
+    const Facts& facts;
     const Rows& rows;
     Behaviour behaviour;
 
     bool fails(Test test) const { return failed(rows, test); }
     bool passes(Test test) const { return passed(rows, test); }
-    bool is(Family family) const { return job.plate.family && *job.plate.family == family; }
-    bool two_piece() const { return job.plate.family && is_two_piece(*job.plate.family); }
-    bool induction() const { return job.plate.family && is_induction(*job.plate.family); }
+    bool is(Family family) const { return facts.family.is(family); }
+    bool two_piece() const { return facts.family && is_two_piece(*facts.family); }
+    bool induction() const { return facts.family && is_induction(*facts.family); }
     bool runs_badly() const { return behaviour == Behaviour::runs_badly; }
 };
 
@@ -95,8 +96,8 @@ std::optional<Conclusion> phases_exchanged(const Case& c) {
 
 /// REQUIRES: the family is known, for it decides what is needed. `apart` is one test that need not pass.
 bool all_needed_pass(const Case& c, std::optional<Test> apart = {}) {
-    const auto needed = needed_tests(c.job);
-    return c.job.plate.family &&
+    const auto needed = needed_tests(c.job, c.facts);
+    return c.facts.family &&
            std::all_of(needed.begin(), needed.end(), [&](Test t) { return t == apart || c.passes(t); });
 }
 
@@ -105,7 +106,7 @@ std::optional<Conclusion> nothing_else_left(const Case& c) {
     const bool works_not = c.behaviour == Behaviour::does_not_start ||
                            (c.runs_badly() && has_symptom(c.job, Symptom::runs_slow));
     if (!works_not || !all_needed_pass(c)) return std::nullopt;
-    Conclusion found{c.two_piece() ? Fault::module : Fault::motor, needed_tests(c.job)};
+    Conclusion found{c.two_piece() ? Fault::module : Fault::motor, needed_tests(c.job, c.facts)};
     found.stands_on.push_back(Test::symptom);
     if (c.induction()) found.source = "common-practice";
     return found;
@@ -133,7 +134,7 @@ std::optional<Conclusion> air_still_wrong(const Case& c) {
 // Nothing tested is at fault. A motor that only turns the wrong way is set wrong, by plug, leads or wheel.
 std::optional<Conclusion> nothing_wrong(const Case& c) {
     if (!c.runs_badly() || !all_needed_pass(c)) return std::nullopt;
-    Conclusion found{Fault::none, needed_tests(c.job)};
+    Conclusion found{Fault::none, needed_tests(c.job, c.facts)};
     found.stands_on.push_back(Test::symptom);
     return found;
 }
@@ -162,8 +163,8 @@ constexpr Step steps[] = {
 
 }  // namespace
 
-Conclusion conclude(const FailedUnit& job, const Rows& rows) {
-    const Case c{job, rows, behaviour_of(job)};
+Conclusion conclude(const FailedUnit& job, const Facts& facts, const Rows& rows) {
+    const Case c{job, facts, rows, behaviour_of(job)};
     for (const Step& step : steps) {
         if (auto found = step.holds(c)) {
             if (found->source.empty()) found->source = step.source;
@@ -198,8 +199,8 @@ bool passed(const Rows& rows, Test test) {
     return any && !failed(rows, test);
 }
 
-bool motor_half_good(const FailedUnit& job, const Rows& rows) {
-    if (!job.plate.family || !is_two_piece(*job.plate.family)) return false;
+bool motor_half_good(const Facts& facts, const Rows& rows) {
+    if (!facts.family || !is_two_piece(*facts.family)) return false;
     for (Test test : winding_tests) {
         if (!passed(rows, test)) return false;
     }

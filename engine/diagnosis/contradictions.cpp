@@ -10,9 +10,9 @@ using Keys = Contradiction;
 using Found = std::vector<Contradiction>;
 
 /// Fields that only a motor with a run capacitor has.
-Keys capacitor_keys(const FailedUnit& job) {
+Keys capacitor_keys(const FailedUnit& job, const Facts& facts) {
     Keys keys;
-    if (job.plate.capacitor) keys.push_back("plate.capacitor");
+    if (facts.capacitor) keys.push_back("plate.capacitor");
     if (job.measured.capacitor) keys.push_back("measured.capacitor");
     if (job.measured.capacitor_volts) keys.push_back("measured.capacitor_volts");
     if (job.measured.capacitor_amps) keys.push_back("measured.capacitor_amps");
@@ -45,24 +45,19 @@ bool any_running_symptom(const FailedUnit& job) {
     return false;
 }
 
-void family_against_plate(const FailedUnit& job, Found& found) {
-    const auto& family = job.plate.family;
-    if (!family) return;
-    Keys keys = capacitor_keys(job);
-    if (*family != Family::capacitor_run && !keys.empty()) {
+void family_against_plate(const FailedUnit& job, const Facts& facts, Found& found) {
+    if (!facts.family) return;
+    Keys keys = capacitor_keys(job, facts);
+    if (!facts.family.is(Family::capacitor_run) && !keys.empty()) {
         keys.insert(keys.begin(), "plate.family");
         found.push_back(std::move(keys));
     }
-    const auto& phase = job.plate.phase;
-    const bool needs_three = *family == Family::three_phase;
-    const bool needs_one = *family == Family::capacitor_run || *family == Family::shaded_pole;
-    if (phase && ((needs_three && *phase != 3) || (needs_one && *phase != 1)))
+    if (facts.phase.disagree && phase_by_construction(*facts.family))
         found.push_back({"plate.family", "plate.phase"});
 }
 
-void running_without_line(const FailedUnit& job, const Limits& limits, Found& found) {
-    const MeasuredFacts& m = job.measured;
-    if (!m.line_volts || m.line_volts->in(volt) >= limits.value("voltage.absent")) return;
+void running_without_line(const FailedUnit& job, const Facts& facts, const Limits& limits, Found& found) {
+    if (!facts.supply.reading || facts.supply.reading->in(volt) >= limits.value("voltage.absent")) return;
     // Of a motor that stands, running readings are those of its last good run.
     Keys keys = behaviour_of(job) == Behaviour::does_not_start ? Keys{} : running_keys(job);
     if (any_running_symptom(job) || has_symptom(job, Symptom::hums)) keys.push_back("measured.symptoms");
@@ -89,13 +84,13 @@ void statics_disagree(const FailedUnit& job, const Limits& limits, Found& found)
 }
 
 /// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
-void more_watts_than_volt_amperes(const FailedUnit& job, const Limits& limits, Found& found) {
+void more_watts_than_volt_amperes(const FailedUnit& job, const Facts& facts, const Limits& limits, Found& found) {
     const MeasuredFacts& m = job.measured;
-    if (!m.watts || !m.amps || !m.line_volts) return;
-    if (m.line_volts->in(volt) < limits.value("voltage.absent")) return;
-    const bool three = job.plate.phase ? *job.plate.phase == 3
-                                       : job.plate.family && *job.plate.family == Family::three_phase;
-    const double apparent = m.line_volts->in(volt)*m.amps->in(ampere) * (three ? std::sqrt(3.0) : 1.0);
+    const std::optional<Voltage>& line = facts.supply.reading;
+    if (!m.watts || !m.amps || !line) return;
+    if (line->in(volt) < limits.value("voltage.absent")) return;
+    const bool three = facts.phase.is(3);
+    const double apparent = line->in(volt)*m.amps->in(ampere) * (three ? std::sqrt(3.0) : 1.0);
     constexpr double meters = 1.10;
     if (m.watts->in(watt) > apparent * meters) {
         found.push_back({"measured.watts", "measured.line_volts", "measured.amps"});
@@ -121,14 +116,14 @@ void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, Found& fou
 
 }  // namespace
 
-std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Limits& limits) {
+std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     Found found;
-    family_against_plate(job, found);
-    running_without_line(job, limits, found);
+    family_against_plate(job, facts, found);
+    running_without_line(job, facts, limits, found);
     standing_and_running(job, found);
     dead_tap_with_volts(job, limits, found);
     statics_disagree(job, limits, found);
-    more_watts_than_volt_amperes(job, limits, found);
+    more_watts_than_volt_amperes(job, facts, limits, found);
     heat_from_nowhere(job, found);
     return found;
 }

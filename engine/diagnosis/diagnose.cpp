@@ -13,16 +13,16 @@ bool nothing_measured(const MeasuredFacts& m) {
              m.shaft_play || m.capacitor || m.capacitor_volts || m.capacitor_amps || m.capacitor_bulged);
 }
 
-Rows run_tests(const FailedUnit& job, const Limits& limits) {
+Rows run_tests(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     Rows rows;
     test_symptoms(job, rows);
-    test_line(job, limits, rows);
-    test_signal(job, limits, rows);
+    test_line(facts, limits, rows);
+    test_signal(job, facts, limits, rows);
     test_shaft(job, rows);
-    test_windings(job, limits, rows);
-    test_capacitor(job, limits, rows);
+    test_windings(job, facts, limits, rows);
+    test_capacitor(job, facts, limits, rows);
     test_air(job, limits, rows);
-    test_current(job, limits, rows);
+    test_current(job, facts, limits, rows);
     return rows;
 }
 
@@ -61,27 +61,32 @@ void mark_carrying(const Conclusion& conclusion, Rows& rows) {
 
 }  // namespace
 
-Diagnosis diagnose(const FailedUnit& stated, const Limits& limits) {
-    const auto contradictions = contradictions_in(stated, limits);
+Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Limits& limits) {
+    const auto contradictions = contradictions_in(stated, stated_facts, limits);
     std::optional<FailedUnit> settled;  // most jobs contradict themselves nowhere, and are not copied
-    if (!contradictions.empty()) settled = without_doubtful(stated, contradictions);
+    std::optional<Facts> settled_facts;
+    if (!contradictions.empty()) {
+        settled = without_doubtful(stated, contradictions);
+        settled_facts = facts_of(*settled, limits);
+    }
     const FailedUnit& job = settled ? *settled : stated;
-    Rows rows = run_tests(job, limits);
+    const Facts& facts = settled ? *settled_facts : stated_facts;
+    Rows rows = run_tests(job, facts, limits);
     for (Evidence& row : rows) {
         if (takes_part(contradictions, row.job_key)) row.reason = TestReason::contradicted;
     }
-    const Conclusion conclusion = conclude(job, rows);
+    const Conclusion conclusion = conclude(job, facts, rows);
     mark_carrying(conclusion, rows);
 
     Diagnosis result;
     result.fault = conclusion.fault;
     result.source = conclusion.source;
     result.nothing_measured = nothing_measured(stated.measured);
-    result.motor_half_proven_good = motor_half_good(job, rows);
-    result.causes = causes_in(job, rows, limits);
+    result.motor_half_proven_good = motor_half_good(facts, rows);
+    result.causes = causes_in(job, facts, rows, limits);
     for (const Contradiction& keys : contradictions) result.contradictions.push_back(joined(keys, " and "));
     if (result.fault == Fault::not_shown)
-        result.missing = to_take(contradictions, missing_readings(job, rows));
+        result.missing = to_take(contradictions, missing_readings(job, facts, rows));
     result.evidence = std::move(rows);
     return result;
 }

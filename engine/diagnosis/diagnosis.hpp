@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "engine/diagnosis/kinds.hpp"
+#include "engine/facts/facts.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/finding.hpp"
 #include "engine/model/limits.hpp"
@@ -92,6 +93,7 @@ struct Diagnosis {
 };
 
 /// A job that says nothing of what was measured gives `not_shown` with the list of readings to take.
-Diagnosis diagnose(const FailedUnit& job, const Limits& limits);
+/// `facts` are the job's.
+Diagnosis diagnose(const FailedUnit& job, const Facts& facts, const Limits& limits);
 
 }  // namespace endbell

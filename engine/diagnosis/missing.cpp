@@ -76,13 +76,13 @@ bool asks_for(const Rows& rows, Test test, std::string_view job_key) {
 
 }  // namespace
 
-std::vector<Test> needed_tests(const FailedUnit& job) {
+std::vector<Test> needed_tests(const FailedUnit& job, const Facts& facts) {
     std::vector<Test> needed;
-    if (!job.plate.family) {
+    if (!facts.family) {
         add(needed, {Test::line_volts, Test::spins_free});
         return needed;
     }
-    const Family family = *job.plate.family;
+    const Family family = *facts.family;
     const Behaviour behaviour = behaviour_of(job);
     if (behaviour == Behaviour::normal) return needed;
     if (waits_for_cold(job)) add(needed, {Test::winding_open});
@@ -112,11 +112,11 @@ MissingReading read_again(const std::string& job_key) {
     return {job_key, Test::read_again, 60, false};  // of a running motor or from a plate: nothing is opened
 }
 
-std::vector<MissingReading> missing_readings(const FailedUnit& job, const Rows& rows) {
-    const auto needed = needed_tests(job);
+std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts& facts, const Rows& rows) {
+    const auto needed = needed_tests(job, facts);
     std::vector<MissingReading> missing;
     for (const Stop& stop : round_trip) {
-        const bool open_family = stop.test == Test::family && !job.plate.family;
+        const bool open_family = stop.test == Test::family && !facts.family;
         const bool open_symptom = stop.test == Test::symptom && behaviour_of(job) == Behaviour::not_stated;
         const bool open_test = std::find(needed.begin(), needed.end(), stop.test) != needed.end() &&
                                asks_for(rows, stop.test, stop.job_key);

@@ -9,22 +9,8 @@ namespace {
 
 constexpr double two_pi = 6.283185307179586;
 
-/// The plate's hertz, or 60 where a plate voltage is one that only 60 Hz systems have; 230 alone says
-/// nothing.
-Fact hertz_of(const FailedUnit& job) {
-    if (job.plate.frequency) return {*job.plate.frequency, Origin::plate};
-    if (job.plate.volts) {
-        for (const PlateVolts& rating : *job.plate.volts) {
-            for (double nominal : {115.0, 120.0, 208.0, 265.0, 277.0, 460.0, 575.0}) {
-                if (std::abs(rating.low.in(volt)-nominal) < 0.5) return {hertz(60), Origin::inferred};
-            }
-        }
-    }
-    return {};
-}
-
 /// Good within the part's own tolerance, marginal within the working rule, else to be replaced.
-void judge(Evidence& row, Capacitance found, const FailedUnit& job, const Limits& limits) {
+void judge(Evidence& row, Capacitance found, const Facts& facts, const Limits& limits) {
     // An open capacitor reads nothing whatever its plate says; 1 % of a microfarad is below every meter's
     // zero.
     if (found.in(microfarad) < 0.01 || std::isinf(found.in(microfarad))) {
@@ -32,13 +18,13 @@ void judge(Evidence& row, Capacitance found, const FailedUnit& job, const Limits
         row.reason = found.in(microfarad) < 0.01 ? TestReason::open : TestReason::over_range;
         return;
     }
-    if (!job.plate.capacitor) {
+    if (!facts.capacitor) {
         row.reason = TestReason::plate_capacitor_unknown;
         row.asks = "plate.capacitor";
         return;
     }
-    const double off = std::abs(found / *job.plate.capacitor - 1.0);
-    row.limit = {*job.plate.capacitor, Origin::plate};
+    const double off = std::abs(found / *facts.capacitor - 1.0);
+    row.limit = {*facts.capacitor, facts.capacitor.origin};
     const bool good = at_most(off, limits.value("capacitor.part"));
     const bool usable = at_most(off, limits.value("capacitor.replace"));
     row.verdict = good ? Verdict::fits : usable ? Verdict::fits_with_changes : Verdict::does_not_fit;
@@ -46,33 +32,33 @@ void judge(Evidence& row, Capacitance found, const FailedUnit& job, const Limits
     row.limit_id = good ? "capacitor.part" : "capacitor.replace";
 }
 
-Evidence metered_row(const FailedUnit& job, const Limits& limits) {
+Evidence metered_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     Evidence row = open_row(Test::capacitor, "measured.capacitor", "capacitor-practice");
     row.measured = {*job.measured.capacitor, Origin::measured};
-    judge(row, *job.measured.capacitor, job, limits);
+    judge(row, *job.measured.capacitor, facts, limits);
     return row;
 }
 
 /// Running: volts across its terminals, amps in the start lead. C = I / (2 pi f V).
-Evidence running_row(const FailedUnit& job, const Limits& limits) {
+Evidence running_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     Evidence row = open_row(Test::capacitor, "measured.capacitor_amps", "capacitor-formula");
     const auto& volts = job.measured.capacitor_volts;
     const auto& amps = job.measured.capacitor_amps;
-    const Fact plate_hertz = hertz_of(job);
+    const Derived<Frequency>& line = facts.frequency;
     if (!volts || !amps) {
         row.asks = volts ? "measured.capacitor_amps" : "measured.capacitor_volts";
         row.reason = TestReason::needs_volts_and_amps;
-    } else if (!plate_hertz.known()) {
+    } else if (!line) {
         row.asks = "plate.frequency";
         row.reason = TestReason::plate_hertz_unknown;
     } else if (volts->in(volt) <= 0) {
         row.asks = "measured.capacitor_volts";
         row.reason = TestReason::no_volts_across;
     } else {
-        const double f = std::get<Frequency>(plate_hertz.value).in(hertz);
+        const double f = line->in(hertz);
         const Capacitance found = microfarad(1e6 * amps->in(ampere) / (two_pi * f * volts->in(volt)));
-        row.measured = {found, plate_hertz.origin == Origin::inferred ? Origin::inferred : Origin::measured};
-        judge(row, found, job, limits);
+        row.measured = {found, line.because ? Origin::implied : Origin::measured};
+        judge(row, found, facts, limits);
     }
     return row;
 }
@@ -87,15 +73,15 @@ Evidence bulged_row() {
 
 }  // namespace
 
-void test_capacitor(const FailedUnit& job, const Limits& limits, Rows& rows) {
+void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
     const MeasuredFacts& m = job.measured;
-    const auto& family = job.plate.family;
+    const auto& family = facts.family;
     // No other kind has a run capacitor; a reading on one is named as a contradiction instead.
     if (family && *family != Family::capacitor_run) return;
     const bool bulged = m.capacitor_bulged && *m.capacitor_bulged;
     const bool any = m.capacitor || m.capacitor_volts || m.capacitor_amps || bulged;
-    if (m.capacitor) rows.push_back(metered_row(job, limits));
-    if (m.capacitor_volts || m.capacitor_amps) rows.push_back(running_row(job, limits));
+    if (m.capacitor) rows.push_back(metered_row(job, facts, limits));
+    if (m.capacitor_volts || m.capacitor_amps) rows.push_back(running_row(job, facts, limits));
     if (bulged) rows.push_back(bulged_row());
     if (!any && family) rows.push_back(open_row(Test::capacitor, "measured.capacitor", "capacitor-practice"));
 }

@@ -28,27 +28,29 @@ std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
 }
 
 /// The motor's plate against the equipment's: a motor that was wrong before may have died of it.
-std::optional<Evidence> plate_row(const FailedUnit& job, const Limits& limits) {
+std::optional<Evidence> plate_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     const bool amps_known = job.plate.current && job.equipment.fan_amps;
-    const bool volts_known = job.plate.volts && !job.plate.volts->empty() && job.equipment.supply;
+    const bool volts_known = facts.volts && !facts.volts->empty() && facts.supply.stated;
     if (!amps_known && !volts_known) return std::nullopt;
     Evidence row = open_row(Test::plate_agrees, "plate.current", "nec-430.6-ex");
     row.verdict = Verdict::fits;
     row.reason = TestReason::agrees;
     const double band = limits.value("voltage.band");
     if (volts_known) {
-        const double supply = job.equipment.supply->in(volt);
-        const auto& ratings = *job.plate.volts;
+        const auto& ratings = *facts.volts;
+        const std::vector<Voltage>& supplies = facts.supply.nominal;
         const bool served = std::any_of(ratings.begin(), ratings.end(), [&](const PlateVolts& v) {
-            return at_least(supply, v.low.in(volt) * (1 - band)) &&
-                   at_most(supply, v.high.in(volt) * (1 + band));
+            return std::any_of(supplies.begin(), supplies.end(), [&](Voltage supply) {
+                return at_least(supply.in(volt), v.low.in(volt) * (1 - band)) &&
+                       at_most(supply.in(volt), v.high.in(volt) * (1 + band));
+            });
         });
         if (!served) {
             row.job_key = row.asks = "plate.volts";
             row.verdict = Verdict::does_not_fit;
             row.reason = TestReason::volts_not_of_unit;
             row.measured = {ratings.front(), Origin::plate};
-            row.limit = {*job.equipment.supply, Origin::equipment};
+            row.limit = {supplies.front(), Origin::equipment};
             row.limit_id = "voltage.band";
             row.source = "mg1-12.44";
             return row;
@@ -69,9 +71,9 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Limits& limits) {
 
 }  // namespace
 
-void test_current(const FailedUnit& job, const Limits& limits, Rows& rows) {
+void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
     if (auto row = amps_row(job, limits)) rows.push_back(std::move(*row));
-    if (auto row = plate_row(job, limits)) rows.push_back(std::move(*row));
+    if (auto row = plate_row(job, facts, limits)) rows.push_back(std::move(*row));
 }
 
 }  // namespace endbell

@@ -30,15 +30,15 @@ PlateVolts nearest_rating(const std::vector<PlateVolts>& plate, double volts, co
     return best;
 }
 
-bool on_208(const FailedUnit& job) {
-    return job.equipment.supply && std::abs(job.equipment.supply->in(volt)-208.0) < 0.5;
+bool on_208(const Supply& supply) {
+    return supply.stated && supply.at_motor() == volt(208);
 }
 
 }  // namespace
 
-void test_line(const FailedUnit& job, const Limits& limits, Rows& rows) {
+void test_line(const Facts& facts, const Limits& limits, Rows& rows) {
     Evidence row = open_row(Test::line_volts, "measured.line_volts", "mg1-12.44");
-    const auto& reading = job.measured.line_volts;
+    const std::optional<Voltage>& reading = facts.supply.reading;
     if (reading) {
         const double volts = reading->in(volt);
         row.measured = {*reading, Origin::measured};
@@ -48,11 +48,11 @@ void test_line(const FailedUnit& job, const Limits& limits, Rows& rows) {
             row.limit = {volt(limits.value("voltage.absent")), Origin::assumed};
             row.limit_id = "voltage.absent";
             row.source = "line-always";
-        } else if (!job.plate.volts || job.plate.volts->empty()) {
+        } else if (!facts.volts || facts.volts->empty()) {
             row.reason = TestReason::plate_volts_unknown;
             row.asks = "plate.volts";
         } else {
-            const PlateVolts rating = nearest_rating(*job.plate.volts, volts, limits);
+            const PlateVolts rating = nearest_rating(*facts.volts, volts, limits);
             const PlateVolts band = band_of(rating, limits);
             row.limit = {band, Origin::plate};
             row.limit_id = "voltage.band";
@@ -61,7 +61,7 @@ void test_line(const FailedUnit& job, const Limits& limits, Rows& rows) {
             row.reason = row.verdict == Verdict::fits ? TestReason::in_band
                          : low                        ? TestReason::too_low
                                                       : TestReason::too_high;
-            if (row.verdict == Verdict::fits && on_208(job)) {
+            if (row.verdict == Verdict::fits && on_208(facts.supply)) {
                 // 230 on a 208 V service has 1 V of headroom and 82 % of its torque at nominal (torque ~
                 // V^2).
                 const bool no_208 = rating.low.in(volt) > 208.5;

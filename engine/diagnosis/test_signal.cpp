@@ -21,9 +21,10 @@ Window window(const Limits& limits, const std::string& name, std::string source)
             std::move(source)};
 }
 
-std::optional<Window> window_of(const FailedUnit& job, const Limits& limits) {
-    if (!job.plate.signal) return std::nullopt;
-    switch (*job.plate.signal) {
+/// What a family takes by construction is the motor's own line: a reading of the call is judged as it comes.
+std::optional<Window> window_of(const Facts& facts, const Limits& limits) {
+    if (!facts.signal || facts.signal.because == Because::family) return std::nullopt;
+    switch (*facts.signal) {
         case SignalClass::control_24v:
             return window(limits, "tap", "tap-window");
         case SignalClass::serial:
@@ -32,9 +33,9 @@ std::optional<Window> window_of(const FailedUnit& job, const Limits& limits) {
             return window(limits, "pulse", "pulse-window");
         case SignalClass::line_signal: {
             // The lead is switched from the motor's own line, so the plate's band holds for it too.
-            if (!job.plate.volts || job.plate.volts->empty()) return std::nullopt;
+            if (!facts.volts || facts.volts->empty()) return std::nullopt;
             const double band = limits.value("voltage.band");
-            const PlateVolts plate = job.plate.volts->front();
+            const PlateVolts plate = facts.volts->front();
             return Window{plate_volts(plate.low.in(volt) * (1 - band), plate.high.in(volt) * (1 + band)),
                           "voltage.band", "mg1-12.44"};
         }
@@ -55,9 +56,9 @@ void settle(Evidence& row, const Window& window, double volts) {
 }
 
 /// Without a signal class only two readings speak: a dead one, and one that only a 24 V tap would show.
-void settle_unclassed(Evidence& row, const FailedUnit& job, const Limits& limits, double volts) {
+void settle_unclassed(Evidence& row, const Facts& facts, const Limits& limits, double volts) {
     const Window taps = window(limits, "tap", "tap-window");
-    const bool may_be_24v = !job.plate.family || *job.plate.family != Family::communicating;
+    const bool may_be_24v = !facts.family.is(Family::communicating);
     if (volts < limits.value("serial.low")) {
         settle(row, window(limits, "serial", "serial-window"), volts);
     } else if (may_be_24v && at_most(volts, taps.volts.high.in(volt))) {
@@ -68,15 +69,15 @@ void settle_unclassed(Evidence& row, const FailedUnit& job, const Limits& limits
     }
 }
 
-Evidence control_row(const FailedUnit& job, const Limits& limits) {
+Evidence control_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     Evidence row = open_row(Test::control_volts, "measured.control_volts", "tap-window");
     const auto& reading = job.measured.control_volts;
     if (!reading) return row;
     row.measured = {*reading, Origin::measured};
-    if (const auto known_window = window_of(job, limits)) {
+    if (const auto known_window = window_of(facts, limits)) {
         settle(row, *known_window, reading->in(volt));
     } else {
-        settle_unclassed(row, job, limits, reading->in(volt));
+        settle_unclassed(row, facts, limits, reading->in(volt));
     }
     return row;
 }
@@ -108,11 +109,11 @@ Evidence taps_row(const FailedUnit& job) {
 
 }  // namespace
 
-void test_signal(const FailedUnit& job, const Limits& limits, Rows& rows) {
+void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
     // An induction motor takes no signal of its own: a reading says something of the call, its absence
     // nothing.
-    const bool takes_signal = job.plate.family && is_electronic(*job.plate.family);
-    if (takes_signal || job.measured.control_volts) rows.push_back(control_row(job, limits));
+    const bool takes_signal = facts.family && is_electronic(*facts.family);
+    if (takes_signal || job.measured.control_volts) rows.push_back(control_row(job, facts, limits));
     if (job.measured.live_taps) rows.push_back(taps_row(job));
 }
 

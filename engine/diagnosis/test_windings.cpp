@@ -96,7 +96,7 @@ void judge_all_three(const Ohms& ohms, const Limits& limits, Rows& rows) {
 /// Why three readings cannot be used, and what to do about it; none when they can.
 std::optional<Evidence> unusable_row(const FailedUnit& job, const Ohms& ohms) {
     Evidence row = open_row(Test::winding_balance, "measured.windings", "held-rotor");
-    const bool generates = is_electronic(*job.plate.family);
+    const bool generates = is_electronic(*facts.family);
     if (ohms.size() != 3) {
         row.reason = TestReason::three_readings_needed;
     } else if (smallest(ohms) <= 0) {
@@ -115,10 +115,10 @@ std::optional<Evidence> unusable_row(const FailedUnit& job, const Ohms& ohms) {
 
 }  // namespace
 
-void test_windings(const FailedUnit& job, const Limits& limits, Rows& rows) {
+void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
     rows.push_back(shell_row(job, limits));
     const auto& reading = job.measured.windings;
-    const auto& family = job.plate.family;
+    const auto& family = facts.family;
     if (!reading || reading->empty()) {
         if (family && (is_electronic(*family) || *family == Family::three_phase)) {
             rows.push_back(open_row(Test::winding_balance, "measured.windings", "winding-10"));
@@ -132,7 +132,7 @@ void test_windings(const FailedUnit& job, const Limits& limits, Rows& rows) {
     // differ by design: of those only an open one says something.
     const bool equal_by_design = family && (is_electronic(*family) || *family == Family::three_phase);
     if (equal_by_design && !is_open_winding(ohms)) {
-        if (auto unusable = unusable_row(job, ohms)) {
+        if (auto unusable = unusable_row(job, facts, ohms)) {
             rows.push_back(std::move(*unusable));
             return;
         }

@@ -10,13 +10,13 @@ namespace endbell {
 using Rows = std::vector<Evidence>;
 
 void test_symptoms(const FailedUnit& job, Rows& rows);
-void test_line(const FailedUnit& job, const Limits& limits, Rows& rows);
-void test_signal(const FailedUnit& job, const Limits& limits, Rows& rows);
+void test_line(const Facts& facts, const Limits& limits, Rows& rows);
+void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
 void test_shaft(const FailedUnit& job, Rows& rows);
-void test_windings(const FailedUnit& job, const Limits& limits, Rows& rows);
-void test_capacitor(const FailedUnit& job, const Limits& limits, Rows& rows);
+void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
+void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
 void test_air(const FailedUnit& job, const Limits& limits, Rows& rows);
-void test_current(const FailedUnit& job, const Limits& limits, Rows& rows);
+void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
 
 /// A row that no reading has settled yet; `asks` defaults to the reading itself.
 Evidence open_row(Test test, std::string job_key, std::string source);
@@ -25,10 +25,6 @@ Evidence open_row(Test test, std::string job_key, std::string source);
 bool at_most(double value, double limit);
 bool at_least(double value, double limit);
 
-/// Induction motors take their speed from the line; the signal, if any, works a relay elsewhere.
-constexpr bool is_induction(Family family) {
-    return !is_electronic(family);
-}
 /// A module that comes off. READ in equipment manuals for the constant-airflow kind and its serial and pulse
 /// kin.
 constexpr bool is_two_piece(Family family) {
