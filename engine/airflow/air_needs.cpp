@@ -77,7 +77,7 @@ Window per_ton(Needs& needs) {
     return {limits.value("cooling.low"), assumed::cooling_normal, limits.value("cooling.high")};
 }
 
-void set(CallAir& call, Window window, double times, std::string_view basis) {
+void set(CallAir& call, Window window, double times, WindowBasis basis) {
     window.low = std::min(window.low, window.high);  // a shop may have tightened one edge past the other
     call.low = window.low * times;
     call.target = std::clamp(window.target, window.low, window.high) * times;
@@ -90,13 +90,13 @@ double tons(const Needs& needs) {
 }
 
 void need_cooling(Needs& needs, CallAir& call, double share) {
-    call.basis = "cfm per ton";
+    call.basis = WindowBasis::cfm_per_ton;
     if (!above_zero(needs.job.equipment.cooling)) {
         call.lacking.push_back("equipment.cooling");
         return;
     }
     if (share < 1) needs.assume("equipment.cooling_stages");  // the low stage's own capacity is on no key
-    set(call, per_ton(needs), tons(needs) * share, "cfm per ton");
+    set(call, per_ton(needs), tons(needs) * share, WindowBasis::cfm_per_ton);
 }
 
 void need_dehumidify(Needs& needs, CallAir& call) {
@@ -111,7 +111,7 @@ void need_dehumidify(Needs& needs, CallAir& call) {
 /// cfm from the plate's rise window; the target is the airflow at the middle of the rises.
 void need_rise(Needs& needs, CallAir& call, double share) {
     const EquipmentFacts& equipment = needs.job.equipment;
-    call.basis = "temperature rise";
+    call.basis = WindowBasis::temperature_rise;
     call.hard = true;
     const std::optional<HeatRate> output = fuel_heat(equipment);
     if (!output)
@@ -134,7 +134,7 @@ void need_rise(Needs& needs, CallAir& call, double share) {
 /// than the elements ask for does no harm, so cooling airflow is always allowed.
 void need_elements(Needs& needs, CallAir& call) {
     const EquipmentFacts& equipment = needs.job.equipment;
-    call.basis = "electric elements";
+    call.basis = WindowBasis::electric_elements;
     call.hard = true;
     if (!above_zero(equipment.electric_heat)) {
         call.lacking.push_back("equipment.electric_heat");
@@ -181,14 +181,14 @@ void need_heating(Needs& needs, CallAir& call, double share) {
     const bool fuel_shown = equipment.heat_output || equipment.heat_input;
     if ((heat && burns_fuel(*heat)) || (!heat && fuel_shown)) return need_rise(needs, call, share);
     if (!heat && equipment.electric_heat) return need_elements(needs, call);
-    call.basis = "temperature rise";
+    call.basis = WindowBasis::temperature_rise;
     call.hard = true;
     call.lacking.push_back("controls.heat");
 }
 
 /// Low and steady: at least 0.40 of the cooling airflow, at best 0.50; more only costs watts.
 void need_circulation(Needs& needs, CallAir& call) {
-    call.basis = "circulation";
+    call.basis = WindowBasis::circulation;
     const EquipmentFacts& equipment = needs.job.equipment;
     double reference = 0;
     if (above_zero(equipment.cooling)) {
@@ -202,7 +202,7 @@ void need_circulation(Needs& needs, CallAir& call) {
         call.lacking.push_back("equipment.cooling");
         return;
     }
-    set(call, {assumed::circulate_low, assumed::circulate_target, 1.0}, reference, "circulation");
+    set(call, {assumed::circulate_low, assumed::circulate_target, 1.0}, reference, WindowBasis::circulation);
 }
 
 std::set<Call> calls_of(const FailedUnit& job) {
@@ -258,7 +258,7 @@ CallAir need(Needs& needs, Call which) {
             need_dehumidify(needs, call);
             break;
     }
-    if (!call.lacking.empty()) call.unmet_reason = "window not known";
+    if (!call.lacking.empty()) call.unmet_reason = UnmetReason::window_not_known;
     return call;
 }
 

@@ -43,7 +43,7 @@ struct Planner {
 void Planner::read_table() {
     if (!job.equipment.blower_table) return;
     if (job.unit.belt_drive && *job.unit.belt_drive) {  // the table's rpm is the wheel's, not the motor's
-        plan.table_refused = "belt drive";
+        plan.table_refused = TableRefusal::belt_drive;
         return;
     }
     const BlowerFit fit = fit_blower(*job.equipment.blower_table);
@@ -120,23 +120,23 @@ void Planner::predict() {
         return;
     }
     if (*machine.family == Family::communicating) {
-        plan.method = "by the board";
+        plan.method = AirMethod::by_the_board;
         return;
     }
     find_old_point();
     switch (*machine.family) {
         case Family::constant_airflow:
-            plan.method = "programmed airflow";
+            plan.method = AirMethod::programmed_airflow;
             if (solvable()) predict_programmed();
             return;
         case Family::constant_torque:
-            plan.method = curve() ? "blower table" : "torque ratio";
+            plan.method = curve() ? AirMethod::blower_table : AirMethod::torque_ratio;
             if (solvable()) predict_taps();
             return;
         default:
-            plan.method = !machine.slip_line() || !solvable() ? "fan laws"
-                          : curve()                           ? "blower table"
-                                                              : "slip line";
+            plan.method = !machine.slip_line() || !solvable() ? AirMethod::fan_laws
+                          : curve()                           ? AirMethod::blower_table
+                                                              : AirMethod::slip_line;
             if (plan.point.airflow.known) predict_taps();
     }
 }
@@ -146,7 +146,7 @@ void Planner::predict() {
 AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits) {
     Planner planner{job, limits, machine_of(job, part), {}, std::nullopt, {}};
     AirPlan& plan = planner.plan;
-    plan.method = "no calls";
+    plan.method = AirMethod::no_calls;
     const Estimate pressure = measured_static(job);
     plan.duct_first = pressure.known && pressure.value > limits.value("static.repair_first");
     if (!job.unit.load) add(plan.lacking, "unit.load");
@@ -154,7 +154,7 @@ AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits) 
     planner.needs = air_needs(job, limits);
     plan.calls = planner.needs.calls;
     plan.assumed = planner.needs.assumed;
-    plan.method = "no motor";
+    plan.method = AirMethod::no_motor;
     if (!part.motor && !part.module) return plan;
     planner.read_table();
     planner.predict();
@@ -162,10 +162,11 @@ AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits) 
     for (CallAir& call : plan.calls) {
         add(plan.lacking, call.lacking);
         if (!plan.computed && has_window(call)) {
-            call.unmet_reason = plan.method == "by the board" ? "by the board" : "not measured";
+            call.unmet_reason = plan.method == AirMethod::by_the_board ? UnmetReason::by_the_board
+                                                                       : UnmetReason::not_measured;
         }
     }
-    if (plan.computed) add(plan.assumed, "duct curve");  // that the duct is as it was measured
+    if (plan.computed) add(plan.assumed, std::string(word(Assumption::duct_curve)));
     return plan;
 }
 

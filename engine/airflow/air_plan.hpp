@@ -2,9 +2,9 @@
 #pragma once
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
+#include "engine/airflow/kinds.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/limits.hpp"
 #include "engine/model/part.hpp"
@@ -31,9 +31,9 @@ struct TapAir {
     Estimate shaft_power;                // hp
     Estimate input_power;                // W
     Estimate line_current;               // A
-    std::string_view bound;              // "", "speed", "power": the limit that binds
+    std::optional<MotorLimit> bound;     // speed or power: the limit that binds
     Estimate load = unknown_estimate();  // shaft power over rated power times service factor
-    std::string_view caution;            // "", "near full load", "overload": an overloaded tap serves no call
+    std::optional<LoadCaution> caution;
     Estimate torque = unknown_estimate();  // lb-ft at the shaft
 };
 
@@ -41,19 +41,16 @@ struct TapAir {
 struct CallAir {
     Call call = Call::circulate;
     double low = 0, target = 0, high = 0;  // cfm window; all 0 when it is not known
-    std::string_view basis;  // "cfm per ton", "temperature rise", "electric elements", "circulation"
+    WindowBasis basis = WindowBasis::circulation;
     bool hard = false;       // never traded away: electric heat, furnace rise
     std::optional<int> tap;  // none: unmet, not known, or a programmed airflow without taps
     bool met = false;
-    std::string_view unmet_reason;     // "no tap in window", "not measured", "window not known", "outranked",
-                                       // "overload", "limit binds", "by the board"
-    std::vector<std::string> lacking;  // job keys that the window needs
+    std::optional<UnmetReason> unmet_reason;  // of a call that is not met
+    std::vector<std::string> lacking;         // job keys that the window needs
     bool assured = false;  // the window holds over the whole uncertainty, not only at the estimate
-    std::optional<TapAir> programmed;  // constant-airflow modules: the operating point at this call (tap 0)
-    /// Said of a met call: "off target" (airflow.match), "far off target" (airflow.warn), "static over
-    /// plate", "rise near limit", "watts per cfm" (fan.efficacy).
-    std::vector<std::string_view> cautions;
-    std::optional<HeatRate> heat;           // what a heating call puts into the air
+    std::optional<TapAir> programmed;   // constant-airflow modules: the operating point at this call (tap 0)
+    std::vector<CallCaution> cautions;  // of a call that is met
+    std::optional<HeatRate> heat;       // what a heating call puts into the air
     std::optional<Estimate> expected_rise;  // F degrees at the chosen airflow: read it at start-up
 };
 
@@ -63,8 +60,8 @@ struct DuctPoint {
     Estimate static_total = unknown_estimate();  // in. w.c.
     Estimate speed = unknown_estimate();         // rpm
     Estimate torque = unknown_estimate();        // lb-ft at the shaft
-    std::string_view airflow_from;               // "", "reading", "temperature rise", "blower table"
-    std::string_view torque_from;  // "", "blower table", "watts", "slip line", "amps", "plate power"
+    std::optional<AirflowSource> airflow_from;
+    std::optional<TorqueSource> torque_from;
 };
 
 struct AirPlan {
@@ -72,19 +69,15 @@ struct AirPlan {
     bool computed = false;
     /// Job keys or part columns; may be non-empty when computed (a window, a static, one tap).
     std::vector<std::string> lacking;
-    /// "torque ratio", "blower table", "slip line", "fan laws", "programmed airflow"; "no calls" for what is
-    /// no indoor blower, "by the board" for serial commands, "no motor" for accessories.
-    std::string_view method;
-    std::vector<TapAir> taps;    // ascending tap; empty unless computed
-    std::vector<CallAir> calls;  // in the order of Call
-    std::vector<std::string>
-        assumed;              // what was assumed, as job keys, catalog columns, "power factor", "duct curve"
-    bool duct_first = false;  // static above the repair-first limit
+    std::optional<AirMethod> method;   // of every plan that plan_air made
+    std::vector<TapAir> taps;          // ascending tap; empty unless computed
+    std::vector<CallAir> calls;        // in the order of Call
+    std::vector<std::string> assumed;  // job keys, catalog columns and words of Assumption
+    bool duct_first = false;           // static above the repair-first limit
     /// Job keys whose readings cannot both be true, joined by " and ".
     std::vector<std::string> contradictions;
     DuctPoint point;
-    /// "", or why the job's blower table was not used: BlowerFit::refusal or "belt drive".
-    std::string_view table_refused;
+    std::optional<TableRefusal> table_refused;  // why the job's blower table was not used
 };
 
 /// Calls come from the job's controls and equipment; windows from capacity, rise or elements. Windows are

@@ -43,17 +43,17 @@ constexpr Airflow most_airflow = cfm(1e6);  // no equipment of this trade comes 
 /// How far a point lies over the nearest of its limits, as a ratio less 1; and which limit that is.
 struct Excess {
     double over = -1;
-    std::string_view which;
-    void watch(double ratio, std::string_view name) {
-        if (ratio - 1 > over) *this = {ratio - 1, name};
+    std::optional<MotorLimit> which;
+    void watch(double ratio, MotorLimit limit) {
+        if (ratio - 1 > over) *this = {ratio - 1, limit};
     }
 };
 
 Excess excess(const OperatingPoint& point, const MotorLimits& limits) {
     Excess most;
-    if (limits.torque) most.watch(point.torque / *limits.torque, "torque");
-    if (limits.speed) most.watch(point.speed / *limits.speed, "speed");
-    if (limits.shaft) most.watch(point.shaft / *limits.shaft, "power");
+    if (limits.torque) most.watch(point.torque / *limits.torque, MotorLimit::torque);
+    if (limits.speed) most.watch(point.speed / *limits.speed, MotorLimit::speed);
+    if (limits.shaft) most.watch(point.shaft / *limits.shaft, MotorLimit::power);
     return most;
 }
 
@@ -115,7 +115,8 @@ std::optional<OperatingPoint> run_constant_torque(const BlowerCurve& blower, con
     MotorLimits all = limits;
     all.torque = limits.torque ? std::min(tap, *limits.torque) : tap;
     std::optional<OperatingPoint> point = run_to_limit(blower, duct, all, density_ratio);
-    if (point && point->bound == "torque" && *all.torque == tap) point->bound = "";  // the set value itself
+    const bool as_set = point && point->bound == MotorLimit::torque && *all.torque == tap;
+    if (as_set) point->bound.reset();
     return point;
 }
 

@@ -8,8 +8,8 @@
 #pragma once
 #include <functional>
 #include <optional>
-#include <string_view>
 
+#include "engine/airflow/kinds.hpp"
 #include "engine/units/units.hpp"
 
 namespace endbell {
@@ -52,7 +52,7 @@ struct OperatingPoint {
     Speed speed;
     Torque torque;
     Power shaft;
-    std::string_view bound;  // "", "speed", "power", "torque": what kept the motor from its set value
+    std::optional<MotorLimit> bound;
 };
 
 /// Shaft torque held at `tap` until a limit binds; then the airflow at which it does.

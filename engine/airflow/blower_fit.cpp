@@ -89,21 +89,21 @@ BlowerFit fit_blower(const std::vector<BlowerRow>& rows) {
         pressures.push_back({x, row.static_total.in(inch_water)});
         torques.push_back({x, torque_of(row.shaft, row.speed).in(pound_foot)});
     }
-    fit.refusal = "too few rows";
+    fit.refusal = TableRefusal::too_few_rows;
     if (pressures.size() < fewest_rows) return fit;
-    fit.refusal = "rows do not decide";
+    fit.refusal = TableRefusal::rows_do_not_decide;
     const std::optional<Three> pressure = least_squares(pressures), torque = least_squares(torques);
     if (!pressure || !torque) return fit;
     fit.pressure = residual_of(pressures, *pressure, false);
     fit.torque = residual_of(torques, *torque, true);
-    fit.refusal = "fit too loose";
+    fit.refusal = TableRefusal::fit_too_loose;
     if (!(fit.pressure.r_squared >= loosest_r_squared && fit.torque.r_squared >= loosest_r_squared))
         return fit;
     const BlowerCurve curve{(*pressure)[0], (*pressure)[1], -(*pressure)[2],
                             (*torque)[0],   (*torque)[1],   (*torque)[2]};
-    fit.refusal = "not a blower";
+    fit.refusal = TableRefusal::not_a_blower;
     if (!rises(curve, rows)) return fit;
-    fit.refusal = "";
+    fit.refusal.reset();
     fit.curve = curve;
     return fit;
 }

@@ -1,7 +1,6 @@
 // A blower's curves out of its published table, by least squares.
 #pragma once
 #include <optional>
-#include <string_view>
 #include <vector>
 
 #include "engine/airflow/blower.hpp"
@@ -18,7 +17,7 @@ struct Residual {
 
 struct BlowerFit {
     std::optional<BlowerCurve> curve;  // absent when refused
-    std::string_view refusal;  // "", "too few rows", "rows do not decide", "fit too loose", "not a blower"
+    std::optional<TableRefusal> refusal;
     Residual pressure;
     Residual torque;
 };

@@ -45,7 +45,7 @@ class Finder {
         const Reading<Airflow>& read = job_.measured.airflow;
         if (read && *read > cfm(0)) {
             point().airflow = estimate(read->in(cfm), assumed::airflow_reading);
-            point().airflow_from = "reading";
+            point().airflow_from = AirflowSource::reading;
             return;
         }
         if (airflow_from_rise() || airflow_from_table()) return;
@@ -67,7 +67,7 @@ class Finder {
                                        assumed::heat_output, place_known ? 0.0 : assumed::standard_place});
         point().airflow =
             estimate(airflow_for(*heat, *rise, needs_.heat_factor).in(cfm), share, !place_known);
-        point().airflow_from = "temperature rise";
+        point().airflow_from = AirflowSource::temperature_rise;
         return true;
     }
 
@@ -84,7 +84,7 @@ class Finder {
         if (!middle || !tighter || !quicker) return false;
         const double share = root_sum({1 - *tighter / *middle, *quicker / *middle - 1});
         point().airflow = estimate(middle->in(cfm), share);
-        point().airflow_from = "blower table";
+        point().airflow_from = AirflowSource::blower_table;
         return true;
     }
 
@@ -112,7 +112,7 @@ class Finder {
             found_.contradictions.push_back("measured.speed and plate.speed");
         }
         const Reading<Power>& watts = job_.measured.watts;
-        if (watts && point().airflow_from == "reading" && point().static_total.known) {
+        if (watts && point().airflow_from == AirflowSource::reading && point().static_total.known) {
             const Power air = air_power(cfm(point().airflow.value), inch_water(point().static_total.value));
             if (air >= *watts) {
                 found_.contradictions.push_back(

@@ -34,7 +34,7 @@ Estimate running_speed(const Sight& sight) {
                     true);
 }
 
-TorqueWay way(const Estimate& torque, const Estimate& speed, std::string_view from,
+TorqueWay way(const Estimate& torque, const Estimate& speed, TorqueSource from,
               std::vector<std::string> assumed) {
     if (speed.assumed) assumed.push_back("measured.speed");
     return {torque, speed, from, std::move(assumed)};
@@ -47,12 +47,12 @@ std::optional<TorqueWay> by_table(const Sight& sight) {
         torque_of(*sight.blower, rpm(point.speed.value), cfm(point.airflow.value), sight.density_ratio);
     if (torque <= pound_foot(0)) return std::nullopt;
     const double share = root_sum({assumed::torque_by_table, relative(point.airflow)});
-    return way(torque_estimate(torque, share, false), point.speed, "blower table", {});
+    return way(torque_estimate(torque, share, false), point.speed, TorqueSource::blower_table, {});
 }
 
 /// Shaft torque of an electrical input, by the old family's usual efficiency.
 std::optional<TorqueWay> by_input(const Sight& sight, Power input, double share, bool guess,
-                                  std::string_view from, std::string assumed_key) {
+                                  TorqueSource from, std::string assumed_key) {
     const PlateFacts& plate = sight.job.plate;
     const Estimate running = running_speed(sight);
     if (!plate.family || input <= watt(0) || !running.known) return std::nullopt;
@@ -72,7 +72,7 @@ std::optional<TorqueWay> by_watts(const Sight& sight) {
     const Reading<Power>& watts = sight.job.measured.watts;
     if (!watts) return std::nullopt;
     return by_input(sight, *watts, root_sum({assumed::torque_by_watts, assumed::watts_reading}), false,
-                    "watts", "plate.efficiency");
+                    TorqueSource::watts, "plate.efficiency");
 }
 
 std::optional<TorqueWay> by_slip(const Sight& sight) {
@@ -85,7 +85,7 @@ std::optional<TorqueWay> by_slip(const Sight& sight) {
     const double slip = sight.line->synchronous.in(rpm)-speed.value;
     const double share = root_sum({assumed::torque_by_slip, speed.plus_minus / slip});
     // Assumed: that the speed was read on the high tap.
-    return way(torque_estimate(torque, share, false), speed, "slip line", {"measured.live_taps"});
+    return way(torque_estimate(torque, share, false), speed, TorqueSource::slip_line, {"measured.live_taps"});
 }
 
 std::optional<TorqueWay> by_amps(const Sight& sight) {
@@ -96,7 +96,7 @@ std::optional<TorqueWay> by_amps(const Sight& sight) {
     const double root = job.plate.phase && *job.plate.phase == 3 ? std::sqrt(3.0) : 1.0;
     const double apparent = job.measured.amps->in(ampere)*volts->in(volt)*root;
     return by_input(sight, watt(apparent * power_factor(*job.plate.family)), assumed::torque_by_amps, true,
-                    "amps", "measured.watts");
+                    TorqueSource::amps, "measured.watts");
 }
 
 std::optional<TorqueWay> by_plate(const Sight& sight) {
@@ -105,7 +105,7 @@ std::optional<TorqueWay> by_plate(const Sight& sight) {
     if (plate.power->front() <= watt(0)) return std::nullopt;
     const Torque share_of_plate = torque_of(plate.power->front(), *plate.speed) * assumed::plate_share;
     return way(torque_estimate(share_of_plate, assumed::torque_by_plate, true), running_speed(sight),
-               "plate power", {"measured.watts"});
+               TorqueSource::plate_power, {"measured.watts"});
 }
 
 }  // namespace

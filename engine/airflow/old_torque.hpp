@@ -2,7 +2,6 @@
 #pragma once
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
@@ -12,9 +11,9 @@
 namespace endbell {
 
 struct TorqueWay {
-    Estimate torque;                   // lb-ft
-    Estimate speed;                    // rpm that it was worked out at: measured, or assumed from the plate
-    std::string_view from;             // DuctPoint::torque_from
+    Estimate torque;  // lb-ft
+    Estimate speed;   // rpm that it was worked out at: measured, or assumed from the plate
+    TorqueSource from = TorqueSource::blower_table;
     std::vector<std::string> assumed;  // job keys
 };
 

@@ -23,25 +23,29 @@ void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow
                                     [&](const TapFlow& f) { return in_window(window, f.airflow); });
     const bool any = std::any_of(plan.taps.begin(), plan.taps.end(),
                                  [&](const TapAir& tap) { return in_window(window, tap.airflow.value); });
-    call.unmet_reason = usable ? "outranked" : any ? "overload" : "no tap in window";
+    call.unmet_reason = usable ? UnmetReason::outranked
+                        : any  ? UnmetReason::overload
+                               : UnmetReason::no_tap_in_window;
 }
 
 /// A met call may still be worth a word.
 void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limits& limits) {
     const EquipmentFacts& equipment = job.equipment;
     const double off = std::abs(air.airflow.value / call.target - 1);
-    if (call.basis == "cfm per ton" && off > limits.value("airflow.match")) {
-        call.cautions.push_back(off > limits.value("airflow.warn") ? "far off target" : "off target");
+    if (call.basis == WindowBasis::cfm_per_ton && off > limits.value("airflow.match")) {
+        call.cautions.push_back(off > limits.value("airflow.warn") ? CallCaution::far_off_target
+                                                                   : CallCaution::off_target);
     }
     const double most = equipment.static_limit ? equipment.static_limit->in(inch_water)
                                                : limits.value("static.plate_default");
-    if (air.static_total.known && air.static_total.value > most) call.cautions.push_back("static over plate");
-    if (call.basis == "temperature rise" && call.expected_rise && equipment.rise_high) {
+    if (air.static_total.known && air.static_total.value > most)
+        call.cautions.push_back(CallCaution::static_over_plate);
+    if (call.basis == WindowBasis::temperature_rise && call.expected_rise && equipment.rise_high) {
         const double margin = equipment.rise_high->in(fahrenheit_degree)-call.expected_rise->value;
-        if (margin < limits.value("rise.margin")) call.cautions.push_back("rise near limit");
+        if (margin < limits.value("rise.margin")) call.cautions.push_back(CallCaution::rise_near_limit);
     }
     const double watts_per_cfm = air.input_power.known ? air.input_power.value / air.airflow.value : 0;
-    if (watts_per_cfm > limits.value("fan.efficacy")) call.cautions.push_back("watts per cfm");
+    if (watts_per_cfm > limits.value("fan.efficacy")) call.cautions.push_back(CallCaution::watts_per_cfm);
 }
 
 }  // namespace
@@ -63,7 +67,7 @@ void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, d
         windows.push_back(window_of(plan.calls[i]));
     }
     for (std::size_t i = 0; i < plan.taps.size(); ++i) {
-        if (plan.taps[i].caution == "overload") continue;
+        if (plan.taps[i].caution == LoadCaution::overload) continue;
         taps.push_back(i);
         flows.push_back({plan.taps[i].airflow.value, plan.taps[i].airflow.plus_minus});
     }
@@ -85,14 +89,14 @@ void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, d
 }
 
 void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits, double heat_factor) {
-    call.unmet_reason = "limit binds";
+    call.unmet_reason = UnmetReason::limit_binds;
     if (!call.programmed) return;
     const TapAir& point = *call.programmed;
     const CallWindow window = window_of(call);
     expect_rise(call, point.airflow, heat_factor);
-    if (!in_window(window, point.airflow.value) || point.caution == "overload") return;
+    if (!in_window(window, point.airflow.value) || point.caution == LoadCaution::overload) return;
     call.met = true;
-    call.unmet_reason = "";
+    call.unmet_reason.reset();
     call.assured = assured_in(window, {point.airflow.value, point.airflow.plus_minus});
     caution(call, point, job, limits);
 }

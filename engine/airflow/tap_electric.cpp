@@ -9,8 +9,8 @@ namespace endbell {
 
 namespace {
 
-void note(std::vector<std::string>& assumed, const char* what) {
-    if (std::find(assumed.begin(), assumed.end(), what) == assumed.end()) assumed.push_back(what);
+void note(std::vector<std::string>& assumed, std::string_view what) {
+    if (std::find(assumed.begin(), assumed.end(), what) == assumed.end()) assumed.emplace_back(what);
 }
 
 void judge_load(TapAir& tap, const Machine& machine, const Limits& limits) {
@@ -19,9 +19,9 @@ void judge_load(TapAir& tap, const Machine& machine, const Limits& limits) {
     tap.load = estimate(tap.shaft_power.value / full->in(horsepower), relative(tap.shaft_power),
                         tap.shaft_power.assumed);
     if (tap.load.value > limits.value("load.full") * (1 + 1e-9)) {
-        tap.caution = "overload";
+        tap.caution = LoadCaution::overload;
     } else if (tap.load.value > limits.value("load.warn")) {
-        tap.caution = "near full load";
+        tap.caution = LoadCaution::near_full_load;
     }
 }
 
@@ -52,7 +52,7 @@ void add_electric(TapAir& tap, const Machine& machine, const Limits& limits,
     const Power input = shaft / *efficiency;
     tap.input_power = estimate(input.in(watt), root_sum({relative(tap.shaft_power), by_efficiency}), true);
     if (!machine.volts || *machine.volts <= volt(0)) return;
-    if (!machine.power_factor) note(assumed, "power factor");
+    if (!machine.power_factor) note(assumed, word(Assumption::power_factor));
     const double factor = machine.power_factor.value_or(power_factor(*machine.family));
     const double amps = line_current(input, *machine.volts, factor, machine.phases).in(ampere);
     tap.line_current = estimate(amps, root_sum({relative(tap.input_power), assumed::power_factor}), true);

@@ -128,7 +128,7 @@ void add_air_chart(Document& to, const AirPlan& air) {
     }
     if (drawn.bars.empty()) {
         to.add(Paragraph{air.lacking.empty()
-                             ? "No airflow is drawn (" + std::string(air.method) + ")."
+                             ? "No airflow is drawn (" + std::string(word(air.method)) + ")."
                              : "No airflow is drawn: it needs " + joined(air.lacking, ", ") + "."});
         return;
     }

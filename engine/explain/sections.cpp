@@ -205,12 +205,12 @@ void add_air(Document& to, const AirPlan& air) {
         for (const CallAir& c : air.calls) {
             const bool window = c.high > 0;
             std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes")
-                                    : (c.unmet_reason.empty() ? "no" : "no: " + text(c.unmet_reason));
-            for (std::string_view caution : c.cautions) met += ", " + text(caution);
+                                    : (c.unmet_reason ? "no: " + text(word(*c.unmet_reason)) : "no");
+            for (CallCaution caution : c.cautions) met += ", " + text(word(caution));
             calls.rows.push_back({text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
                                   window ? say_number(c.low, 0) + "-" + say_number(c.high, 0) : "not known",
                                   window ? say_number(c.target, 0) : "-",
-                                  text(c.basis) + (c.hard ? " (hard)" : ""), met});
+                                  text(word(c.basis)) + (c.hard ? " (hard)" : ""), met});
         }
         to.add(calls);
     }
@@ -223,7 +223,7 @@ void add_air(Document& to, const AirPlan& air) {
                 {std::to_string(t.tap), plus_minus(t.airflow, 0), plus_minus(t.static_total, 2),
                  plus_minus(t.speed, 0), plus_minus(t.shaft_power, 2), plus_minus(t.input_power, 0),
                  plus_minus(t.line_current, 1),
-                 text(t.bound) + (t.caution.empty() ? "" : (t.bound.empty() ? "" : ", ") + text(t.caution))});
+                 text(word(t.bound)) + (t.bound && t.caution ? ", " : "") + text(word(t.caution))});
         }
         to.add(taps);
     }
@@ -232,10 +232,10 @@ void add_air(Document& to, const AirPlan& air) {
                                                   : "The airflow of each tap is not computed. It needs: ") +
                          joined(air.lacking, ", ") + "."});
     } else if (!air.computed) {
-        to.add(Paragraph{"No airflow is computed (" + text(air.method) + ")."});
+        to.add(Paragraph{"No airflow is computed (" + text(word(air.method)) + ")."});
     }
     if (air.computed)
-        to.add(Paragraph{"Method: " + text(air.method) + "." +
+        to.add(Paragraph{"Method: " + text(word(air.method)) + "." +
                          (air.assumed.empty() ? "" : " Assumed: " + joined(air.assumed, ", ") + ".")});
     for (const std::string& both : air.contradictions)
         to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});

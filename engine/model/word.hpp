@@ -23,6 +23,11 @@ constexpr std::string_view word(E value) {
     }
     return "?";
 }
+/// What is not said has no word: the empty text.
+template <class E>
+constexpr std::string_view word(const std::optional<E>& value) {
+    return value ? word(*value) : std::string_view();
+}
 
 /// The value whose word is exactly `text`; empty for any other spelling.
 template <class E>

@@ -78,7 +78,7 @@ Json estimate(const Estimate& e) {
 Json air(const AirPlan& a) {
     return {{"computed", a.computed},
             {"lacking", texts(a.lacking)},
-            {"method", a.method},
+            {"method", word(a.method)},
             {"duct_first", a.duct_first},
             {"assumed", texts(a.assumed)},
             {"taps", list(a.taps,
@@ -91,21 +91,21 @@ Json air(const AirPlan& a) {
                                           {"watts", estimate(t.input_power)},
                                           {"amps", estimate(t.line_current)},
                                           {"load", estimate(t.load)},
-                                          {"caution", t.caution},
-                                          {"bound", t.bound}};
+                                          {"caution", word(t.caution)},
+                                          {"bound", word(t.bound)}};
                           })},
             {"calls", list(a.calls, [](const CallAir& c) {
                  return Json{{"call", word(c.call)},
                              {"low_cfm", number(c.low)},
                              {"target_cfm", number(c.target)},
                              {"high_cfm", number(c.high)},
-                             {"basis", c.basis},
+                             {"basis", word(c.basis)},
                              {"hard", c.hard},
                              {"tap", c.tap ? Json(*c.tap) : Json(nullptr)},
                              {"met", c.met},
                              {"assured", c.assured},
-                             {"cautions", c.cautions},
-                             {"unmet_reason", c.unmet_reason}};
+                             {"cautions", list(c.cautions, [](CallCaution x) { return Json(word(x)); })},
+                             {"unmet_reason", word(c.unmet_reason)}};
              })}};
 }
 

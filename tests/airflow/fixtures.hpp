@@ -2,11 +2,32 @@
 // tests.
 #pragma once
 #include <boost/test/unit_test.hpp>
+#include <ostream>
 #include <string>
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
 #include "engine/airflow/blower.hpp"
+
+namespace endbell {
+
+// Boost.Test prints a named value by its word.
+template <class E>
+requires requires {
+    Words<E>::table;
+}
+std::ostream& operator<<(std::ostream& out, E value) {
+    return out << word(value);
+}
+template <class E>
+requires requires {
+    Words<E>::table;
+}
+std::ostream& operator<<(std::ostream& out, const std::optional<E>& value) {
+    return out << word(value);
+}
+
+}  // namespace endbell
 
 namespace endbell::test {
 

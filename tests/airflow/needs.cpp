@@ -68,7 +68,7 @@ BOOST_AUTO_TEST_CASE(a_furnace_window_comes_from_output_and_rise) {
     BOOST_TEST(get(air_needs(job, limits), Call::heat_high)->hard);
     job.equipment.efficiency = {};
     const AirNeeds needs = air_needs(job, limits);
-    BOOST_TEST(get(needs, Call::heat_high)->unmet_reason == "window not known");
+    BOOST_TEST(get(needs, Call::heat_high)->unmet_reason == UnmetReason::window_not_known);
     BOOST_TEST(has(get(needs, Call::heat_high)->lacking, "equipment.efficiency"));
     BOOST_TEST(get(needs, Call::heat_high)->high == 0);
 }
@@ -117,7 +117,7 @@ BOOST_AUTO_TEST_CASE(a_heating_terminal_of_an_electric_furnace_is_its_elements) 
     job.controls.terminals = known(std::vector<Terminal>{{"W1", Call::heat_high}, {"G", Call::circulate}});
     const AirNeeds needs = air_needs(job, limits);
     BOOST_TEST(needs.calls.size() == 2u);
-    BOOST_TEST(get(needs, Call::heat_high)->basis == "electric elements");
+    BOOST_TEST(get(needs, Call::heat_high)->basis == WindowBasis::electric_elements);
 }
 
 BOOST_AUTO_TEST_CASE(heating_of_an_unknown_kind_is_asked_for) {

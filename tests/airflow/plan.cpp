@@ -32,8 +32,8 @@ const std::vector<double> six_taps{12, 20, 24, 28, 32, 36};
 BOOST_AUTO_TEST_CASE(each_call_gets_the_tap_nearest_its_target) {
     const AirPlan plan = plan_air(furnace(), constant_torque(0.75, six_taps), limits);
     BOOST_REQUIRE(plan.computed);
-    BOOST_TEST(plan.method == "torque ratio");
-    BOOST_TEST(plan.point.torque_from == "slip line");
+    BOOST_TEST(plan.method == AirMethod::torque_ratio);
+    BOOST_TEST(plan.point.torque_from == TorqueSource::slip_line);
     BOOST_CHECK_CLOSE(plan.point.torque.value * 16, 32.0, 0.1);
     BOOST_REQUIRE(plan.taps.size() == 6u);
     BOOST_CHECK_CLOSE(tap_of(plan, 1).airflow.value, 701.5, 0.1);
@@ -55,7 +55,7 @@ BOOST_AUTO_TEST_CASE(a_furnace_rise_is_never_traded_for_a_tap_below_it) {
     // 20 oz-ft gives 905.7 cfm: 65.43 F of a permitted 65. By hand.
     const AirPlan plan = plan_air(furnace(), constant_torque(0.75, {12, 20}), limits);
     BOOST_TEST(!call_of(plan, Call::heat_high).tap.has_value());
-    BOOST_TEST(call_of(plan, Call::heat_high).unmet_reason == "no tap in window");
+    BOOST_TEST(call_of(plan, Call::heat_high).unmet_reason == UnmetReason::no_tap_in_window);
     BOOST_TEST(call_of(plan, Call::circulate).met);
 }
 
@@ -78,7 +78,7 @@ BOOST_AUTO_TEST_CASE(without_an_airflow_windows_are_given_and_no_tap_is_guessed)
     BOOST_TEST(has(plan.lacking, "measured.airflow"));
     BOOST_TEST(has(plan.lacking, "measured.static_total"));
     BOOST_CHECK_CLOSE(call_of(plan, Call::cool_high).target, 1200.0, 1e-9);
-    BOOST_TEST(call_of(plan, Call::cool_high).unmet_reason == "not measured");
+    BOOST_TEST(call_of(plan, Call::cool_high).unmet_reason == UnmetReason::not_measured);
     BOOST_TEST(!call_of(plan, Call::cool_high).tap.has_value());
 }
 
@@ -88,7 +88,7 @@ BOOST_AUTO_TEST_CASE(airflow_comes_from_the_rise_where_nobody_measured_it) {
     job.measured.airflow = {};
     job.measured.rise = known(fahrenheit_degree(50));
     const AirPlan plan = plan_air(job, constant_torque(0.75, six_taps), limits);
-    BOOST_TEST(plan.point.airflow_from == "temperature rise");
+    BOOST_TEST(plan.point.airflow_from == AirflowSource::temperature_rise);
     BOOST_CHECK_CLOSE(plan.point.airflow.value, 1185.2, 0.1);
     BOOST_CHECK_CLOSE(plan.point.airflow.plus_minus, 1185.2 * 0.04104, 0.5);
     BOOST_TEST(!plan.point.airflow.assumed);
@@ -102,7 +102,7 @@ BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
     job.measured.watts = known(watt(480));
     job.measured.speed = known(rpm(1000));
     AirPlan plan = plan_air(job, part, limits);
-    BOOST_TEST(plan.point.torque_from == "watts");
+    BOOST_TEST(plan.point.torque_from == TorqueSource::watts);
     // 480 W x 0.70 x 1000/1200 = 280 W = 0.3755 hp; x 5252.113 / 1000 = 1.972 lb-ft. By hand.
     BOOST_CHECK_CLOSE(plan.point.torque.value, 1.972, 0.1);
     BOOST_TEST(has(plan.assumed, "plate.efficiency"));
@@ -110,7 +110,7 @@ BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
     job.measured.watts = {};
     job.measured.speed = {};
     plan = plan_air(job, part, limits);
-    BOOST_TEST(plan.point.torque_from == "plate power");
+    BOOST_TEST(plan.point.torque_from == TorqueSource::plate_power);
     // 0.8 of 2.4428 lb-ft. By hand.
     BOOST_CHECK_CLOSE(plan.point.torque.value, 1.9542, 0.1);
     BOOST_TEST(plan.point.torque.assumed);
@@ -119,7 +119,7 @@ BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
 
     job.measured.amps = known(ampere(4.5));
     plan = plan_air(job, part, limits);
-    BOOST_TEST(plan.point.torque_from == "amps");
+    BOOST_TEST(plan.point.torque_from == TorqueSource::amps);
     BOOST_TEST(has(plan.assumed, "measured.watts"));
 }
 
@@ -142,24 +142,24 @@ BOOST_AUTO_TEST_CASE(a_speed_limit_binds_and_the_airflow_is_found_again) {
     Part part = constant_torque(0.75, six_taps);
     part.motor->speed_limit = rpm(1100);
     const AirPlan plan = plan_air(furnace(), part, limits);
-    BOOST_TEST(tap_of(plan, 6).bound == "speed");
+    BOOST_TEST(tap_of(plan, 6).bound == MotorLimit::speed);
     BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.value, 1148.03, 0.1);
-    BOOST_TEST(tap_of(plan, 5).bound == "");
+    BOOST_TEST(!tap_of(plan, 5).bound);
 }
 
 BOOST_AUTO_TEST_CASE(a_power_limit_binds_and_the_airflow_is_found_again) {
     // Shaft power at the old point: 2.0 lb-ft x 1,097.67 / 5252.113 = 0.41799 hp; 0.40 hp at
     // (0.40/0.41799)^(1/3).
     const AirPlan plan = plan_air(furnace(), constant_torque(0.40, six_taps), limits);
-    BOOST_TEST(tap_of(plan, 6).bound == "power");
+    BOOST_TEST(tap_of(plan, 6).bound == MotorLimit::power);
     BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.value, 1145.6 * 0.98544, 0.1);
-    BOOST_TEST(tap_of(plan, 6).caution == "near full load");
+    BOOST_TEST(tap_of(plan, 6).caution == LoadCaution::near_full_load);
     BOOST_CHECK_CLOSE(tap_of(plan, 6).load.value, 1.0, 0.1);
 }
 
 BOOST_AUTO_TEST_CASE(the_same_capacitor_run_motor_settles_where_the_old_one_did) {
     const AirPlan plan = plan_air(furnace(), capacitor_run(0.5, {825, 950, 1075}), limits);
-    BOOST_TEST(plan.method == "slip line");
+    BOOST_TEST(plan.method == AirMethod::slip_line);
     BOOST_CHECK_CLOSE(tap_of(plan, 3).airflow.value, 1145.6, 0.1);
     BOOST_CHECK_CLOSE(tap_of(plan, 3).speed.value, 1097.67, 0.1);
     // Efficiency 0.70 x 1097.67/1200 of 311.7 W shaft: 486.8 W. By hand.
@@ -173,8 +173,8 @@ BOOST_AUTO_TEST_CASE(the_same_capacitor_run_motor_settles_where_the_old_one_did)
 BOOST_AUTO_TEST_CASE(an_overloaded_tap_serves_no_call) {
     // 1/4 hp on a fan that took 0.418 hp: overloaded on every tap.
     const AirPlan plan = plan_air(furnace(), capacitor_run(0.25, {1075}), limits);
-    BOOST_TEST(tap_of(plan, 1).caution == "overload");
-    BOOST_TEST(call_of(plan, Call::heat_high).unmet_reason == "overload");
+    BOOST_TEST(tap_of(plan, 1).caution == LoadCaution::overload);
+    BOOST_TEST(call_of(plan, Call::heat_high).unmet_reason == UnmetReason::overload);
     BOOST_TEST(!call_of(plan, Call::heat_high).tap.has_value());
 }
 
@@ -184,7 +184,7 @@ BOOST_AUTO_TEST_CASE(speed_alone_gives_airflow_by_the_fan_laws) {
     Part part = capacitor_run(0.5, {825, 1075});
     part.motor->ratings[0].power.reset();
     const AirPlan plan = plan_air(job, part, limits);
-    BOOST_TEST(plan.method == "fan laws");
+    BOOST_TEST(plan.method == AirMethod::fan_laws);
     BOOST_CHECK_CLOSE(tap_of(plan, 1).airflow.value, 1145.6 * 825 / 1097.67, 0.1);
     BOOST_TEST(!tap_of(plan, 1).shaft_power.known);
     BOOST_TEST(!tap_of(plan, 1).input_power.known);
@@ -196,7 +196,7 @@ BOOST_AUTO_TEST_CASE(a_constant_airflow_module_is_tried_at_each_target) {
     part.module = Module{};
     part.module->power = horsepower(0.75);
     const AirPlan plan = plan_air(furnace(), part, limits);
-    BOOST_TEST(plan.method == "programmed airflow");
+    BOOST_TEST(plan.method == AirMethod::programmed_airflow);
     BOOST_TEST(plan.computed);
     BOOST_TEST(plan.taps.empty());
     const CallAir& cool = call_of(plan, Call::cool_high);
@@ -215,7 +215,7 @@ BOOST_AUTO_TEST_CASE(fans_and_inducers_have_no_calls) {
         job.unit.load = known(load);
         const AirPlan plan = plan_air(job, capacitor_run(0.25, {1075}), limits);
         BOOST_TEST(!plan.computed);
-        BOOST_TEST(plan.method == "no calls");
+        BOOST_TEST(plan.method == AirMethod::no_calls);
         BOOST_TEST(plan.calls.empty());
         BOOST_TEST(plan.lacking.empty());
     }
@@ -230,7 +230,7 @@ BOOST_AUTO_TEST_CASE(an_unknown_load_is_asked_for) {
 BOOST_AUTO_TEST_CASE(a_serial_motor_is_left_to_its_board) {
     const AirPlan plan = plan_air(furnace(), motor_part(Family::communicating, 0.5), limits);
     BOOST_TEST(!plan.computed);
-    BOOST_TEST(plan.method == "by the board");
+    BOOST_TEST(plan.method == AirMethod::by_the_board);
     BOOST_TEST(plan.lacking.empty());
 }
 
@@ -277,12 +277,12 @@ BOOST_AUTO_TEST_CASE(a_met_call_off_its_target_or_over_the_plate_static_says_so)
     const CallAir& cool = call_of(plan, Call::cool_high);
     BOOST_TEST(cool.met);
     BOOST_REQUIRE(cool.cautions.size() == 2u);
-    BOOST_TEST(cool.cautions[0] == "off target");
-    BOOST_TEST(cool.cautions[1] == "static over plate");
+    BOOST_TEST(cool.cautions[0] == CallCaution::off_target);
+    BOOST_TEST(cool.cautions[1] == CallCaution::static_over_plate);
     BOOST_TEST(!call_of(plan, Call::heat_high).met);
     job.equipment.climate = known(std::string("humid"));  // 1,215.1 of a target of 1,050: 15.7 % over
     plan = plan_air(job, constant_torque(0.75, {36}), limits);
-    BOOST_TEST(call_of(plan, Call::cool_high).cautions.at(0) == "far off target");
+    BOOST_TEST(call_of(plan, Call::cool_high).cautions.at(0) == CallCaution::far_off_target);
     job.equipment.climate = known(std::string("normal"));
     job.equipment.static_limit = known(inch_water(0.8));
     plan = plan_air(job, constant_torque(0.75, {32}), limits);
@@ -292,7 +292,7 @@ BOOST_AUTO_TEST_CASE(a_met_call_off_its_target_or_over_the_plate_static_says_so)
     job.equipment.rise_high = known(fahrenheit_degree(54));
     plan = plan_air(job, constant_torque(0.75, {32}), limits);
     BOOST_REQUIRE(call_of(plan, Call::heat_high).cautions.size() == 1u);
-    BOOST_TEST(call_of(plan, Call::heat_high).cautions[0] == "rise near limit");
+    BOOST_TEST(call_of(plan, Call::heat_high).cautions[0] == CallCaution::rise_near_limit);
 }
 
 BOOST_AUTO_TEST_CASE(readings_that_no_fan_can_show_are_named_together) {
@@ -311,7 +311,8 @@ BOOST_AUTO_TEST_CASE(readings_that_no_fan_can_show_are_named_together) {
 BOOST_AUTO_TEST_CASE(a_speed_far_below_the_plates_is_not_read_off_the_high_taps_line) {
     FailedUnit job = furnace();
     job.measured.speed = known(rpm(800));
-    BOOST_TEST(plan_air(job, constant_torque(0.75, six_taps), limits).point.torque_from == "plate power");
+    BOOST_TEST(plan_air(job, constant_torque(0.75, six_taps), limits).point.torque_from ==
+               TorqueSource::plate_power);
 }
 
 BOOST_AUTO_TEST_CASE(limits_that_nobody_can_watch_ask_for_the_speed) {

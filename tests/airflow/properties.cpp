@@ -135,7 +135,7 @@ void sound(const TapAir& tap) {
 void sound(const AirPlan& plan, const CallAir& call) {
     BOOST_TEST((call.low <= call.target && call.target <= call.high));
     BOOST_TEST(call.low >= 0);
-    BOOST_TEST(call.met != !call.unmet_reason.empty());  // unmet always says why, met never does
+    BOOST_TEST(call.met != call.unmet_reason.has_value());  // unmet always says why, met never does
     BOOST_TEST((call.high > 0 || !call.lacking.empty()));
     if (!call.met) {
         BOOST_TEST(!call.tap.has_value());
@@ -146,7 +146,7 @@ void sound(const AirPlan& plan, const CallAir& call) {
     BOOST_REQUIRE(point);
     BOOST_TEST(point->airflow.value >= call.low);
     BOOST_TEST(point->airflow.value <= call.high);
-    BOOST_TEST(point->caution != "overload");
+    BOOST_TEST(point->caution != LoadCaution::overload);
     if (call.assured) BOOST_TEST(point->airflow.value - point->airflow.plus_minus >= call.low);
 }
 
@@ -164,7 +164,7 @@ BOOST_AUTO_TEST_CASE(any_job_and_any_part_give_a_sound_plan) {
             computed += plan.computed;
             if (!plan.computed) {
                 BOOST_TEST(plan.taps.empty());
-                BOOST_TEST((plan.method == "by the board" || !plan.lacking.empty()));
+                BOOST_TEST((plan.method == AirMethod::by_the_board || !plan.lacking.empty()));
             }
             for (const TapAir& tap : plan.taps) sound(tap);
             for (const CallAir& call : plan.calls) {

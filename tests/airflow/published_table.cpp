@@ -73,7 +73,7 @@ BOOST_AUTO_TEST_CASE(one_torque_walks_across_the_table) {
 BOOST_AUTO_TEST_CASE(a_fit_of_the_read_cells_is_accepted_and_close_to_them) {
     const BlowerFit fit = fit_blower(rows_of_cells());
     BOOST_REQUIRE(fit.curve);
-    BOOST_TEST(fit.refusal == "");
+    BOOST_TEST(!fit.refusal);
     BOOST_TEST(fit.pressure.r_squared > 0.999);
     BOOST_TEST(fit.torque.r_squared > 0.99);
     BOOST_TEST(fit.pressure.greatest < 0.0103);
@@ -97,19 +97,19 @@ BOOST_AUTO_TEST_CASE(a_fit_finds_the_reference_blower_in_its_own_rounded_table) 
 BOOST_AUTO_TEST_CASE(a_table_that_does_not_decide_is_refused) {
     std::vector<BlowerRow> rows = rows_of_cells();
     rows.resize(5);
-    BOOST_TEST(fit_blower(rows).refusal == "too few rows");
+    BOOST_TEST(fit_blower(rows).refusal == TableRefusal::too_few_rows);
     BOOST_TEST(!fit_blower(rows).curve.has_value());
 
     // One line of the fan laws: Q, n in one ratio, so the three columns are one.
     std::vector<BlowerRow> line;
     for (double x : {.5, .6, .7, .8, .9, 1.0, 1.1})
         line.push_back(row(1200 * x, .5 * x * x, 990 * x, .376 * x * x * x));
-    BOOST_TEST(fit_blower(line).refusal == "rows do not decide");
+    BOOST_TEST(fit_blower(line).refusal == TableRefusal::rows_do_not_decide);
 
     // Two rows swapped by the typist.
     std::vector<BlowerRow> swapped = rows_of_cells();
     std::swap(swapped[0].static_total, swapped[4].static_total);
-    BOOST_TEST(fit_blower(swapped).refusal == "fit too loose");
+    BOOST_TEST(fit_blower(swapped).refusal == TableRefusal::fit_too_loose);
 
     // A torque that falls as the wheel turns faster is no blower.
     std::vector<BlowerRow> odd;
@@ -130,8 +130,8 @@ BOOST_AUTO_TEST_CASE(a_job_with_its_blower_table_is_solved_on_it) {
     job.measured.static_total = known(inch_water(0.5));
     job.equipment.blower_table = known(reference_rows());
     AirPlan plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);
-    BOOST_TEST(plan.method == "blower table");
-    BOOST_TEST(plan.point.torque_from == "blower table");
+    BOOST_TEST(plan.method == AirMethod::blower_table);
+    BOOST_TEST(plan.point.torque_from == TorqueSource::blower_table);
     BOOST_CHECK_CLOSE(plan.point.torque.value, 1.998, 0.5);
     BOOST_REQUIRE(plan.taps.size() == 2u);
     BOOST_CHECK_CLOSE(plan.taps[1].airflow.value, 1200.5, 0.5);
@@ -140,7 +140,7 @@ BOOST_AUTO_TEST_CASE(a_job_with_its_blower_table_is_solved_on_it) {
     // No airflow reading: speed and static place the point on the table.
     job.measured.airflow = {};
     plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);
-    BOOST_TEST(plan.point.airflow_from == "blower table");
+    BOOST_TEST(plan.point.airflow_from == AirflowSource::blower_table);
     BOOST_CHECK_CLOSE(plan.point.airflow.value, 1200, 1.0);
 
     // No speed either, but an airflow: the table alone gives the torque of every tap.
@@ -153,7 +153,7 @@ BOOST_AUTO_TEST_CASE(a_job_with_its_blower_table_is_solved_on_it) {
 
     job.unit.belt_drive = known(true);
     plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);
-    BOOST_TEST(plan.table_refused == "belt drive");
+    BOOST_TEST(plan.table_refused == TableRefusal::belt_drive);
     BOOST_TEST(!plan.computed);
 }
 
@@ -163,7 +163,7 @@ BOOST_AUTO_TEST_CASE(a_table_without_a_static_reading_falls_back_on_the_torque_r
     job.measured.static_total = {};
     job.equipment.blower_table = known(reference_rows());
     const AirPlan plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);
-    BOOST_TEST(plan.method == "torque ratio");
+    BOOST_TEST(plan.method == AirMethod::torque_ratio);
     BOOST_TEST(plan.computed);
     job.plate = {};
     BOOST_TEST(!plan_air(job, constant_torque(0.75, {20, 32}), limits).computed);

@@ -93,7 +93,7 @@ BOOST_AUTO_TEST_CASE(constant_torque_against_rising_static) {
             near(p->shaft.in(horsepower), cell.hp, 0.0005);
             near(electronic_watts(*p), cell.w, 0.5);
             near(amps(electronic_watts(*p), 0.60), cell.a, 0.005);
-            BOOST_TEST(p->bound == "");
+            BOOST_TEST(!p->bound);
         }
     }
 }
@@ -155,17 +155,17 @@ BOOST_AUTO_TEST_CASE(the_same_duct_getting_tighter) {
 
 BOOST_AUTO_TEST_CASE(limits_are_solved_again) {
     const auto speed = run_constant_torque(rb1, held(1.0), ounce_foot(32), {rpm(1100), {}, {}});
-    BOOST_TEST(speed->bound == "speed");
+    BOOST_TEST(speed->bound == MotorLimit::speed);
     near(speed->speed.in(rpm), 1100, 1e-6);
     near(speed->airflow.in(cfm), 909.7, 0.05);
     near(speed->torque.in(ounce_foot), 27.81, 0.005);
     const auto power = run_constant_torque(rb1, held(0.8), ounce_foot(32), {{}, horsepower(0.40), {}});
-    BOOST_TEST(power->bound == "power");
+    BOOST_TEST(power->bound == MotorLimit::power);
     near(power->speed.in(rpm), 1071.7, 0.05);
     near(power->airflow.in(cfm), 1076.3, 0.05);
     near(power->torque.in(ounce_foot), 31.36, 0.005);
     const auto airflow = run_constant_airflow(rb1, base_duct(2), cfm(1200), {{}, horsepower(0.5), {}});
-    BOOST_TEST(airflow->bound == "power");
+    BOOST_TEST(airflow->bound == MotorLimit::power);
     BOOST_TEST(airflow->airflow.in(cfm) < 1200);
     near(airflow->shaft.in(horsepower), 0.5, 1e-9);
     // At 1.5 in. even no airflow needs sqrt(1.5 / 1.10) = 1,168 rpm: by hand.
