@@ -4,6 +4,7 @@
 #include "engine/catalog/cell_tools.hpp"
 #include "engine/catalog/columns.hpp"
 #include "engine/model/limits.hpp"
+#include "engine/model/task.hpp"
 #include "engine/words/fold.hpp"
 #include "engine/words/kinds.hpp"
 #include "engine/words/turning.hpp"
@@ -133,11 +134,8 @@ Cell viewed_from(std::string_view text) {
 }
 
 Cell labour_task(std::string_view text) {
-    std::vector<std::string> known;
-    for (const std::string_view task : labour_task_words()) known.emplace_back(task);
     const std::string name = folded(text);
-    if (std::find(known.begin(), known.end(), name) != known.end()) return stored(name);
-    return unknown_word(text, known);
+    return from_word<ShopTask>(name) ? stored(name) : unknown_word(text, words_of<ShopTask>());
 }
 
 Cell limit_id(std::string_view text) {

@@ -165,16 +165,4 @@ const Column* find_column(const Table& table, std::string_view name) {
     return nullptr;
 }
 
-const std::vector<std::string_view>& labour_task_words() {
-    static const std::vector<std::string_view> words{
-        "motor swap",    "module swap",          "retrofit swap",      "capacitor swap",
-        "inducer swap",  "condenser motor swap", "shaft cut",          "bushing fit",
-        "band fit",      "adapter fit",          "relay fit",          "transformer fit",
-        "harness fit",   "voltage selection",    "rotation selection", "lead parking",
-        "airflow setup", "capacitor removal",    "rain shield fit",    "filter change",
-        "duct repair",   "control repair",       "supply repair",      "diagnosis",
-        "second visit"};
-    return words;
-}
-
 }  // namespace endbell

@@ -40,7 +40,4 @@ const Table* find_table(std::string_view name);
 const Table& table_named(std::string_view name);
 const Column* find_column(const Table& table, std::string_view name);
 
-/// Labour tasks that the rules ask for: another spelling would never be found.
-const std::vector<std::string_view>& labour_task_words();
-
 }  // namespace endbell

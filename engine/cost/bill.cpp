@@ -41,10 +41,6 @@ std::string last_good_day(std::chrono::sys_days priced, const Limits& limits) {
                        static_cast<unsigned>(last.month()), static_cast<unsigned>(last.day()));
 }
 
-bool is_part(const CostLine& line) {
-    return line.kind == "part" || line.kind == "kit part";
-}
-
 std::string named(const Offer& offer) {
     std::string name = "offer";
     for (const std::string* word : {&offer.branch, &offer.seller, &offer.as_of}) {
@@ -72,7 +68,11 @@ void Bill::lacks(std::string what) {
         lacking_.push_back(std::move(what));
 }
 
-void Bill::leaves_out(std::string_view what) {
+void Bill::lacks_hours(ShopTask task) {
+    lacks("labour " + std::string(word(task)));
+}
+
+void Bill::leaves_out(NotCounted what) {
     if (std::find(not_counted_.begin(), not_counted_.end(), what) == not_counted_.end())
         not_counted_.push_back(what);
 }
@@ -86,30 +86,29 @@ bool Bill::usable(const Reading<Money>& amount, const char* job_key) {
 /// price = cost (1 + markup) or cost / (1 - margin): 100 % markup is a 50 % margin.
 void Bill::add_markup(CostLine& line) {
     const ShopFacts& shop = job_.shop;
-    line.priced_by = "cost";
+    line.priced_by = PricedBy::cost;
     line.amount = *line.cost;
     if (shop.markup && shop.margin) return lacks("shop.markup and shop.margin");
     if (shop.markup) {
-        line.priced_by = "markup";
+        line.priced_by = PricedBy::markup;
         line.share = *shop.markup;
         line.amount = line.cost->scaled(whole + line.share.millionths, whole);
     } else if (shop.margin) {
         if (shop.margin->millionths >= whole) return lacks("shop.margin");
-        line.priced_by = "margin";
+        line.priced_by = PricedBy::margin;
         line.share = *shop.margin;
         line.amount = line.cost->scaled(whole, whole - line.share.millionths);
     } else {
-        leaves_out("markup");
+        leaves_out(NotCounted::markup);
     }
 }
 
-void Bill::add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer,
-                    int count) {
+void Bill::add_part(LineKind kind, const std::string& part_id, const std::optional<Offer>& offer, int count) {
     const std::optional<Money> cost = price_of(offer, policy_);
     if (!cost) return lacks("offers " + part_id);
     CostLine line;
     line.kind = kind;
-    line.subject = part_id;
+    line.part_id = part_id;
     line.source = named(*offer);
     line.cost = cost;
     line.stale = is_stale(*offer, policy_, catalog_.limits());
@@ -123,8 +122,8 @@ void Bill::add_part(std::string_view kind, const std::string& part_id, const std
     if (offer->core_credit && offer->core_credit->minor() > 0) {
         if (offer->core_credit->currency() != policy_.currency) return lacks("offers " + part_id);
         CostLine credit;
-        credit.kind = "core credit";
-        credit.subject = part_id;
+        credit.kind = LineKind::core_credit;
+        credit.part_id = part_id;
         credit.amount = zero() - offer->core_credit->times(count);
         credit.source = line.source;
         credits_.push_back(std::move(credit));
@@ -132,14 +131,14 @@ void Bill::add_part(std::string_view kind, const std::string& part_id, const std
     lines_.push_back(std::move(line));
 }
 
-void Bill::add_labour(const std::string& task, int count) {
-    const std::optional<LabourTask> hours = catalog_.labour(task);
-    if (!hours) return lacks("labour " + task);
+void Bill::add_labour(ShopTask task, int count) {
+    const std::optional<LabourTask> hours = catalog_.labour(word(task));
+    if (!hours) return lacks_hours(task);
     if (!policy_.labour_rate || policy_.labour_rate->currency() != policy_.currency)
         return lacks("shop.labour_rate");
     CostLine line;
-    line.kind = "labour";
-    line.subject = task;
+    line.kind = LineKind::labour;
+    line.task = task;
     line.thousandth_hours = hours->thousandth_hours * count;
     line.amount = policy_.labour_rate->scaled(line.thousandth_hours, 1000);
     line.source = "shop.labour_rate";
@@ -147,7 +146,7 @@ void Bill::add_labour(const std::string& task, int count) {
 }
 
 void Bill::add_kit(const KitChoice& kit) {
-    for (const KitPart& part : kit.parts) add_part("kit part", part.part_id, part.offer, part.count);
+    for (const KitPart& part : kit.parts) add_part(LineKind::kit_part, part.part_id, part.offer, part.count);
     for (const KitWork& work : kit.work) add_labour(work.task, work.count);
 }
 
@@ -158,35 +157,36 @@ void Bill::add_visit(std::optional<int> lead_days) {
             lacks("shop.emergency");
         } else {
             CostLine line;
-            line.kind = "emergency";
+            line.kind = LineKind::emergency;
             line.share = Share{shop.emergency->millionths - whole};
             line.amount = sum(false).of(line.share);
             line.source = "shop.emergency";
             lines_.push_back(std::move(line));
         }
     }
-    const auto fee = [&](std::string_view kind, const Reading<Money>& amount, const char* job_key) {
-        if (!usable(amount, job_key)) return leaves_out(kind);
+    const auto fee = [&](LineKind kind, NotCounted otherwise, const Reading<Money>& amount,
+                         const char* job_key) {
+        if (!usable(amount, job_key)) return leaves_out(otherwise);
         CostLine line;
         line.kind = kind;
         line.amount = *amount;
         line.source = job_key;
         lines_.push_back(std::move(line));
     };
-    fee("trip", shop.trip, "shop.trip");
-    fee("diagnosis", shop.diagnosis_fee, "shop.diagnosis_fee");
-    if (!lead_days) leaves_out("lead time");
+    fee(LineKind::trip, NotCounted::trip, shop.trip, "shop.trip");
+    fee(LineKind::diagnosis, NotCounted::diagnosis, shop.diagnosis_fee, "shop.diagnosis_fee");
+    if (!lead_days) leaves_out(NotCounted::lead_time);
     if (lead_days.value_or(0) > 0) add_second_visit();
 }
 
 /// Another trip, and the hours that the shop's table gives for coming again.
 void Bill::add_second_visit() {
-    const std::optional<LabourTask> hours = catalog_.labour("second visit");
+    const std::optional<LabourTask> hours = catalog_.labour(word(ShopTask::second_visit));
     const bool trip = usable(job_.shop.trip, "shop.trip");
     const bool work = hours && policy_.labour_rate && policy_.labour_rate->currency() == policy_.currency;
-    if (!trip && !work) return lacks("labour second visit");
+    if (!trip && !work) return lacks_hours(ShopTask::second_visit);
     CostLine line;
-    line.kind = "second visit";
+    line.kind = LineKind::second_visit;
     line.amount = zero();
     if (trip) line.amount = line.amount + *job_.shop.trip;
     if (work) {
@@ -195,13 +195,13 @@ void Bill::add_second_visit() {
     }
     line.source = trip ? "shop.trip" : "shop.labour_rate";
     lines_.push_back(std::move(line));
-    leaves_out("waiting for the part");
+    leaves_out(NotCounted::waiting);
 }
 
 void Bill::add_quote(const Money& price, const std::string& job_key) {
     if (price.currency() != policy_.currency || price.minor() < 0) return lacks(job_key);
     CostLine line;
-    line.kind = "equipment";
+    line.kind = LineKind::equipment;
     line.amount = price;
     line.source = job_key;
     lines_.push_back(std::move(line));
@@ -211,7 +211,7 @@ void Bill::add_quote(const Money& price, const std::string& job_key) {
 Money Bill::sum(bool of_parts) const {
     Money total = zero();
     for (const CostLine& line : lines_) {
-        if (is_part(line) == of_parts && line.kind != "equipment") total = total + line.amount;
+        if (is_part(line.kind) == of_parts && line.kind != LineKind::equipment) total = total + line.amount;
     }
     return total;
 }
@@ -219,9 +219,9 @@ Money Bill::sum(bool of_parts) const {
 /// Work, visits and fees are one tax base; parts the other. A core credit lowers neither.
 void Bill::add_tax() {
     const ShopFacts& shop = job_.shop;
-    if (!shop.parts_tax && !shop.labour_tax) return leaves_out("tax");
+    if (!shop.parts_tax && !shop.labour_tax) return leaves_out(NotCounted::tax);
     CostLine line;
-    line.kind = "tax";
+    line.kind = LineKind::tax;
     line.amount = shares_of(sum(true), shop.parts_tax.value.value_or(Share{}), sum(false),
                             shop.labour_tax.value.value_or(Share{}));
     line.source = !shop.labour_tax  ? "shop.parts_tax"
@@ -231,8 +231,8 @@ void Bill::add_tax() {
 }
 
 void Bill::close(CostOption& option) {
-    const bool quoted =
-        std::any_of(lines_.begin(), lines_.end(), [](const CostLine& l) { return l.kind == "equipment"; });
+    const bool quoted = std::any_of(lines_.begin(), lines_.end(),
+                                    [](const CostLine& l) { return l.kind == LineKind::equipment; });
     if (!quoted && !lines_.empty()) add_tax();
     lines_.insert(lines_.end(), std::make_move_iterator(credits_.begin()),
                   std::make_move_iterator(credits_.end()));

@@ -16,11 +16,11 @@ class Bill {
   public:
     Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy);
 
-    /// `kind` is "part" or "kit part". No offer, no price, an old price or one in another currency: lacking.
-    void add_part(std::string_view kind, const std::string& part_id, const std::optional<Offer>& offer,
+    /// REQUIRES: is_part(kind). No offer, no price, an old price or one in another currency: lacking.
+    void add_part(LineKind kind, const std::string& part_id, const std::optional<Offer>& offer,
                   int count = 1);
     /// Hours from the shop's table, `count` times.
-    void add_labour(const std::string& task, int count = 1);
+    void add_labour(ShopTask task, int count = 1);
     /// Everything of a chosen kit, its work included.
     void add_kit(const KitChoice& kit);
     /// Emergency rate on the labour so far, trip, diagnosis; a second visit when the parts are not there
@@ -29,7 +29,9 @@ class Bill {
     /// A price for the whole that the user gives: taxes and work are in it.
     void add_quote(const Money& price, const std::string& job_key);
     void lacks(std::string what);
-    void leaves_out(std::string_view what);
+    /// Of the shop's table: "labour TASK".
+    void lacks_hours(ShopTask task);
+    void leaves_out(NotCounted what);
 
     /// Tax and core credits, then the total. Ends the bill.
     void close(CostOption& option);
@@ -51,7 +53,7 @@ class Bill {
     std::vector<CostLine> lines_;
     std::vector<CostLine> credits_;
     std::vector<std::string> lacking_;
-    std::vector<std::string_view> not_counted_;
+    std::vector<NotCounted> not_counted_;
     std::optional<std::chrono::sys_days> oldest_price_;
     bool undated_ = false;  // some price has no date that can be read
 };

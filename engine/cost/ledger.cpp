@@ -40,22 +40,22 @@ class Pricer {
         Bill bill(job_, catalog_, policy_);
         std::optional<int> lead = 0;
         if (diagnosis_.fault == Fault::capacitor) {
-            option.way = "capacitor";
+            option.way = WayOut::capacitor;
             lead = add_capacitor(bill, option);
         } else if (diagnosis_.fault == Fault::control_signal) {
-            option.way = "control repair";
-            bill.add_labour("control repair");
-            bill.leaves_out("control parts");
+            option.way = WayOut::control_repair;
+            bill.add_labour(ShopTask::control_repair);
+            bill.leaves_out(NotCounted::control_parts);
         } else {
-            option.way = "keep and cure";
+            option.way = WayOut::keep_and_cure;
             add_cures(bill);
         }
         bill.add_visit(lead);
         bill.close(option);
         option.lead_days = lead;
-        option.loses.push_back("warranty");  // the old motor goes on without one
+        option.loses.push_back(Loss::warranty);  // the old motor goes on without one
         const Life& part = capacitor_life();
-        if (option.way == "capacitor" && part.middle() < half_life()) {
+        if (option.way == WayOut::capacitor && part.middle() < half_life()) {
             set_life(option, part.middle(), part.source);
         } else {
             set_life(option, half_life(), "common-practice");
@@ -70,7 +70,6 @@ class Pricer {
         remedy.cure = Cure::run_capacitor;
         remedy.capacitor = job_.plate.capacitor.value;
         remedy.capacitor_volts = job_.plate.capacitor_volts.value;
-        remedy.task = "capacitor swap";
         if (!remedy.capacitor) bill.lacks("plate.capacitor");
         if (!remedy.capacitor_volts) bill.lacks("plate.capacitor_volts");
         if (!remedy.capacitor || !remedy.capacitor_volts) return std::nullopt;
@@ -88,15 +87,17 @@ class Pricer {
     }
 
     void add_cures(Bill& bill) const {
-        std::vector<std::string> tasks = cure_tasks(diagnosis_.causes);
-        const bool supply = std::find(tasks.begin(), tasks.end(), "supply repair") != tasks.end();
-        if (diagnosis_.fault == Fault::supply && !supply) tasks.insert(tasks.begin(), "supply repair");
-        for (const std::string& task : tasks) bill.add_labour(task);
+        std::vector<ShopTask> tasks = cure_tasks(diagnosis_.causes);
+        const bool supply = std::find(tasks.begin(), tasks.end(), ShopTask::supply_repair) != tasks.end();
+        if (diagnosis_.fault == Fault::supply && !supply)
+            tasks.insert(tasks.begin(), ShopTask::supply_repair);
+        for (const ShopTask task : tasks) bill.add_labour(task);
         for (const KillerCause& killer : diagnosis_.causes) {
-            if (cure_task(killer.cause).empty()) bill.leaves_out("a cause without a price");
+            if (!cure_task(killer.cause)) bill.leaves_out(NotCounted::unpriced_cause);
         }
-        if (diagnosis_.fault == Fault::airflow && diagnosis_.causes.empty()) bill.lacks("labour duct repair");
-        bill.leaves_out("materials of the repair");
+        if (diagnosis_.fault == Fault::airflow && diagnosis_.causes.empty())
+            bill.lacks_hours(ShopTask::duct_repair);
+        bill.leaves_out(NotCounted::materials);
     }
 
     void add_candidate(const PricedCandidate& candidate) {
@@ -108,7 +109,7 @@ class Pricer {
                                  : part.module ? part.module->warranty_months
                                                : std::nullopt;
         const Life& life =
-            option.way == "module"
+            option.way == WayOut::module
                 ? module_life()
                 : motor_life(job_.unit.load.value, part.motor ? part.motor->family : std::nullopt);
         set_life(option, life.middle(), life.source);
@@ -119,7 +120,7 @@ class Pricer {
     void add_equipment() {
         if (!job_.equipment.replacement_price) return;
         CostOption option;
-        option.way = "equipment";
+        option.way = WayOut::equipment;
         Bill bill(job_, catalog_, policy_);
         bill.add_quote(*job_.equipment.replacement_price, "equipment.replacement_price");
         bill.close(option);
@@ -157,9 +158,9 @@ class Pricer {
 
     void price_cure() {
         Bill bill(job_, catalog_, policy_);
-        for (const std::string& task : cure_tasks(diagnosis_.causes)) bill.add_labour(task);
+        for (const ShopTask task : cure_tasks(diagnosis_.causes)) bill.add_labour(task);
         for (const KillerCause& killer : diagnosis_.causes) {
-            if (cure_task(killer.cause).empty()) ledger_.cure.causes.push_back(killer.cause);
+            if (!cure_task(killer.cause)) ledger_.cure.causes.push_back(killer.cause);
         }
         ledger_.cure.lines = bill.lines();
         ledger_.cure.lacking = bill.lacking();
@@ -175,12 +176,12 @@ class Pricer {
         if (option.energy_per_year && priced) {
             option.energy_cost = energy_cost(*option.energy_per_year, *price);
         } else {
-            option.not_counted.push_back("energy");
+            option.not_counted.push_back(NotCounted::energy);
         }
         option.causes_left = causes_left(option, diagnosis_.causes);
         const bool fault_left = ledger_.repairs_only && !is_repair(option.way);
-        if (fault_left || !option.causes_left.empty()) option.loses.push_back("cause stays");
-        if (option.today && option.way != "equipment") add_recurrence(option);
+        if (fault_left || !option.causes_left.empty()) option.loses.push_back(Loss::cause_stays);
+        if (option.today && option.way != WayOut::equipment) add_recurrence(option);
     }
 
     /// What losing the motor once more would cost: the same way again; where it was kept, the least of those
@@ -188,7 +189,7 @@ class Pricer {
     Money cost_of_losing(const CostOption& option) const {
         std::optional<Money> least;
         for (const CostOption& other : ledger_.options) {
-            const bool replaces = !is_repair(other.way) && other.way != "equipment";
+            const bool replaces = !is_repair(other.way) && other.way != WayOut::equipment;
             if (replaces && other.today && (!least || *other.today < *least)) least = other.today;
         }
         return is_repair(option.way) && least ? *least : *option.today;
@@ -226,7 +227,7 @@ CostOption price_today(const FailedUnit& job, const Candidate& candidate, const 
     option.way = way_of(job, candidate);
     option.part_id = id;
     Bill bill(job, catalog, policy);
-    bill.add_part("part", id, offer);
+    bill.add_part(LineKind::part, id, offer);
     bill.add_kit(kit);
     if (!kit.complete()) bill.lacks("kit " + id);
     bill.add_labour(swap_task(job, option.way));
@@ -240,13 +241,12 @@ CostOption price_today(const FailedUnit& job, const Candidate& candidate, const 
 namespace {
 
 /// The least that any way of this offer comes to: at hand, with this swap and these tasks.
-CostOption at_hand_today(const FailedUnit& job, const Offer& offer, const std::string& swap,
-                         const std::vector<std::string_view>& tasks, const Catalog& catalog,
-                         const Policy& policy) {
+CostOption at_hand_today(const FailedUnit& job, const Offer& offer, ShopTask swap,
+                         const std::vector<ShopTask>& tasks, const Catalog& catalog, const Policy& policy) {
     CostOption option;
     Bill bill(job, catalog, policy);
-    bill.add_part("part", "", offer);
-    for (const std::string_view task : tasks) bill.add_labour(std::string(task));
+    bill.add_part(LineKind::part, "", offer);
+    for (const ShopTask task : tasks) bill.add_labour(task);
     bill.add_labour(swap);
     bill.add_visit(0);
     bill.close(option);
@@ -264,18 +264,21 @@ Offer offer_at(const Money& price, const Policy& policy) {
 
 CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
                        const Policy& policy) {
-    std::optional<LabourTask> lightest;
-    for (const std::string_view way : {"motor", "module", "retrofit"}) {
-        const auto hours = catalog.labour(swap_task(job, way));
-        if (hours && (!lightest || hours->thousandth_hours < lightest->thousandth_hours)) lightest = hours;
+    ShopTask lightest = swap_task(job, WayOut::motor);
+    std::optional<int> least;
+    for (const WayOut way : {WayOut::motor, WayOut::module, WayOut::retrofit}) {
+        const ShopTask swap = swap_task(job, way);
+        const std::optional<LabourTask> hours = catalog.labour(word(swap));
+        if (!hours || (least && hours->thousandth_hours >= *least)) continue;
+        lightest = swap;
+        least = hours->thousandth_hours;
     }
-    return at_hand_today(job, offer_at(price, policy), lightest ? lightest->id : swap_task(job, "motor"), {},
-                         catalog, policy);
+    return at_hand_today(job, offer_at(price, policy), lightest, {}, catalog, policy);
 }
 
 CostOption least_today(const FailedUnit& job, const Offer& offer, const Alike& alike, const Catalog& catalog,
                        const Policy& policy) {
-    const std::string swap = swap_task(job, way_by_family(job, alike.kind, alike.family));
+    const ShopTask swap = swap_task(job, way_by_family(job, alike.kind, alike.family));
     return at_hand_today(job, offer, swap, alike.tasks, catalog, policy);
 }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
+#include "engine/cost/kinds.hpp"
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/kit/kit.hpp"
 
@@ -15,17 +16,20 @@ namespace endbell {
 
 /// One line of a quote.
 struct CostLine {
-    std::string_view kind;  // "part", "kit part", "labour", "emergency", "trip", "diagnosis", "second visit",
-                            // "tax", "core credit", "equipment"
-    std::string subject;    // part id or task
-    Money amount;           // what the customer pays, for all of it
-    std::string source;     // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
-    bool stale = false;     // older than limit price.age, or of no known date
-    std::optional<Money> cost;   // of one part: what the shop pays
-    std::string_view priced_by;  // of a part: "cost", "markup" (on cost) or "margin" (of price)
-    Share share;                 // the markup or margin
-    int thousandth_hours = 0;    // of labour, all of it
-    int count = 1;               // parts of one kind; each one's price is rounded, then counted
+    LineKind kind = LineKind::part;
+    std::string part_id;                // of a part or its core credit
+    std::optional<ShopTask> task;       // of labour
+    Money amount;                       // what the customer pays, for all of it
+    std::string source;                 // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
+    bool stale = false;                 // older than limit price.age, or of no known date
+    std::optional<Money> cost;          // of one part: what the shop pays
+    std::optional<PricedBy> priced_by;  // of a part
+    Share share;                        // the markup or margin
+    int thousandth_hours = 0;           // of labour, all of it
+    int count = 1;                      // parts of one kind; each one's price is rounded, then counted
+
+    /// Part id or task; empty of any other line.
+    std::string_view subject() const { return task ? word(*task) : std::string_view(part_id); }
 };
 
 /// What one call's tap draws in a year.
@@ -56,9 +60,8 @@ struct Comparison {
 };
 
 struct CostOption {
-    std::string_view way;  // "keep and cure", "capacitor", "control repair", "module", "same motor",
-                           // "motor", "universal", "retrofit", "equipment": see ways.hpp
-    std::string part_id;   // empty where no part is bought
+    WayOut way = WayOut::motor;
+    std::string part_id;  // empty where no part is bought
     std::vector<CostLine> lines;
     std::optional<Money> so_far;   // the sum of the lines that are known; absent when none is
     std::optional<Money> today;    // absent when `lacking` is not empty
@@ -77,9 +80,8 @@ struct CostOption {
     std::optional<Comparison> against_cheapest;
     std::optional<int> warranty_months;
     std::vector<std::string> lacking;  // job keys, "offers PART" or "labour TASK": the questions
-    std::vector<std::string_view>
-        loses;  // "constant airflow", "efficiency", ..., "warranty"; "cause stays": see price_options
-    std::vector<std::string_view> not_counted;  // "energy", "permit", "lead time", ...
+    std::vector<Loss> loses;           // cause_stays: see price_options
+    std::vector<NotCounted> not_counted;
 };
 
 /// What curing the killer would cost, where no option has it among its lines.
@@ -98,7 +100,7 @@ struct Ledger {
     std::optional<int>
         cheapest_per_year;  // absent too when energy is known for some options and not for others
     CureCost cure;
-    std::string_view rate_kind;  // "real" or "nominal"
+    std::optional<RateKind> rate_kind;  // none where the job states rates that exclude each other
     double discount_rate = 0;
     std::string rate_source;           // a job key or the id of a Source
     std::vector<std::string> lacking;  // job keys without which nothing can be put on a yearly footing
@@ -129,7 +131,7 @@ CostOption least_today(const FailedUnit& job, const Offer& offer, const Alike& a
 /// An offer of which only the price is known.
 Offer offer_at(const Money& price, const Policy& policy);
 
-/// A way that leaves a killer, or the fault itself, as it is loses "cause stays", and its cost a year carries
+/// A way that leaves a killer, or the fault itself, as it is loses cause_stays, and its cost a year carries
 /// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
 /// comparison and is never the cheapest.
 Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,

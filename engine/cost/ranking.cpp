@@ -43,7 +43,7 @@ void rank_by_year(Ledger& ledger) {
     for (const CostOption& option : ledger.options) {
         if (!option.per_year || !is_answer(ledger, option)) continue;
         some_energy = some_energy || option.energy_cost.has_value();
-        some_without = some_without || (!option.energy_cost && option.way != "equipment");
+        some_without = some_without || (!option.energy_cost && option.way != WayOut::equipment);
     }
     if (some_energy && some_without) return;
     ledger.cheapest_per_year = cheapest(ledger, &CostOption::per_year, [&](const CostOption& option) {
@@ -77,12 +77,12 @@ void put_on_years(const FailedUnit& job, Ledger& ledger) {
     } else if (shop.nominal_discount_rate && shop.energy_escalation) {
         ledger.lacking.emplace_back("shop.nominal_discount_rate and shop.energy_escalation");
     } else if (shop.nominal_discount_rate) {
-        ledger.rate_kind = "nominal";
+        ledger.rate_kind = RateKind::nominal;
         ledger.rate_source = "shop.nominal_discount_rate";
         const NominalRate rate(fraction(shop.nominal_discount_rate, 0));
         spread(ledger, YearTerms<Nominal>{rate, NominalRate(0), shop.electricity.value});
     } else {
-        ledger.rate_kind = "real";
+        ledger.rate_kind = RateKind::real;
         ledger.rate_source = shop.real_discount_rate ? "shop.real_discount_rate" : "10-cfr-436.14";
         const RealRate rate(fraction(shop.real_discount_rate, least_real_rate));
         spread(ledger,

@@ -45,116 +45,112 @@ bool is_universal(const Motor& motor) {
     });
 }
 
-bool holds(const std::vector<std::string>& list, std::string_view one) {
-    return std::find(list.begin(), list.end(), one) != list.end();
-}
-
-bool has_work(const CostOption& option, std::string_view task) {
-    return std::any_of(option.lines.begin(), option.lines.end(), [task](const CostLine& line) {
-        return line.kind == "labour" && line.subject == task;
-    });
+bool has_work(const CostOption& option, ShopTask task) {
+    return std::any_of(option.lines.begin(), option.lines.end(),
+                       [task](const CostLine& line) { return line.task == task; });
 }
 
 bool cures_cause(const CostOption& option, Cause cause) {
-    const std::string_view task = cure_task(cause);
-    if (!task.empty() && has_work(option, task)) return true;
-    const bool new_motor = !is_repair(option.way) && option.way != "module";
+    const std::optional<ShopTask> task = cure_task(cause);
+    if (task && has_work(option, *task)) return true;
+    const bool new_motor = !is_repair(option.way) && option.way != WayOut::module;
     if (cause == Cause::wrong_motor) return new_motor;
-    return cause == Cause::failed_capacitor && new_motor && has_work(option, "capacitor removal");
+    return cause == Cause::failed_capacitor && new_motor && has_work(option, ShopTask::capacitor_removal);
 }
 
 bool had_constant_airflow(Family f) {
     return f == Family::constant_airflow || f == Family::communicating;
 }
 
-void motor_losses(const FailedUnit& job, const Motor& motor, std::vector<std::string_view>& lost) {
+void motor_losses(const FailedUnit& job, const Motor& motor, std::vector<Loss>& lost) {
     const std::optional<Family> old = job.plate.family.value;
     if (old && motor.family) {
         const bool airflow_lost = had_constant_airflow(*old) && !had_constant_airflow(*motor.family);
-        if (airflow_lost) lost.push_back("constant airflow");
+        if (airflow_lost) lost.push_back(Loss::constant_airflow);
         const auto logic = job.controls.dehumidify.value.value_or(DehumidifyLogic::not_used);
-        if (airflow_lost && logic != DehumidifyLogic::not_used) lost.push_back("humidity control");
+        if (airflow_lost && logic != DehumidifyLogic::not_used) lost.push_back(Loss::humidity_control);
         if (*old == Family::communicating && *motor.family != Family::communicating)
-            lost.push_back("communicating control");
-        if (is_electronic(*old) && !is_electronic(*motor.family)) lost.push_back("efficiency");
+            lost.push_back(Loss::communicating_control);
+        if (is_electronic(*old) && !is_electronic(*motor.family)) lost.push_back(Loss::efficiency);
     }
-    if (job.plate.speeds && motor.speeds && *motor.speeds < *job.plate.speeds) lost.push_back("speeds");
+    if (job.plate.speeds && motor.speeds && *motor.speeds < *job.plate.speeds) lost.push_back(Loss::speeds);
     if (job.plate.bearing && *job.plate.bearing == Bearing::ball && motor.bearing == Bearing::sleeve) {
-        lost.push_back("ball bearing");
+        lost.push_back(Loss::ball_bearing);
     }
     const bool was_closed = job.plate.enclosure && is_enclosed(*job.plate.enclosure);
-    if (was_closed && motor.enclosure && !is_enclosed(*motor.enclosure)) lost.push_back("closed enclosure");
-    if (motor.warranty_months && *motor.warranty_months == 0) lost.push_back("warranty");
+    if (was_closed && motor.enclosure && !is_enclosed(*motor.enclosure))
+        lost.push_back(Loss::closed_enclosure);
+    if (motor.warranty_months && *motor.warranty_months == 0) lost.push_back(Loss::warranty);
 }
 
 }  // namespace
 
-std::string_view way_by_family(const FailedUnit& job, PartKind kind, std::optional<Family> family) {
-    if (kind == PartKind::module) return "module";
+WayOut way_by_family(const FailedUnit& job, PartKind kind, std::optional<Family> family) {
+    if (kind == PartKind::module) return WayOut::module;
     const std::optional<Family> old = job.plate.family.value;
-    return old && family && *old != *family ? "retrofit" : "motor";
+    return old && family && *old != *family ? WayOut::retrofit : WayOut::motor;
 }
 
-std::string_view way_of(const FailedUnit& job, const Candidate& candidate) {
+WayOut way_of(const FailedUnit& job, const Candidate& candidate) {
     const std::optional<Family> now = family_of(candidate.part);
     const std::optional<Family> old = job.plate.family.value;
-    const std::string_view told = way_by_family(job, candidate.part.kind, now);
-    if (told != "motor") return told;
-    if (own_number(job, candidate.part)) return "same motor";
-    if (!candidate.part.motor) return "motor";
+    const WayOut told = way_by_family(job, candidate.part.kind, now);
+    if (told != WayOut::motor) return told;
+    if (own_number(job, candidate.part)) return WayOut::same_motor;
+    if (!candidate.part.motor) return WayOut::motor;
     const Motor& motor = *candidate.part.motor;
-    if (claimed_equal(candidate) && old && now && has_plate_rating(job, motor)) return "same motor";
-    return is_universal(motor) ? "universal" : "motor";
+    if (claimed_equal(candidate) && old && now && has_plate_rating(job, motor)) return WayOut::same_motor;
+    return is_universal(motor) ? WayOut::universal : WayOut::motor;
 }
 
-bool is_repair(std::string_view way) {
-    return way == "keep and cure" || way == "capacitor" || way == "control repair";
+bool is_repair(WayOut way) {
+    return way == WayOut::keep_and_cure || way == WayOut::capacitor || way == WayOut::control_repair;
 }
 
-std::string swap_task(const FailedUnit& job, std::string_view way) {
-    if (way == "module") return "module swap";
-    if (job.unit.load && *job.unit.load == Load::outdoor_fan) return "condenser motor swap";
-    if (job.unit.load && *job.unit.load == Load::draft_inducer) return "inducer swap";
-    return way == "retrofit" ? "retrofit swap" : "motor swap";
+ShopTask swap_task(const FailedUnit& job, WayOut way) {
+    if (way == WayOut::module) return ShopTask::module_swap;
+    if (job.unit.load && *job.unit.load == Load::outdoor_fan) return ShopTask::condenser_motor_swap;
+    if (job.unit.load && *job.unit.load == Load::draft_inducer) return ShopTask::inducer_swap;
+    return way == WayOut::retrofit ? ShopTask::retrofit_swap : ShopTask::motor_swap;
 }
 
-std::vector<std::string_view> losses(const FailedUnit& job, const Part& part) {
-    std::vector<std::string_view> lost;
+std::vector<Loss> losses(const FailedUnit& job, const Part& part) {
+    std::vector<Loss> lost;
     if (part.motor) motor_losses(job, *part.motor, lost);
     if (part.module) {
-        if (part.module->warranty_months && *part.module->warranty_months == 0) lost.push_back("warranty");
-        lost.push_back("new motor half");
+        if (part.module->warranty_months && *part.module->warranty_months == 0)
+            lost.push_back(Loss::warranty);
+        lost.push_back(Loss::new_motor_half);
     }
     return lost;
 }
 
-std::string_view cure_task(Cause cause) {
+std::optional<ShopTask> cure_task(Cause cause) {
     switch (cause) {
         case Cause::high_static:
         case Cause::too_little_air:
-            return "duct repair";
+            return ShopTask::duct_repair;
         case Cause::loaded_filter:
-            return "filter change";
+            return ShopTask::filter_change;
         case Cause::failed_capacitor:
-            return "capacitor swap";
+            return ShopTask::capacitor_swap;
         case Cause::low_supply:
         case Cause::high_supply:
-            return "supply repair";
+            return ShopTask::supply_repair;
         case Cause::two_taps_live:
-            return "control repair";
+            return ShopTask::control_repair;
         case Cause::overload:
         case Cause::wrong_motor:
         case Cause::not_found:
-            return "";
+            return std::nullopt;
     }
-    return "";
+    return std::nullopt;
 }
 
-std::vector<std::string> cure_tasks(const std::vector<KillerCause>& causes) {
-    std::vector<std::string> tasks;
+std::vector<ShopTask> cure_tasks(const std::vector<KillerCause>& causes) {
+    std::vector<ShopTask> tasks;
     for (const KillerCause& killer : causes) {
-        const std::string task(cure_task(killer.cause));
-        if (!task.empty() && !holds(tasks, task)) tasks.push_back(task);
+        if (const std::optional<ShopTask> task = cure_task(killer.cause)) add_task(tasks, *task);
     }
     return tasks;
 }

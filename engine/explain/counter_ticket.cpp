@@ -22,7 +22,7 @@ std::string spaced(std::string_view id) {
 std::string sold_at(const CostOption* cost, const std::string& part_id) {
     if (cost == nullptr) return "not known";
     for (const CostLine& line : cost->lines) {
-        if (line.subject == part_id && (line.kind == "part" || line.kind == "kit part"))
+        if (is_part(line.kind) && line.part_id == part_id)
             return to_text(line.amount) + (line.stale ? " (old price)" : "");
     }
     return "not known";
@@ -60,7 +60,8 @@ void add_pick_list(Document& to, const Selection& selection, const Option& optio
                                      say(option.kit.remedies[static_cast<std::size_t>(i)]) + "."});
     std::string work;
     for (const KitWork& w : option.kit.work) {
-        if (work.find(w.task) == std::string::npos) work += (work.empty() ? "" : ", ") + w.task;
+        const std::string task(word(w.task));
+        if (work.find(task) == std::string::npos) work += (work.empty() ? "" : ", ") + task;
     }
     if (!work.empty()) to.add(Paragraph{"Work that goes with it: " + work + "."});
     for (const RunnerUp& r : option.kit.runners_up) {

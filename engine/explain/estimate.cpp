@@ -37,11 +37,10 @@ void add_ways(Document& to, const Ledger& ledger, const std::vector<std::size_t>
                {2, 3, 4, 5}};
     for (std::size_t n = 0; n < ways.size(); ++n) {
         const CostOption& o = ledger.options[ways[n]];
-        std::string loses;
-        for (std::string_view what : o.loses) loses += (loses.empty() ? "" : ", ") + std::string(what);
-        table.rows.push_back({way_letter(n), std::string(o.way) + (o.part_id.empty() ? "" : " " + o.part_id),
+        table.rows.push_back({way_letter(n),
+                              std::string(word(o.way)) + (o.part_id.empty() ? "" : " " + o.part_id),
                               total_text(o), price_text(o.energy_cost), years(o.life_years),
-                              price_text(o.per_year), loses.empty() ? "-" : loses});
+                              price_text(o.per_year), o.loses.empty() ? "-" : listed(o.loses)});
     }
     table.caption = "Cost a year: today's price spread over the life, with power and expected loss.";
     if (ledger.options.size() > ways.size())
@@ -51,8 +50,8 @@ void add_ways(Document& to, const Ledger& ledger, const std::vector<std::size_t>
     for (std::size_t i : ways) {
         const CostOption& o = ledger.options[i];
         if (!o.lacking.empty())
-            to.add(Paragraph{"No total for " + std::string(o.way) + " " + o.part_id + " yet: it needs " +
-                             joined(o.lacking, ", ") + "."});
+            to.add(Paragraph{"No total for " + std::string(word(o.way)) + " " + o.part_id +
+                             " yet: it needs " + joined(o.lacking, ", ") + "."});
     }
     if (!ways.empty()) add_recurrence(to, ledger.options[ways.front()]);
 }
@@ -65,8 +64,8 @@ void add_invoice(Document& to, const CostOption& o) {
         const std::string count = line.count > 1 ? std::to_string(line.count) + " x " : "";
         const std::string hours =
             line.thousandth_hours > 0 ? ", " + say_number(line.thousandth_hours / 1000.0, 2) + " h" : "";
-        table.rows.push_back({std::string(line.kind),
-                              line.subject.empty() ? "-" : count + line.subject + hours,
+        table.rows.push_back({std::string(word(line.kind)),
+                              line.subject().empty() ? "-" : count + std::string(line.subject()) + hours,
                               to_text(line.amount) + (line.stale ? " (old price)" : "")});
     }
     table.rows.push_back({o.today ? "total" : "total so far", "-", total_text(o)});
@@ -88,14 +87,12 @@ void add_assumptions(Document& to, const FailedUnit& job, const Ledger& ledger, 
             list.items.push_back(
                 "Running hours a year, where the job gives none, are those of the federal fan "
                 "rating (from memory).");
-        std::string left;
-        for (std::string_view what : first->not_counted)
-            left += (left.empty() ? "" : ", ") + std::string(what);
-        if (!left.empty()) list.items.push_back("Not counted: " + left + ".");
+        if (!first->not_counted.empty())
+            list.items.push_back("Not counted: " + listed(first->not_counted) + ".");
     }
-    if (!ledger.rate_kind.empty())
+    if (ledger.rate_kind)
         list.items.push_back("Discount rate " + say_number(ledger.discount_rate * 100, 2) + " % a year, " +
-                             std::string(ledger.rate_kind) + " (" + ledger.rate_source + ").");
+                             std::string(word(*ledger.rate_kind)) + " (" + ledger.rate_source + ").");
     if (!ledger.lacking.empty())
         list.items.push_back("No cost a year without: " + joined(ledger.lacking, ", ") + ".");
     if (!option.air.assumed.empty())

@@ -187,14 +187,14 @@ void add_kit(Document& to, const KitChoice& kit) {
                               remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
     }
     for (const KitWork& w : kit.work)
-        table.rows.push_back(
-            {w.task, remedies(w.cures), w.hours_known ? hours(w.thousandth_hours) : "hours not known"});
+        table.rows.push_back({text(word(w.task)), remedies(w.cures),
+                              w.hours_known ? hours(w.thousandth_hours) : "hours not known"});
     for (int i : kit.uncured)
         table.rows.push_back({"nothing in this catalog", say(kit.remedies[static_cast<std::size_t>(i)]), ""});
     to.add(table);
     for (const RunnerUp& r : kit.runners_up) {
         to.add(Paragraph{"Also possible: " + joined(r.part_ids, ", ") + " (" + price_text(r.parts_total) +
-                         "); it lost on " + text(r.lost_on) + "."});
+                         "); it lost on " + text(word(r.lost_on)) + "."});
     }
 }
 
@@ -303,7 +303,7 @@ void add_recurrence(Document& to, const CostOption& o) {
     if (!o.recurrence_uncured) return;
     std::string cost = to_text(*o.recurrence_uncured) + " a year while the cause stays";
     if (o.recurrence_cured) cost += ", " + to_text(*o.recurrence_cured) + " once it is cured";
-    to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) +
+    to.add(Paragraph{text(word(o.way)) + (o.part_id.empty() ? "" : " " + o.part_id) +
                      ": losing it again is to be expected at " + cost + "."});
 }
 
@@ -312,7 +312,7 @@ void add_ledger(Document& to, const Ledger& ledger) {
     Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, "", {2, 3, 4, 5}};
     for (const CostOption& o : ledger.options) {
         table.rows.push_back(
-            {text(o.way), o.part_id.empty() ? "-" : o.part_id, total_text(o), price_text(o.energy_cost),
+            {text(word(o.way)), o.part_id.empty() ? "-" : o.part_id, total_text(o), price_text(o.energy_cost),
              o.life_years > 0 ? say_number(o.life_years, 0) + " y" : "-", price_text(o.per_year)});
     }
     if (table.rows.empty()) {
@@ -322,7 +322,7 @@ void add_ledger(Document& to, const Ledger& ledger) {
     to.add(table);
     const auto name = [&ledger](int i) {
         const CostOption& o = ledger.options[static_cast<std::size_t>(i)];
-        return text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id);
+        return text(word(o.way)) + (o.part_id.empty() ? "" : " " + o.part_id);
     };
     if (ledger.cheapest_today) {
         std::string deciding = "Cheapest today: " + name(*ledger.cheapest_today) + ".";
@@ -331,16 +331,14 @@ void add_ledger(Document& to, const Ledger& ledger) {
         to.add(Paragraph{deciding});
     }
     for (const CostOption& o : ledger.options) {
-        std::string loses;
-        for (std::string_view what : o.loses) loses += (loses.empty() ? "" : ", ") + text(what);
-        if (!loses.empty())
-            to.add(Paragraph{text(o.way) + (o.part_id.empty() ? "" : " " + o.part_id) +
-                             " loses or leaves: " + loses + "."});
+        if (!o.loses.empty())
+            to.add(Paragraph{text(word(o.way)) + (o.part_id.empty() ? "" : " " + o.part_id) +
+                             " loses or leaves: " + listed(o.loses) + "."});
         add_recurrence(to, o);
     }
     for (const CostOption& o : ledger.options) {
         if (o.lacking.empty()) continue;
-        to.add(Paragraph{"No total for " + text(o.way) + " " + o.part_id + " yet: it needs " +
+        to.add(Paragraph{"No total for " + text(word(o.way)) + " " + o.part_id + " yet: it needs " +
                          joined(o.lacking, ", ") + "."});
     }
 }

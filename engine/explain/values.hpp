@@ -2,6 +2,7 @@
 #pragma once
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/model/finding.hpp"
 
@@ -14,5 +15,13 @@ std::string_view say(Origin origin);
 
 /// "12.5": at most `decimals` digits behind the point, trailing zeros dropped, never a locale's comma.
 std::string say_number(double number, int decimals);
+
+/// Their words: "efficiency, warranty".
+template <class E>
+std::string listed(const std::vector<E>& values) {
+    std::string out;
+    for (const E value : values) out.append(out.empty() ? "" : ", ").append(word(value));
+    return out;
+}
 
 }  // namespace endbell

@@ -59,7 +59,7 @@ Alike AlikeParts::alike(const Part& of_family, const Part& of_body) const {
     if (of_family.motor) made.family = of_family.motor->family;
     for (const AskedChange* change : asked_.changes) {
         for (const Remedy& remedy : change->adapters) add_remedy(made.adapters, remedy, of_body);
-        for (const std::string_view task : change->tasks) add_task(made.tasks, task);
+        for (const ShopTask task : change->tasks) add_task(made.tasks, task);
     }
     return made;
 }

@@ -58,7 +58,7 @@ Sayings ask(const Rule& rule, const IndexColumn& column, const Question& q) {
 void ClassChanges::add(std::uint32_t c, const std::vector<Remedy>& remedies) {
     AskedChange change;
     for (const Remedy& remedy : remedies) {
-        add_task(change.tasks, remedy.task);
+        add_task(change.tasks, task_of(remedy.cure));
         if (is_adapter(remedy)) change.adapters.push_back(remedy);
     }
     if (change == AskedChange{}) return;

@@ -10,6 +10,7 @@
 
 #include "engine/index/columns.hpp"
 #include "engine/match/job_fields.hpp"
+#include "engine/model/task.hpp"
 
 namespace endbell {
 
@@ -35,7 +36,7 @@ void hide_assembly(const Question& question, Part& part);
 /// it is an adapter's.
 struct AskedChange {
     std::vector<Remedy> adapters;
-    std::vector<std::string_view> tasks;  // of all remedies: see add_task()
+    std::vector<ShopTask> tasks;  // of all remedies: see add_task()
 
     friend bool operator==(const AskedChange&, const AskedChange&) = default;
 };

@@ -8,13 +8,13 @@ namespace endbell {
 
 namespace {
 
-std::string_view lost_on(const Cover& loser, const Cover& winner) {
+LostOn lost_on(const Cover& loser, const Cover& winner) {
     const CoverCost& lost = loser.cost;
     const CoverCost& won = winner.cost;
-    if (lost.price.unknown != won.price.unknown) return "no price";
-    if (lost.price != won.price) return "price";
-    if (lost.lead != won.lead) return "lead time";
-    return lost.parts != won.parts ? "added parts" : "part id";
+    if (lost.price.unknown != won.price.unknown) return LostOn::no_price;
+    if (lost.price != won.price) return LostOn::price;
+    if (lost.lead != won.lead) return LostOn::lead_time;
+    return lost.parts != won.parts ? LostOn::added_parts : LostOn::part_id;
 }
 
 class Chooser {
@@ -114,9 +114,7 @@ class Chooser {
             const Remedy& remedy = kit_.remedies[place(r)];
             const bool work_only = is_work_only(remedy.cure);
             if (!work_only && !is_cured(r)) continue;
-            std::string task(remedy.task);
-            if (task.empty() && work_only) task = word(remedy.cure);
-            if (task.empty()) continue;
+            const ShopTask task = task_of(remedy.cure);
             KitWork* same = nullptr;
             for (KitWork& done : kit_.work) {
                 if (work_only && done.task == task) same = &done;
@@ -129,7 +127,7 @@ class Chooser {
         }
     }
 
-    void add_task(const std::string& task, int r) {
+    void add_task(ShopTask task, int r) {
         const std::optional<LabourTask> hours = shelf_.labour(task);
         const int count = kit_.remedies[place(r)].count;
         KitWork work{task, 0, {r}, hours.has_value(), "", count};

@@ -1,5 +1,6 @@
 // The cheapest set of accessories and work that cures everything curable about one candidate.
 #pragma once
+#include <array>
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -7,6 +8,7 @@
 #include <vector>
 
 #include "engine/match/match.hpp"
+#include "engine/model/task.hpp"
 #include "engine/units/money.hpp"
 
 namespace endbell {
@@ -21,7 +23,7 @@ struct KitPart {
 
 /// Work depends on the remedy, not on the part that cures it: every kit for a candidate has the same work.
 struct KitWork {
-    std::string task;
+    ShopTask task;
     int thousandth_hours = 0;  // of all of it: the task's hours times `count`
     std::vector<int> cures;
     bool hours_known = true;  // false: the shop's table has no such task
@@ -29,11 +31,21 @@ struct KitWork {
     int count = 1;            // how often the task is done
 };
 
+/// The first of these in which a kit is worse than the chosen one: no two kits have the same parts.
+enum class LostOn { no_price, price, lead_time, added_parts, part_id };
+template <>
+struct Words<LostOn> {
+    static constexpr std::array table{
+        Word<LostOn>{LostOn::no_price, "no price"}, Word<LostOn>{LostOn::price, "price"},
+        Word<LostOn>{LostOn::lead_time, "lead time"}, Word<LostOn>{LostOn::added_parts, "added parts"},
+        Word<LostOn>{LostOn::part_id, "part id"}};
+};
+
 /// A kit that would also do, and the one line on which it lost: the best kit without one chosen part.
 struct RunnerUp {
     std::vector<std::string> part_ids;  // as often as it is bought
     std::optional<Money> parts_total;
-    std::string_view lost_on;  // "no price", "price", "lead time", "added parts", "part id"
+    LostOn lost_on = LostOn::part_id;
 };
 
 struct KitChoice {
@@ -113,7 +125,7 @@ class KitShelf {
     const std::vector<Row>& curing(Cure cure) const;
     const Policy& policy() const { return policy_; }
     const SizeLimits& size_limits() const { return size_limits_; }
-    std::optional<LabourTask> labour(std::string_view task) const { return catalog_.labour(task); }
+    std::optional<LabourTask> labour(ShopTask task) const { return catalog_.labour(word(task)); }
 
   private:
     const Catalog& catalog_;

@@ -2,51 +2,9 @@
 
 namespace endbell {
 
-namespace {
-
-std::string_view task_of(Cure cure) {
-    switch (cure) {
-        case Cure::shaft_bushing:
-            return "bushing fit";
-        case Cure::shaft_cut:
-            return "shaft cut";
-        case Cure::mount_band:
-            return "band fit";
-        case Cure::mount_adapter:
-            return "adapter fit";
-        case Cure::body_ring:
-            return "band fit";
-        case Cure::run_capacitor:
-            return "capacitor swap";
-        case Cure::capacitor_removal:
-            return "capacitor removal";
-        case Cure::isolation_relay:
-        case Cure::line_relay:
-            return "relay fit";
-        case Cure::harness:
-            return "harness fit";
-        case Cure::transformer:
-            return "transformer fit";
-        case Cure::voltage_selection:
-            return "voltage selection";
-        case Cure::rotation_selection:
-            return "rotation selection";
-        case Cure::rain_shield:
-            return "rain shield fit";
-        case Cure::lead_parking:
-            return "lead parking";
-        case Cure::airflow_setup:
-            return "airflow setup";
-    }
-    return "";
-}
-
-}  // namespace
-
 Remedy remedy(Cure cure) {
     Remedy r;
     r.cure = cure;
-    r.task = task_of(cure);
     return r;
 }
 

@@ -40,7 +40,7 @@ Fact offered(const std::optional<T>& field) {
     return field ? Fact{as_value(*field), Origin::catalog} : Fact{};
 }
 
-/// A remedy with the labour task that its cure takes.
+/// Of no size yet.
 Remedy remedy(Cure cure);
 
 /// One finding being worded. The six endings at the bottom are all that a rule can say; each takes the finding away.

@@ -219,8 +219,8 @@ std::vector<Remedy> remedies_of(const Candidate& candidate) {
     return remedies;
 }
 
-void add_task(std::vector<std::string_view>& to, std::string_view task) {
-    if (!task.empty() && std::find(to.begin(), to.end(), task) == to.end()) to.push_back(task);
+void add_task(std::vector<ShopTask>& to, ShopTask task) {
+    if (std::find(to.begin(), to.end(), task) == to.end()) to.push_back(task);
 }
 
 Alike alike_of(const Candidate& candidate) {
@@ -228,7 +228,7 @@ Alike alike_of(const Candidate& candidate) {
     alike.kind = candidate.part.kind;
     if (candidate.part.motor) alike.family = candidate.part.motor->family;
     for (Remedy& remedy : remedies_of(candidate)) {
-        add_task(alike.tasks, remedy.task);
+        add_task(alike.tasks, task_of(remedy.cure));
         if (is_adapter(remedy)) alike.adapters.push_back(std::move(remedy));
     }
     return alike;

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "engine/match/rule.hpp"
+#include "engine/model/task.hpp"
 
 namespace endbell {
 
@@ -36,8 +37,8 @@ struct Tally {
 struct Alike {
     PartKind kind = PartKind::motor;
     std::optional<Family> family;
-    std::vector<Remedy> adapters;         // that they ask for: see is_adapter()
-    std::vector<std::string_view> tasks;  // the work of all that they ask for, each task once, in rule order
+    std::vector<Remedy> adapters;  // that they ask for: see is_adapter()
+    std::vector<ShopTask> tasks;   // the work of all that they ask for, each task once, in rule order
 };
 
 /// A part that no rule ends, by name.
@@ -111,8 +112,8 @@ std::vector<Remedy> remedies_of(const Candidate& candidate);
 /// Between shaft, body, mount or plug and what holds them: alike parts ask for the same, to the size. Others may not,
 /// a capacitor for one.
 bool is_adapter(const Remedy& remedy);
-/// Keeps each task once; an empty one is none.
-void add_task(std::vector<std::string_view>& to, std::string_view task);
+/// Keeps each task once.
+void add_task(std::vector<ShopTask>& to, ShopTask task);
 Alike alike_of(const Candidate& candidate);
 /// Adds one remedy of a part to those of its other findings. A band, or an adapter between two mounts and not two bolt
 /// circles, is made for a body: the part's own.

@@ -49,7 +49,6 @@ struct Remedy {
     std::optional<std::string> connector_to;
     int count = 1;                       // how many of it: the relays of a wiring plan
     int poles = 1;                       // of a relay: change-over contacts on its one coil
-    std::string_view task;               // the labour task it takes, from the shop's table of hours
     std::optional<Voltage> coil;         // what drives a relay's coil: a line relay must state it
     std::optional<ApparentPower> power;  // what a transformer must carry
 

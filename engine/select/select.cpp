@@ -18,7 +18,6 @@ Remedy relay_remedy(Cure cure, int poles) {
     Remedy remedy{};
     remedy.cure = cure;
     remedy.poles = poles;
-    remedy.task = "relay fit";
     return remedy;
 }
 

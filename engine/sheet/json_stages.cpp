@@ -12,6 +12,11 @@ Json texts(const std::vector<std::string>& items) {
     return Json(items);
 }
 
+template <class E>
+Json words(const std::vector<E>& values) {
+    return list(values, [](E value) { return Json(word(value)); });
+}
+
 Json fact(const Fact& f) {
     if (!f.known()) return nullptr;
     return {{"text", say(f.value)}, {"origin", say(f.origin)}};
@@ -23,7 +28,7 @@ Json money(const std::optional<Money>& m) {
 }
 
 Json remedy(const Remedy& r) {
-    Json out{{"cure", word(r.cure)}, {"count", r.count}, {"task", r.task}};
+    Json out{{"cure", word(r.cure)}, {"count", r.count}, {"task", word(task_of(r.cure))}};
     if (r.from) out["from_in"] = r.from->in(inch);
     if (r.to) out["to_in"] = r.to->in(inch);
     if (r.capacitor) out["capacitor_uf"] = r.capacitor->in(microfarad);
@@ -47,27 +52,28 @@ Json finding(const Finding& f) {
 }
 
 Json kit(const KitChoice& k) {
-    return {
-        {"complete", k.complete()},
-        {"remedies", list(k.remedies, remedy)},
-        {"parts", list(k.parts,
-                       [](const KitPart& p) {
-                           return Json{{"part", p.part_id},
-                                       {"count", p.count},
-                                       {"cures", p.cures},
-                                       {"price", money(p.offer ? p.offer->price : std::nullopt)}};
-                       })},
-        {"work",
-         list(k.work,
-              [](const KitWork& w) {
-                  return Json{{"task", w.task}, {"hours", w.thousandth_hours / 1000.0}, {"cures", w.cures}};
-              })},
-        {"uncured", k.uncured},
-        {"parts_total", money(k.parts_total)},
-        {"runners_up", list(k.runners_up, [](const RunnerUp& r) {
-             return Json{
-                 {"parts", r.part_ids}, {"parts_total", money(r.parts_total)}, {"lost_on", r.lost_on}};
-         })}};
+    return {{"complete", k.complete()},
+            {"remedies", list(k.remedies, remedy)},
+            {"parts", list(k.parts,
+                           [](const KitPart& p) {
+                               return Json{{"part", p.part_id},
+                                           {"count", p.count},
+                                           {"cures", p.cures},
+                                           {"price", money(p.offer ? p.offer->price : std::nullopt)}};
+                           })},
+            {"work", list(k.work,
+                          [](const KitWork& w) {
+                              return Json{{"task", word(w.task)},
+                                          {"hours", w.thousandth_hours / 1000.0},
+                                          {"cures", w.cures}};
+                          })},
+            {"uncured", k.uncured},
+            {"parts_total", money(k.parts_total)},
+            {"runners_up", list(k.runners_up, [](const RunnerUp& r) {
+                 return Json{{"parts", r.part_ids},
+                             {"parts_total", money(r.parts_total)},
+                             {"lost_on", word(r.lost_on)}};
+             })}};
 }
 
 Json estimate(const Estimate& e) {
@@ -234,7 +240,7 @@ Json ledger(const Ledger& l) {
             {"cheapest_per_year", l.cheapest_per_year ? Json(*l.cheapest_per_year) : Json(nullptr)},
             {"options", list(l.options, [](const CostOption& o) {
                  return Json{
-                     {"way", o.way},
+                     {"way", word(o.way)},
                      {"part", o.part_id},
                      {"today", money(o.today)},
                      {"so_far", money(o.so_far)},
@@ -245,11 +251,11 @@ Json ledger(const Ledger& l) {
                       o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},
                      {"energy_cost", money(o.energy_cost)},
                      {"lacking", texts(o.lacking)},
-                     {"loses", o.loses},
-                     {"not_counted", o.not_counted},
+                     {"loses", words(o.loses)},
+                     {"not_counted", words(o.not_counted)},
                      {"lines", list(o.lines, [](const CostLine& line) {
-                          return Json{{"kind", line.kind},
-                                      {"subject", line.subject},
+                          return Json{{"kind", word(line.kind)},
+                                      {"subject", line.subject()},
                                       {"amount", money(line.amount)},
                                       {"source", line.source},
                                       {"stale", line.stale}};

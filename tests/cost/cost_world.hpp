@@ -1,5 +1,6 @@
 // One invented job, shop and part for the tests of the ledger.
 #pragma once
+#include <algorithm>
 #include <string>
 #include <utility>
 #include <vector>
@@ -97,7 +98,7 @@ inline Ledger ledger(const FailedUnit& j, const std::vector<PricedCandidate>& li
     return price_options(j, d, list, c, policy_of(j));
 }
 
-inline std::optional<Money> line(const CostOption& option, std::string_view kind) {
+inline std::optional<Money> line(const CostOption& option, LineKind kind) {
     std::optional<Money> sum;
     for (const CostLine& l : option.lines) {
         if (l.kind == kind) sum = sum ? *sum + l.amount : l.amount;
@@ -105,20 +106,12 @@ inline std::optional<Money> line(const CostOption& option, std::string_view kind
     return sum;
 }
 
+template <class T>
+bool has(const std::vector<T>& list, T what) {
+    return std::find(list.begin(), list.end(), what) != list.end();
+}
 inline bool has(const std::vector<std::string>& list, std::string_view what) {
     for (const std::string& one : list) {
-        if (one == what) return true;
-    }
-    return false;
-}
-inline bool has(const std::vector<Cause>& list, Cause what) {
-    for (Cause one : list) {
-        if (one == what) return true;
-    }
-    return false;
-}
-inline bool has(const std::vector<std::string_view>& list, std::string_view what) {
-    for (std::string_view one : list) {
         if (one == what) return true;
     }
     return false;

@@ -9,14 +9,14 @@ BOOST_AUTO_TEST_CASE(margin_labour_trip_and_tax_on_parts_add_up_to_902_38) {
     // 185 at 60 % margin 462.50; 2.5 h at 125 = 312.50; trip 95; 7 % of 462.50 = 32.375, half away from
     // zero 32.38.
     const CostOption option = ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
-    BOOST_TEST(line(option, "part")->minor() == 46'250);
-    BOOST_TEST(line(option, "labour")->minor() == 31'250);
-    BOOST_TEST(line(option, "trip")->minor() == 9'500);
-    BOOST_TEST(line(option, "tax")->minor() == 3'238);
+    BOOST_TEST(line(option, LineKind::part)->minor() == 46'250);
+    BOOST_TEST(line(option, LineKind::labour)->minor() == 31'250);
+    BOOST_TEST(line(option, LineKind::trip)->minor() == 9'500);
+    BOOST_TEST(line(option, LineKind::tax)->minor() == 3'238);
     BOOST_REQUIRE(option.today);
     BOOST_TEST(option.today->minor() == 90'238);
-    BOOST_TEST(option.way == "motor");
-    BOOST_TEST(option.lines.at(0).priced_by == "margin");
+    BOOST_TEST((option.way == WayOut::motor));
+    BOOST_TEST((option.lines.at(0).priced_by == PricedBy::margin));
     BOOST_TEST(option.lines.at(0).cost->minor() == 18'500);
 }
 
@@ -24,16 +24,17 @@ BOOST_AUTO_TEST_CASE(tax_on_parts_and_labour_is_rounded_once) {
     FailedUnit j = job();
     j.shop.labour_tax = known(percent(7));
     // 7 % of 462.50 + 312.50 + 95.00 = 60.90; two roundings would give 60.91.
-    BOOST_TEST(line(ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0), "tax")->minor() ==
-               6'090);
+    BOOST_TEST(
+        line(ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0), LineKind::tax)->minor() ==
+        6'090);
 }
 
 BOOST_AUTO_TEST_CASE(an_emergency_rate_adds_half_of_the_labour) {
     FailedUnit j = job();
     j.shop.emergency = known(percent(150));
     BOOST_TEST(
-        line(ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0), "emergency")->minor() ==
-        15'625);
+        line(ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0), LineKind::emergency)
+            ->minor() == 15'625);
 }
 
 BOOST_AUTO_TEST_CASE(a_markup_is_on_cost_and_a_margin_is_of_price) {
@@ -41,8 +42,8 @@ BOOST_AUTO_TEST_CASE(a_markup_is_on_cost_and_a_margin_is_of_price) {
     j.shop.margin = {};
     j.shop.markup = known(percent(100));
     const CostOption marked = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
-    BOOST_TEST(line(marked, "part")->minor() == 37'000);
-    BOOST_TEST(marked.lines.at(0).priced_by == "markup");
+    BOOST_TEST(line(marked, LineKind::part)->minor() == 37'000);
+    BOOST_TEST((marked.lines.at(0).priced_by == PricedBy::markup));
     j.shop.margin = known(percent(60));
     const CostOption both = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
     BOOST_TEST(!both.today);
@@ -97,40 +98,41 @@ BOOST_AUTO_TEST_CASE(an_unknown_hour_figure_or_labour_rate_is_a_question) {
 
 BOOST_AUTO_TEST_CASE(a_part_that_comes_later_costs_a_second_visit) {
     const CostOption option = ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500, 0, 4))}).options.at(0);
-    BOOST_TEST(line(option, "second visit")->minor() == 9'500);
+    BOOST_TEST(line(option, LineKind::second_visit)->minor() == 9'500);
     BOOST_TEST(*option.lead_days == 4);
     Offer o = offer("M-1", 18'500, 0);
     o.lead_days.reset();
     const CostOption unknown = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
     BOOST_TEST(!unknown.lead_days);
-    BOOST_TEST(has(unknown.not_counted, "lead time"));
-    BOOST_TEST(!line(unknown, "second visit"));
+    BOOST_TEST(has(unknown.not_counted, NotCounted::lead_time));
+    BOOST_TEST(!line(unknown, LineKind::second_visit));
 }
 
 BOOST_AUTO_TEST_CASE(a_core_credit_comes_off_after_tax) {
     Offer o = offer("M-1", 18'500);
     o.core_credit = cents(2'000);
     const CostOption option = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
-    BOOST_TEST(line(option, "tax")->minor() == 3'238);
-    BOOST_TEST(line(option, "core credit")->minor() == -2'000);
+    BOOST_TEST(line(option, LineKind::tax)->minor() == 3'238);
+    BOOST_TEST(line(option, LineKind::core_credit)->minor() == -2'000);
     BOOST_TEST(option.today->minor() == 88'238);
 }
 
 BOOST_AUTO_TEST_CASE(kit_parts_and_their_work_are_lines_of_their_own) {
     PricedCandidate c = priced(motor("M-1", Family::constant_torque), offer("M-1", 18'500));
     c.kit.parts.push_back({"B-1", offer("B-1", 400), {0}});
-    c.kit.work.push_back({"airflow setup", 1000, {1}, true, "shop table"});
+    c.kit.work.push_back({ShopTask::airflow_setup, 1000, {1}, true, "shop table"});
     const CostOption option = ledger(job(), {c}).options.at(0);
-    BOOST_TEST(line(option, "kit part")->minor() == 1'000);
-    BOOST_TEST(line(option, "labour")->minor() == 50'000);  // 3.0 h retrofit swap + 1.0 h setup
-    BOOST_TEST(option.way == "retrofit");
+    BOOST_TEST(line(option, LineKind::kit_part)->minor() == 1'000);
+    BOOST_TEST(line(option, LineKind::labour)->minor() == 50'000);  // 3.0 h retrofit swap + 1.0 h setup
+    BOOST_TEST((option.way == WayOut::retrofit));
 }
 
 BOOST_AUTO_TEST_CASE(two_of_a_part_cost_its_rounded_price_twice) {
     PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
     c.kit.parts.push_back({"R-1", offer("R-1", 333), {0}, 2});
     const CostOption option = ledger(job(), {c}).options.at(0);
-    BOOST_TEST(line(option, "kit part")->minor() == 1'666);  // 3.33 at 60 % margin is 8.325, each 8.33
+    BOOST_TEST(line(option, LineKind::kit_part)->minor() ==
+               1'666);  // 3.33 at 60 % margin is 8.325, each 8.33
     BOOST_TEST(option.lines.at(1).count == 2);
 }
 
@@ -152,11 +154,11 @@ BOOST_AUTO_TEST_CASE(ways_are_told_apart) {
         j, {priced(motor("M-1"), offer("M-1", 1)), priced(motor("M-2"), offer("M-2", 1)),
             priced(motor("M-3", Family::constant_torque), offer("M-3", 1)), priced(module, offer("C-1", 1))});
     BOOST_REQUIRE(all.options.size() == 5);
-    BOOST_TEST(all.options[0].way == "same motor");
-    BOOST_TEST(all.options[1].way == "motor");
-    BOOST_TEST(all.options[2].way == "retrofit");
-    BOOST_TEST(all.options[3].way == "module");
-    BOOST_TEST(all.options[4].way == "equipment");
+    BOOST_TEST((all.options[0].way == WayOut::same_motor));
+    BOOST_TEST((all.options[1].way == WayOut::motor));
+    BOOST_TEST((all.options[2].way == WayOut::retrofit));
+    BOOST_TEST((all.options[3].way == WayOut::module));
+    BOOST_TEST((all.options[4].way == WayOut::equipment));
     BOOST_TEST(all.options[4].today->minor() == 400'000);
 }
 
@@ -170,17 +172,17 @@ BOOST_AUTO_TEST_CASE(a_claimed_equal_of_the_plate_s_family_and_rating_is_the_sam
     rating.volts = plate_volts(115);
     c.candidate.part.motor->ratings = {rating};
     const auto way = [&] { return ledger(j, {c}).options.at(0).way; };
-    BOOST_TEST(way() == "motor");
+    BOOST_TEST((way() == WayOut::motor));
     c.candidate.claims.push_back({"OLD-1", "M-1", Relation::equivalent, "maker's table"});
-    BOOST_TEST(way() == "same motor");
+    BOOST_TEST((way() == WayOut::same_motor));
     c.candidate.claims.front().relation = Relation::replaces;  // replaces says less than equal
-    BOOST_TEST(way() == "motor");
+    BOOST_TEST((way() == WayOut::motor));
     c.candidate.claims.front().relation = Relation::superseded_by;
-    BOOST_TEST(way() == "same motor");
+    BOOST_TEST((way() == WayOut::same_motor));
     c.candidate.part.motor->ratings.front().power = horsepower(.75);
-    BOOST_TEST(way() == "motor");
+    BOOST_TEST((way() == WayOut::motor));
     j.unit.old_part_number = known(std::string("M 1"));
-    BOOST_TEST(way() == "same motor");
+    BOOST_TEST((way() == WayOut::same_motor));
 }
 
 BOOST_AUTO_TEST_CASE(only_a_motor_made_to_stand_in_for_many_is_universal) {
@@ -193,14 +195,14 @@ BOOST_AUTO_TEST_CASE(only_a_motor_made_to_stand_in_for_many_is_universal) {
     Rating other_volts = low;
     other_volts.volts = plate_volts(208, 230);
     m.ratings = {low, other_volts};  // two voltages: an ordinary motor
-    BOOST_TEST(way() == "motor");
+    BOOST_TEST((way() == WayOut::motor));
     Rating high = low;
     high.power = horsepower(.5);
     m.ratings = {low, high};
-    BOOST_TEST(way() == "universal");
+    BOOST_TEST((way() == WayOut::universal));
     m.ratings = {low};
     m.retrofit_for = {Family::shaded_pole};
-    BOOST_TEST(way() == "universal");
+    BOOST_TEST((way() == WayOut::universal));
 }
 
 BOOST_AUTO_TEST_CASE(energy_comes_from_each_call_s_tap_and_its_hours) {
@@ -224,7 +226,7 @@ BOOST_AUTO_TEST_CASE(a_call_of_unknown_power_makes_the_whole_energy_unknown) {
     c.air.calls[1].met = false;
     const CostOption option = ledger(job(), {c}).options.at(0);
     BOOST_TEST(!option.energy_per_year);
-    BOOST_TEST(has(option.not_counted, "energy"));
+    BOOST_TEST(has(option.not_counted, NotCounted::energy));
 }
 
 BOOST_AUTO_TEST_CASE(yearly_costs_are_not_ranked_when_energy_is_known_for_some_only) {
@@ -241,11 +243,11 @@ BOOST_AUTO_TEST_CASE(yearly_costs_are_not_ranked_when_energy_is_known_for_some_o
 BOOST_AUTO_TEST_CASE(a_rate_is_real_or_nominal_never_both) {
     FailedUnit j = job();
     const PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
-    BOOST_TEST(ledger(j, {c}).rate_kind == "real");
+    BOOST_TEST((ledger(j, {c}).rate_kind == RateKind::real));
     BOOST_TEST(ledger(j, {c}).discount_rate == .03);
     BOOST_TEST(ledger(j, {c}).rate_source == "10-cfr-436.14");
     j.shop.nominal_discount_rate = known(percent(5));
-    BOOST_TEST(ledger(j, {c}).rate_kind == "nominal");
+    BOOST_TEST((ledger(j, {c}).rate_kind == RateKind::nominal));
     j.shop.energy_escalation = known(percent(1));
     const Ledger refused = ledger(j, {c});
     BOOST_TEST(has(refused.lacking, "shop.nominal_discount_rate and shop.energy_escalation"));
@@ -282,11 +284,11 @@ BOOST_AUTO_TEST_CASE(a_way_that_leaves_the_killer_says_so_and_a_capacitor_of_its
     d.causes.push_back({Cause::failed_capacitor, "measured.capacitor", "common-practice", .12, .05});
     PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
     const CostOption left = ledger(job(), {c}, shop(), d).options.at(0);
-    BOOST_TEST(has(left.loses, "cause stays"));
+    BOOST_TEST(has(left.loses, Loss::cause_stays));
     BOOST_TEST(has(left.causes_left, Cause::failed_capacitor));
-    c.kit.work.push_back({"capacitor swap", 500, {0}, true, "shop table"});
+    c.kit.work.push_back({ShopTask::capacitor_swap, 500, {0}, true, "shop table"});
     const CostOption cured = ledger(job(), {c}, shop(), d).options.at(0);
-    BOOST_TEST(!has(cured.loses, "cause stays"));
+    BOOST_TEST(!has(cured.loses, Loss::cause_stays));
     // 902.38 and 0.5 h at 125 = 964.88: x CRF(3 %, 15) .0837666 = 80.8247, and .05 of it 48.24
     BOOST_TEST(cured.per_year->minor() == 12'906);
 }
@@ -315,9 +317,9 @@ BOOST_AUTO_TEST_CASE(where_nothing_should_be_replaced_no_motor_is_the_cheapest) 
     BOOST_TEST(*l.cheapest_today == 0);
     BOOST_TEST(*l.cheapest_per_year == 0);
     BOOST_TEST(l.options[1].today->minor() == 13'425);  // 25.00, 0.1 h 12.50, trip 95.00, tax 1.75
-    BOOST_TEST(!has(l.options[0].loses, "cause stays"));
-    BOOST_TEST(has(l.options[1].loses, "cause stays"));
-    BOOST_TEST(has(l.options[2].loses, "cause stays"));
+    BOOST_TEST(!has(l.options[0].loses, Loss::cause_stays));
+    BOOST_TEST(has(l.options[1].loses, Loss::cause_stays));
+    BOOST_TEST(has(l.options[2].loses, Loss::cause_stays));
     // The kept motor, once lost, costs that motor: .05 of 134.25 is 6.7125.
     BOOST_TEST(l.options[0].recurrence_cured->minor() == 671);
     BOOST_TEST(l.options[1].recurrence_uncured->minor() == 1'611);
@@ -356,7 +358,7 @@ BOOST_AUTO_TEST_CASE(a_failed_capacitor_is_priced_as_a_capacitor_and_the_motor_s
     d.fault = Fault::capacitor;
     const Ledger l = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}, c, d);
     BOOST_REQUIRE(l.options.size() == 2);
-    BOOST_TEST(l.options[0].way == "capacitor");
+    BOOST_TEST((l.options[0].way == WayOut::capacitor));
     BOOST_TEST(l.options[0].part_id == "C-1");
     // 10.00 at 60 % margin 25.00; 0.5 h 62.50; trip 95.00; tax 1.75
     BOOST_TEST(l.options[0].today->minor() == 18'425);
@@ -370,7 +372,7 @@ BOOST_AUTO_TEST_CASE(an_airflow_fault_is_cured_and_the_motor_kept) {
     d.fault = Fault::airflow;
     d.causes.push_back({Cause::loaded_filter, "measured.filter_drop", "common-practice", .12, .05});
     const Ledger l = ledger(job(), {}, shop(), d);
-    BOOST_TEST(l.options.at(0).way == "keep and cure");
+    BOOST_TEST((l.options.at(0).way == WayOut::keep_and_cure));
     BOOST_TEST(l.options.at(0).today->minor() == 12'000);  // 0.2 h 25.00, trip 95.00
     BOOST_TEST(l.options.at(0).life_years == 7.5);         // half of 12 to 18: age unknown
 }
@@ -380,9 +382,9 @@ BOOST_AUTO_TEST_CASE(what_each_option_gives_up_is_said) {
     j.plate.family = known(Family::constant_airflow);
     j.controls.dehumidify = known(DehumidifyLogic::live_is_normal);
     const CostOption option = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0);
-    BOOST_TEST(has(option.loses, "constant airflow"));
-    BOOST_TEST(has(option.loses, "humidity control"));
-    BOOST_TEST(has(option.loses, "efficiency"));
+    BOOST_TEST(has(option.loses, Loss::constant_airflow));
+    BOOST_TEST(has(option.loses, Loss::humidity_control));
+    BOOST_TEST(has(option.loses, Loss::efficiency));
     BOOST_TEST(ledger(job(), {priced(motor("M-1"), offer("M-1", 18'500))}).options.at(0).loses.empty());
 }
 
@@ -422,7 +424,7 @@ BOOST_AUTO_TEST_CASE(a_fault_in_the_control_is_priced_as_a_control_repair) {
     Diagnosis d;
     d.fault = Fault::control_signal;
     const CostOption option = ledger(job(), {}, shop(), d).options.at(0);
-    BOOST_TEST(option.way == "control repair");
+    BOOST_TEST((option.way == WayOut::control_repair));
     BOOST_TEST(option.today->minor() == 18'750 + 9'500);  // 1.5 h and the trip
-    BOOST_TEST(has(option.not_counted, "control parts"));
+    BOOST_TEST(has(option.not_counted, NotCounted::control_parts));
 }

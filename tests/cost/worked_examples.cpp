@@ -19,7 +19,7 @@ using endbell::cost_world::dollars;
 
 CostOption option(std::int64_t today, double life, std::int64_t energy) {
     CostOption o;
-    o.way = "motor";
+    o.way = WayOut::motor;
     o.today = cents(today);
     o.life_years = life;
     o.energy_cost = cents(energy);

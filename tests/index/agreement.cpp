@@ -69,7 +69,7 @@ std::string text(const Standing& s) {
         out << ' ' << word(a.cure) << ' ' << a.from.value_or(inch(0)).in(inch) << ' '
             << a.to.value_or(inch(0)).in(inch) << (a.mount ? word(*a.mount) : "");
     }
-    for (const std::string_view task : s.alike->tasks) out << ' ' << task;
+    for (const ShopTask task : s.alike->tasks) out << ' ' << word(task);
     return out.str();
 }
 

@@ -49,22 +49,23 @@ BOOST_AUTO_TEST_CASE(runners_up_say_on_what_they_lost) {
     BOOST_REQUIRE(kit.runners_up.size() == 2);
     BOOST_TEST(kit.runners_up[0].part_ids == (Ids{"B-1", "C-1"}));
     BOOST_TEST(kit.runners_up[0].parts_total->minor() == 1300);
-    BOOST_TEST(kit.runners_up[0].lost_on == "price");
+    BOOST_TEST((kit.runners_up[0].lost_on == LostOn::price));
     BOOST_TEST(kit.runners_up[1].part_ids == (Ids{"B-2", "C-2"}));
 }
 
 BOOST_AUTO_TEST_CASE(an_equal_price_is_lost_on_lead_time_then_parts_then_id) {
     PlainCatalog c = shop();
     c.offer_list = {offer("B-1", 400, 0, 3), offer("B-2", 400)};
-    BOOST_TEST(choose_kit(candidate({thin_shaft}), c, policy()).runners_up.at(0).lost_on == "lead time");
+    BOOST_TEST(
+        (choose_kit(candidate({thin_shaft}), c, policy()).runners_up.at(0).lost_on == LostOn::lead_time));
     c.offer_list = {offer("B-1", 400), offer("B-2", 400)};
     const KitChoice kit = choose_kit(candidate({thin_shaft}), c, policy());
     BOOST_TEST(ids(kit) == Ids{"B-1"});
-    BOOST_TEST(kit.runners_up.at(0).lost_on == "part id");
+    BOOST_TEST((kit.runners_up.at(0).lost_on == LostOn::part_id));
     c.offer_list = {offer("B-1", 500), offer("C-1", 900), offer("K-1", 1400)};
     const KitChoice whole = choose_kit(candidate({thin_shaft, new_capacitor}), c, policy());
     BOOST_TEST(ids(whole) == Ids{"K-1"});
-    BOOST_TEST(whole.runners_up.at(0).lost_on == "added parts");
+    BOOST_TEST((whole.runners_up.at(0).lost_on == LostOn::added_parts));
 }
 
 BOOST_AUTO_TEST_CASE(equal_remedies_of_two_findings_are_cured_once) {
@@ -75,18 +76,17 @@ BOOST_AUTO_TEST_CASE(equal_remedies_of_two_findings_are_cured_once) {
 }
 
 BOOST_AUTO_TEST_CASE(work_alone_needs_no_part_and_is_done_once) {
-    const KitChoice kit = choose_kit(
-        candidate({work(Cure::shaft_cut, "shaft cut"), work(Cure::airflow_setup, "airflow setup")}), shop(),
-        policy());
+    const KitChoice kit =
+        choose_kit(candidate({work(Cure::shaft_cut), work(Cure::airflow_setup)}), shop(), policy());
     BOOST_TEST(kit.complete());
     BOOST_TEST(kit.parts.empty());
     BOOST_REQUIRE(kit.work.size() == 2);
-    BOOST_TEST(kit.work[0].task == "shaft cut");
+    BOOST_TEST((kit.work[0].task == ShopTask::shaft_cut));
     BOOST_TEST(kit.labour_total->minor() == 18750);  // 1.5 h at 125.00
 }
 
 BOOST_AUTO_TEST_CASE(a_task_without_hours_leaves_the_labour_open) {
-    const KitChoice kit = choose_kit(candidate({work(Cure::lead_parking, "lead parking")}), shop(), policy());
+    const KitChoice kit = choose_kit(candidate({work(Cure::lead_parking)}), shop(), policy());
     BOOST_TEST(!kit.work.at(0).hours_known);
     BOOST_TEST(!kit.labour_total);
 }
@@ -214,7 +214,7 @@ BOOST_AUTO_TEST_CASE(counted_needs_cost_the_sum_of_the_cheapest_relay_for_each) 
         std::vector<Remedy> remedies;
         std::int64_t wanted = 0;
         for (int poles = 1; poles <= 3; ++poles) {
-            Remedy r = work(Cure::isolation_relay, "");
+            Remedy r = work(Cure::isolation_relay);
             r.poles = poles;
             r.count = 1 + below(3);
             std::int64_t cheapest = 1'000'000;
@@ -241,7 +241,7 @@ BOOST_AUTO_TEST_CASE(relays_are_counted_and_one_relay_serves_one_remedy) {
         return row;
     };
     const auto wants = [](int poles, int count) {
-        Remedy r = work(Cure::isolation_relay, "relay fit");
+        Remedy r = work(Cure::isolation_relay);
         r.poles = poles;
         r.count = count;
         return r;
@@ -273,7 +273,7 @@ BOOST_AUTO_TEST_CASE(an_adapter_between_mounts_is_judged_against_the_part_s_own_
     PlainCatalog c;
     c.parts_list = {accessory("A-1", {row})};
     c.offer_list = {offer("A-1", 1'100)};
-    Remedy other_mount = work(Cure::mount_adapter, "adapter fit");
+    Remedy other_mount = work(Cure::mount_adapter);
     other_mount.mount = Mount::studs;
     Candidate part = candidate({other_mount});
     part.part.motor = Motor{};

@@ -57,7 +57,6 @@ inline Remedy needs_bushing(double from, double to) {
     r.cure = Cure::shaft_bushing;
     r.from = inch(from);
     r.to = inch(to);
-    r.task = "bushing fit";
     return r;
 }
 
@@ -66,14 +65,12 @@ inline Remedy needs_capacitor(double uf, double volts) {
     r.cure = Cure::run_capacitor;
     r.capacitor = microfarad(uf);
     r.capacitor_volts = volt(volts);
-    r.task = "capacitor swap";
     return r;
 }
 
-inline Remedy work(Cure cure, std::string_view task) {
+inline Remedy work(Cure cure) {
     Remedy r{};
     r.cure = cure;
-    r.task = task;
     return r;
 }
 

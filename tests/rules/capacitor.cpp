@@ -11,7 +11,7 @@ BOOST_AUTO_TEST_CASE(a_new_motor_gets_a_new_capacitor_of_its_own_value) {
     SAYS(f, Verdict::fits_with_changes, "new capacitor");
     BOOST_TEST(f.remedies.at(0).capacitor->in(microfarad) == 10);
     BOOST_TEST(f.remedies.at(0).capacitor_volts->in(volt) == 370);
-    BOOST_TEST(f.remedies.at(0).task == "capacitor swap");
+    BOOST_TEST((task_of(f.remedies.at(0).cure) == ShopTask::capacitor_swap));
 }
 
 BOOST_AUTO_TEST_CASE(an_unknown_value_is_not_shown) {
@@ -26,7 +26,7 @@ BOOST_AUTO_TEST_CASE(an_unknown_value_is_not_shown) {
 // Never a run capacitor for a permanent-magnet motor.
 BOOST_AUTO_TEST_CASE(an_electronic_motor_takes_the_old_one_out) {
     SAYS(retrofit()("capacitor"), Verdict::fits_with_changes, "old capacitor out");
-    BOOST_TEST(retrofit()("capacitor").remedies.at(0).task == "capacitor removal");
+    BOOST_TEST((task_of(retrofit()("capacitor").remedies.at(0).cure) == ShopTask::capacitor_removal));
     SAYS(five_taps()("capacitor"), Verdict::fits, "no capacitor");
 }
 

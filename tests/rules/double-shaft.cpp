@@ -18,7 +18,7 @@ BOOST_AUTO_TEST_CASE(an_unused_end_is_cut_or_guarded) {
     World w = blower();
     w.motor().double_shaft = true;
     SAYS(w("double-shaft"), Verdict::fits_with_changes, "unused end to cut");
-    BOOST_TEST(w("double-shaft").remedies.at(0).task == "shaft cut");
+    BOOST_TEST((task_of(w("double-shaft").remedies.at(0).cure) == ShopTask::shaft_cut));
     w.motor().shaft_cuttable = false;
     SAYS(w("double-shaft"), Verdict::fits, "unused end to guard");
 }

@@ -12,7 +12,7 @@ BOOST_AUTO_TEST_CASE(a_retrofit_needs_its_own_sheet_to_list_it) {
     const Finding f = w("family");
     SAYS(f, Verdict::fits_with_changes, "listed retrofit");
     BOOST_TEST(f.remedies.size() == 1u);
-    BOOST_TEST(f.remedies.at(0).task == "airflow setup");
+    BOOST_TEST((task_of(f.remedies.at(0).cure) == ShopTask::airflow_setup));
     w.motor().retrofit_for.clear();
     SAYS(w("family"), Verdict::does_not_fit, "not listed as retrofit");
 }

@@ -7,7 +7,7 @@ BOOST_AUTO_TEST_CASE(shaft_up_outdoors_takes_a_rain_shield) {
     World w = condenser();
     const Finding f = w("position");
     SAYS(f, Verdict::fits_with_changes, "rain shield");
-    BOOST_TEST(f.remedies.at(0).task == "rain shield fit");
+    BOOST_TEST((task_of(f.remedies.at(0).cure) == ShopTask::rain_shield_fit));
     w.job.unit.shaft_points = known(ShaftPosition::down);
     SAYS(w("position"), Verdict::fits, "position allowed");
 }

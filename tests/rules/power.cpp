@@ -28,7 +28,7 @@ BOOST_AUTO_TEST_CASE(one_standard_size_up_is_allowed_and_two_are_not) {
     SAYS(sized(0.5, 0.75)("power"), Verdict::fits_with_changes, "one step up");
     SAYS(sized(0.25, 0.5)("power"), Verdict::does_not_fit, "too large");
     SAYS(sized(0.5, 1.0)("power"), Verdict::does_not_fit, "too large");
-    BOOST_TEST(sized(0.5, 0.75)("power").remedies.at(0).task == "airflow setup");
+    BOOST_TEST((task_of(sized(0.5, 0.75)("power").remedies.at(0).cure) == ShopTask::airflow_setup));
 }
 
 BOOST_AUTO_TEST_CASE(an_odd_plate_lies_between_two_standard_sizes) {

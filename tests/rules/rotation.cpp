@@ -19,7 +19,7 @@ BOOST_AUTO_TEST_CASE(a_reversible_motor_is_set) {
     w.motor().rotation = Rotation::reversible;
     const Finding f = w("rotation");
     SAYS(f, Verdict::fits_with_changes, "to be set");
-    BOOST_TEST(f.remedies.at(0).task == "rotation selection");
+    BOOST_TEST((task_of(f.remedies.at(0).cure) == ShopTask::rotation_selection));
     BOOST_TEST(!f.caution);
     w.job.plate.rotation = {};  // cannot keep it from fitting; set it by the wheel
     SAYS(w("rotation"), Verdict::fits_with_changes, "to be set");

@@ -48,7 +48,7 @@ BOOST_AUTO_TEST_CASE(a_two_voltage_motor_is_set_by_its_jumper_plug_or_leads) {
     w.motor().ratings.push_back(rating(0.5, plate_volts(115), 6, 1075, VoltageSelection::plug));
     const Finding f = w("supply-voltage");
     SAYS(f, Verdict::fits_with_changes, "voltage to be set");
-    BOOST_TEST(f.remedies.at(0).task == "voltage selection");
+    BOOST_TEST((task_of(f.remedies.at(0).cure) == ShopTask::voltage_selection));
 }
 
 BOOST_AUTO_TEST_CASE(a_rating_that_needs_no_setting_is_taken_first) {

@@ -8,7 +8,7 @@ BOOST_AUTO_TEST_CASE(spare_speed_leads_are_parked) {
     SAYS(w("tap-count"), Verdict::fits, "enough speeds");
     w.motor().speeds = 4;
     SAYS(w("tap-count"), Verdict::fits_with_changes, "leads to park");
-    BOOST_TEST(w("tap-count").remedies.at(0).task == "lead parking");
+    BOOST_TEST((task_of(w("tap-count").remedies.at(0).cure) == ShopTask::lead_parking));
 }
 
 BOOST_AUTO_TEST_CASE(fewer_speeds_make_calls_share_one) {

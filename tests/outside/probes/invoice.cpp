@@ -4,6 +4,7 @@
 //     today=N per_year=N energy=N life=X KIND:AMOUNT ...
 #include <fmt/format.h>
 
+#include <array>
 #include <iostream>
 #include <map>
 #include <sstream>
@@ -104,12 +105,13 @@ CostOption price(const Request& request) {
         candidate.kit.parts.push_back({id, offer(request, id, cost), {}});
     }
     catalog.labour_list.push_back({"motor swap", static_cast<int>(request.number("hours")), "shop table"});
-    count = 0;
+    constexpr std::array of_kits{ShopTask::shaft_cut, ShopTask::bushing_fit, ShopTask::band_fit,
+                                 ShopTask::relay_fit};
+    std::size_t works = 0;
     for (std::int64_t hours : request.list("work")) {
-        const std::string task = fmt::format("task {}", ++count);
-        catalog.labour_list.push_back({task, static_cast<int>(hours), "shop table"});
-        KitWork work;
-        work.task = task;
+        KitWork work{};
+        work.task = of_kits.at(works++);
+        catalog.labour_list.push_back({std::string(word(work.task)), static_cast<int>(hours), "shop table"});
         candidate.kit.work.push_back(work);
     }
     if (request.has("again"))
@@ -133,7 +135,7 @@ int main() {
         fmt::print("today={} per_year={} energy={} life={}", minor(option.today), minor(option.per_year),
                    minor(option.energy_cost), option.life_years);
         for (const CostLine& one : option.lines) {
-            std::string kind(one.kind);
+            std::string kind(word(one.kind));
             for (char& c : kind) c = c == ' ' ? '_' : c;
             fmt::print(" {}:{}", kind, one.amount.minor());
         }
