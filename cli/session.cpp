@@ -121,20 +121,21 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
             chosen = &*found;
         } else {
             const KitShelf shelf(*session.catalog, session.policy);
-            const Question question{session.job, selection.diagnosis, session.catalog->limits()};
+            const Question question{session.job, selection.facts, selection.diagnosis,
+                                    session.catalog->limits()};
             selection.options.push_back(
-                carry(session.job, candidate(question, *session.catalog, part.id), shelf, *session.catalog));
+                carry(session.job, selection.facts, candidate(question, *session.catalog, part.id), shelf, *session.catalog));
             chosen = &selection.options.back();
         }
     }
-    if (chosen != nullptr) annotate(*chosen, session.job, *session.catalog);
+    if (chosen != nullptr) annotate(*chosen, session.job, selection.facts, *session.catalog);
     return chosen;
 }
 
 std::string selection_json(std::string_view command, Selection& selection, const Session& session, int top) {
     const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
-    for (std::size_t i = 0; i < shown; ++i) annotate(selection.options[i], session.job, *session.catalog);
-    for (Option& option : selection.stopped) annotate(option, session.job, *session.catalog);
+    for (std::size_t i = 0; i < shown; ++i) annotate(selection.options[i], session.job, selection.facts, *session.catalog);
+    for (Option& option : selection.stopped) annotate(option, session.job, selection.facts, *session.catalog);
     return json_selection(command, selection, session.open, top);
 }
 

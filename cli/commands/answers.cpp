@@ -44,8 +44,10 @@ int run_why(const Arguments& typed_as_is) {
         throw BadUsage(Problem{{}, "PART", "", "a part id or number", "try: endbell why JOB PART"});
     const Session session = open_session(typed);
     const Part part = part_named(*session.stored, typed.part);
-    const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
-    Candidate candidate = examine(Question{session.job, diagnosis, session.catalog->limits()}, part);
+    const Limits& limits = session.catalog->limits();
+    const Facts facts = facts_of(session.job, limits);
+    const Diagnosis diagnosis = diagnose(session.job, facts, limits);
+    Candidate candidate = examine(Question{session.job, facts, diagnosis, limits}, part);
     const std::string stamp = stamp_of(session.job, *session.catalog);
     if (typed.json) {
         print(json_candidate("why", candidate, stamp));
@@ -57,7 +59,8 @@ int run_why(const Arguments& typed_as_is) {
 
 int run_diagnose(const Arguments& typed) {
     const Session session = open_session(typed);
-    const Diagnosis diagnosis = diagnose(session.job, session.catalog->limits());
+    const Limits& limits = session.catalog->limits();
+    const Diagnosis diagnosis = diagnose(session.job, facts_of(session.job, limits), limits);
     const std::string stamp = stamp_of(session.job, *session.catalog);
     if (typed.json) {
         print(json_diagnosis("diagnose", diagnosis, session.open, exit_of(diagnosis), stamp));

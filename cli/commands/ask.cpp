@@ -33,7 +33,7 @@ struct Present {
     explicit Present(const Arguments& typed)
         : session(open_session(typed)), selection(select(session.job, *session.catalog, session.policy)) {
         if (selection.outcome == Outcome::undecided) {
-            asked = what_to_ask(Question{session.job, selection.diagnosis, session.catalog->limits()},
+            asked = what_to_ask(Question{session.job, selection.facts, selection.diagnosis, session.catalog->limits()},
                                 selection.report, *session.catalog);
         }
     }

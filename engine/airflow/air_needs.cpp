@@ -17,6 +17,7 @@ struct Window {
 /// The facts that windows are made of, and what was assumed on the way.
 struct Needs {
     const FailedUnit& job;
+    const Facts& facts;
     const Limits& limits;
     AirNeeds out;
 
@@ -25,10 +26,6 @@ struct Needs {
             out.assumed.push_back(key);
     }
 };
-
-bool burns_fuel(HeatKind heat) {
-    return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
-}
 
 /// The reading, unless it is missing or no place on earth; else the standard one, named as assumed.
 template <class T>
@@ -52,14 +49,6 @@ void set_place(Needs& needs) {
 template <class Q>
 bool above_zero(const Reading<Q>& reading) {
     return reading && *reading > Q();
-}
-
-std::optional<HeatRate> fuel_heat(const EquipmentFacts& equipment) {
-    if (above_zero(equipment.heat_output)) return *equipment.heat_output;
-    if (above_zero(equipment.heat_input) && above_zero(equipment.efficiency)) {
-        return *equipment.heat_input * *equipment.efficiency;
-    }
-    return std::nullopt;
 }
 
 Window per_ton(Needs& needs) {
@@ -113,9 +102,9 @@ void need_rise(Needs& needs, CallAir& call, double share) {
     const EquipmentFacts& equipment = needs.job.equipment;
     call.basis = WindowBasis::temperature_rise;
     call.hard = true;
-    const std::optional<HeatRate> output = fuel_heat(equipment);
+    const std::optional<HeatRate>& output = needs.facts.heat.fuel_output;
     if (!output)
-        call.lacking.push_back(equipment.heat_input ? "equipment.efficiency" : "equipment.heat_output");
+        call.lacking.push_back(needs.facts.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
     if (!above_zero(equipment.rise_low)) call.lacking.push_back("equipment.rise_low");
     if (!equipment.rise_high || (equipment.rise_low && *equipment.rise_high < *equipment.rise_low)) {
         call.lacking.push_back("equipment.rise_high");
@@ -136,11 +125,12 @@ void need_elements(Needs& needs, CallAir& call) {
     const EquipmentFacts& equipment = needs.job.equipment;
     call.basis = WindowBasis::electric_elements;
     call.hard = true;
-    if (!above_zero(equipment.electric_heat)) {
+    const std::optional<Power>& elements = needs.facts.heat.element_power;
+    if (!elements || *elements <= watt(0)) {
         call.lacking.push_back("equipment.electric_heat");
         return;
     }
-    const HeatRate heat = kilowatt_heat(equipment.electric_heat->in(kilowatt));
+    const HeatRate heat = kilowatt_heat(elements->in(kilowatt));
     call.heat = heat;
     auto at = [&](double rise) {
         return airflow_for(heat, fahrenheit_degree(rise), needs.out.heat_factor).in(cfm);
@@ -152,8 +142,7 @@ void need_elements(Needs& needs, CallAir& call) {
     if (!above_zero(equipment.cooling)) return;
     const Window cooling = per_ton(needs);
     call.high = std::max(call.high, cooling.high * tons(needs));
-    const Reading<HeatKind>& heat_kind = needs.job.controls.heat;
-    if (heat_kind && *heat_kind == HeatKind::heat_pump) {
+    if (needs.facts.heat.kind == HeatKind::heat_pump) {
         call.low = std::max(call.low, cooling.low * tons(needs));
         call.target = std::max(call.target, cooling.target * tons(needs));
     }
@@ -161,11 +150,9 @@ void need_elements(Needs& needs, CallAir& call) {
 
 /// The heating calls themselves are the elements: in an electric furnace; and beside a heat pump whose job
 /// names a heating terminal but none for the elements, since that terminal is the one they hang on.
-bool heats_by_elements(const FailedUnit& job) {
-    const Reading<HeatKind>& heat = job.controls.heat;
-    if (!heat) return false;
-    if (*heat == HeatKind::electric) return true;
-    if (*heat != HeatKind::heat_pump || !job.equipment.electric_heat || !job.controls.terminals) return false;
+bool heats_by_elements(const FailedUnit& job, const Heat& heat) {
+    if (heat.kind == HeatKind::electric) return true;
+    if (heat.kind != HeatKind::heat_pump || !heat.element_power || !job.controls.terminals) return false;
     const std::vector<Terminal>& terminals = *job.controls.terminals;
     return !terminals.empty() && std::none_of(terminals.begin(), terminals.end(), [](const Terminal& t) {
         return t.call == Call::electric_heat;
@@ -173,14 +160,12 @@ bool heats_by_elements(const FailedUnit& job) {
 }
 
 void need_heating(Needs& needs, CallAir& call, double share) {
-    const Reading<HeatKind>& heat = needs.job.controls.heat;
-    if (heats_by_elements(needs.job)) return need_elements(needs, call);
-    if (heat && *heat == HeatKind::heat_pump)
+    const Heat& heat = needs.facts.heat;
+    if (heats_by_elements(needs.job, heat)) return need_elements(needs, call);
+    if (heat.kind == HeatKind::heat_pump)
         return need_cooling(needs, call, share < 1 ? assumed::low_stage_cooling : 1);
-    const EquipmentFacts& equipment = needs.job.equipment;
-    const bool fuel_shown = equipment.heat_output || equipment.heat_input;
-    if ((heat && burns_fuel(*heat)) || (!heat && fuel_shown)) return need_rise(needs, call, share);
-    if (!heat && equipment.electric_heat) return need_elements(needs, call);
+    if (heat.burner.is(true)) return need_rise(needs, call, share);
+    if (!heat.kind && heat.element_power) return need_elements(needs, call);
     call.basis = WindowBasis::temperature_rise;
     call.hard = true;
     call.lacking.push_back("controls.heat");
@@ -205,10 +190,9 @@ void need_circulation(Needs& needs, CallAir& call) {
     set(call, {assumed::circulate_low, assumed::circulate_target, 1.0}, reference, WindowBasis::circulation);
 }
 
-std::set<Call> calls_of(const FailedUnit& job) {
+std::set<Call> calls_of(const FailedUnit& job, const Heat& heat) {
     std::set<Call> calls;
     const EquipmentFacts& equipment = job.equipment;
-    const Reading<HeatKind>& heat = job.controls.heat;
     if (job.controls.terminals && !job.controls.terminals->empty()) {
         for (const Terminal& terminal : *job.controls.terminals) calls.insert(terminal.call);
     } else if (!job.controls.states) {
@@ -216,8 +200,7 @@ std::set<Call> calls_of(const FailedUnit& job) {
         if (equipment.cooling) calls.insert(Call::cool_high);
         if (equipment.cooling && equipment.cooling_stages && *equipment.cooling_stages > 1)
             calls.insert(Call::cool_low);
-        const bool heats = (heat && *heat != HeatKind::none && *heat != HeatKind::electric) ||
-                           equipment.heat_output || equipment.heat_input;
+        const bool heats = heat.burner.is(true) || heat.compressor.is(true) || heat.fuel_shown();
         if (heats) calls.insert(Call::heat_high);
         if (heats && equipment.heating_stages && *equipment.heating_stages > 1) calls.insert(Call::heat_low);
     }
@@ -227,8 +210,8 @@ std::set<Call> calls_of(const FailedUnit& job) {
         }
     }
     const bool heating_named = calls.count(Call::heat_high) || calls.count(Call::heat_low);
-    const bool elements = equipment.electric_heat || (heat && *heat == HeatKind::electric);
-    if (elements && !(heating_named && heats_by_elements(job))) calls.insert(Call::electric_heat);
+    const bool elements = heat.element_power || heat.kind == HeatKind::electric;
+    if (elements && !(heating_named && heats_by_elements(job, heat))) calls.insert(Call::electric_heat);
     return calls;
 }
 
@@ -264,10 +247,10 @@ CallAir need(Needs& needs, Call which) {
 
 }  // namespace
 
-AirNeeds air_needs(const FailedUnit& job, const Limits& limits) {
-    Needs needs{job, limits, {}};
+AirNeeds air_needs(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    Needs needs{job, facts, limits, {}};
     set_place(needs);
-    for (Call call : calls_of(job)) needs.out.calls.push_back(need(needs, call));
+    for (Call call : calls_of(job, facts.heat)) needs.out.calls.push_back(need(needs, call));
     return needs.out;
 }
 

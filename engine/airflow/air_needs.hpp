@@ -16,6 +16,6 @@ struct AirNeeds {
 
 /// Calls named at controls.terminals; where no terminal is named, those that the equipment's own facts show.
 /// Elements always have a call. An unknown window is 0 to 0 with its missing job keys in `lacking`.
-AirNeeds air_needs(const FailedUnit& job, const Limits& limits);
+AirNeeds air_needs(const FailedUnit& job, const Facts& facts, const Limits& limits);
 
 }  // namespace endbell

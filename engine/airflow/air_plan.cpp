@@ -23,6 +23,7 @@ void add(std::vector<std::string>& list, const std::vector<std::string>& keys) {
 /// Everything plan_air knows while it works: the job's readings, the part as a machine, the plan so far.
 struct Planner {
     const FailedUnit& job;
+    const Facts& facts;
     const Limits& limits;
     Machine machine;
     AirNeeds needs;
@@ -52,7 +53,7 @@ void Planner::read_table() {
 }
 
 void Planner::find_old_point() {
-    const FoundPoint found = find_point(job, needs, curve());
+    const FoundPoint found = find_point(job, facts, needs, curve());
     plan.point = found.point;
     add(plan.lacking, found.lacking);
     plan.contradictions = found.contradictions;
@@ -143,15 +144,15 @@ void Planner::predict() {
 
 }  // namespace
 
-AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits) {
-    Planner planner{job, limits, machine_of(job, part), {}, std::nullopt, {}};
+AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
+    Planner planner{job, facts, limits, machine_of(facts, part, limits), {}, std::nullopt, {}};
     AirPlan& plan = planner.plan;
     plan.method = AirMethod::no_calls;
     const Estimate pressure = measured_static(job);
     plan.duct_first = pressure.known && pressure.value > limits.value("static.repair_first");
     if (!job.unit.load) add(plan.lacking, "unit.load");
     if (!job.unit.load || *job.unit.load != Load::indoor_blower) return plan;
-    planner.needs = air_needs(job, limits);
+    planner.needs = air_needs(job, facts, limits);
     plan.calls = planner.needs.calls;
     plan.assumed = planner.needs.assumed;
     plan.method = AirMethod::no_motor;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/airflow/kinds.hpp"
+#include "engine/facts/facts.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/limits.hpp"
 #include "engine/model/part.hpp"
@@ -83,7 +84,7 @@ struct AirPlan {
 /// Calls come from the job's controls and equipment; windows from capacity, rise or elements. Windows are
 /// given even where nothing was measured. Never throws for missing facts; nothing is guessed without a name
 /// in `assumed`.
-AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& limits);
+AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits);
 
 /// The operating point that serves a call (its tap, or its programmed airflow); null when the call is unmet.
 const TapAir* air_of(const AirPlan& plan, Call call);

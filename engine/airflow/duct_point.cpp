@@ -10,19 +10,16 @@ namespace endbell {
 namespace {
 
 /// What warms the air while a rise is read; none where no key says.
-std::optional<HeatRate> heat_of(const EquipmentFacts& equipment) {
-    if (equipment.heat_output) return *equipment.heat_output;
-    if (equipment.heat_input && equipment.efficiency) return *equipment.heat_input * *equipment.efficiency;
-    if (!equipment.heat_input && equipment.electric_heat) {
-        return kilowatt_heat(equipment.electric_heat->in(kilowatt));
-    }
+std::optional<HeatRate> heat_of(const Heat& heat) {
+    if (heat.fuel_output || heat.fuel_input) return heat.fuel_output;
+    if (heat.element_power) return kilowatt_heat(heat.element_power->in(kilowatt));
     return std::nullopt;
 }
 
 class Finder {
   public:
-    Finder(const FailedUnit& job, const AirNeeds& needs, const BlowerCurve* blower)
-        : job_(job), needs_(needs), blower_(blower) {}
+    Finder(const FailedUnit& job, const Facts& facts, const AirNeeds& needs, const BlowerCurve* blower)
+        : job_(job), facts_(facts), needs_(needs), blower_(blower) {}
 
     FoundPoint run() {
         found_.point.static_total = measured_static(job_);
@@ -57,9 +54,9 @@ class Finder {
         const Reading<TemperatureRise>& rise = job_.measured.rise;
         if (!rise || *rise <= fahrenheit_degree(0)) return false;
         const EquipmentFacts& equipment = job_.equipment;
-        const std::optional<HeatRate> heat = heat_of(equipment);
+        const std::optional<HeatRate> heat = heat_of(facts_.heat);
         if (!heat || *heat <= btu_per_hour(0)) {
-            lack(equipment.heat_input ? "equipment.efficiency" : "equipment.heat_output");
+            lack(facts_.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
             return false;
         }
         const bool place_known = equipment.altitude && equipment.return_air;
@@ -89,7 +86,7 @@ class Finder {
     }
 
     void find_torque() {
-        const std::optional<TorqueWay> way = old_torque(job_, point(), blower_, needs_.density_ratio);
+        const std::optional<TorqueWay> way = old_torque(job_, facts_, point(), blower_, needs_.density_ratio);
         if (way) {
             point().torque = way->torque;
             point().torque_from = way->from;
@@ -99,14 +96,14 @@ class Finder {
         }
         lack("measured.watts");
         if (!point().speed.known) lack("measured.speed");
-        if (!job_.plate.power) lack("plate.power");
-        if (!job_.plate.speed) lack("plate.speed");
+        if (!facts_.power) lack("plate.power");
+        if (!facts_.speed) lack("plate.speed");
     }
 
     /// Only what no motor and no fan can do, so that two readings on two taps are never called a
     /// contradiction.
     void find_contradictions() {
-        const std::optional<SlipLine> line = old_slip_line(job_.plate);
+        const std::optional<SlipLine> line = old_slip_line(facts_);
         if (line && job_.measured.speed &&
             *job_.measured.speed * (1 - assumed::speed_reading) >= line->synchronous) {
             found_.contradictions.push_back("measured.speed and plate.speed");
@@ -122,6 +119,7 @@ class Finder {
     }
 
     const FailedUnit& job_;
+    const Facts& facts_;
     const AirNeeds& needs_;
     const BlowerCurve* blower_;
     FoundPoint found_;
@@ -141,8 +139,8 @@ Estimate measured_static(const FailedUnit& job) {
     return {inches, assumed::static_reading};
 }
 
-FoundPoint find_point(const FailedUnit& job, const AirNeeds& needs, const BlowerCurve* blower) {
-    return Finder(job, needs, blower).run();
+FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs, const BlowerCurve* blower) {
+    return Finder(job, facts, needs, blower).run();
 }
 
 }  // namespace endbell

@@ -6,22 +6,6 @@
 
 namespace endbell {
 
-Speed synchronous_speed(Frequency frequency, int poles) {
-    check(poles > 0, "a motor has poles");
-    return rpm(120.0 * frequency.in(hertz) / poles);
-}
-
-std::optional<int> poles_of(Speed rated, Frequency frequency) {
-    for (int poles = 12; poles >= 2; poles -= 2) {
-        const Speed synchronous = synchronous_speed(frequency, poles);
-        if (synchronous <= rated) continue;
-        const double slip = 1 - rated / synchronous;
-        if (slip >= 0.02 && slip <= 0.20) return poles;
-        return std::nullopt;
-    }
-    return std::nullopt;
-}
-
 Torque SlipLine::at(Speed speed) const {
     return full_load * (strength * ((synchronous - speed) / (synchronous - rated)));
 }

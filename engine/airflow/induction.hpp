@@ -7,13 +7,6 @@
 
 namespace endbell {
 
-/// 120 f / poles.
-Speed synchronous_speed(Frequency frequency, int poles);
-
-/// The even pole count of 2 to 12 whose synchronous speed lies next above `rated`, where the slip is 2 to 20
-/// %. Says nothing of electronic motors: their speed has no poles of the line behind it.
-std::optional<int> poles_of(Speed rated, Frequency frequency);
-
 /// Torque falls in a straight line from full load at `rated` to nothing at `synchronous`; `strength` is what
 /// a lower tap or a lower voltage (its square) leaves of it. Good near full load; real motors bend and peak
 /// below it.

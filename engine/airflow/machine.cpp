@@ -7,37 +7,6 @@ namespace endbell {
 
 namespace {
 
-/// The reading where it is believable beside the nominal supply; a dead line says nothing of the rating to
-/// use.
-std::optional<Voltage> supply_of(const FailedUnit& job) {
-    const Reading<Voltage>&read = job.measured.line_volts, &nominal = job.equipment.supply;
-    if (!read || *read <= volt(0)) return nominal.value;
-    if (nominal && (*read < *nominal * 0.8 || *read > *nominal * 1.2)) return nominal.value;
-    return *read;
-}
-
-bool covers(const Rating& rating, std::optional<Voltage> supply) {
-    if (!supply || !rating.volts) return true;
-    return *supply >= rating.volts->low * 0.9 &&
-           *supply <= rating.volts->high * 1.1;  // NEMA MG 1 12.44: within 10 %
-}
-
-const Rating* rating_for(const FailedUnit& job, const Motor& motor) {
-    const std::optional<Voltage> supply = supply_of(job);
-    const bool nearest =
-        motor.family && !is_electronic(*motor.family) && job.plate.power && !job.plate.power->empty();
-    const Rating* best = nullptr;
-    auto distance = [&](const Rating& rating) {
-        if (!rating.power) return 1e300;
-        return nearest ? std::abs((*rating.power - job.plate.power->front()).in(watt))
-                       : -rating.power->in(watt);
-    };
-    for (const Rating& rating : motor.ratings) {
-        if (covers(rating, supply) && (!best || distance(rating) < distance(*best))) best = &rating;
-    }
-    return best;
-}
-
 /// Rated amps say what power factor the motor has at full load, where its efficiency is printed too.
 std::optional<double> power_factor_of(const Rating& rating, std::optional<double> efficiency, int phases) {
     if (!rating.amps || !rating.power || !rating.volts || !efficiency || *efficiency <= 0)
@@ -79,17 +48,16 @@ void take_poles(Machine& machine, const Motor& motor) {
     }
     if (!machine.rated_speed) return;
     const Frequency line = motor.frequency.value_or(hertz(60));
-    const std::optional<int> poles = motor.poles ? motor.poles : poles_of(*machine.rated_speed, line);
-    if (poles && *poles > 0) machine.synchronous = synchronous_speed(line, *poles);
+    const Derived<int> poles = poles_of(motor, *machine.rated_speed);
+    if (poles && *poles > 0) machine.synchronous = synchronous(*poles, line);
 }
 
-Machine machine_of_module(const FailedUnit& job, const Module& module) {
+Machine machine_of_module(const Facts& facts, const Module& module) {
     Machine machine;
     machine.family = Family::constant_airflow;  // only this kind has a separable module
     machine.rated = module.power;
-    if (!machine.rated && job.plate.power && !job.plate.power->empty())
-        machine.rated = job.plate.power->front();
-    machine.volts = supply_of(job);
+    if (!machine.rated) machine.rated = facts.power.value;
+    machine.volts = facts.supply.at_work();
     if (!machine.volts && module.volts) machine.volts = module.volts->low;
     return machine;
 }
@@ -112,8 +80,8 @@ std::optional<SlipLine> Machine::slip_line() const {
     return SlipLine{*synchronous, *rated_speed, torque_of(*rated, *rated_speed), strength};
 }
 
-Machine machine_of(const FailedUnit& job, const Part& part) {
-    if (part.module) return machine_of_module(job, *part.module);
+Machine machine_of(const Facts& facts, const Part& part, const Limits& limits) {
+    if (part.module) return machine_of_module(facts, *part.module);
     Machine machine;
     if (!part.motor) return machine;
     const Motor& motor = *part.motor;
@@ -121,9 +89,9 @@ Machine machine_of(const FailedUnit& job, const Part& part) {
     machine.speed_limit = motor.speed_limit;
     machine.service_factor = motor.service_factor.value_or(1.0);
     machine.efficiency = motor.efficiency;
-    machine.phases = motor.phase.value_or(1);
-    machine.volts = supply_of(job);
-    if (const Rating* rating = rating_for(job, motor)) take_rating(machine, *rating);
+    machine.phases = phase_of(motor).value.value_or(1);
+    machine.volts = facts.supply.at_work();
+    if (const auto rating = rating_in_use(facts, part, limits)) take_rating(machine, *rating);
     take_taps(machine, motor);
     take_poles(machine, motor);
     return machine;

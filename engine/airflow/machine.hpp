@@ -5,6 +5,7 @@
 
 #include "engine/airflow/blower.hpp"
 #include "engine/airflow/induction.hpp"
+#include "engine/facts/rating.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/part.hpp"
 
@@ -38,8 +39,7 @@ struct Machine {
     std::optional<SlipLine> slip_line() const;
 };
 
-/// A module is its motor half's plate with the module's own power. Of several ratings, the one that covers
-/// the supply and lies nearest the old plate's power; an electronic motor's greatest.
-Machine machine_of(const FailedUnit& job, const Part& part);
+/// A module is its motor half's plate with the module's own power. Of several ratings, the one in use.
+Machine machine_of(const Facts& facts, const Part& part, const Limits& limits);
 
 }  // namespace endbell

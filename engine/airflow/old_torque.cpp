@@ -14,6 +14,7 @@ namespace {
 /// What every way reads.
 struct Sight {
     const FailedUnit& job;
+    const Facts& facts;
     const DuctPoint& point;
     const BlowerCurve* blower;
     double density_ratio;
@@ -27,10 +28,10 @@ Estimate torque_estimate(Torque torque, double share, bool guess) {
 /// Measured rpm, else the plate's: close for induction motors, loose for electronic ones.
 Estimate running_speed(const Sight& sight) {
     if (sight.point.speed.known) return sight.point.speed;
-    const PlateFacts& plate = sight.job.plate;
-    if (!plate.speed || *plate.speed <= rpm(0)) return unknown_estimate();
-    const bool loose = !plate.family || is_electronic(*plate.family);
-    return estimate(plate.speed->in(rpm), loose ? assumed::plate_speed_electronic : assumed::plate_speed,
+    const Facts& facts = sight.facts;
+    if (!facts.speed || *facts.speed <= rpm(0)) return unknown_estimate();
+    const bool loose = !facts.family || is_electronic(*facts.family);
+    return estimate(facts.speed->in(rpm), loose ? assumed::plate_speed_electronic : assumed::plate_speed,
                     true);
 }
 
@@ -53,15 +54,15 @@ std::optional<TorqueWay> by_table(const Sight& sight) {
 /// Shaft torque of an electrical input, by the old family's usual efficiency.
 std::optional<TorqueWay> by_input(const Sight& sight, Power input, double share, bool guess,
                                   TorqueSource from, std::string assumed_key) {
-    const PlateFacts& plate = sight.job.plate;
+    const Derived<Family>& family = sight.facts.family;
     const Estimate running = running_speed(sight);
-    if (!plate.family || input <= watt(0) || !running.known) return std::nullopt;
+    if (!family || input <= watt(0) || !running.known) return std::nullopt;
     const Speed speed = rpm(running.value);
     double efficiency =
         electronic_efficiency(0.5);  // a blower's tap seldom asks for more than half the rating
-    if (!is_electronic(*plate.family)) {
+    if (!is_electronic(*family)) {
         const Speed synchronous = sight.line ? sight.line->synchronous : speed * 1.1;
-        efficiency = induction_efficiency(*plate.family, std::min(speed, synchronous), synchronous);
+        efficiency = induction_efficiency(*family, std::min(speed, synchronous), synchronous);
     }
     const Torque torque = torque_of(input * efficiency, speed);
     return way(torque_estimate(torque, root_sum({share, relative(running)}), guess), running, from,
@@ -90,42 +91,34 @@ std::optional<TorqueWay> by_slip(const Sight& sight) {
 
 std::optional<TorqueWay> by_amps(const Sight& sight) {
     const FailedUnit& job = sight.job;
-    const std::optional<Voltage> volts =
-        job.measured.line_volts ? job.measured.line_volts.value : job.equipment.supply.value;
-    if (!job.measured.amps || !volts || !job.plate.family) return std::nullopt;
-    const double root = job.plate.phase && *job.plate.phase == 3 ? std::sqrt(3.0) : 1.0;
+    const std::optional<Voltage> volts = sight.facts.supply.at_work();
+    if (!job.measured.amps || !volts || !sight.facts.family) return std::nullopt;
+    const double root = sight.facts.phase.is(3) ? std::sqrt(3.0) : 1.0;
     const double apparent = job.measured.amps->in(ampere)*volts->in(volt)*root;
-    return by_input(sight, watt(apparent * power_factor(*job.plate.family)), assumed::torque_by_amps, true,
+    return by_input(sight, watt(apparent * power_factor(*sight.facts.family)), assumed::torque_by_amps, true,
                     TorqueSource::amps, "measured.watts");
 }
 
 std::optional<TorqueWay> by_plate(const Sight& sight) {
-    const PlateFacts& plate = sight.job.plate;
-    if (!plate.power || plate.power->empty() || !plate.speed || *plate.speed <= rpm(0)) return std::nullopt;
-    if (plate.power->front() <= watt(0)) return std::nullopt;
-    const Torque share_of_plate = torque_of(plate.power->front(), *plate.speed) * assumed::plate_share;
-    return way(torque_estimate(share_of_plate, assumed::torque_by_plate, true), running_speed(sight),
+    const Derived<Torque>& full = sight.facts.torque;
+    if (!full || *full <= pound_foot(0)) return std::nullopt;
+    return way(torque_estimate(*full * assumed::plate_share, assumed::torque_by_plate, true), running_speed(sight),
                TorqueSource::plate_power, {"measured.watts"});
 }
 
 }  // namespace
 
-std::optional<SlipLine> old_slip_line(const PlateFacts& plate) {
-    if (!plate.power || plate.power->empty() || !plate.speed || !plate.family ||
-        is_electronic(*plate.family)) {
-        return std::nullopt;
-    }
-    const Frequency line = plate.frequency ? *plate.frequency : hertz(60);
-    const std::optional<int> poles = plate.poles ? plate.poles.value : poles_of(*plate.speed, line);
-    if (!poles || *poles <= 0 || plate.power->front() <= watt(0)) return std::nullopt;
-    const Speed synchronous = synchronous_speed(line, *poles);
-    if (synchronous <= *plate.speed || *plate.speed <= rpm(0)) return std::nullopt;
-    return SlipLine{synchronous, *plate.speed, torque_of(plate.power->front(), *plate.speed)};
+std::optional<SlipLine> old_slip_line(const Facts& facts) {
+    if (!facts.torque || !facts.family || is_electronic(*facts.family)) return std::nullopt;
+    if (!facts.poles || *facts.poles <= 0 || *facts.torque <= pound_foot(0)) return std::nullopt;
+    const Speed ns = synchronous(*facts.poles, facts.frequency.value.value_or(hertz(60)));
+    if (ns <= *facts.speed) return std::nullopt;
+    return SlipLine{ns, *facts.speed, *facts.torque};
 }
 
-std::optional<TorqueWay> old_torque(const FailedUnit& job, const DuctPoint& point, const BlowerCurve* blower,
+std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point, const BlowerCurve* blower,
                                     double density_ratio) {
-    const Sight sight{job, point, blower, density_ratio, old_slip_line(job.plate)};
+    const Sight sight{job, facts, point, blower, density_ratio, old_slip_line(facts)};
     for (auto try_way : {by_table, by_watts, by_slip, by_amps, by_plate}) {
         if (std::optional<TorqueWay> found = try_way(sight)) return found;
     }

@@ -7,6 +7,7 @@
 #include "engine/airflow/air_plan.hpp"
 #include "engine/airflow/blower.hpp"
 #include "engine/airflow/induction.hpp"
+#include "engine/facts/facts.hpp"
 
 namespace endbell {
 
@@ -19,13 +20,13 @@ struct TorqueWay {
 
 /// The old motor's plate as a slip line; none unless the plate names an induction motor's power, speed and
 /// poles. Several powers on the plate: the high tap's, which is first.
-std::optional<SlipLine> old_slip_line(const PlateFacts& plate);
+std::optional<SlipLine> old_slip_line(const Facts& facts);
 
 /// The first of: `blower` at the measured speed and airflow; watts times the family's usual efficiency; the
 /// slip line at the measured speed, which must lie on its straight part; amps; the plate's power as an upper
 /// bound (wide). `point` has the airflow and the measured speed, as far as they are known. `blower` may be
 /// null.
-std::optional<TorqueWay> old_torque(const FailedUnit& job, const DuctPoint& point, const BlowerCurve* blower,
+std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point, const BlowerCurve* blower,
                                     double density_ratio);
 
 }  // namespace endbell

@@ -15,8 +15,8 @@ namespace {
 
 class Pricer {
   public:
-    Pricer(const FailedUnit& job, const Diagnosis& diagnosis, const Catalog& catalog, const Policy& policy)
-        : job_(job), diagnosis_(diagnosis), catalog_(catalog), policy_(policy) {}
+    Pricer(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis, const Catalog& catalog, const Policy& policy)
+        : job_(job), facts_(facts), diagnosis_(diagnosis), catalog_(catalog), policy_(policy) {}
 
     Ledger run(const std::vector<PricedCandidate>& candidates) {
         ledger_.repairs_only = diagnosis_.replace_nothing();
@@ -68,8 +68,8 @@ class Pricer {
     std::optional<int> add_capacitor(Bill& bill, CostOption& option) {
         Remedy remedy{};
         remedy.cure = Cure::run_capacitor;
-        remedy.capacitor = job_.plate.capacitor.value;
-        remedy.capacitor_volts = job_.plate.capacitor_volts.value;
+        remedy.capacitor = facts_.capacitor.value;
+        remedy.capacitor_volts = facts_.capacitor_volts.value;
         if (!remedy.capacitor) bill.lacks("plate.capacitor");
         if (!remedy.capacitor_volts) bill.lacks("plate.capacitor_volts");
         if (!remedy.capacitor || !remedy.capacitor_volts) return std::nullopt;
@@ -103,15 +103,15 @@ class Pricer {
     void add_candidate(const PricedCandidate& candidate) {
         const Part& part = candidate.candidate.part;
         CostOption option =
-            price_today(job_, candidate.candidate, candidate.kit, candidate.offer, catalog_, policy_);
-        option.loses = losses(job_, part);
+            price_today(job_, facts_, candidate.candidate, candidate.kit, candidate.offer, catalog_, policy_);
+        option.loses = losses(job_, facts_, part);
         option.warranty_months = part.motor    ? part.motor->warranty_months
                                  : part.module ? part.module->warranty_months
                                                : std::nullopt;
         const Life& life =
             option.way == WayOut::module
                 ? module_life()
-                : motor_life(job_.unit.load.value, part.motor ? part.motor->family : std::nullopt);
+                : motor_life(job_.unit.load.said(), part.motor ? part.motor->family : std::nullopt);
         set_life(option, life.middle(), life.source);
         option.energy_lines = energy_lines(job_, candidate.air);
         ledger_.options.push_back(std::move(option));
@@ -124,7 +124,7 @@ class Pricer {
         Bill bill(job_, catalog_, policy_);
         bill.add_quote(*job_.equipment.replacement_price, "equipment.replacement_price");
         bill.close(option);
-        const Life& life = equipment_life(job_.controls.heat.value);
+        const Life& life = equipment_life(facts_.heat.kind);
         option.life_years = life.middle();
         option.life_source = life.source;
         ledger_.options.push_back(std::move(option));
@@ -144,7 +144,7 @@ class Pricer {
 
     /// A motor of unknown age is taken to be half through its life (common practice).
     double half_life() const {
-        return motor_life(job_.unit.load.value, job_.plate.family.value).middle() / 2;
+        return motor_life(job_.unit.load.said(), facts_.family.value).middle() / 2;
     }
 
     static std::vector<Call> calls_of(const std::vector<PricedCandidate>& candidates) {
@@ -212,6 +212,7 @@ class Pricer {
     }
 
     const FailedUnit& job_;
+    const Facts& facts_;
     const Diagnosis& diagnosis_;
     const Catalog& catalog_;
     const Policy& policy_;
@@ -220,11 +221,11 @@ class Pricer {
 
 }  // namespace
 
-CostOption price_today(const FailedUnit& job, const Candidate& candidate, const KitChoice& kit,
+CostOption price_today(const FailedUnit& job, const Facts& facts, const Candidate& candidate, const KitChoice& kit,
                        const std::optional<Offer>& offer, const Catalog& catalog, const Policy& policy) {
     const std::string& id = candidate.part.id;
     CostOption option;
-    option.way = way_of(job, candidate);
+    option.way = way_of(job, facts, candidate);
     option.part_id = id;
     Bill bill(job, catalog, policy);
     bill.add_part(LineKind::part, id, offer);
@@ -276,16 +277,16 @@ CostOption least_today(const FailedUnit& job, const Money& price, const Catalog&
     return at_hand_today(job, offer_at(price, policy), lightest, {}, catalog, policy);
 }
 
-CostOption least_today(const FailedUnit& job, const Offer& offer, const Alike& alike, const Catalog& catalog,
+CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& offer, const Alike& alike, const Catalog& catalog,
                        const Policy& policy) {
-    const ShopTask swap = swap_task(job, way_by_family(job, alike.kind, alike.family));
+    const ShopTask swap = swap_task(job, way_by_family(facts, alike.kind, alike.family));
     return at_hand_today(job, offer, swap, alike.tasks, catalog, policy);
 }
 
-Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,
+Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis,
                      const std::vector<PricedCandidate>& candidates, const Catalog& catalog,
                      const Policy& policy) {
-    return Pricer(job, diagnosis, catalog, policy).run(candidates);
+    return Pricer(job, facts, diagnosis, catalog, policy).run(candidates);
 }
 
 }  // namespace endbell

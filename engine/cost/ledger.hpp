@@ -115,7 +115,7 @@ struct PricedCandidate {
 };
 
 /// Today's bill of one candidate: way, lines, totals and lead time; nothing of later years.
-CostOption price_today(const FailedUnit& job, const Candidate& candidate, const KitChoice& kit,
+CostOption price_today(const FailedUnit& job, const Facts& facts, const Candidate& candidate, const KitChoice& kit,
                        const std::optional<Offer>& offer, const Catalog& catalog, const Policy& policy);
 
 /// What a part of this price comes to today at the least: the part alone, at hand, with the lightest swap. No
@@ -126,7 +126,7 @@ CostOption least_today(const FailedUnit& job, const Money& price, const Catalog&
 /// What a part that is alike to others comes to today at the least by this offer: at hand, with the work that all of
 /// them ask for and without the parts of a kit. No such candidate with a whole kit and this offer, or a dearer one,
 /// comes to less, in `today` or in `so_far`.
-CostOption least_today(const FailedUnit& job, const Offer& offer, const Alike& alike, const Catalog& catalog,
+CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& offer, const Alike& alike, const Catalog& catalog,
                        const Policy& policy);
 /// An offer of which only the price is known.
 Offer offer_at(const Money& price, const Policy& policy);
@@ -134,7 +134,7 @@ Offer offer_at(const Money& price, const Policy& policy);
 /// A way that leaves a killer, or the fault itself, as it is loses cause_stays, and its cost a year carries
 /// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
 /// comparison and is never the cheapest.
-Ledger price_options(const FailedUnit& job, const Diagnosis& diagnosis,
+Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis,
                      const std::vector<PricedCandidate>& candidates, const Catalog& catalog,
                      const Policy& policy);
 

@@ -24,14 +24,14 @@ bool claimed_equal(const Candidate& candidate) {
 }
 
 template <class T>
-bool is_among(const std::optional<T>& value, const Reading<std::vector<T>>& stated) {
+bool is_among(const std::optional<T>& value, const Derived<std::vector<T>>& stated) {
     return value && stated && std::find(stated->begin(), stated->end(), *value) != stated->end();
 }
 
 /// A rating of the plate's own power and volts. What either side does not state is not equal.
-bool has_plate_rating(const FailedUnit& job, const Motor& motor) {
+bool has_plate_rating(const Facts& facts, const Motor& motor) {
     return std::any_of(motor.ratings.begin(), motor.ratings.end(), [&](const Rating& rating) {
-        return is_among(rating.power, job.plate.power) && is_among(rating.volts, job.plate.volts);
+        return rating.power && facts.power.is(*rating.power) && is_among(rating.volts, facts.volts);
     });
 }
 
@@ -62,8 +62,8 @@ bool had_constant_airflow(Family f) {
     return f == Family::constant_airflow || f == Family::communicating;
 }
 
-void motor_losses(const FailedUnit& job, const Motor& motor, std::vector<Loss>& lost) {
-    const std::optional<Family> old = job.plate.family.value;
+void motor_losses(const FailedUnit& job, const Facts& facts, const Motor& motor, std::vector<Loss>& lost) {
+    const std::optional<Family>& old = facts.family.value;
     if (old && motor.family) {
         const bool airflow_lost = had_constant_airflow(*old) && !had_constant_airflow(*motor.family);
         if (airflow_lost) lost.push_back(Loss::constant_airflow);
@@ -85,21 +85,21 @@ void motor_losses(const FailedUnit& job, const Motor& motor, std::vector<Loss>& 
 
 }  // namespace
 
-WayOut way_by_family(const FailedUnit& job, PartKind kind, std::optional<Family> family) {
+WayOut way_by_family(const Facts& facts, PartKind kind, std::optional<Family> family) {
     if (kind == PartKind::module) return WayOut::module;
-    const std::optional<Family> old = job.plate.family.value;
+    const std::optional<Family>& old = facts.family.value;
     return old && family && *old != *family ? WayOut::retrofit : WayOut::motor;
 }
 
-WayOut way_of(const FailedUnit& job, const Candidate& candidate) {
+WayOut way_of(const FailedUnit& job, const Facts& facts, const Candidate& candidate) {
     const std::optional<Family> now = family_of(candidate.part);
-    const std::optional<Family> old = job.plate.family.value;
-    const WayOut told = way_by_family(job, candidate.part.kind, now);
+    const std::optional<Family>& old = facts.family.value;
+    const WayOut told = way_by_family(facts, candidate.part.kind, now);
     if (told != WayOut::motor) return told;
     if (own_number(job, candidate.part)) return WayOut::same_motor;
     if (!candidate.part.motor) return WayOut::motor;
     const Motor& motor = *candidate.part.motor;
-    if (claimed_equal(candidate) && old && now && has_plate_rating(job, motor)) return WayOut::same_motor;
+    if (claimed_equal(candidate) && old && now && has_plate_rating(facts, motor)) return WayOut::same_motor;
     return is_universal(motor) ? WayOut::universal : WayOut::motor;
 }
 
@@ -114,9 +114,9 @@ ShopTask swap_task(const FailedUnit& job, WayOut way) {
     return way == WayOut::retrofit ? ShopTask::retrofit_swap : ShopTask::motor_swap;
 }
 
-std::vector<Loss> losses(const FailedUnit& job, const Part& part) {
+std::vector<Loss> losses(const FailedUnit& job, const Facts& facts, const Part& part) {
     std::vector<Loss> lost;
-    if (part.motor) motor_losses(job, *part.motor, lost);
+    if (part.motor) motor_losses(job, facts, *part.motor, lost);
     if (part.module) {
         if (part.module->warranty_months && *part.module->warranty_months == 0)
             lost.push_back(Loss::warranty);

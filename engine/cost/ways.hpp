@@ -10,9 +10,9 @@ namespace endbell {
 /// module; same_motor (the old number's own part, or one of equal family and rating that a cross reference calls its
 /// equal or its successor); universal (of the same family, with several power ratings or with families that its sheet
 /// says it replaces); motor (any other of the same family); retrofit (another family).
-WayOut way_of(const FailedUnit& job, const Candidate& candidate);
+WayOut way_of(const FailedUnit& job, const Facts& facts, const Candidate& candidate);
 /// As far as the kind and the family tell it: module, retrofit, or motor for any other. The swap is the same.
-WayOut way_by_family(const FailedUnit& job, PartKind kind, std::optional<Family> family);
+WayOut way_by_family(const Facts& facts, PartKind kind, std::optional<Family> family);
 
 /// The motor stays and what failed is put right: keep_and_cure, capacitor or control_repair.
 bool is_repair(WayOut way);
@@ -21,7 +21,7 @@ bool is_repair(WayOut way);
 ShopTask swap_task(const FailedUnit& job, WayOut way);
 
 /// What the old unit had and this part does not give, in a fixed order.
-std::vector<Loss> losses(const FailedUnit& job, const Part& part);
+std::vector<Loss> losses(const FailedUnit& job, const Facts& facts, const Part& part);
 
 /// The work that cures a killer; nothing where no shop task is known for it.
 std::optional<ShopTask> cure_task(Cause cause);

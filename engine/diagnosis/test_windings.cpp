@@ -94,7 +94,7 @@ void judge_all_three(const Ohms& ohms, const Limits& limits, Rows& rows) {
 }
 
 /// Why three readings cannot be used, and what to do about it; none when they can.
-std::optional<Evidence> unusable_row(const FailedUnit& job, const Ohms& ohms) {
+std::optional<Evidence> unusable_row(const FailedUnit& job, const Facts& facts, const Ohms& ohms) {
     Evidence row = open_row(Test::winding_balance, "measured.windings", "held-rotor");
     const bool generates = is_electronic(*facts.family);
     if (ohms.size() != 3) {

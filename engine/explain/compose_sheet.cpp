@@ -46,20 +46,20 @@ const char* title_of(Reader reader) {
 }
 
 /// No part to take: what stands in the way, what to read next, and what would rescue it.
-void add_no_part(Document& to, const FailedUnit& job, const Selection& selection, Reader reader,
+void add_no_part(Document& to, const Selection& selection, Reader reader,
                  const std::vector<OpenField>& open) {
     add_fault(to, selection.diagnosis);
     add_questions(to, selection.questions, open);
     add_ways_out(to, selection);
-    if (reader == Reader::technician) add_safety(to, is_electronic_work(job, nullptr));
+    if (reader == Reader::technician) add_safety(to, is_electronic_work(selection.facts, nullptr));
     if (reader == Reader::estimate) add_ledger(to, selection.ledger);
     add_fallen(to, selection.report, most_reasons);
 }
 
 }  // namespace
 
-bool is_electronic_work(const FailedUnit& job, const Option* option) {
-    if (job.plate.family && is_electronic(*job.plate.family)) return true;
+bool is_electronic_work(const Facts& facts, const Option* option) {
+    if (facts.family && is_electronic(*facts.family)) return true;
     if (option == nullptr) return false;
     const Part& part = option->candidate.part;
     return part.kind == PartKind::module ||
@@ -104,7 +104,7 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
                selection.stamp};
     add_decision(d, selection, option);
     if (option == nullptr) {
-        add_no_part(d, job, selection, reader, open);
+        add_no_part(d, selection, reader, open);
     } else if (reader == Reader::counter) {
         add_counter_ticket(d, job, selection, *option);
     } else if (reader == Reader::technician) {

@@ -45,7 +45,7 @@ void add_fallen(Document& to, const MatchReport& report, std::size_t most = 1000
 /// "A", "B": how an estimate calls its options.
 std::string way_letter(std::size_t n);
 /// The old or the new motor is electronically commutated. `option` may be null.
-bool is_electronic_work(const FailedUnit& job, const Option* option);
+bool is_electronic_work(const Facts& facts, const Option* option);
 
 // ---- the sheets: everything between the title and the sources
 

@@ -55,14 +55,14 @@ std::string say(const Value& value) {
 
 std::string say(const Fact& fact) {
     if (!fact.known()) return "not known";
-    return say(fact.value) + (fact.origin == Origin::inferred || fact.origin == Origin::assumed
+    return say(fact.value) + (fact.origin == Origin::guessed || fact.origin == Origin::assumed
                                   ? " (" + std::string(say(fact.origin)) + ")"
                                   : "");
 }
 
 std::string_view say(Origin origin) {
-    constexpr std::array<std::string_view, 8> names{"plate",   "measured", "equipment", "job",
-                                                    "catalog", "shop",     "inferred",  "assumed"};
+    constexpr std::array<std::string_view, 9> names{"plate", "measured", "equipment", "job",    "catalog",
+                                                    "shop",  "implied",  "guessed",   "assumed"};
     return names[static_cast<std::size_t>(origin)];
 }
 

@@ -74,7 +74,7 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
 
 void add_work_sheet(Document& to, const FailedUnit& job, const Selection& selection, const Option& option,
                     const std::vector<OpenField>& open) {
-    const bool electronic = is_electronic_work(job, &option);
+    const bool electronic = is_electronic_work(selection.facts, &option);
     add_fault(to, selection.diagnosis);
     add_readings(to, selection.diagnosis, open);
     add_safety(to, electronic);
@@ -82,7 +82,7 @@ void add_work_sheet(Document& to, const FailedUnit& job, const Selection& select
     add_kit(to, option.kit);
     add_air(to, option.air);
     add_wiring(to, option.wiring);
-    to.add(Figure{draw_before(job), "The calls that each terminal gave the old motor, from the job."});
+    to.add(Figure{draw_before(job, selection.facts), "The calls that each terminal gave the old motor, from the job."});
     add_start_up(to, job, option);
     to.add(Heading{"Findings that matter"});
     add_findings(to, option.candidate.findings, Verdict::fits_with_changes);

@@ -38,17 +38,26 @@ Derived<int> phase_of(const FailedUnit& job, const Facts& facts) {
     return {};
 }
 
+/// The one of both public supplies whose pole counts lie near above an induction motor's speed.
+Derived<Frequency> frequency_by_speed(const Facts& facts) {
+    if (!facts.speed || !facts.family || is_electronic(*facts.family)) return {};
+    const bool at_60 = poles_from(*facts.speed, american).has_value();
+    const bool at_50 = poles_from(*facts.speed, elsewhere).has_value();
+    if (at_60 == at_50) return {};
+    return implied(at_60 ? american : elsewhere, Because::speed);
+}
+
 /// The plate's hertz; the supply's; or 60 where the volts are those that only 60 Hz systems have. 230 alone says nothing.
 Derived<Frequency> frequency_of(const FailedUnit& job, const Facts& facts) {
     if (Derived<Frequency> read = read_from(job.plate.frequency)) return read;
     if (const auto system = job.equipment.supply.said(); system && system->frequency)
         return implied(*system->frequency, Because::supply_system);
-    if (!facts.volts) return {};
+    if (!facts.volts) return frequency_by_speed(facts);
     const bool american_only = std::any_of(facts.volts->begin(), facts.volts->end(), [](const PlateVolts& v) {
         const VoltageClass* low = class_of(v.low.in(volt));
         return low != nullptr && low->only_60_hertz;
     });
-    return american_only ? implied(american, Because::voltage_class) : Derived<Frequency>{};
+    return american_only ? implied(american, Because::voltage_class) : frequency_by_speed(facts);
 }
 
 /// The rated speed's pole count at the frequency, where that is known; else the one that both frequencies leave.
@@ -74,7 +83,7 @@ Derived<Power> power_of(const FailedUnit& job) {
     return {*std::max_element(listed->begin(), listed->end()), job.plate.power.origin, std::nullopt, false};
 }
 
-Derived<Torque> torque_of_old(const FailedUnit& job, const Facts& facts) {
+Derived<Torque> torque_of_old(const Facts& facts) {
     if (!facts.power || !facts.speed || *facts.speed <= rpm(0)) return {};
     return implied(torque_of(*facts.power, *facts.speed), Because::power_and_speed);
 }
@@ -105,14 +114,22 @@ bool burns_fuel(HeatKind kind) {
     return kind == HeatKind::gas || kind == HeatKind::oil || kind == HeatKind::dual_fuel;
 }
 
+std::optional<HeatRate> above_zero(const Reading<HeatRate>& reading) {
+    return reading && *reading > btu_per_hour(0) ? reading.value : std::nullopt;
+}
+
 Heat heat_of(const FailedUnit& job) {
     Heat heat;
     heat.kind = job.controls.heat.said();
     heat.element_power = job.equipment.electric_heat.said();
+    const EquipmentFacts& equipment = job.equipment;
+    heat.fuel_input = above_zero(equipment.heat_input);
+    heat.fuel_output = above_zero(equipment.heat_output);
+    if (!heat.fuel_output && heat.fuel_input && equipment.efficiency && *equipment.efficiency > 0)
+        heat.fuel_output = *heat.fuel_input * *equipment.efficiency;
     const bool has_elements = heat.element_power && *heat.element_power > watt(0);
     if (!heat.kind) {
-        const bool fuel = job.equipment.heat_output.said() || job.equipment.heat_input.said();
-        if (fuel) heat.burner = implied(true, Because::fuel_input);
+        if (heat.fuel_shown()) heat.burner = implied(true, Because::fuel_input);
         if (has_elements) heat.elements = implied(true, Because::element_power);
         return heat;
     }
@@ -188,7 +205,7 @@ Facts facts_of(const FailedUnit& job, const Limits& limits) {
     facts.frequency = frequency_of(job, facts);
     facts.poles = poles_of(job, facts);
     facts.power = power_of(job);
-    facts.torque = torque_of_old(job, facts);
+    facts.torque = torque_of_old(facts);
     facts.signal = signal_of(job, facts);
     facts.supply = supply_of(job, facts.phase, facts.volts, limits);
     facts.heat = heat_of(job);

@@ -22,6 +22,9 @@ struct Heat {
     Derived<bool> elements;           // electric: never without air
     Derived<bool> compressor;         // a heat pump's: heats on the cooling calls
     std::optional<Power> element_power;
+    std::optional<HeatRate> fuel_input;
+    std::optional<HeatRate> fuel_output;  // as stated, else input times efficiency
+    bool fuel_shown() const { return fuel_input || fuel_output; }
     bool none() const { return kind == HeatKind::none; }
     friend bool operator==(const Heat&, const Heat&) = default;
 };

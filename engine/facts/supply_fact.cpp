@@ -57,6 +57,13 @@ std::optional<Voltage> Supply::at_motor() const {
     return nominal.front();
 }
 
+std::optional<Voltage> Supply::at_work() const {
+    constexpr double believable = 0.20;  // of the stated nominal; common practice
+    const std::optional<Voltage> nominal_here = at_motor();
+    if (!measured || !stated || !nominal_here) return measured ? measured : nominal_here;
+    return std::abs(*measured / *nominal_here - 1) <= believable ? measured : nominal_here;
+}
+
 Supply supply_of(const FailedUnit& job, const Derived<int>& phase, const Derived<std::vector<PlateVolts>>& volts,
                  const Limits& limits) {
     Supply supply;

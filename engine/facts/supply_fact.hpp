@@ -26,6 +26,8 @@ struct Supply {
 
     /// The one nominal at the motor, where the job leaves one and it is no word of the old plate alone.
     std::optional<Voltage> at_motor() const;
+    /// What the motor runs on: the live reading, where it can be one of a stated nominal; else the nominal.
+    std::optional<Voltage> at_work() const;
     friend bool operator==(const Supply& a, const Supply& b) {
         return a.nominal == b.nominal && a.reading == b.reading && a.dead == b.dead && a.stated == b.stated &&
                a.from_reading == b.from_reading && a.from_plate == b.from_plate && a.phases == b.phases;

@@ -93,11 +93,18 @@ void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const cha
         }
     };
     read(false);
+    const bool trust_told =
+        std::any_of(values.begin(), values.end(), [](const KeyValue& v) { return is_named(*v.key, "unit.plate_trusted"); });
+    if (trust_told) {  // a plate that was not trusted may be now: what it said is read again
+        for (const JobKey& key : job_keys()) {
+            if (key.group == "plate" && key.follows.empty()) key.reread(job);
+        }
+    }
     for (const JobKey& follower : job_keys()) {  // what the job said before
         if (follower.follows.empty()) continue;
         const bool led = std::any_of(values.begin(), values.end(),
                                      [&](const KeyValue& v) { return is_named(*v.key, follower.follows); });
-        if (led) follower.reread(job);
+        if (led || (trust_told && follower.group == "plate")) follower.reread(job);
     }
     read(true);
     for (Problem& problem : job::impossible(job)) problems.push_back(std::move(problem));

@@ -65,11 +65,11 @@ std::string value_text(const T& value) {
         return write(value);
 }
 
-/// Writes a reading into its field: an inferred value stays marked as inferred.
+/// Writes a reading into its field: a guessed value stays marked as guessed.
 template <class T>
 void store(Reading<T>& field, Read<T> read, Origin origin, const Place& at) {
     field = std::move(read.reading);
-    if (field.origin != Origin::inferred) field.origin = origin;
+    if (field.origin != Origin::guessed) field.origin = origin;
     field.at = at;
 }
 
@@ -98,8 +98,10 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
     key.example = told.example;
     const auto member = group.member;
     const Origin origin = group.origin;
+    // What a job is called on paper may hold a question mark; of anything else a part that was not read is open.
+    const bool may_be_torn = told.name != "name";
     key.read = [=](FailedUnit& job, std::string_view raw, const Place& at) -> std::string {
-        Read<T> read = reader(job, raw);
+        Read<T> read = may_be_torn && is_partly_read(raw) ? ask_torn<T>(raw) : reader(job, raw);
         if (read.failed()) return read.expected;
         store(job.*member.*field, std::move(read), origin, at);
         return "";
@@ -107,7 +109,8 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
     key.reread = [=](FailedUnit& job) {
         const Reading<T>& field_now = job.*member.*field;
         if (field_now.raw.empty()) return;
-        Read<T> read = reader(job, field_now.raw);
+        Read<T> read = may_be_torn && is_partly_read(field_now.raw) ? ask_torn<T>(field_now.raw)
+                                                                    : reader(job, field_now.raw);
         if (!read.failed()) store(job.*member.*field, std::move(read), field_now.origin, Place(field_now.at));
     };
     key.merge = [=](FailedUnit& into, const FailedUnit& from) {
@@ -121,7 +124,7 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
     };
     key.text = [=](const FailedUnit& job) {
         const Reading<T>& reading = job.*member.*field;
-        return reading ? value_text<T>(*reading) : reading.raw;
+        return reading.value ? value_text<T>(*reading) : reading.raw;
     };
     key.place = [=](const FailedUnit& job) { return (job.*member.*field).at; };
     return key;
@@ -141,7 +144,7 @@ JobKey shown(const GroupOf<Group>& group, Reading<T> Group::*field, std::string 
     const auto member = group.member;
     key.text = [=](const FailedUnit& job) {
         const Reading<T>& reading = job.*member.*field;
-        return reading ? writer(*reading) : reading.raw;
+        return reading.value ? writer(*reading) : reading.raw;
     };
     return key;
 }

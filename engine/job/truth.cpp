@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "engine/facts/facts.hpp"
 #include "engine/words/write.hpp"
 
 namespace endbell::job {
@@ -99,6 +100,7 @@ std::vector<Problem> impossible(const FailedUnit& job) {
 }
 
 void doubt(FailedUnit& job) {
+    open_untrusted_plate(job);
     MeasuredFacts& measured = job.measured;
     doubt_sign(measured.static_return, true, "return");
     doubt_sign(measured.static_supply, false, "supply");

@@ -51,14 +51,6 @@ Verdict same_plug(const std::optional<std::string>& offered, const std::optional
     return yes(number_key(*offered) == number_key(*wanted));
 }
 
-/// A coil is named by its plate class: 110 to 120 V is one, 208 to 240 V another, any other voltage its own
-/// (common practice).
-Voltage coil_class(Voltage coil) {
-    if (coil >= volt(110) && coil <= volt(120)) return volt(115);
-    if (coil >= volt(208) && coil <= volt(240)) return volt(230);
-    return coil;
-}
-
 Verdict same_coil(const std::optional<Voltage>& offered, const std::optional<Voltage>& wanted) {
     if (!offered || !wanted) return Verdict::not_shown;
     return yes(std::abs((coil_class(*offered) - coil_class(*wanted)).in(volt)) < same_number);

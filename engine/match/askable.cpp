@@ -89,7 +89,7 @@ Askable field(std::string_view key, int seconds, double chance, Group FailedUnit
     a.key = key;
     a.seconds = seconds;
     a.chance = chance;
-    a.blank = [group, reading](const Question& q) { return !(q.job.*group).*reading; };
+    a.blank = [group, reading](const Question& q) { return !((q.job.*group).*reading); };
     a.answers = [group, reading, wish](const std::vector<const Part*>& parts) {
         std::map<Label, PossibleAnswer> box;
         for (const Part* part : parts) {

@@ -107,7 +107,7 @@ class Contest {
     }
 
     Option carried(const Standing& standing) const {
-        return carry(question_.job, candidate(question_, catalog_, standing.part_id), shelf_, catalog_);
+        return carry(question_.job, question_.facts, candidate(question_, catalog_, standing.part_id), shelf_, catalog_);
     }
 
     /// Of those that nothing completes only so many are worked out as somebody looks at.
@@ -124,7 +124,7 @@ class Contest {
             stop([&] { return std::move(option); });
         } else {
             const CostOption cost =
-                price_today(question_.job, option.candidate, option.kit, option.offer, catalog_, policy_);
+                price_today(question_.job, question_.facts, option.candidate, option.kit, option.offer, catalog_, policy_);
             option.today = cost.today;
             option.so_far = cost.so_far;
             best_.push_back({option.standing, !option.today, option.today ? *option.today : option.so_far,
@@ -149,7 +149,7 @@ class Contest {
             return comes_to_more(Alike{kind, family, {}, {}}, price_alone(next));
         };
         if (s_.report.modules && !loses(PartKind::module, std::nullopt)) return false;
-        const std::optional<Family> old = question_.job.plate.family.value;
+        const std::optional<Family> old = question_.facts.family.value;
         if (!loses(PartKind::motor, old)) return false;
         if (!old) return true;
         const Family other = *old == Family::shaded_pole ? Family::capacitor_run : Family::shaded_pole;
@@ -183,7 +183,7 @@ class Contest {
     }
 
     bool comes_to_more(const Alike& alike, const Offer& offer) const {
-        return is_dearer(least_today(question_.job, offer, alike, catalog_, policy_));
+        return is_dearer(least_today(question_.job, question_.facts, offer, alike, catalog_, policy_));
     }
 
     Offer price_alone(const Standing& name) const {

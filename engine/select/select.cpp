@@ -141,7 +141,7 @@ Ledger ledger_of(const Selection& s, const FailedUnit& job, const Catalog& catal
     std::vector<PricedCandidate> best;
     for (std::size_t i = 0; i < std::min(options_priced, s.options.size()); ++i)
         best.push_back(priced(s.options[i]));
-    return price_options(job, s.diagnosis, best, catalog, policy);
+    return price_options(job, s.facts, s.diagnosis, best, catalog, policy);
 }
 
 /// What a person should answer first. Readings that show what failed come before those that show what fits.
@@ -168,13 +168,13 @@ std::string stamp_of(const FailedUnit& job, const Catalog& catalog) {
            catalog.stamp() + ", job " + job.digest;
 }
 
-Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, const Catalog& catalog) {
+Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf, const Catalog& catalog) {
     Option option;
     option.candidate = std::move(judged);
     const Part& part = option.candidate.part;
     option.offer = best_offer(catalog.offers(part.id), shelf.policy());
-    option.air = plan_air(job, part, catalog.limits());
-    option.wiring = lay_wiring(job, part, option.air, catalog.limits());
+    option.air = plan_air(job, facts, part, catalog.limits());
+    option.wiring = lay_wiring(job, facts, part, option.air, catalog.limits());
     if (auto relays = wiring_finding(option.wiring)) {
         hand_over_relays(option.candidate.findings, *relays);
         option.candidate.findings.push_back(*relays);
@@ -185,8 +185,8 @@ Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, con
     return option;
 }
 
-void annotate(Option& option, const FailedUnit& job, const Catalog& catalog) {
-    annotate(option.wiring, job, option.candidate.part, catalog.limits());
+void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Catalog& catalog) {
+    annotate(option.wiring, job, facts, option.candidate.part, catalog.limits());
 }
 
 Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy, const Wanted& wanted) {
@@ -197,8 +197,9 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const KitShelf& 
     const Policy& policy = shelf.policy();
     Selection s;
     s.stamp = stamp_of(job, catalog);
-    s.diagnosis = diagnose(job, catalog.limits());
-    const Question question{job, s.diagnosis, catalog.limits()};
+    s.facts = facts_of(job, catalog.limits());
+    s.diagnosis = diagnose(job, s.facts, catalog.limits());
+    const Question question{job, s.facts, s.diagnosis, catalog.limits()};
     s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
     carry_the_best(s, question, catalog, shelf, wanted);
     s.ledger = ledger_of(s, job, catalog, policy, wanted.options);

@@ -9,6 +9,7 @@
 #include "engine/airflow/air_plan.hpp"
 #include "engine/cost/ledger.hpp"
 #include "engine/diagnosis/diagnosis.hpp"
+#include "engine/facts/facts.hpp"
 #include "engine/kit/kit.hpp"
 #include "engine/match/ask.hpp"
 #include "engine/match/match.hpp"
@@ -47,6 +48,7 @@ struct NamedPicks {
 };
 
 struct Selection {
+    Facts facts;
     Diagnosis diagnosis;
     MatchReport report;
     std::vector<Option> options;  // ranked: standing, installed total, lead time, added parts, id
@@ -86,7 +88,7 @@ Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& po
 
 /// One candidate carried through every later stage, whatever its verdict. Its wiring is laid and proven, and not
 /// annotated: that is done for those that somebody reads.
-Option carry(const FailedUnit& job, Candidate judged, const KitShelf& shelf, const Catalog& catalog);
-void annotate(Option& option, const FailedUnit& job, const Catalog& catalog);
+Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf, const Catalog& catalog);
+void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Catalog& catalog);
 
 }  // namespace endbell

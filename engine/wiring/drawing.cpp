@@ -319,7 +319,7 @@ Drawing draw(const WiringPlan& plan) {
     return Ladder(plan).drawn();
 }
 
-Drawing draw_before(const FailedUnit& job) {
+Drawing draw_before(const FailedUnit& job, const Facts& facts) {
     Drawing out;
     out.title = "before";
     const std::vector<Terminal> none;
@@ -327,7 +327,7 @@ Drawing draw_before(const FailedUnit& job) {
     std::size_t longest = 6;
     for (const Terminal& t : terminals) longest = std::max(longest, label(t.name).size());
     const double left = margin + letters_wide(longest) + 8;
-    const std::string motor = job.plate.family ? std::string(word(*job.plate.family)) : "motor";
+    const std::string motor = facts.family ? std::string(word(*facts.family)) : "motor";
     double row = margin + 14;
     for (const Terminal& t : terminals) {
         out.texts.push_back({left - 8, row + 4, label(t.name), Anchor::end, 11, true});

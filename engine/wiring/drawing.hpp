@@ -40,6 +40,6 @@ struct Drawing {
 Drawing draw(const WiringPlan& plan);
 
 /// What the job says was there before: each terminal and the call it gave the old motor.
-Drawing draw_before(const FailedUnit& job);
+Drawing draw_before(const FailedUnit& job, const Facts& facts);
 
 }  // namespace endbell

@@ -22,37 +22,25 @@ void wire_terminal(const Part& part, std::string_view function, const std::strin
     }
 }
 
-double distance(const PlateVolts& plate, double volts) {
-    const double low = plate.low.in(volt);
-    const double high = plate.high.in(volt);
-    return volts < low ? low - volts : volts > high ? volts - high : 0.0;
-}
-
-/// The rating nearest to the supply says how the motor must be set; a selector meant for another voltage must
-/// be out.
-void add_voltage_setting(const Motor& motor, double volts, WiringPlan& plan) {
-    const Rating* chosen = nullptr;
-    for (const Rating& r : motor.ratings) {
-        if (!r.volts) continue;
-        if (chosen == nullptr || distance(*r.volts, volts) < distance(*chosen->volts, volts)) chosen = &r;
-    }
-    if (chosen == nullptr) return;
+/// The rating in use says how the motor must be set; a selector meant for another voltage must be out.
+void add_voltage_setting(const Facts& facts, const Part& part, const Limits& limits, WiringPlan& plan) {
+    const std::optional<Rating> chosen = rating_in_use(facts, part, limits);
+    if (!chosen) return;
     if (chosen->selection != VoltageSelection::none) {
-        plan.settings.push_back({word(chosen->selection), fmt::format("set for {:g} V", volts)});
+        plan.settings.push_back(
+            {word(chosen->selection), fmt::format("set for {:g} V", facts.supply.at_motor()->in(volt))});
         return;
     }
-    for (const Rating& r : motor.ratings) {
+    for (const Rating& r : part.motor->ratings) {
         if (r.selection == VoltageSelection::none) continue;
         plan.settings.push_back({word(r.selection), "removed"});
         return;
     }
 }
 
-void add_capacitor(const FailedUnit& job, const Motor& motor, WiringPlan& plan) {
+void add_capacitor(const Facts& facts, const Motor& motor, WiringPlan& plan) {
     const bool electronic = motor.family && is_electronic(*motor.family);
-    const bool old_one =
-        job.plate.capacitor || (job.plate.family && *job.plate.family == Family::capacitor_run);
-    if (electronic && old_one) plan.settings.push_back({"capacitor", "removed"});
+    if (electronic && facts.had_capacitor) plan.settings.push_back({"capacitor", "removed"});
     if (electronic || !motor.capacitor) return;
     std::string value = fmt::format("{:g} uF", motor.capacitor->in(microfarad));
     if (motor.capacitor_volts) value += fmt::format(" {:g} V", motor.capacitor_volts->in(volt));
@@ -64,10 +52,10 @@ void add_capacitor(const FailedUnit& job, const Motor& motor, WiringPlan& plan) 
 
 }  // namespace
 
-void add_line_side(const FailedUnit& job, const Part& part, WiringPlan& plan) {
+void add_line_side(const Facts& facts, const Part& part, Conductors conductors, const Limits& limits,
+                   WiringPlan& plan) {
     const Motor& motor = *part.motor;
-    const double volts = *supply_volts(job);  // without it there is no plan
-    const bool both_live = has_second_line_conductor(volts);
+    const bool both_live = conductors == Conductors::two_lines;
     // Speed leads are the line side of a motor whose leads carry its current.
     const bool leads_carry_current = motor.signal && *motor.signal == SignalClass::switched_line;
     if (!leads_carry_current) wire_terminal(part, "line", "L1", "constant line power", plan);
@@ -75,8 +63,8 @@ void add_line_side(const FailedUnit& job, const Part& part, WiringPlan& plan) {
                   both_live ? "second line conductor" : "neutral", plan);
     wire_terminal(part, "earth", "earth", "earth", plan);
     if (!plan.line_taps) wire_terminal(part, "common", "C", "same transformer", plan);
-    add_voltage_setting(motor, volts, plan);
-    add_capacitor(job, motor, plan);
+    add_voltage_setting(facts, part, limits, plan);
+    add_capacitor(facts, motor, plan);
 }
 
 ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits) {

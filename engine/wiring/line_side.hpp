@@ -5,7 +5,8 @@
 namespace endbell {
 
 /// Appends the line wires, the settings and what is lacking for them. `plan` must know its signals and taps.
-void add_line_side(const FailedUnit& job, const Part& part, WiringPlan& plan);
+void add_line_side(const Facts& facts, const Part& part, Conductors conductors, const Limits& limits,
+                   WiringPlan& plan);
 
 /// What the taps and relay coils add to the transformer, against its rating.
 ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits);

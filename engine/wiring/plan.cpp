@@ -17,6 +17,7 @@ namespace {
 /// Everything a circuit needs to become a plan.
 struct Task {
     const FailedUnit& job;
+    const Facts& facts;
     const Part& part;
     const Limits& limits;
     Setup setup;
@@ -114,7 +115,7 @@ WiringPlan finish(const Task& task, const Circuit& circuit, std::string_view met
     plan.fewest_relays = true;
     land_taps(task, plan);
     wire_run_signal(task, plan);
-    add_line_side(task.job, task.part, plan);
+    add_line_side(task.facts, task.part, task.setup.conductors, task.limits, plan);
     plan.truth = prove(plan);
     plan.proven = all_hold(plan.truth);
     check(plan.proven, "the simulator agrees with what was synthesised");
@@ -165,9 +166,9 @@ WiringPlan plug_for_plug() {
     return plan;
 }
 
-WiringPlan plan_taps(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits,
+WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits,
                      bool use_run_signal) {
-    Task task{job, part, limits, set_up(job, part, air, use_run_signal), {}, {}};
+    Task task{job, facts, part, limits, set_up(job, facts, part, air, use_run_signal), {}, {}};
     if (!task.setup.refusal.empty()) return refused(task.setup);
     TapChoice choice = choose_taps(task.setup.controls, part, air);
     if (!choice.refusal.empty()) {
@@ -198,7 +199,7 @@ WiringPlan plan_taps(const FailedUnit& job, const Part& part, const AirPlan& air
 
 }  // namespace
 
-WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits) {
+WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits) {
     if (part.module) return plug_for_plug();
     if (!part.motor) {
         WiringPlan none;
@@ -208,9 +209,9 @@ WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& ai
     const Motor& motor = *part.motor;
     const bool programmed = motor.family && *motor.family == Family::constant_airflow;
     if (programmed) return plug_for_plug();
-    WiringPlan plan = plan_taps(job, part, air, limits, true);
+    WiringPlan plan = plan_taps(job, facts, part, air, limits, true);
     if (plan.possible && has_run_signal(job, part) && plan.alternatives.empty()) {
-        WiringPlan other = plan_taps(job, part, air, limits, false);
+        WiringPlan other = plan_taps(job, facts, part, air, limits, false);
         if (other.possible && other.line_signals != plan.line_signals)
             plan.alternatives.push_back(without_two_taps(std::move(other)));
     }
@@ -224,20 +225,20 @@ Verdict verdict_of(const WiringPlan& plan) {
     return plan.lacking.empty() ? Verdict::does_not_fit : Verdict::fits;
 }
 
-void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const Limits& limits) {
+void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
     if (!plan.possible) return;
     if (plan.method != "plug for plug") {
         plan.faults = single_faults(plan);
         plan.power = control_power(job, plan, limits);
-        plan.cautions = cautions_of(job, part, plan);
+        plan.cautions = cautions_of(facts, part, plan);
     }
-    plan.checks = checks_of(job, part, plan);
-    for (WiringPlan& other : plan.alternatives) annotate(other, job, part, limits);
+    plan.checks = checks_of(job, facts, part, plan);
+    for (WiringPlan& other : plan.alternatives) annotate(other, job, facts, part, limits);
 }
 
-WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits) {
-    WiringPlan plan = lay_wiring(job, part, air, limits);
-    annotate(plan, job, part, limits);
+WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits) {
+    WiringPlan plan = lay_wiring(job, facts, part, air, limits);
+    annotate(plan, job, facts, part, limits);
     return plan;
 }
 

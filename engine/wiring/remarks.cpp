@@ -10,11 +10,6 @@ bool electronic(const Part& part) {
     return part.motor && part.motor->family && is_electronic(*part.motor->family);
 }
 
-bool burner(const FailedUnit& job) {
-    const auto& heat = job.controls.heat;
-    return heat && (*heat == HeatKind::gas || *heat == HeatKind::oil || *heat == HeatKind::dual_fuel);
-}
-
 bool has_wire_note(const WiringPlan& plan, std::string_view note) {
     return std::any_of(plan.wires.begin(), plan.wires.end(),
                        [&](const Wire& w) { return w.note_id == note; });
@@ -38,7 +33,7 @@ bool runs_on(const Part& part) {
 
 }  // namespace
 
-std::vector<std::string_view> cautions_of(const FailedUnit& job, const Part& part, const WiringPlan& plan) {
+std::vector<std::string_view> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan) {
     std::vector<std::string_view> list;
     const auto when = [&](bool true_here, std::string_view caution) {
         if (true_here) list.push_back(caution);
@@ -55,8 +50,8 @@ std::vector<std::string_view> cautions_of(const FailedUnit& job, const Part& par
     when(plan.tap_rule == TapRule::highest_tap_wins && two_live_somewhere(plan),
          "verify the priority of the taps");
     when(!plan.condition.empty(), "one board output at a time");
-    when(burner(job), "the board keeps the blower");
-    const bool heat_pump = job.controls.heat && *job.controls.heat == HeatKind::heat_pump;
+    when(facts.heat.burner.is(true), "the board keeps the blower");
+    const bool heat_pump = facts.heat.kind == HeatKind::heat_pump;
     when(heat_pump && !plan.signals.empty(), "compressor heat at the cooling tap");
     when(some_fault(plan, [](const FaultRow& f) { return f.two_taps; }) &&
              plan.tap_rule != TapRule::highest_tap_wins,
@@ -71,16 +66,14 @@ std::vector<std::string_view> cautions_of(const FailedUnit& job, const Part& par
     return list;
 }
 
-std::vector<std::string_view> checks_of(const FailedUnit& job, const Part& part, const WiringPlan& plan) {
+std::vector<std::string_view> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan) {
     std::vector<std::string_view> list{"lock out", "absence of voltage"};
     const auto when = [&](bool true_here, std::string_view checkpoint) {
         if (true_here) list.push_back(checkpoint);
     };
-    const bool old_capacitor =
-        job.plate.capacitor || (job.plate.family && *job.plate.family == Family::capacitor_run);
-    const bool old_electronics = job.plate.family && is_electronic(*job.plate.family);
+    const bool old_electronics = facts.family && is_electronic(*facts.family);
     when(electronic(part) || old_electronics, "wait five minutes");
-    when(old_capacitor, "discharge the capacitor");
+    when(facts.had_capacitor, "discharge the capacitor");
     when(true, "earth continuous");
     when(!plan.settings.empty(), "settings match the supply");
     when(true, "plugs in before power");
@@ -91,8 +84,8 @@ std::vector<std::string_view> checks_of(const FailedUnit& job, const Part& part,
     when(true, "amps at or below plate");
     const bool blower = !job.unit.load || *job.unit.load == Load::indoor_blower;
     when(blower, "static and airflow");
-    when(plan.must_run != 0 || (blower && burner(job)), "temperature rise");
-    when(burner(job), "combustion and limits");
+    when(plan.must_run != 0 || (blower && facts.heat.burner.is(true)), "temperature rise");
+    when(facts.heat.burner.is(true), "combustion and limits");
     return list;
 }
 

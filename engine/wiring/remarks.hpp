@@ -4,7 +4,7 @@
 
 namespace endbell {
 
-std::vector<std::string_view> cautions_of(const FailedUnit& job, const Part& part, const WiringPlan& plan);
-std::vector<std::string_view> checks_of(const FailedUnit& job, const Part& part, const WiringPlan& plan);
+std::vector<std::string_view> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan);
+std::vector<std::string_view> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan);
 
 }  // namespace endbell

@@ -6,12 +6,8 @@ namespace endbell {
 
 namespace {
 
-bool burns_fuel(HeatKind heat) {
-    return heat == HeatKind::gas || heat == HeatKind::oil || heat == HeatKind::dual_fuel;
-}
-
 std::optional<SignalClass> signal_class(const Motor& motor) {
-    if (motor.signal) return motor.signal;
+    if (const Derived<SignalClass> whole = signal_of(motor)) return *whole;
     if (!motor.taps.empty()) return motor.taps.front().signal;
     return std::nullopt;
 }
@@ -34,8 +30,8 @@ bool is_heat_call(const ControlSignal& s) {
 
 /// A board keeps the blower's timing, proving and limits of a burner. A thermostat that commands the blower itself
 /// loses them, with its W on a tap or relay or without.
-bool burner_without_its_board(const FailedUnit& job, const Setup& setup) {
-    return !setup.gated && job.controls.heat && burns_fuel(*job.controls.heat) && job.controls.source &&
+bool burner_without_its_board(const FailedUnit& job, const Facts& facts, const Setup& setup) {
+    return !setup.gated && facts.heat.burner.is(true) && job.controls.source &&
            *job.controls.source == ControlSource::thermostat;
 }
 
@@ -45,23 +41,28 @@ bool calls_for_heat(Call call) {
 
 /// A burner, or elements, that no state of these signals calls: their air would be left to chance. Elements beside a
 /// heat pump are known by their power; its compressor heats on the cooling calls.
-bool heat_without_a_wire(const FailedUnit& job, const Setup& setup) {
-    if (!job.controls.heat || *job.controls.heat == HeatKind::none) return false;
-    const bool elements = job.equipment.electric_heat && *job.equipment.electric_heat > watt(0);
-    if (*job.controls.heat == HeatKind::heat_pump && !elements) return false;
+bool heat_without_a_wire(const Heat& heat, const Setup& setup) {
+    if (!heat.burner.is(true) && !heat.elements.is(true)) return false;
     return std::none_of(setup.controls.demands.begin(), setup.controls.demands.end(), [](const Demand& d) {
         return std::any_of(d.calls.begin(), d.calls.end(), calls_for_heat);
     });
 }
 
-/// Two conductors land today: the third of a three-phase motor has no place in a plan.
-bool wants_three_lines(const Motor& motor) {
-    return motor.phase == 3 || motor.family == Family::three_phase;
+/// Lands the motor's conductors, or says why not: two land today, and the third of a three-phase motor has no place. The old
+/// plate alone lands none.
+Setup land_conductors(Setup setup, const Facts& facts, const Motor& motor) {
+    const Derived<int> phases = phase_of(motor);
+    if (phases.is(3)) return lack(std::move(setup), "fewer than three line wires", "terminals.third line");
+    const bool known_supply = facts.supply.at_motor() && !facts.supply.dead;
+    if (!known_supply) return lack(std::move(setup), "supply not known", "equipment.supply");
+    const auto conductors = conductors_for(facts.supply, phases ? phases.value : facts.phase.value);
+    if (!conductors) return lack(std::move(setup), "supply not known", "motors.phase");
+    setup.conductors = *conductors;
+    return setup;
 }
 
-std::string line_return(const FailedUnit& job) {
-    const auto volts = supply_volts(job);
-    return volts && has_second_line_conductor(*volts) ? "L2" : "N";
+std::string line_return(Conductors conductors) {
+    return conductors == Conductors::two_lines ? "L2" : "N";
 }
 
 /// An outdoor fan hangs on the contactor's load side: one output, live while the compressor is called.
@@ -73,26 +74,23 @@ Controls contactor_controls() {
     return controls;
 }
 
-Setup contactor_setup(const FailedUnit& job, const Part& part) {
-    Setup setup;
-    if (wants_three_lines(*part.motor)) {
-        return lack(std::move(setup), "fewer than three line wires", "terminals.third line");
-    }
+Setup contactor_setup(const Facts& facts, const Part& part) {
+    Setup setup = land_conductors({}, facts, *part.motor);
+    if (!setup.refusal.empty()) return setup;
     const std::optional<SignalClass> wants = signal_class(*part.motor);
     if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
     if (*wants != SignalClass::switched_line) {
         return refuse(std::move(setup), "contactor feeds line leads only", {"a motor with speed leads"});
     }
-    if (!supply_volts(job)) return lack(std::move(setup), "supply not known", "equipment.supply");
     setup.rule = TapRule::one_tap_only;
     setup.line_signals = setup.line_taps = setup.board_first = true;
     setup.controls = contactor_controls();
-    setup.names = {{"contactor T1"}, "L1", line_return(job)};
+    setup.names = {{"contactor T1"}, "L1", line_return(setup.conductors)};
     return setup;
 }
 
-void take_signals(const FailedUnit& job, const AirPlan& air, bool thermostat, Setup& setup) {
-    setup.controls = thermostat ? thermostat_controls(job, air, setup.gated) : board_controls(job);
+void take_signals(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool thermostat, Setup& setup) {
+    setup.controls = thermostat ? thermostat_controls(job, facts, air, setup.gated) : board_controls(job);
     for (const ControlSignal& s : setup.controls.signals) setup.names.signals.push_back(s.name);
 }
 
@@ -105,32 +103,20 @@ const PartTerminal* terminal(const Part& part, std::string_view function) {
     return found == list.end() ? nullptr : &*found;
 }
 
-std::optional<double> supply_volts(const FailedUnit& job) {
-    if (job.equipment.supply) return job.equipment.supply->in(volt);
-    if (job.measured.line_volts) return job.measured.line_volts->in(volt);
-    return std::nullopt;
-}
-
-bool has_second_line_conductor(double volts) {
-    const bool to_neutral = volts < 150.0 || (volts > 250.0 && volts < 300.0);
-    return !to_neutral;
-}
-
 bool has_run_signal(const FailedUnit& job, const Part& part) {
     return terminal(part, "run signal") != nullptr && job.controls.run_signal_available &&
            *job.controls.run_signal_available;
 }
 
-Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool use_run_signal) {
+Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, bool use_run_signal) {
     Setup setup;
     if (job.unit.load && *job.unit.load == Load::draft_inducer) {
         return refuse(std::move(setup), "inducer by its own diagram",
                       {"the specified assembly and its diagram"});
     }
-    if (job.unit.load && *job.unit.load == Load::outdoor_fan) return contactor_setup(job, part);
+    if (job.unit.load && *job.unit.load == Load::outdoor_fan) return contactor_setup(facts, part);
     const Motor& motor = *part.motor;
-    if (wants_three_lines(motor))
-        return lack(std::move(setup), "fewer than three line wires", "terminals.third line");
+    if (phase_of(motor).is(3)) return land_conductors({}, facts, motor);
     const std::optional<SignalClass> wants = signal_class(motor);
     if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
     if (!job.controls.source) return lack(std::move(setup), "source not known", "controls.source");
@@ -139,7 +125,8 @@ Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool u
                         source == ControlSource::pulse_or_serial;
     if (serial) return refuse(std::move(setup), "serial control", {"the equipment maker's own part"});
 
-    if (!supply_volts(job)) return lack(std::move(setup), "supply not known", "equipment.supply");
+    setup = land_conductors({}, facts, motor);
+    if (!setup.refusal.empty()) return setup;
     setup.line_taps = *wants != SignalClass::control_24v;
     setup.gated = use_run_signal && !setup.line_taps && has_run_signal(job, part);
     setup.line_signals = source == ControlSource::board_line && !setup.gated;
@@ -147,22 +134,22 @@ Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool u
     // Two live speed leads are two windings across the line at once: no sheet can allow it.
     if (*wants == SignalClass::switched_line) setup.rule = TapRule::one_tap_only;
     setup.names.supply = setup.line_taps ? "L1" : "R";
-    setup.names.coil_return = setup.line_signals ? line_return(job) : "C";
+    setup.names.coil_return = setup.line_signals ? line_return(setup.conductors) : "C";
     // A signal feeds a tap only at the tap's own voltage; else it works coils alone.
     setup.sources = {true, setup.line_signals == setup.line_taps};
     setup.board_first = *wants == SignalClass::switched_line;
-    take_signals(job, air, source == ControlSource::thermostat || setup.gated, setup);
+    take_signals(job, facts, air, source == ControlSource::thermostat || setup.gated, setup);
     setup.lacking = setup.controls.lacking;
     if (!setup.lacking.empty()) return refuse(std::move(setup), "controls not known", {});
     if (setup.controls.signals.size() > most_signals)
         return refuse(std::move(setup), "too many signals", {"fewer terminals on the motor"});
-    if (burner_without_its_board(job, setup)) {
+    if (burner_without_its_board(job, facts, setup)) {
         const bool heats =
             std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(), is_heat_call);
         return refuse(std::move(setup), heats ? "heat call past the board" : "blower off its board",
                       {"blower outputs of the furnace board", "a part with a line-voltage run signal"});
     }
-    if (heat_without_a_wire(job, setup)) {
+    if (heat_without_a_wire(facts.heat, setup)) {
         return refuse(std::move(setup), "heat call without a wire", {"the terminal that calls the heat"});
     }
     if (!setup.line_taps && job.controls.common_present && !*job.controls.common_present) {

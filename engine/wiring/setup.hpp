@@ -1,5 +1,6 @@
 // How this job can feed this part: which signals, at which voltage, from which supply; or why it cannot.
 #pragma once
+#include "engine/facts/rating.hpp"
 #include "engine/wiring/netlist.hpp"
 #include "engine/wiring/states.hpp"
 
@@ -13,6 +14,7 @@ struct Setup {
     Sources sources;
     NetlistNames names;
     TapRule rule = TapRule::not_stated;
+    Conductors conductors = Conductors::line_and_neutral;  // that feed the motor
     bool line_signals = false;
     bool line_taps = false;
     bool gated = false;        // the board's line-voltage run signal decides when; the taps only how fast
@@ -21,16 +23,10 @@ struct Setup {
 
 /// `use_run_signal`: where part and job have a run signal, take it; else turn board outputs into 24 V by
 /// relays.
-Setup set_up(const FailedUnit& job, const Part& part, const AirPlan& air, bool use_run_signal);
+Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, bool use_run_signal);
 bool has_run_signal(const FailedUnit& job, const Part& part);
 
 /// The part's terminal of that function, or null.
 const PartTerminal* terminal(const Part& part, std::string_view function);
-
-/// The nominal supply, in volts: as stated on the equipment, else as measured.
-std::optional<double> supply_volts(const FailedUnit& job);
-/// 208, 230, 240, 460 and 575 V are to be had between two line conductors. Below 150 V, and at 277 V of a 480Y/277
-/// system, the return is the neutral: line to line is 480 V there.
-bool has_second_line_conductor(double volts);
 
 }  // namespace endbell

@@ -79,11 +79,10 @@ std::string signal_name(const std::string& label, const std::vector<ControlSigna
     return used == 0 ? name : name + " (" + std::to_string(used + 1) + ")";
 }
 
-bool uses_elements(HeatKind heat) {
-    return heat == HeatKind::electric || heat == HeatKind::heat_pump;
-}
-bool has_compressor_heat(HeatKind heat) {
-    return heat == HeatKind::heat_pump || heat == HeatKind::dual_fuel;
+
+/// A heat call may mean elements: they are in, or nobody has said that beside a heat pump there are none.
+bool may_run_elements(const Heat& heat) {
+    return heat.elements.is(true) || heat.kind == HeatKind::electric || heat.kind == HeatKind::heat_pump;
 }
 
 bool plans(const AirPlan& air, Call call) {
@@ -91,7 +90,7 @@ bool plans(const AirPlan& air, Call call) {
 }
 
 /// The terminals the job names, or those its kind of system has.
-std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const AirPlan& air, bool letters_only,
+std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air, bool letters_only,
                                               Controls& into) {
     std::vector<ControlSignal> signals;
     const ControlFacts& controls = job.controls;
@@ -105,18 +104,18 @@ std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const AirPl
     }
     if (!signals.empty()) return signals;
     into.assumed.push_back("controls.terminals");
-    const HeatKind heat = *controls.heat;
+    const bool compressor_heat = heat.compressor.is(true);
     const bool cooling_two =
         job.equipment.cooling_stages ? *job.equipment.cooling_stages > 1 : plans(air, Call::cool_low);
     const bool heating_two =
         job.equipment.heating_stages ? *job.equipment.heating_stages > 1 : plans(air, Call::heat_low);
     const bool cools = plans(air, Call::cool_high) || plans(air, Call::cool_low) || job.equipment.cooling ||
-                       has_compressor_heat(heat);
+                       compressor_heat;
     signals.push_back({"G", Role::fan, Call::circulate});
     if (cools) signals.push_back({"Y1", Role::compressor1, Call::cool_high});
     if (cools && cooling_two) signals.push_back({"Y2", Role::compressor2, Call::cool_high});
-    if (heat != HeatKind::none) signals.push_back({"W1", Role::heat1, Call::heat_high});
-    if (heat != HeatKind::none && !has_compressor_heat(heat) && heating_two) {
+    if (!heat.none()) signals.push_back({"W1", Role::heat1, Call::heat_high});
+    if (!heat.none() && !compressor_heat && heating_two) {
         signals.push_back({"W2", Role::heat2, Call::heat_high});
     }
     if (controls.dehumidify && *controls.dehumidify != DehumidifyLogic::not_used) {
@@ -128,15 +127,15 @@ std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const AirPl
 /// Collects the states of one thermostat.
 class Thermostat {
   public:
-    Thermostat(const std::vector<ControlSignal>& signals, const ControlFacts& facts)
-        : signals_(signals), facts_(facts) {}
+    Thermostat(const std::vector<ControlSignal>& signals, const ControlFacts& facts, const Heat& heat)
+        : signals_(signals), facts_(facts), heat_(heat) {}
 
     std::vector<Demand> demands() {
         add("off", 0, {});
         if (has(Role::fan)) add("fan on", bit(Role::fan), {Call::circulate});
-        const HeatKind heat = *facts_.heat;
+        const HeatKind heat = *heat_.kind;
         cooling();
-        if (has_compressor_heat(heat)) {
+        if (heat_.compressor.is(true)) {
             compressor_heat(heat);
         } else if (heat != HeatKind::none && has(Role::heat1)) {
             plain_heat(heat);
@@ -247,6 +246,7 @@ class Thermostat {
 
     const std::vector<ControlSignal>& signals_;
     const ControlFacts& facts_;
+    const Heat& heat_;
     std::vector<Demand> demands_;
 };
 
@@ -266,18 +266,18 @@ bool is_thermostat_letter(std::string_view label) {
     return role_of(label).has_value() || other != std::end(not_for_a_blower);
 }
 
-Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool letters_only) {
+Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool letters_only) {
     Controls controls;
-    if (!job.controls.heat) {
+    if (!facts.heat.kind) {
         controls.lacking.push_back("controls.heat");
         return controls;
     }
-    controls.signals = thermostat_signals(job, air, letters_only, controls);
+    controls.signals = thermostat_signals(job, facts.heat, air, letters_only, controls);
     const bool dehumidifies = std::any_of(controls.signals.begin(), controls.signals.end(),
                                           [](const ControlSignal& s) { return s.role == Role::dehumidify; });
     const bool logic_matters = dehumidifies && !job.controls.states;
     if (logic_matters && !job.controls.dehumidify) controls.lacking.push_back("controls.dehumidify");
-    if (uses_elements(*job.controls.heat)) {
+    if (may_run_elements(facts.heat)) {
         for (std::size_t i = 0; i < controls.signals.size(); ++i) {
             const Role role = controls.signals[i].role;
             if (role == Role::heat1 || role == Role::heat2 || role == Role::emergency)
@@ -285,7 +285,7 @@ Controls thermostat_controls(const FailedUnit& job, const AirPlan& air, bool let
         }
     }
     controls.demands = job.controls.states ? own_demands(job.controls, controls.signals)
-                                           : Thermostat(controls.signals, job.controls).demands();
+                                           : Thermostat(controls.signals, job.controls, facts.heat).demands();
     return controls;
 }
 

@@ -133,7 +133,7 @@ struct WiringPlan {
 
 /// The plan with its proof, before it is annotated: all that decides whether a part can be wired, and with what.
 /// `air` names the wanted tap of each call.
-WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits);
+WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits);
 
 /// What the wiring comes to for the part. Not shown: how it is fed is not known, or has no place in a plan yet. A plan
 /// that waits for readings of the air says nothing of the part.
@@ -141,10 +141,10 @@ Verdict verdict_of(const WiringPlan& plan);
 
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
 /// checks, also to its alternative.
-void annotate(WiringPlan& plan, const FailedUnit& job, const Part& part, const Limits& limits);
+void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits);
 
 /// Both.
-WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& limits);
+WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits);
 
 /// The plan's netlist, evaluated by relay logic alone: which taps are live when `live` signals are.
 /// Shares no code with the synthesis.

@@ -50,6 +50,16 @@ Read<T> unreadable(std::string_view raw, std::string_view expected) {
     return read;
 }
 
+/// A question mark, three dots or "torn" beside what could be read: "4?1-3K", "1/2 hp ...", "PR-1 (worn off)".
+bool is_partly_read(std::string_view raw);
+
+/// Open: nothing of a value that was read in part decides.
+template <class T>
+Read<T> ask_torn(std::string_view raw) {
+    return ask<T>(raw, "part of it could not be read: what does the whole say, or what do the equipment's papers say?",
+                  {});
+}
+
 /// The same outcome for another type: everything but the value.
 template <class T, class U>
 Read<T> no_value(const Read<U>& other) {

@@ -12,7 +12,7 @@ namespace {
 
 using System = Read<SupplySystem>;
 
-constexpr std::string_view expected =
+constexpr std::string_view supply_expected =
     "a supply such as '230', '120/240', '208Y/120', '480Y/277', '240 high leg' or '460-3-60'";
 
 Voltage nominal(const std::string& figure) {
@@ -25,7 +25,7 @@ bool is_wye_pair(double line, double neutral) {
 }
 
 System wye(std::string_view raw, const std::string& line, const std::string& neutral) {
-    if (!is_wye_pair(std::stod(line), std::stod(neutral))) return unreadable<SupplySystem>(raw, expected);
+    if (!is_wye_pair(std::stod(line), std::stod(neutral))) return unreadable<SupplySystem>(raw, supply_expected);
     return read_as<SupplySystem>(raw, {SupplyKind::wye, nominal(line), nominal(neutral), std::nullopt});
 }
 
@@ -34,7 +34,7 @@ System phases(std::string_view raw, const std::string& figure, bool three, const
                         std::nullopt};
     if (!hertz_written.empty()) system.frequency = hertz(std::stod(hertz_written));
     const VoltageClass* known_class = class_of(std::stod(figure));
-    if (three && known_class != nullptr && known_class->to_neutral) return unreadable<SupplySystem>(raw, expected);
+    if (three && known_class != nullptr && known_class->to_neutral) return unreadable<SupplySystem>(raw, supply_expected);
     return read_as<SupplySystem>(raw, system);
 }
 
@@ -93,7 +93,7 @@ System read_supply(std::string_view raw) {
     const Read<std::vector<PlateVolts>> plate = read_plate_volts(raw);
     if (spelling_key(raw) == "440" || spelling_key(raw) == "440v")
         return read_as<SupplySystem>(raw, bare_supply(volt(460)));
-    if (plate.failed()) return unreadable<SupplySystem>(raw, expected);
+    if (plate.failed()) return unreadable<SupplySystem>(raw, supply_expected);
     if (!plate.reading) return no_value<SupplySystem>(plate);
     const PlateVolts& only = plate.reading->front();
     if (plate.reading->size() == 1 && only.low == only.high)

@@ -33,6 +33,11 @@ namespace endbell::test {
 
 inline const Limits limits;  // the program's own
 
+/// As the engine's, with the facts of the job.
+inline AirPlan plan_air(const FailedUnit& job, const Part& part, const Limits& in_force) {
+    return endbell::plan_air(job, facts_of(job, in_force), part, in_force);
+}
+
 inline bool has(const std::vector<std::string>& list, const std::string& word) {
     for (const std::string& one : list) {
         if (one == word) return true;
@@ -60,7 +65,7 @@ inline FailedUnit furnace() {
     job.equipment.altitude = known(foot(0));
     job.equipment.return_air = known(Temperature::fahrenheit(70));
     job.equipment.climate = known(std::string("normal"));
-    job.equipment.supply = known(volt(120));
+    job.equipment.supply = known(bare_supply(volt(120)));
     job.controls.heat = known(HeatKind::gas);
     job.measured.airflow = known(cfm(1145.6));
     job.measured.static_total = known(inch_water(0.6507));

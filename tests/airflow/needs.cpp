@@ -38,15 +38,15 @@ FailedUnit air_handler(HeatKind heat) {
 
 BOOST_AUTO_TEST_CASE(cooling_follows_the_climate) {
     FailedUnit job = furnace();
-    check_window(air_needs(job, limits), Call::cool_high, 1050, 1200, 1350);
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 1050, 1200, 1350);
     job.equipment.climate = known(std::string("humid"));
-    check_window(air_needs(job, limits), Call::cool_high, 975, 1050, 1350);
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 975, 1050, 1350);
     job.equipment.cooling = known(ton_cooling(3.5));
-    check_window(air_needs(job, limits), Call::cool_high, 1137.5, 1225, 1575);
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 1137.5, 1225, 1575);
     job.equipment.climate = known(std::string("dry"));
-    check_window(air_needs(job, limits), Call::cool_high, 1225, 1575, 1750);
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 1225, 1575, 1750);
     job.equipment.climate = {};
-    const AirNeeds needs = air_needs(job, limits);
+    const AirNeeds needs = air_needs(job, facts_of(job, limits), limits);
     check_window(needs, Call::cool_high, 1225, 1400, 1575);
     BOOST_TEST(has(needs.assumed, "equipment.climate"));
 }
@@ -54,9 +54,9 @@ BOOST_AUTO_TEST_CASE(cooling_follows_the_climate) {
 BOOST_AUTO_TEST_CASE(a_tightened_limit_keeps_the_target_inside_the_window) {
     Limits tighter;
     BOOST_REQUIRE(tighter.tighten("cooling.high", 390, "shop") == Limits::Tightening::accepted);
-    check_window(air_needs(furnace(), tighter), Call::cool_high, 1050, 1170, 1170);
+    check_window(air_needs(furnace(), facts_of(furnace(), tighter), tighter), Call::cool_high, 1050, 1170, 1170);
     BOOST_REQUIRE(tighter.tighten("cooling.low", 460, "shop") == Limits::Tightening::accepted);
-    check_window(air_needs(furnace(), tighter), Call::cool_high, 1170, 1170, 1170);
+    check_window(air_needs(furnace(), facts_of(furnace(), tighter), tighter), Call::cool_high, 1170, 1170, 1170);
 }
 
 BOOST_AUTO_TEST_CASE(a_furnace_window_comes_from_output_and_rise) {
@@ -64,10 +64,10 @@ BOOST_AUTO_TEST_CASE(a_furnace_window_comes_from_output_and_rise) {
     job.equipment.heat_output = {};
     job.equipment.heat_input = known(btu_per_hour(60000));
     job.equipment.efficiency = known(0.95);
-    check_window(air_needs(job, limits), Call::heat_high, 812.0, 1055.6, 1507.9);
-    BOOST_TEST(get(air_needs(job, limits), Call::heat_high)->hard);
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::heat_high, 812.0, 1055.6, 1507.9);
+    BOOST_TEST(get(air_needs(job, facts_of(job, limits), limits), Call::heat_high)->hard);
     job.equipment.efficiency = {};
-    const AirNeeds needs = air_needs(job, limits);
+    const AirNeeds needs = air_needs(job, facts_of(job, limits), limits);
     BOOST_TEST(get(needs, Call::heat_high)->unmet_reason == UnmetReason::window_not_known);
     BOOST_TEST(has(get(needs, Call::heat_high)->lacking, "equipment.efficiency"));
     BOOST_TEST(get(needs, Call::heat_high)->high == 0);
@@ -77,32 +77,32 @@ BOOST_AUTO_TEST_CASE(thin_air_needs_more_cfm_for_the_same_heat) {
     FailedUnit job = furnace();
     job.equipment.altitude = known(foot(5000));
     // 64,000 / (0.8973 x 50): psychrolib 1.1.1; the formula's standard air is 0.15 % heavier.
-    BOOST_CHECK_CLOSE(get(air_needs(job, limits), Call::heat_high)->target, 1426.5, 0.2);
+    BOOST_CHECK_CLOSE(get(air_needs(job, facts_of(job, limits), limits), Call::heat_high)->target, 1426.5, 0.2);
 }
 
 BOOST_AUTO_TEST_CASE(elements_have_a_hard_least_airflow) {
     FailedUnit job = air_handler(HeatKind::electric);
     job.equipment.electric_heat = known(kilowatt(15));
     // 15 kW at 50, 40, 20 F: 947.8, 1,184.8, 2,369.5 cfm; cooling would allow 1,350. By hand.
-    check_window(air_needs(job, limits), Call::electric_heat, 947.8, 1184.8, 2369.5);
-    BOOST_TEST(get(air_needs(job, limits), Call::electric_heat)->hard);
-    BOOST_TEST(!get(air_needs(job, limits), Call::heat_high));
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::electric_heat, 947.8, 1184.8, 2369.5);
+    BOOST_TEST(get(air_needs(job, facts_of(job, limits), limits), Call::electric_heat)->hard);
+    BOOST_TEST(!get(air_needs(job, facts_of(job, limits), limits), Call::heat_high));
 }
 
 BOOST_AUTO_TEST_CASE(elements_beside_a_heat_pump_need_the_greater_airflow) {
     FailedUnit job = air_handler(HeatKind::heat_pump);
     job.equipment.electric_heat = known(kilowatt(5));
     // 5 kW alone needs 315.9; the 3 t heat pump 1,050. By hand.
-    check_window(air_needs(job, limits), Call::electric_heat, 1050, 1200, 1350);
-    check_window(air_needs(job, limits), Call::heat_high, 1050, 1200, 1350);
-    BOOST_TEST(!get(air_needs(job, limits), Call::heat_high)->hard);
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::electric_heat, 1050, 1200, 1350);
+    check_window(air_needs(job, facts_of(job, limits), limits), Call::heat_high, 1050, 1200, 1350);
+    BOOST_TEST(!get(air_needs(job, facts_of(job, limits), limits), Call::heat_high)->hard);
 }
 
 BOOST_AUTO_TEST_CASE(terminals_name_the_calls) {
     FailedUnit job = furnace();
     job.controls.terminals = known(std::vector<Terminal>{
         {"Y1", Call::cool_low}, {"Y2", Call::cool_high}, {"G", Call::circulate}, {"DH", Call::dehumidify}});
-    const AirNeeds needs = air_needs(job, limits);
+    const AirNeeds needs = air_needs(job, facts_of(job, limits), limits);
     BOOST_TEST(needs.calls.size() == 4u);
     BOOST_TEST(!get(needs, Call::heat_high));
     check_window(needs, Call::cool_low, 735, 840, 945);     // 0.70 of capacity
@@ -115,7 +115,7 @@ BOOST_AUTO_TEST_CASE(a_heating_terminal_of_an_electric_furnace_is_its_elements) 
     FailedUnit job = air_handler(HeatKind::electric);
     job.equipment.electric_heat = known(kilowatt(10));
     job.controls.terminals = known(std::vector<Terminal>{{"W1", Call::heat_high}, {"G", Call::circulate}});
-    const AirNeeds needs = air_needs(job, limits);
+    const AirNeeds needs = air_needs(job, facts_of(job, limits), limits);
     BOOST_TEST(needs.calls.size() == 2u);
     BOOST_TEST(get(needs, Call::heat_high)->basis == WindowBasis::electric_elements);
 }
@@ -124,7 +124,7 @@ BOOST_AUTO_TEST_CASE(heating_of_an_unknown_kind_is_asked_for) {
     FailedUnit job = air_handler(HeatKind::gas);
     job.controls.heat = {};
     job.controls.terminals = known(std::vector<Terminal>{{"W1", Call::heat_high}});
-    const AirNeeds needs = air_needs(job, limits);
+    const AirNeeds needs = air_needs(job, facts_of(job, limits), limits);
     BOOST_TEST(has(get(needs, Call::heat_high)->lacking, "controls.heat"));
 }
 
@@ -133,7 +133,7 @@ BOOST_AUTO_TEST_CASE(a_heat_pumps_heating_terminal_carries_its_elements) {
     job.equipment.electric_heat = known(kilowatt(20));
     job.controls.terminals = known(
         std::vector<Terminal>{{"Y1", Call::cool_high}, {"W1", Call::heat_high}, {"G", Call::circulate}});
-    const AirNeeds needs = air_needs(job, limits);
+    const AirNeeds needs = air_needs(job, facts_of(job, limits), limits);
     BOOST_TEST(needs.calls.size() == 3u);
     // 20 kW at 50 F needs 1,263.8 cfm, more than the heat pump's 1,050; at 40 F 1,579.8. By hand.
     BOOST_TEST(get(needs, Call::heat_high)->hard);
@@ -142,5 +142,5 @@ BOOST_AUTO_TEST_CASE(a_heat_pumps_heating_terminal_carries_its_elements) {
     // With a terminal of their own the heat pump's heating keeps its own window.
     job.controls.terminals = known(
         std::vector<Terminal>{{"Y1", Call::heat_high}, {"W1", Call::electric_heat}, {"G", Call::circulate}});
-    BOOST_TEST(!get(air_needs(job, limits), Call::heat_high)->hard);
+    BOOST_TEST(!get(air_needs(job, facts_of(job, limits), limits), Call::heat_high)->hard);
 }

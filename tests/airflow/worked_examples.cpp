@@ -147,16 +147,16 @@ BOOST_AUTO_TEST_CASE(torque_is_power_over_speed) {
 
 BOOST_AUTO_TEST_CASE(induction_motors_slip_below_their_poles) {
     check_rows({
-        {"6 poles", synchronous_speed(hertz(60), 6).in(rpm), 1200, 1e-9, hand},
-        {"8 poles 50 Hz", synchronous_speed(hertz(50), 8).in(rpm), 750, 1e-9, hand},
+        {"6 poles", synchronous(6, hertz(60)).in(rpm), 1200, 1e-9, hand},
+        {"8 poles 50 Hz", synchronous(8, hertz(50)).in(rpm), 750, 1e-9, hand},
     });
-    BOOST_TEST(poles_of(rpm(1075), hertz(60)).value() == 6);
-    BOOST_TEST(poles_of(rpm(825), hertz(60)).value() == 8);
-    BOOST_TEST(poles_of(rpm(1625), hertz(60)).value() == 4);
-    BOOST_TEST(poles_of(rpm(1550), hertz(60)).value() == 4);
-    BOOST_TEST(poles_of(rpm(3250), hertz(60)).value() == 2);
-    BOOST_TEST(!poles_of(rpm(1195), hertz(60)).has_value());  // 0.4 % slip: not such a motor
-    BOOST_TEST(!poles_of(rpm(1300), hertz(60)).has_value());  // 28 %
+    BOOST_TEST(poles_from(rpm(1075), hertz(60)).value() == 6);
+    BOOST_TEST(poles_from(rpm(825), hertz(60)).value() == 8);
+    BOOST_TEST(poles_from(rpm(1625), hertz(60)).value() == 4);
+    BOOST_TEST(poles_from(rpm(1550), hertz(60)).value() == 4);
+    BOOST_TEST(poles_from(rpm(3250), hertz(60)).value() == 2);
+    BOOST_TEST(!poles_from(rpm(1195), hertz(60)).has_value());  // 0.4 % slip: not such a motor
+    BOOST_TEST(!poles_from(rpm(1300), hertz(60)).has_value());  // 28 %
 }
 
 BOOST_AUTO_TEST_CASE(another_motor_on_the_same_fan_settles_on_the_slip_line) {

@@ -46,7 +46,10 @@ std::vector<FailedUnit> read_jobs(const std::string& path) {
 
 struct Asked {
     explicit Asked(const FailedUnit& job, const Catalog& catalog)
-        : diagnosis(diagnose(job, catalog.limits())), question{job, diagnosis, catalog.limits()} {}
+        : facts(facts_of(job, catalog.limits())),
+          diagnosis(diagnose(job, facts, catalog.limits())),
+          question{job, facts, diagnosis, catalog.limits()} {}
+    Facts facts;
     Diagnosis diagnosis;
     Question question;
 };

@@ -451,7 +451,7 @@ BOOST_AUTO_TEST_CASE(each_job_comes_to_its_conclusion) {
     for (const JobCase& c : cases) {
         FailedUnit job = of(c.family, c.symptoms);
         c.read(job);
-        const Diagnosis d = diagnose(job, limits);
+        const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
         BOOST_TEST_CONTEXT(c.name) {
             BOOST_TEST(d.fault == c.fault);
             BOOST_TEST(missing(d) == c.missing);
@@ -464,7 +464,7 @@ BOOST_AUTO_TEST_CASE(each_job_comes_to_its_conclusion) {
 BOOST_AUTO_TEST_CASE(the_motor_half_is_proven_good_only_with_every_winding_and_shaft_test) {
     FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
     all_good(job);
-    BOOST_TEST(diagnose(job, limits).motor_half_proven_good);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).motor_half_proven_good);
     for (void (*spoil)(FailedUnit&) :
          {+[](FailedUnit& j) { j.measured.spins_free = {}; },
           +[](FailedUnit& j) { j.measured.shaft_play = known(true); },
@@ -473,7 +473,7 @@ BOOST_AUTO_TEST_CASE(the_motor_half_is_proven_good_only_with_every_winding_and_s
           +[](FailedUnit& j) { j.plate.family = known(Family::constant_torque); }}) {
         FailedUnit spoiled = job;
         spoil(spoiled);
-        BOOST_TEST(!diagnose(spoiled, limits).motor_half_proven_good);
+        BOOST_TEST(!diagnose(spoiled, facts_of(spoiled, limits), limits).motor_half_proven_good);
     }
 }
 
@@ -482,7 +482,7 @@ BOOST_AUTO_TEST_CASE(an_unknown_family_is_asked_for_before_a_motor_is_condemned)
     job.plate.volts = known(std::vector{plate_volts(208, 230)});
     job.measured.symptoms = known(std::vector{Symptom::no_run});
     all_good(job);
-    const Diagnosis d = diagnose(job, limits);
+    const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(d.fault == Fault::not_shown);
     BOOST_TEST(missing(d) == "plate.family");
 }
@@ -490,33 +490,33 @@ BOOST_AUTO_TEST_CASE(an_unknown_family_is_asked_for_before_a_motor_is_condemned)
 BOOST_AUTO_TEST_CASE(a_leak_to_the_shell_condemns_a_motor_of_any_family) {
     FailedUnit job;
     job.measured.winding_to_shell = known(ohm(2));
-    BOOST_TEST(diagnose(job, limits).fault == Fault::motor);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).fault == Fault::motor);
 }
 
 BOOST_AUTO_TEST_CASE(a_job_without_readings_says_that_nothing_was_measured) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::no_run});
-    BOOST_TEST(diagnose(job, limits).nothing_measured);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).nothing_measured);
     // What a match or an air plan needs tells no dead motor from a live one.
     job.measured.line_volts = known(volt(236));
     job.measured.static_total = known(inch_water(0.4));
     job.measured.bore = known(inch(0.5));
-    BOOST_TEST(diagnose(job, limits).nothing_measured);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).nothing_measured);
     job.measured.spins_free = known(true);
-    BOOST_TEST(!diagnose(job, limits).nothing_measured);
+    BOOST_TEST(!diagnose(job, facts_of(job, limits), limits).nothing_measured);
 }
 
 BOOST_AUTO_TEST_CASE(an_outdoor_fan_has_no_duct) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::runs_slow});
     job.unit.load = known(Load::outdoor_fan);
     job.measured.static_total = known(inch_water(0.9));
-    const Diagnosis d = diagnose(job, limits);
+    const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(row(d, Test::static_total) == nullptr);
     BOOST_TEST(missing(d) == "measured.line_volts measured.spins_free measured.capacitor");
 }
 
 BOOST_AUTO_TEST_CASE(missing_readings_are_live_ones_first_and_each_has_a_time) {
     FailedUnit job = of(Family::constant_airflow, {});
-    const Diagnosis d = diagnose(job, limits);
+    const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(missing(d) ==
                "measured.symptoms measured.line_volts measured.control_volts measured.spins_free "
                "measured.winding_to_shell measured.windings");
@@ -532,7 +532,7 @@ BOOST_AUTO_TEST_CASE(what_killed_the_part_is_named_beside_the_fault) {
     FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
     all_good(job);
     job.measured.static_total = known(inch_water(0.9));
-    const Diagnosis d = diagnose(job, limits);
+    const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(d.fault == Fault::module);
     BOOST_TEST(!d.replace_nothing());
     BOOST_REQUIRE_EQUAL(d.causes.size(), 1U);
@@ -546,11 +546,11 @@ BOOST_AUTO_TEST_CASE(what_killed_the_part_is_named_beside_the_fault) {
 BOOST_AUTO_TEST_CASE(a_part_lost_before_has_a_cause_even_where_no_reading_shows_it) {
     FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
     feed(job, 236, 26);
-    BOOST_TEST(diagnose(job, limits).causes.empty());
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).causes.empty());
     job.measured.earlier_replacements = known(2);
-    BOOST_REQUIRE_EQUAL(diagnose(job, limits).causes.size(), 1U);
-    BOOST_TEST(diagnose(job, limits).causes[0].cause == Cause::not_found);
+    BOOST_REQUIRE_EQUAL(diagnose(job, facts_of(job, limits), limits).causes.size(), 1U);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).causes[0].cause == Cause::not_found);
     job.unit.plate_trusted = known(false);
-    BOOST_REQUIRE_EQUAL(diagnose(job, limits).causes.size(), 1U);
-    BOOST_TEST(diagnose(job, limits).causes[0].cause == Cause::wrong_motor);
+    BOOST_REQUIRE_EQUAL(diagnose(job, facts_of(job, limits), limits).causes.size(), 1U);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).causes[0].cause == Cause::wrong_motor);
 }

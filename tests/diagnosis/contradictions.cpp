@@ -97,7 +97,7 @@ BOOST_AUTO_TEST_CASE(each_contradiction_is_named_with_all_that_takes_part) {
     for (const Pair& p : pairs) {
         FailedUnit job = of(p.family, p.symptoms);
         p.read(job);
-        const Diagnosis d = diagnose(job, limits);
+        const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
         BOOST_TEST_CONTEXT(p.named) {
             BOOST_REQUIRE_EQUAL(d.contradictions.size(), 1U);
             BOOST_TEST(d.contradictions[0] == p.named);
@@ -114,14 +114,14 @@ BOOST_AUTO_TEST_CASE(three_phase_watts_have_the_root_of_three) {
     job.measured.watts = known(watt(700));
     job.measured.line_volts = known(volt(240));
     job.measured.amps = known(ampere(2));  // 831 VA
-    BOOST_TEST(diagnose(job, limits).contradictions.empty());
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).contradictions.empty());
 }
 
 BOOST_AUTO_TEST_CASE(what_does_not_take_part_still_decides) {
     FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
     job.measured.capacitor = known(microfarad(0));  // of the condenser, perhaps
     job.measured.winding_to_shell = known(ohm(40));
-    const Diagnosis d = diagnose(job, limits);
+    const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(d.contradictions.size() == 1U);
     BOOST_TEST(d.fault == Fault::motor);
     BOOST_TEST(carried_by(d) == "winding to shell");
@@ -132,8 +132,8 @@ BOOST_AUTO_TEST_CASE(statics_within_a_twentieth_of_an_inch_agree) {
     job.measured.static_total = known(inch_water(0.90));
     job.measured.static_supply = known(inch_water(0.40));
     job.measured.static_return = known(inch_water(-0.45));
-    BOOST_TEST(diagnose(job, limits).contradictions.empty());
-    BOOST_TEST(diagnose(job, limits).fault == Fault::airflow);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).contradictions.empty());
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).fault == Fault::airflow);
 }
 
 BOOST_AUTO_TEST_CASE(running_readings_of_a_motor_that_stands_are_of_its_last_good_run) {
@@ -142,6 +142,6 @@ BOOST_AUTO_TEST_CASE(running_readings_of_a_motor_that_stands_are_of_its_last_goo
     job.measured.speed = known(rpm(955));
     job.measured.watts = known(watt(352));
     job.measured.amps = known(ampere(2.4));
-    BOOST_TEST(diagnose(job, limits).contradictions.empty());
-    BOOST_TEST(diagnose(job, limits).fault == Fault::supply);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).contradictions.empty());
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).fault == Fault::supply);
 }

@@ -20,7 +20,8 @@ BOOST_AUTO_TEST_CASE(random_jobs_say_what_is_declared_and_all_of_it) {
     Maker maker(17);
     std::vector<TestOutcome> said;
     for (int i = 0; i < 10000; ++i) {
-        for (const Evidence& row : diagnose(maker.any_job(), limits).evidence) {
+        const FailedUnit job = maker.any_job();
+        for (const Evidence& row : diagnose(job, facts_of(job, limits), limits).evidence) {
             const TestOutcome outcome{row.test, row.reason};
             if (std::find(said.begin(), said.end(), outcome) == said.end()) said.push_back(outcome);
         }

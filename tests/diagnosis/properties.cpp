@@ -24,7 +24,7 @@ BOOST_AUTO_TEST_CASE(every_diagnosis_is_either_carried_or_lacks_something) {
     Maker maker(20240);
     for (int i = 0; i < 5000; ++i) {
         const FailedUnit job = maker.job();
-        const Diagnosis d = diagnose(job, limits);
+        const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
         BOOST_TEST_CONTEXT("job " << i << ": " << told(d)) {
             if (d.fault == Fault::not_shown) {
                 BOOST_TEST(!d.missing.empty());
@@ -49,9 +49,9 @@ BOOST_AUTO_TEST_CASE(answering_every_missing_reading_ends_in_a_conclusion) {
     Maker maker(7);
     for (int i = 0; i < 2000; ++i) {
         FailedUnit job = maker.job();
-        if (!diagnose(job, limits).contradictions.empty()) continue;
-        for (int round = 0; round < 6 && diagnose(job, limits).fault == Fault::not_shown; ++round) {
-            for (const MissingReading& m : diagnose(job, limits).missing) {
+        if (!diagnose(job, facts_of(job, limits), limits).contradictions.empty()) continue;
+        for (int round = 0; round < 6 && diagnose(job, facts_of(job, limits), limits).fault == Fault::not_shown; ++round) {
+            for (const MissingReading& m : diagnose(job, facts_of(job, limits), limits).missing) {
                 if (m.job_key == "plate.family") job.plate.family = known(Family::constant_airflow);
                 if (m.job_key == "plate.volts") job.plate.volts = known(std::vector{plate_volts(230)});
                 if (m.job_key == "plate.signal") job.plate.signal = known(SignalClass::control_24v);
@@ -75,7 +75,7 @@ BOOST_AUTO_TEST_CASE(answering_every_missing_reading_ends_in_a_conclusion) {
                 if (m.job_key == "measured.amps") job.measured.amps = known(ampere(1.5));
             }
         }
-        const Diagnosis d = diagnose(job, limits);
+        const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
         BOOST_TEST_CONTEXT("job " << i << ": " << told(d)) {
             BOOST_TEST((d.fault != Fault::not_shown || !d.contradictions.empty()));
         }

@@ -65,7 +65,7 @@ class Maker {
         if (often()) equipment.rise_high = known(fahrenheit_degree(65));
         if (seldom()) m.airflow = known(cfm(pick(std::array{800.0, 1200.0})));
         if (often()) equipment.cooling = known(ton_cooling(3));
-        if (seldom()) equipment.supply = known(volt(pick(std::array{115.0, 208.0, 230.0})));
+        if (seldom()) equipment.supply = known(bare_supply(volt(pick(std::array{115.0, 208.0, 230.0}))));
         if (seldom()) equipment.fan_amps = known(ampere(pick(std::array{1.5, 2.0})));
         if (seldom()) m.watts = known(watt(700));
         if (seldom()) m.amps = known(ampere(1.8));

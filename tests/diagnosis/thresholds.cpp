@@ -11,7 +11,7 @@ using namespace endbell::jobs;
 namespace {
 
 Evidence tested(const FailedUnit& job, Test test) {
-    const Diagnosis d = diagnose(job, limits);
+    const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     const Evidence* found = row(d, test);
     BOOST_REQUIRE_MESSAGE(found != nullptr, "a row of " << test);
     return *found;
@@ -50,7 +50,7 @@ BOOST_AUTO_TEST_CASE(line_volts_pass_within_ten_percent_of_the_plate) {
     for (const LineCase& c : cases) {
         FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
         job.plate.volts = known(std::vector{c.plate});
-        if (c.supply > 0) job.equipment.supply = known(volt(c.supply));
+        if (c.supply > 0) job.equipment.supply = known(bare_supply(volt(c.supply)));
         job.measured.line_volts = known(volt(c.measured));
         const Evidence found = tested(job, Test::line_volts);
         BOOST_TEST_CONTEXT(c.plate.low.in(volt)
@@ -184,7 +184,7 @@ BOOST_AUTO_TEST_CASE(windings_count_only_with_the_rotor_held) {
     job.measured.rotor_held = known(false);
     BOOST_TEST(tested(job, Test::winding_balance).verdict == Verdict::not_shown);
     BOOST_TEST(tested(job, Test::winding_balance).asks == "measured.windings");
-    BOOST_TEST(diagnose(job, limits).fault == Fault::not_shown);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).fault == Fault::not_shown);
 }
 
 BOOST_AUTO_TEST_CASE(zero_negative_or_too_few_ohms_are_not_usable) {
@@ -192,7 +192,7 @@ BOOST_AUTO_TEST_CASE(zero_negative_or_too_few_ohms_are_not_usable) {
         FailedUnit job = of(Family::constant_torque, {Symptom::no_run});
         set_windings(job, ohms);
         BOOST_TEST(tested(job, Test::winding_balance).verdict == Verdict::not_shown);
-        BOOST_TEST(diagnose(job, limits).fault == Fault::not_shown);
+        BOOST_TEST(diagnose(job, facts_of(job, limits), limits).fault == Fault::not_shown);
     }
 }
 
@@ -208,7 +208,7 @@ BOOST_AUTO_TEST_CASE(an_open_winding_fails_unless_it_may_only_be_hot) {
 BOOST_AUTO_TEST_CASE(only_an_open_winding_speaks_on_a_single_phase_induction_motor) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::no_run});
     set_windings(job, {12.0, 31.0, 43.0});  // run, start, and both in series: unequal by design
-    const Diagnosis d = diagnose(job, limits);
+    const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(row(d, Test::winding_open)->verdict == Verdict::fits);
     BOOST_TEST(row(d, Test::winding_balance) == nullptr);
     BOOST_TEST(d.fault == Fault::not_shown);
@@ -287,7 +287,7 @@ BOOST_AUTO_TEST_CASE(the_hertz_of_a_running_capacitor_is_not_guessed_from_230_vo
     job.measured.capacitor_amps = known(ampere(1.0));
     job.measured.capacitor_volts = known(volt(354));                    // 7.49 uF at 60 Hz
     BOOST_TEST(tested(job, Test::capacitor).verdict == Verdict::fits);  // 208-230: a 60 Hz system
-    BOOST_CHECK(tested(job, Test::capacitor).measured.origin == Origin::inferred);
+    BOOST_CHECK(tested(job, Test::capacitor).measured.origin == Origin::guessed);
     job.plate.volts = known(std::vector{plate_volts(230)});
     BOOST_TEST(tested(job, Test::capacitor).verdict == Verdict::not_shown);
     BOOST_TEST(tested(job, Test::capacitor).asks == "plate.frequency");
@@ -297,7 +297,7 @@ BOOST_AUTO_TEST_CASE(a_bulged_capacitor_is_replaced_whatever_it_reads) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::hums});
     job.measured.capacitor = known(microfarad(7.5));
     job.measured.capacitor_bulged = known(true);
-    BOOST_TEST(diagnose(job, limits).fault == Fault::capacitor);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).fault == Fault::capacitor);
 }
 
 BOOST_AUTO_TEST_CASE(the_total_static_needs_both_sides_with_their_signs) {
@@ -353,7 +353,7 @@ BOOST_AUTO_TEST_CASE(a_plate_that_disagrees_with_the_unit_is_seen) {
     job.plate.current = known(ampere(3.1));
     job.equipment.fan_amps = known(ampere(1.9));
     BOOST_TEST(tested(job, Test::plate_agrees).reason == TestReason::amps_over_unit);
-    job.equipment.supply = known(volt(115));
+    job.equipment.supply = known(bare_supply(volt(115)));
     BOOST_TEST(tested(job, Test::plate_agrees).reason == TestReason::volts_not_of_unit);
 }
 
@@ -365,7 +365,7 @@ BOOST_AUTO_TEST_CASE(every_row_names_a_source_and_a_limit_that_exist) {
         job.measured.static_total = known(inch_water(0.9));
         job.measured.filter_drop = known(inch_water(0.1));
         job.measured.live_taps = known(std::vector{1});
-        for (const Evidence& e : diagnose(job, limits).evidence) {
+        for (const Evidence& e : diagnose(job, facts_of(job, limits), limits).evidence) {
             BOOST_TEST_CONTEXT(e.test) {
                 BOOST_CHECK_NO_THROW(source(e.source));
                 if (!e.limit_id.empty()) BOOST_TEST(limits.has(e.limit_id));
@@ -381,6 +381,6 @@ BOOST_AUTO_TEST_CASE(a_tightened_limit_decides) {
     BOOST_CHECK(shop.tighten("winding.balance", 0.05, "this shop") == Limits::Tightening::accepted);
     FailedUnit job = of(Family::constant_airflow, {Symptom::no_run});
     set_windings(job, {2.0, 2.2, 2.3});  // off 7.69 %
-    BOOST_TEST(diagnose(job, shop).fault == Fault::motor_and_module);
-    BOOST_TEST(diagnose(job, limits).fault == Fault::not_shown);
+    BOOST_TEST(diagnose(job, facts_of(job, shop), shop).fault == Fault::motor_and_module);
+    BOOST_TEST(diagnose(job, facts_of(job, limits), limits).fault == Fault::not_shown);
 }

@@ -47,7 +47,7 @@ BOOST_AUTO_TEST_CASE(every_job_key_that_a_rule_asks_for_has_a_question) {
 
 BOOST_AUTO_TEST_CASE(every_reading_that_an_empty_diagnosis_misses_has_a_question) {
     const std::vector<std::string> known = keys_with_questions();
-    for (const MissingReading& missing : diagnose(FailedUnit{}, Limits{}).missing) {
+    for (const MissingReading& missing : diagnose(FailedUnit{}, Facts{}, Limits{}).missing) {
         BOOST_TEST((std::find(known.begin(), known.end(), missing.job_key) != known.end()),
                    missing.job_key << " has no question");
     }

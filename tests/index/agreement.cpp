@@ -22,7 +22,7 @@ namespace fs = std::filesystem;
 using namespace match_tests;
 
 Question ask(const World& w) {
-    return Question{w.job, w.diagnosis, w.limits};
+    return Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits};
 }
 
 /// A folder that goes with its test.

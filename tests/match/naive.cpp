@@ -17,7 +17,7 @@ constexpr double hair = 1e-9;
 // Hints never decide.
 template <class T>
 const T* told(const Reading<T>& r) {
-    if (!r.value || r.origin == Origin::inferred || r.origin == Origin::assumed) return nullptr;
+    if (!r.value || r.origin == Origin::guessed || r.origin == Origin::assumed) return nullptr;
     return &*r.value;
 }
 

@@ -20,7 +20,7 @@ template <class T>
 void put(Reading<T>& reading, const std::vector<T>& values, Dice& dice) {
     reading = {};
     if (dice.one_in(5)) return;
-    reading = known(dice.of(values), dice.one_in(12) ? Origin::inferred : Origin::plate);
+    reading = known(dice.of(values), dice.one_in(12) ? Origin::guessed : Origin::plate);
 }
 
 template <class T>

@@ -14,7 +14,7 @@ namespace endbell::match_tests {
 namespace {
 
 Question ask(const World& w) {
-    return Question{w.job, w.diagnosis, w.limits};
+    return Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits};
 }
 
 /// Everything that a report decided, as text.

@@ -104,7 +104,7 @@ struct Game {
     FailedUnit job;
     std::vector<std::string> unknown;
 
-    Question question() const { return Question{job, diagnosis, catalog.limit_rows}; }
+    Question question() const { return Question{job, facts_of(job, catalog.limit_rows), diagnosis, catalog.limit_rows}; }
     bool decided() const {
         return ask_state(question(), match(question(), catalog), catalog) != AskState::ask;
     }

@@ -28,7 +28,7 @@ struct Shelf {
         catalog.parts_list.back().id = id;
         return catalog.parts_list.back();
     }
-    Question question() const { return Question{w.job, w.diagnosis, w.limits}; }
+    Question question() const { return Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}; }
     MatchReport report() const { return match(question(), catalog); }
     std::vector<Candidate> living() const { return match_tests::living(question(), catalog); }
 };

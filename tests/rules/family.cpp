@@ -63,7 +63,7 @@ BOOST_AUTO_TEST_CASE(an_unknown_or_inferred_family_is_a_question) {
     World w = blower();
     w.motor().family.reset();
     SAYS(w("family"), Verdict::not_shown, "part does not say");
-    w.job.plate.family = known(Family::capacitor_run, Origin::inferred);
+    w.job.plate.family = known(Family::capacitor_run, Origin::guessed);
     SAYS(w("family"), Verdict::not_shown, "family not stated");
     SAYS(module_job()("family"), Verdict::fits, "same family");
 }

@@ -17,7 +17,7 @@ BOOST_AUTO_TEST_CASE(no_inference_is_allowed_on_either_side) {
     World w = inducer();
     w.motor().assembly.reset();
     SAYS(w("inducer-assembly"), Verdict::not_shown, "part does not say");
-    w.job.unit.assembly_number = known(std::string("AS-1"), Origin::inferred);
+    w.job.unit.assembly_number = known(std::string("AS-1"), Origin::guessed);
     SAYS(w("inducer-assembly"), Verdict::not_shown, "assembly not stated");
     BOOST_TEST(w("inducer-assembly").asks.front() == "unit.assembly_number");
 }

@@ -49,7 +49,7 @@ BOOST_AUTO_TEST_CASE(a_part_without_a_viewing_end_is_not_shown) {
 
 BOOST_AUTO_TEST_CASE(a_guess_from_the_scroll_does_not_decide) {
     World w = blower();
-    w.job.plate.rotation = known(Rotation::cw_shaft_end, Origin::inferred);
+    w.job.plate.rotation = known(Rotation::cw_shaft_end, Origin::guessed);
     SAYS(w("rotation"), Verdict::not_shown, "rotation not stated");
     SAYS(inducer()("rotation"), Verdict::fits, "specified assembly");
 }

@@ -5,7 +5,7 @@ namespace endbell::rule_tests {
 namespace {
 World supplied(PlateVolts part, double nominal, double measured = 0) {
     World w = blower();
-    w.job.equipment.supply = known(volt(nominal), Origin::equipment);
+    w.job.equipment.supply = known(bare_supply(volt(nominal)), Origin::equipment);
     if (measured > 0) w.job.measured.line_volts = known(volt(measured), Origin::measured);
     w.motor().ratings = {rating(0.5, part, 3, 1075)};
     return w;

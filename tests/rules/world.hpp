@@ -19,7 +19,7 @@ struct World {
 
     Finding operator()(std::string_view rule) const {
         for (const Rule& r : rules()) {
-            if (r.id == rule) return r.check(Question{job, diagnosis, limits}, part);
+            if (r.id == rule) return r.check(Question{job, facts_of(job, limits), diagnosis, limits}, part);
         }
         throw OurBug("no such rule: " + std::string(rule));
     }

@@ -86,6 +86,19 @@ def differences(before, after):
             yield place, old[i] if i < len(old) else "-", new[i] if i < len(new) else "-"
 
 
+def standings(answer):
+    """What each part that was carried through comes to, and the pick."""
+    found = {o["part"]: o["standing"] for o in answer.get("options", []) + answer.get("stopped", [])}
+    return {**found, "pick": answer.get("pick")}
+
+
+def part_moves(before, after):
+    old, new = standings(before), standings(after)
+    for part in sorted(set(old) | set(new)):
+        if old.get(part) != new.get(part):
+            yield part, (old.get(part, "(not carried)"), new.get(part, "(not carried)"))
+
+
 def without_part_names(place):
     return re.sub(r"\[[^\]]*\]", lambda m: "[]" if not re.match(r"\[[a-z-]+\]$", m.group()) else m.group(), place)
 
@@ -148,9 +161,8 @@ def main(argv):
                         if place.endswith("stamp") or "digest" in place:
                             continue
                         groups[(command, without_part_names(place), was, now)].append(name)
-                        if place.endswith("verdict") or place.endswith("standing") or place == "pick":
-                            if command == "match":
-                                moves.append((name, place, was, now))
+                    if command == "match":
+                        moves += [(name, part, *pair) for part, pair in part_moves(before, after)]
                     one, two = world.both(command, job, *extra)
                     if STAMP.sub("", one[1] + one[2]) != STAMP.sub("", two[1] + two[2]):
                         texts[command].append(name)

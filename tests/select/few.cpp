@@ -108,7 +108,7 @@ BOOST_AUTO_TEST_CASE(the_best_few_are_the_first_of_all) {
         World w = base_pair(dice);
         add_terms(w.job, dice);
         PlainCatalog catalog = many_alike(w, dice);
-        add_accessories(catalog, Question{w.job, w.diagnosis, w.limits}, dice);
+        add_accessories(catalog, Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, dice);
         add_hours(catalog, dice);
         const Policy policy = policy_of(w.job);
         const Selection all = select(w.job, catalog, policy, Wanted{1000, true});

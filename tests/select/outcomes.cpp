@@ -71,7 +71,7 @@ FailedUnit condenser_job() {
     job.plate.capacitor = known(microfarad(5), Origin::plate);
     job.plate.speeds = known(1, Origin::plate);
     job.plate.signal = known(SignalClass::switched_line, Origin::plate);
-    job.equipment.supply = known(volt(230), Origin::equipment);
+    job.equipment.supply = known(bare_supply(volt(230)), Origin::equipment);
     job.measured.line_volts = known(volt(236), Origin::measured);
     return job;
 }

@@ -13,6 +13,14 @@ using namespace endbell;
 
 inline const Limits limits;  // the program's own
 
+/// As the engine's, with the facts of the job.
+inline WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& in_force) {
+    return endbell::plan_wiring(job, facts_of(job, in_force), part, air, in_force);
+}
+inline WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& in_force) {
+    return endbell::lay_wiring(job, facts_of(job, in_force), part, air, in_force);
+}
+
 inline std::vector<Terminal> terminals(std::initializer_list<std::pair<const char*, Call>> list) {
     std::vector<Terminal> all;
     for (const auto& [name, call] : list) all.push_back({name, call});
@@ -32,7 +40,7 @@ inline FailedUnit blower_job(ControlSource source, HeatKind heat) {
     job.controls.source = known(source);
     job.controls.heat = known(heat);
     job.controls.common_present = known(true);
-    job.equipment.supply = known(volt(240));
+    job.equipment.supply = known(bare_supply(volt(240)));
     return job;
 }
 
@@ -48,6 +56,7 @@ inline Part five_tap_motor(TapRule rule) {
     part.id = "five-tap";
     Motor motor;
     motor.family = Family::constant_torque;
+    motor.phase = 1;
     motor.signal = SignalClass::control_24v;
     motor.tap_rule = rule;
     for (int n = 1; n <= 5; ++n) {

@@ -56,7 +56,7 @@ inline Case any_case(Dice& dice, ControlSource source) {
     Case c;
     const HeatKind heat = Words<HeatKind>::table[static_cast<std::size_t>(dice.below(6))].value;
     c.job = blower_job(source, heat);
-    c.job.equipment.supply = known(volt(dice.one_in(2) ? 120 : 240));
+    c.job.equipment.supply = known(bare_supply(volt(dice.one_in(2) ? 120 : 240)));
     if (source == ControlSource::thermostat) {
         any_thermostat(dice, c.job);
     } else {

@@ -12,7 +12,7 @@ const AirPlan taps = air({{Call::circulate, 1}, {Call::cool_high, 4}});
 
 WiringPlan plan_at(double volts, Part part = five_tap_motor(TapRule::one_tap_only)) {
     FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
-    job.equipment.supply = known(volt(volts));
+    job.equipment.supply = known(bare_supply(volt(volts)));
     return plan_wiring(job, part, taps, limits);
 }
 

@@ -43,7 +43,7 @@ BOOST_AUTO_TEST_CASE(on_277_v_the_return_is_the_neutral) {
     // 480Y/277: line to line is 480 V. A motor for 277 V between two lines is destroyed.
     FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
     for (const double volts : {265.0, 277.0, 290.0}) {
-        job.equipment.supply = known(volt(volts));
+        job.equipment.supply = known(bare_supply(volt(volts)));
         const WiringPlan p = laid(job, five_tap_motor(TapRule::one_tap_only));
         BOOST_TEST(wired(p, "N", "motor N"));
         BOOST_TEST(!wired(p, "L2", "motor N"));
@@ -53,7 +53,7 @@ BOOST_AUTO_TEST_CASE(on_277_v_the_return_is_the_neutral) {
 BOOST_AUTO_TEST_CASE(three_phase_on_fewer_than_three_line_wires_is_refused) {
     // A three-phase motor on two wires does not start, and burns.
     FailedUnit job = board_job(HeatKind::none, {{"COOL", Call::cool_high}});
-    job.equipment.supply = known(volt(460));
+    job.equipment.supply = known(bare_supply(volt(460)));
     Part part = three_lead_motor();
     part.motor->terminals.push_back({"L1", "line", ""});
     for (const bool by_family : {false, true}) {

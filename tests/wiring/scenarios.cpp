@@ -349,7 +349,7 @@ BOOST_AUTO_TEST_CASE(without_taps_from_the_air_plan_the_lacking_readings_are_nam
 BOOST_AUTO_TEST_CASE(an_outdoor_fan_hangs_on_the_contactor) {
     FailedUnit job;
     job.unit.load = known(Load::outdoor_fan);
-    job.equipment.supply = known(volt(230));
+    job.equipment.supply = known(bare_supply(volt(230)));
     Part part = three_lead_motor();
     part.motor->taps.clear();
     part.motor->speeds = 1;
