@@ -158,6 +158,17 @@ Document cost_document(const Selection& selection) {
     return d;
 }
 
+namespace {
+
+/// The fact that a row bounds, and where its volts are read.
+std::string bounded_by(const Limit& row) {
+    std::string fact(row.bounds);
+    if (row.band != Band::none) fact += " (" + std::string(word(row.band)) + ")";
+    return fact;
+}
+
+}  // namespace
+
 Document rules_document(const Limits& limits, const std::string& only_rule) {
     Document d{"Rules and limits in force", {}, ""};
     Grid table{{"rule", "claim", "weight", "sources"}, {}, ""};
@@ -171,7 +182,7 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
             {std::string(rule.id), std::string(rule.claim), std::string(word(rule.weight)), from});
     }
     d.add(table);
-    Grid rows{{"limit", "value", "meaning", "source", "set by"}, {}, ""};
+    Grid rows{{"limit", "value", "may be", "bounds", "meaning", "source", "set by"}, {}, ""};
     for (const Limit& row : limits.rows()) {
         bool wanted = only_rule.empty();
         for (const Rule& rule : rules()) {
@@ -181,6 +192,7 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
         if (!wanted) continue;
         const Source& from = source(row.source);
         rows.rows.push_back({std::string(row.id), say_number(row.value, 4) + " " + std::string(row.unit),
+                             row.stricter == Stricter::lower ? "lowered" : "raised", bounded_by(row),
                              std::string(row.meaning),
                              from.title + " (" + std::string(word(from.basis)) + ")",
                              row.set_by.empty() ? "the program" : row.set_by});

@@ -208,9 +208,12 @@ std::string json_rules(std::string_view command, const Limits& limits, std::stri
     }
     out["limits"] = list(limits.rows(), [](const Limit& row) {
         const Source& from = source(row.source);
-        return Json{{"limit", row.id},           {"value", row.value},   {"unit", row.unit},
-                    {"meaning", row.meaning},    {"source", row.source}, {"title", from.title},
-                    {"basis", word(from.basis)}, {"set_by", row.set_by}};
+        return Json{{"limit", row.id},        {"value", row.value},
+                    {"unit", row.unit},       {"safe_way", word(row.stricter)},
+                    {"bounds", row.bounds},   {"band", word(row.band)},
+                    {"meaning", row.meaning}, {"source", row.source},
+                    {"title", from.title},    {"basis", word(from.basis)},
+                    {"set_by", row.set_by}};
     });
     return written(out);
 }

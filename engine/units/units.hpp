@@ -64,6 +64,7 @@ inline constexpr Unit<HeatDimension> kilowatt_heat{3412.1416};
 inline constexpr Unit<HeatDimension> ton_cooling{12000.0};
 inline constexpr Unit<EnergyDimension> kilowatt_hour{1.0};
 inline constexpr Unit<DurationDimension> hour{1.0};
+inline constexpr Unit<DurationDimension> calendar_day{24.0};
 inline constexpr Unit<DurationDimension> second{1.0 / 3600.0};
 inline constexpr Unit<RiseDimension> fahrenheit_degree{1.0};
 inline constexpr Unit<RiseDimension> celsius_degree{1.8};

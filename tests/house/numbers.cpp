@@ -34,6 +34,7 @@ Complaints unsourced(const std::vector<Limit>& rows, const std::set<std::string>
         if (known.count(source) == 0) complaints.push_back(id + ": no source '" + source + "'");
         if (row.unit.empty()) complaints.push_back(id + " has no unit");
         if (row.meaning.empty()) complaints.push_back(id + " has no meaning");
+        if (row.bounds.empty()) complaints.push_back(id + " bounds no fact");
     }
     return complaints;
 }
@@ -71,8 +72,9 @@ BOOST_AUTO_TEST_CASE(every_limit_has_a_unit_a_meaning_and_a_source) {
 }
 
 BOOST_AUTO_TEST_CASE(a_limit_without_a_source_is_caught) {
-    const Limit bad{"shaft.colour", 1.0, "", endbell::Stricter::lower, "hearsay", "", ""};
-    BOOST_TEST(unsourced({bad}, source_ids()).size() == 3U);
+    const Limit bad{
+        {"shaft.colour", 1.0, "", endbell::Stricter::lower, "", endbell::Band::none, "hearsay", ""}, ""};
+    BOOST_TEST(unsourced({bad}, source_ids()).size() == 4U);
 }
 
 BOOST_AUTO_TEST_CASE(code_names_only_sources_and_limits_that_exist) {

@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "engine/base/check.hpp"
+#include "engine/model/limit.hpp"
 
 using namespace endbell;
 using T = Limits::Tightening;
@@ -88,6 +89,45 @@ BOOST_AUTO_TEST_CASE(a_limit_that_does_not_exist_is_said) {
     BOOST_CHECK_THROW(source("hearsay"), OurBug);
     BOOST_TEST(!limits.has("shaft.colour"));
     BOOST_TEST(limits.has("winding.balance"));
+}
+
+BOOST_AUTO_TEST_CASE(a_constant_gives_its_row_in_its_own_unit) {
+    Limits limits;
+    const Length clearance = limits.value(limit::bore_clearance);
+    const Temperature outdoors = limits.value(limit::ambient_outdoor);
+    const TemperatureRise rise = limits.value(limit::element_rise);
+    const Duration age = limits.value(limit::price_age);
+    const double share = limits.value(limit::winding_balance);
+    BOOST_TEST(clearance.in(inch) == 0.002);
+    BOOST_TEST(outdoors.in_celsius() == 60);
+    BOOST_TEST(rise.in(fahrenheit_degree) == 50);
+    BOOST_TEST(age.in(hour) == 30 * 24);
+    BOOST_TEST(share == 0.10);
+    BOOST_CHECK(limits.tighten("shaft.bore_clearance", 0.001, "north yard") == T::accepted);
+    BOOST_TEST(limits.value(limit::bore_clearance).in(inch) == 0.001);
+    BOOST_TEST(limits.row(limit::bore_clearance).set_by == "north yard");
+    BOOST_TEST(limit::bore_clearance.text == "shaft.bore_clearance");
+}
+
+// The same is asked while compiling: there it is no exception but a program that does not compile.
+BOOST_AUTO_TEST_CASE(a_constant_of_no_row_or_of_another_unit_is_refused) {
+    BOOST_CHECK_THROW(LimitOf<Length>("shaft.colour"), OurBug);
+    BOOST_CHECK_THROW(LimitOf<Voltage>("shaft.bore_clearance"), OurBug);
+    BOOST_CHECK_THROW(LimitOf<double>("shaft.bore_clearance"), OurBug);
+    BOOST_CHECK_THROW(LimitOf<Length>("winding.balance"), OurBug);
+    BOOST_CHECK_THROW(LimitOf<Temperature>("ambient.short"), OurBug);
+    BOOST_CHECK_NO_THROW(LimitOf<TemperatureRise>("ambient.short"));
+}
+
+// ANSI C84.1 has two bands: 208Y/120 is 197 V at the service and 187 V at the motor, where line volts are read.
+BOOST_AUTO_TEST_CASE(only_two_voltage_limits_are_of_the_service) {
+    for (const Limit& row : Limits().rows()) {
+        BOOST_TEST_CONTEXT(row.id) {
+            const bool volts = row.id.substr(0, 8) == "voltage." && row.id != "voltage.frequency";
+            const bool service = row.id == "voltage.range_a_208" || row.id == "voltage.caution";
+            BOOST_TEST(word(row.band) == (service ? "service" : volts ? "utilisation" : "none"));
+        }
+    }
 }
 
 BOOST_AUTO_TEST_CASE(limits_stand_as_their_documents_print_them) {
