@@ -22,15 +22,14 @@ Verdict yes(bool holds) {
 }
 
 /// The row's size must agree with what the remedy states.
-Verdict agrees(const std::optional<Length>& offered, const std::optional<Length>& wanted,
-               double within_inches) {
+Verdict agrees(const std::optional<Length>& offered, const std::optional<Length>& wanted, Length within) {
     if (!offered || !wanted) return Verdict::not_shown;
-    return yes(std::abs((*offered - *wanted).in(inch)) <= within_inches + 1e-9);
+    return yes(std::abs((*offered - *wanted).in(inch)) <= within.in(inch) + rounding);
 }
 
 /// A size the remedy may leave open: then it does not decide.
 Verdict agrees_if_stated(const std::optional<Length>& offered, const std::optional<Length>& wanted,
-                         double within) {
+                         Length within) {
     return wanted ? agrees(offered, wanted, within) : Verdict::fits;
 }
 
@@ -67,7 +66,7 @@ Verdict adapter_cures(const CureRow& row, const Remedy& remedy, const SizeLimits
     if (!remedy.mount) return Verdict::not_shown;
     const Verdict mount = same_if_stated(row.mount, remedy.mount);
     if (remedy.to) {
-        const double play = limits.bolt_circle;
+        const Length play = limits.bolt_circle;
         return worst(mount, worst(agrees(row.from, remedy.from, play), agrees(row.to, remedy.to, play)));
     }
     if (row.to) return worst(mount, Verdict::not_shown);  // made for bolt circles that nobody stated
@@ -85,8 +84,8 @@ Verdict capacitor_cures(const CureRow& row, const Remedy& remedy) {
 
 Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits) {
     if (row.cure != remedy.cure) return Verdict::does_not_fit;
-    const double bore = limits.bore;
-    const double body = limits.body;
+    const Length bore = limits.bore;
+    const Length body = limits.body;
     switch (remedy.cure) {
         case Cure::shaft_bushing:
             return worst(agrees(row.from, remedy.from, bore), agrees(row.to, remedy.to, bore));

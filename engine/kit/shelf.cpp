@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/kit/kit.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -26,9 +27,9 @@ void note_clashes(std::vector<KitShelf::Item>& items) {
 }  // namespace
 
 SizeLimits::SizeLimits(const Limits& limits)
-    : bore(limits.value("shaft.bore_clearance")),
-      body(limits.value("body.band")),
-      bolt_circle(limits.value("bolt_circle.match")) {}
+    : bore(limits.value(limit::bore_clearance)),
+      body(limits.value(limit::body_band)),
+      bolt_circle(limits.value(limit::bolt_circle_match)) {}
 
 KitShelf::KitShelf(const Catalog& catalog, Policy policy)
     : catalog_(catalog), policy_(std::move(policy)), size_limits_(catalog.limits()) {
