@@ -11,6 +11,7 @@
 #include "engine/catalog/digest.hpp"
 #include "engine/catalog/numbers.hpp"
 #include "engine/catalog/stored_catalog.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -211,7 +212,7 @@ class Examiner {
     }
 
     void look_for_stale_prices() {
-        const double age = StoredCatalog(file_).limits().value("price.age");
+        const double age = StoredCatalog(file_).limits().value(limit::price_age).in(calendar_day);
         SQLite::Statement rows(db_,
                                "SELECT part_id, as_of FROM offers WHERE julianday(?) - julianday(as_of) > ? "
                                "ORDER BY part_id, branch, seller");

@@ -81,8 +81,9 @@ class RowSettler {
         const auto* number = std::get_if<double>(&value("value"));
         const std::string id(text_of(value("limit")));
         Limits limits;
-        if (number == nullptr || !limits.has(id)) return;
-        const Limit own = limits.row(id);
+        const Limit* row = limits.find(id);
+        if (number == nullptr || row == nullptr) return;
+        const Limit own = *row;
         if (limits.tighten(id, *number, std::string(text_of(value("set_by")))) != Limits::Tightening::looser)
             return;
         complain("value",

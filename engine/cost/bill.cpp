@@ -8,6 +8,7 @@
 #include <fmt/compile.h>
 
 #include "engine/base/text.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -35,8 +36,8 @@ std::optional<std::chrono::sys_days> read_date(std::string_view text) {
 
 /// The last day on which a price of this day is not older than limit price.age.
 std::string last_good_day(std::chrono::sys_days priced, const Limits& limits) {
-    const std::chrono::year_month_day last(
-        priced + std::chrono::days(static_cast<int>(std::floor(limits.value("price.age")))));
+    const std::chrono::year_month_day last(priced + std::chrono::days(static_cast<int>(std::floor(
+                                                        limits.value(limit::price_age).in(calendar_day)))));
     return fmt::format(FMT_COMPILE("{:04}-{:02}-{:02}"), static_cast<int>(last.year()),
                        static_cast<unsigned>(last.month()), static_cast<unsigned>(last.day()));
 }
@@ -55,7 +56,7 @@ bool is_stale(const Offer& offer, const Policy& policy, const Limits& limits) {
     const auto priced = read_date(offer.as_of);
     const auto now = read_date(policy.as_of);
     if (!priced || !now) return true;
-    return static_cast<double>((*now - *priced).count()) > limits.value("price.age");
+    return static_cast<double>((*now - *priced).count()) > limits.value(limit::price_age).in(calendar_day);
 }
 
 Bill::Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy)
