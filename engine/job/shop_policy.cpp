@@ -96,7 +96,7 @@ void tighten(Limits& limits, const ShopPolicy& shop) {
             }
             case Limits::Tightening::looser:
                 problems.push_back({wish.at, "limits." + wish.limit, write(wish.value),
-                                    "a stricter value than " + write(limits.value(wish.limit)),
+                                    "a stricter value than " + write(limits.find(wish.limit)->value),
                                     "a shop may tighten a limit, never loosen it"});
         }
     }
