@@ -5,6 +5,7 @@
 
 #include "engine/airflow/air.hpp"
 #include "engine/airflow/assumptions.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -56,14 +57,17 @@ Window per_ton(Needs& needs) {
     const Reading<std::string>& climate = needs.job.equipment.climate;
     if (!climate) needs.assume("equipment.climate");
     if (climate && *climate == "humid") {
-        return {std::min(limits.value("cooling.low"), limits.value("cooling.humid_low")),
-                assumed::cooling_humid, limits.value("cooling.high")};
+        return {std::min(limits.value(limit::cooling_low).in(cfm),
+                         limits.value(limit::cooling_humid_low).in(cfm)),
+                assumed::cooling_humid, limits.value(limit::cooling_high).in(cfm)};
     }
     if (climate && *climate == "dry") {
-        return {limits.value("cooling.low"), assumed::cooling_dry,
-                std::max(limits.value("cooling.high"), limits.value("cooling.dry_high"))};
+        return {limits.value(limit::cooling_low).in(cfm), assumed::cooling_dry,
+                std::max(limits.value(limit::cooling_high).in(cfm),
+                         limits.value(limit::cooling_dry_high).in(cfm))};
     }
-    return {limits.value("cooling.low"), assumed::cooling_normal, limits.value("cooling.high")};
+    return {limits.value(limit::cooling_low).in(cfm), assumed::cooling_normal,
+            limits.value(limit::cooling_high).in(cfm)};
 }
 
 void set(CallAir& call, Window window, double times, WindowBasis basis) {
@@ -91,7 +95,7 @@ void need_cooling(Needs& needs, CallAir& call, double share) {
 void need_dehumidify(Needs& needs, CallAir& call) {
     need_cooling(needs, call, 1);
     if (!call.lacking.empty()) return;
-    const double cooling = call.target, least = needs.limits.value("cooling.least") * tons(needs);
+    const double cooling = call.target, least = needs.limits.value(limit::cooling_least).in(cfm)*tons(needs);
     call.target = std::max(cooling * assumed::dehumidify_target, least);
     call.low = std::max(cooling * assumed::dehumidify_low, least);
     call.high = std::max(cooling * assumed::dehumidify_high, call.target);
@@ -135,7 +139,7 @@ void need_elements(Needs& needs, CallAir& call) {
     auto at = [&](double rise) {
         return airflow_for(heat, fahrenheit_degree(rise), needs.out.heat_factor).in(cfm);
     };
-    const double most_rise = needs.limits.value("element.rise");
+    const double most_rise = needs.limits.value(limit::element_rise).in(fahrenheit_degree);
     call.low = at(most_rise);
     call.target = at(std::min(assumed::electric_target_rise, most_rise));
     call.high = at(std::min(assumed::electric_least_rise, most_rise));

@@ -8,6 +8,7 @@
 #include "engine/airflow/machine.hpp"
 #include "engine/airflow/prediction.hpp"
 #include "engine/airflow/serve_calls.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -149,7 +150,8 @@ AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, co
     AirPlan& plan = planner.plan;
     plan.method = AirMethod::no_calls;
     const Estimate pressure = measured_static(job);
-    plan.duct_first = pressure.known && pressure.value > limits.value("static.repair_first");
+    plan.duct_first =
+        pressure.known && pressure.value > limits.value(limit::static_repair_first).in(inch_water);
     if (!job.unit.load) add(plan.lacking, "unit.load");
     if (!job.unit.load || *job.unit.load != Load::indoor_blower) return plan;
     planner.needs = air_needs(job, facts, limits);

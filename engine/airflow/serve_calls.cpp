@@ -6,6 +6,7 @@
 #include "engine/airflow/air.hpp"
 #include "engine/airflow/assumptions.hpp"
 #include "engine/airflow/spread.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -32,20 +33,22 @@ void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow
 void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limits& limits) {
     const EquipmentFacts& equipment = job.equipment;
     const double off = std::abs(air.airflow.value / call.target - 1);
-    if (call.basis == WindowBasis::cfm_per_ton && off > limits.value("airflow.match")) {
-        call.cautions.push_back(off > limits.value("airflow.warn") ? CallCaution::far_off_target
-                                                                   : CallCaution::off_target);
+    if (call.basis == WindowBasis::cfm_per_ton && off > limits.value(limit::airflow_match)) {
+        call.cautions.push_back(off > limits.value(limit::airflow_warn) ? CallCaution::far_off_target
+                                                                        : CallCaution::off_target);
     }
     const double most = equipment.static_limit ? equipment.static_limit->in(inch_water)
-                                               : limits.value("static.plate_default");
+                                               : limits.value(limit::static_plate_default).in(inch_water);
     if (air.static_total.known && air.static_total.value > most)
         call.cautions.push_back(CallCaution::static_over_plate);
     if (call.basis == WindowBasis::temperature_rise && call.expected_rise && equipment.rise_high) {
         const double margin = equipment.rise_high->in(fahrenheit_degree)-call.expected_rise->value;
-        if (margin < limits.value("rise.margin")) call.cautions.push_back(CallCaution::rise_near_limit);
+        if (margin < limits.value(limit::rise_margin).in(fahrenheit_degree))
+            call.cautions.push_back(CallCaution::rise_near_limit);
     }
     const double watts_per_cfm = air.input_power.known ? air.input_power.value / air.airflow.value : 0;
-    if (watts_per_cfm > limits.value("fan.efficacy")) call.cautions.push_back(CallCaution::watts_per_cfm);
+    if (watts_per_cfm > limits.value(limit::fan_efficacy).in(watt))
+        call.cautions.push_back(CallCaution::watts_per_cfm);
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "engine/airflow/electric.hpp"
 #include "engine/airflow/prediction.hpp"
 #include "engine/airflow/spread.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -18,9 +19,9 @@ void judge_load(TapAir& tap, const Machine& machine, const Limits& limits) {
     if (!full || *full <= watt(0)) return;
     tap.load = estimate(tap.shaft_power.value / full->in(horsepower), relative(tap.shaft_power),
                         tap.shaft_power.assumed);
-    if (tap.load.value > limits.value("load.full") * (1 + 1e-9)) {
+    if (tap.load.value > limits.value(limit::load_full) * (1 + 1e-9)) {
         tap.caution = LoadCaution::overload;
-    } else if (tap.load.value > limits.value("load.warn")) {
+    } else if (tap.load.value > limits.value(limit::load_warn)) {
         tap.caution = LoadCaution::near_full_load;
     }
 }
