@@ -4,13 +4,15 @@
 #include <cmath>
 #include <tuple>
 
+#include "engine/model/limit.hpp"
+
 namespace endbell {
 
 namespace {
 
 bool in_band(const PlateVolts& plate, Voltage volts, const Limits& limits) {
-    const double band = limits.value("voltage.band");
-    const double guard = limits.value("voltage.guard") + rounding;
+    const double band = limits.value(limit::voltage_band);
+    const double guard = limits.value(limit::voltage_guard).in(volt) + rounding;
     return volts.in(volt) >= plate.low.in(volt) * (1 - band) - guard &&
            volts.in(volt) <= plate.high.in(volt) * (1 + band) + guard;
 }
@@ -28,18 +30,18 @@ Derived<T> stated_or_built(const std::optional<T>& stated, const std::optional<T
 VoltageFit voltage_fit(const PlateVolts& plate, Voltage nominal, const Supply& supply, const Limits& limits) {
     if (!in_band(plate, nominal, limits)) return VoltageFit::outside;
     if (supply.measured && !in_band(plate, *supply.measured, limits)) return VoltageFit::outside;
-    const double far = limits.value("voltage.caution");
+    const double far = limits.value(limit::voltage_caution);
     if (nominal < plate.low * (1 - far) || nominal > plate.high * (1 + far))
         return VoltageFit::far_from_plate;
     const bool service_208 = nominal == volt(208);
-    if (service_208 && supply.measured && supply.measured->in(volt) < limits.value("voltage.range_a_208")) {
+    if (service_208 && supply.measured && *supply.measured < limits.value(limit::voltage_range_a_208)) {
         return VoltageFit::below_range_a;
     }
     return VoltageFit::good;
 }
 
 Voltage nearest_edge(const PlateVolts& plate, Voltage volts, const Limits& limits) {
-    const double band = limits.value("voltage.band");
+    const double band = limits.value(limit::voltage_band);
     const Voltage low = plate.low * (1 - band);
     const Voltage high = plate.high * (1 + band);
     return std::abs((volts - low).in(volt)) <= std::abs((volts - high).in(volt)) ? low : high;
@@ -57,14 +59,13 @@ std::vector<Rating> ratings_of(const Part& part) {
 std::optional<Rating> rating_in_use(const Facts& facts, const Part& part, const Limits& limits) {
     if (part.motor && part.motor->ratings.size() == 1) return part.motor->ratings.front();
     const std::vector<Rating> all = ratings_of(part);
-    const double low = limits.value("power.low");
+    const double low = limits.value(limit::power_low);
     // Less is better, field by field.
     const auto rank = [&](const Rating& r) {
-        const bool suits = r.volts && std::any_of(facts.supply.nominal.begin(), facts.supply.nominal.end(),
-                                                  [&](Voltage n) {
-                                                      return voltage_fit(*r.volts, n, facts.supply, limits) !=
-                                                             VoltageFit::outside;
-                                                  });
+        const bool suits =
+            r.volts && std::any_of(facts.supply.nominal.begin(), facts.supply.nominal.end(), [&](Voltage n) {
+                return voltage_fit(*r.volts, n, facts.supply, limits) != VoltageFit::outside;
+            });
         int kind = 3;
         double off = 0;
         if (facts.power && r.power) {

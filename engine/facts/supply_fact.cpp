@@ -69,13 +69,13 @@ Supply supply_of(const FailedUnit& job, const Derived<int>& phase, const Derived
     Supply supply;
     supply.reading = job.measured.line_volts.said();
     if (supply.reading) {
-        supply.dead = supply.reading->in(volt) < limits.value("voltage.live");
+        supply.dead = *supply.reading < limits.value(limit::voltage_live);
         if (!supply.dead) supply.measured = supply.reading;
         supply.wanted = {*supply.reading, job.measured.line_volts.origin};
     }
     if (const auto system = job.equipment.supply.said()) {
         supply.stated = true;
-        supply.nominal = volts_in_question(*system, supply, phase, volts, limits.value("voltage.band"));
+        supply.nominal = volts_in_question(*system, supply, phase, volts, limits.value(limit::voltage_band));
         supply.phases = phases_of(*system);
         if (!supply.reading) supply.wanted = {supply.nominal.front(), job.equipment.supply.origin};
     } else if (supply.measured) {
