@@ -1,6 +1,7 @@
 #include <optional>
 
 #include "engine/diagnosis/conclude.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -30,8 +31,8 @@ constexpr Killer killers[] = {
 
 std::vector<KillerCause> causes_in(const FailedUnit& job, const Facts& facts, const Rows& rows,
                                    const Limits& limits) {
-    const double uncured = limits.value("recurrence.uncured");
-    const double cured = limits.value("recurrence.cured");
+    const double uncured = limits.value(limit::recurrence_uncured);
+    const double cured = limits.value(limit::recurrence_cured);
     std::vector<KillerCause> causes;
     const auto add = [&](Cause cause, std::string job_key, std::string source) {
         for (const KillerCause& known : causes) {

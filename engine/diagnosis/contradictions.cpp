@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "engine/diagnosis/conclude.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -57,7 +58,7 @@ void family_against_plate(const FailedUnit& job, const Facts& facts, Found& foun
 }
 
 void running_without_line(const FailedUnit& job, const Facts& facts, const Limits& limits, Found& found) {
-    if (!facts.supply.reading || facts.supply.reading->in(volt) >= limits.value("voltage.absent")) return;
+    if (!facts.supply.reading || *facts.supply.reading >= limits.value(limit::voltage_absent)) return;
     // Of a motor that stands, running readings are those of its last good run.
     Keys keys = behaviour_of(job) == Behaviour::does_not_start ? Keys{} : running_keys(job);
     if (any_running_symptom(job) || has_symptom(job, Symptom::hums)) keys.push_back("measured.symptoms");
@@ -78,17 +79,19 @@ void statics_disagree(const FailedUnit& job, const Limits& limits, Found& found)
     const MeasuredFacts& m = job.measured;
     if (!m.static_total || !m.static_supply || !m.static_return) return;
     const double sum = (*m.static_supply - *m.static_return).in(inch_water);
-    if (!at_most(std::abs(sum - m.static_total->in(inch_water)), limits.value("static.agree"))) {
+    if (!at_most(std::abs(sum - m.static_total->in(inch_water)),
+                 limits.value(limit::static_agree).in(inch_water))) {
         found.push_back({"measured.static_total", "measured.static_supply", "measured.static_return"});
     }
 }
 
 /// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
-void more_watts_than_volt_amperes(const FailedUnit& job, const Facts& facts, const Limits& limits, Found& found) {
+void more_watts_than_volt_amperes(const FailedUnit& job, const Facts& facts, const Limits& limits,
+                                  Found& found) {
     const MeasuredFacts& m = job.measured;
     const std::optional<Voltage>& line = facts.supply.reading;
     if (!m.watts || !m.amps || !line) return;
-    if (line->in(volt) < limits.value("voltage.absent")) return;
+    if (*line < limits.value(limit::voltage_absent)) return;
     const bool three = facts.phase.is(3);
     const double apparent = line->in(volt)*m.amps->in(ampere) * (three ? std::sqrt(3.0) : 1.0);
     constexpr double meters = 1.10;
@@ -109,14 +112,15 @@ void heat_from_nowhere(const FailedUnit& job, Found& found) {
 void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, Found& found) {
     const MeasuredFacts& m = job.measured;
     const bool none_live = m.live_taps && m.live_taps->empty();
-    if (none_live && m.control_volts && m.control_volts->in(volt) >= limits.value("tap.low")) {
+    if (none_live && m.control_volts && *m.control_volts >= limits.value(limit::tap_low)) {
         found.push_back({"measured.live_taps", "measured.control_volts"});
     }
 }
 
 }  // namespace
 
-std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Facts& facts,
+                                             const Limits& limits) {
     Found found;
     family_against_plate(job, facts, found);
     running_without_line(job, facts, limits, found);

@@ -1,6 +1,7 @@
 #include <optional>
 
 #include "engine/diagnosis/tests.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -32,8 +33,9 @@ Evidence static_row(const FailedUnit& job, const Limits& limits) {
         return row;
     }
     const auto& stated = job.equipment.static_limit;
-    const double plate = stated ? stated->in(inch_water) : limits.value("static.plate_default");
-    const double repair_first = limits.value("static.repair_first");
+    const double plate =
+        stated ? stated->in(inch_water) : limits.value(limit::static_plate_default).in(inch_water);
+    const double repair_first = limits.value(limit::static_repair_first).in(inch_water);
     const bool first = !at_most(total->in(inch_water), repair_first);
     const bool over_plate = !at_most(total->in(inch_water), plate);
     row.verdict = first ? Verdict::does_not_fit : over_plate ? Verdict::fits_with_changes : Verdict::fits;
@@ -43,7 +45,7 @@ Evidence static_row(const FailedUnit& job, const Limits& limits) {
     const bool plate_decides = !first;
     row.limit = {inch_water(plate_decides ? plate : repair_first),
                  plate_decides && stated ? Origin::equipment : Origin::assumed};
-    row.limit_id = first ? "static.repair_first" : stated ? "" : "static.plate_default";
+    row.limit_id = first ? limit::static_repair_first.text : stated ? "" : limit::static_plate_default.text;
     if (!first) row.source = "static-plate";
     return row;
 }
@@ -52,10 +54,10 @@ Evidence filter_row(const FailedUnit& job, const Limits& limits) {
     Evidence row = open_row(Test::filter_drop, "measured.filter_drop", "common-practice");
     const auto& reading = job.measured.filter_drop;
     if (!reading) return row;
-    const double limit = limits.value("filter.drop");
+    const double limit = limits.value(limit::filter_drop).in(inch_water);
     row.measured = {*reading, Origin::measured};
     row.limit = {inch_water(limit), Origin::assumed};
-    row.limit_id = "filter.drop";
+    row.limit_id = limit::filter_drop.text;
     row.verdict = at_most(reading->in(inch_water), limit) ? Verdict::fits : Verdict::does_not_fit;
     row.reason = row.verdict == Verdict::fits ? TestReason::clean_enough : TestReason::loaded;
     return row;
@@ -92,9 +94,10 @@ std::optional<Evidence> airflow_row(const FailedUnit& job, const Limits& limits)
     Evidence row = open_row(Test::airflow, "measured.airflow", "common-practice");
     const double per_ton = job.measured.airflow->in(cfm) / job.equipment.cooling->in(ton_cooling);
     row.measured = {per_ton, Origin::measured};
-    row.limit = {limits.value("cooling.least"), Origin::assumed};
-    row.limit_id = "cooling.least";
-    row.verdict = at_least(per_ton, limits.value("cooling.least")) ? Verdict::fits : Verdict::does_not_fit;
+    row.limit = {limits.value(limit::cooling_least).in(cfm), Origin::assumed};
+    row.limit_id = limit::cooling_least.text;
+    row.verdict =
+        at_least(per_ton, limits.value(limit::cooling_least).in(cfm)) ? Verdict::fits : Verdict::does_not_fit;
     row.reason = row.verdict == Verdict::fits ? TestReason::enough_air : TestReason::too_little_air;
     return row;
 }

@@ -2,6 +2,7 @@
 #include <optional>
 
 #include "engine/diagnosis/tests.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -25,11 +26,11 @@ void judge(Evidence& row, Capacitance found, const Facts& facts, const Limits& l
     }
     const double off = std::abs(found / *facts.capacitor - 1.0);
     row.limit = {*facts.capacitor, facts.capacitor.origin};
-    const bool good = at_most(off, limits.value("capacitor.part"));
-    const bool usable = at_most(off, limits.value("capacitor.replace"));
+    const bool good = at_most(off, limits.value(limit::capacitor_part));
+    const bool usable = at_most(off, limits.value(limit::capacitor_replace));
     row.verdict = good ? Verdict::fits : usable ? Verdict::fits_with_changes : Verdict::does_not_fit;
     row.reason = good ? TestReason::good : usable ? TestReason::marginal : TestReason::replace;
-    row.limit_id = good ? "capacitor.part" : "capacitor.replace";
+    row.limit_id = (good ? limit::capacitor_part : limit::capacitor_replace).text;
 }
 
 Evidence metered_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {

@@ -2,6 +2,7 @@
 #include <optional>
 
 #include "engine/diagnosis/tests.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -20,8 +21,8 @@ std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
         return row;
     }
     row.limit = {*job.plate.current, Origin::plate};
-    row.limit_id = "current.over_plate";
-    const double most = job.plate.current->in(ampere)*limits.value("current.over_plate");
+    row.limit_id = limit::current_over_plate.text;
+    const double most = job.plate.current->in(ampere)*limits.value(limit::current_over_plate);
     row.verdict = at_most(reading->in(ampere), most) ? Verdict::fits : Verdict::does_not_fit;
     row.reason = row.verdict == Verdict::fits ? TestReason::within_plate : TestReason::over_plate;
     return row;
@@ -35,7 +36,7 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Facts& facts, con
     Evidence row = open_row(Test::plate_agrees, "plate.current", "nec-430.6-ex");
     row.verdict = Verdict::fits;
     row.reason = TestReason::agrees;
-    const double band = limits.value("voltage.band");
+    const double band = limits.value(limit::voltage_band);
     if (volts_known) {
         const auto& ratings = *facts.volts;
         const std::vector<Voltage>& supplies = facts.supply.nominal;
@@ -51,7 +52,7 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Facts& facts, con
             row.reason = TestReason::volts_not_of_unit;
             row.measured = {ratings.front(), Origin::plate};
             row.limit = {supplies.front(), Origin::equipment};
-            row.limit_id = "voltage.band";
+            row.limit_id = limit::voltage_band.text;
             row.source = "mg1-12.44";
             return row;
         }
@@ -59,8 +60,8 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Facts& facts, con
     if (amps_known) {
         row.measured = {*job.plate.current, Origin::plate};
         row.limit = {*job.equipment.fan_amps, Origin::equipment};
-        row.limit_id = "current.over_plate";
-        const double most = job.equipment.fan_amps->in(ampere)*limits.value("current.over_plate");
+        row.limit_id = limit::current_over_plate.text;
+        const double most = job.equipment.fan_amps->in(ampere)*limits.value(limit::current_over_plate);
         if (!at_most(job.plate.current->in(ampere), most)) {
             row.verdict = Verdict::does_not_fit;
             row.reason = TestReason::amps_over_unit;

@@ -1,14 +1,15 @@
 #include <cmath>
 
 #include "engine/diagnosis/tests.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
 namespace {
 
 PlateVolts band_of(const PlateVolts& plate, const Limits& limits) {
-    const double band = limits.value("voltage.band");
-    const double guard = limits.value("voltage.guard");
+    const double band = limits.value(limit::voltage_band);
+    const double guard = limits.value(limit::voltage_guard).in(volt);
     return plate_volts(plate.low.in(volt) * (1 - band) - guard, plate.high.in(volt) * (1 + band) + guard);
 }
 
@@ -42,11 +43,11 @@ void test_line(const Facts& facts, const Limits& limits, Rows& rows) {
     if (reading) {
         const double volts = reading->in(volt);
         row.measured = {*reading, Origin::measured};
-        if (volts < limits.value("voltage.absent")) {
+        if (volts < limits.value(limit::voltage_absent).in(volt)) {
             row.verdict = Verdict::does_not_fit;
             row.reason = TestReason::no_voltage;
-            row.limit = {volt(limits.value("voltage.absent")), Origin::assumed};
-            row.limit_id = "voltage.absent";
+            row.limit = {limits.value(limit::voltage_absent), Origin::assumed};
+            row.limit_id = limit::voltage_absent.text;
             row.source = "line-always";
         } else if (!facts.volts || facts.volts->empty()) {
             row.reason = TestReason::plate_volts_unknown;
@@ -55,7 +56,7 @@ void test_line(const Facts& facts, const Limits& limits, Rows& rows) {
             const PlateVolts rating = nearest_rating(*facts.volts, volts, limits);
             const PlateVolts band = band_of(rating, limits);
             row.limit = {band, Origin::plate};
-            row.limit_id = "voltage.band";
+            row.limit_id = limit::voltage_band.text;
             const bool low = volts < band.low.in(volt);
             row.verdict = holds(band, volts) ? Verdict::fits : Verdict::does_not_fit;
             row.reason = row.verdict == Verdict::fits ? TestReason::in_band
@@ -65,7 +66,7 @@ void test_line(const Facts& facts, const Limits& limits, Rows& rows) {
                 // 230 on a 208 V service has 1 V of headroom and 82 % of its torque at nominal (torque ~
                 // V^2).
                 const bool no_208 = rating.low.in(volt) > 208.5;
-                const bool sags = volts < limits.value("voltage.range_a_208");
+                const bool sags = volts < limits.value(limit::voltage_range_a_208).in(volt);
                 if (no_208 || sags) row.verdict = Verdict::fits_with_changes;
                 if (no_208) row.reason = TestReason::only_230_on_208;
                 if (!no_208 && sags) row.reason = TestReason::below_range_a;

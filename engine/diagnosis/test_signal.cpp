@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "engine/diagnosis/tests.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -16,9 +17,9 @@ struct Window {
     std::string source;
 };
 
-Window window(const Limits& limits, const std::string& name, std::string source) {
-    return {plate_volts(limits.value(name + ".low"), limits.value(name + ".high")), name + ".low",
-            std::move(source)};
+Window window(const Limits& limits, const LimitOf<Voltage>& low, const LimitOf<Voltage>& high) {
+    return {
+        {limits.value(low), limits.value(high)}, std::string(low.text), std::string(limits.row(low).source)};
 }
 
 /// What a family takes by construction is the motor's own line: a reading of the call is judged as it comes.
@@ -26,21 +27,21 @@ std::optional<Window> window_of(const Facts& facts, const Limits& limits) {
     if (!facts.signal || facts.signal.because == Because::family) return std::nullopt;
     switch (*facts.signal) {
         case SignalClass::control_24v:
-            return window(limits, "tap", "tap-window");
+            return window(limits, limit::tap_low, limit::tap_high);
         case SignalClass::serial:
-            return window(limits, "serial", "serial-window");
+            return window(limits, limit::serial_low, limit::serial_high);
         case SignalClass::pulse:
-            return window(limits, "pulse", "pulse-window");
+            return window(limits, limit::pulse_low, limit::pulse_high);
         case SignalClass::line_signal: {
             // The lead is switched from the motor's own line, so the plate's band holds for it too.
             if (!facts.volts || facts.volts->empty()) return std::nullopt;
-            const double band = limits.value("voltage.band");
+            const double band = limits.value(limit::voltage_band);
             const PlateVolts plate = facts.volts->front();
             return Window{plate_volts(plate.low.in(volt) * (1 - band), plate.high.in(volt) * (1 + band)),
-                          "voltage.band", "mg1-12.44"};
+                          std::string(limit::voltage_band.text), "mg1-12.44"};
         }
         case SignalClass::switched_line:
-            return window(limits, "tap", "tap-window");  // the relay's 24 V call
+            return window(limits, limit::tap_low, limit::tap_high);  // the relay's 24 V call
     }
     return std::nullopt;
 }
@@ -57,10 +58,10 @@ void settle(Evidence& row, const Window& window, double volts) {
 
 /// Without a signal class only two readings speak: a dead one, and one that only a 24 V tap would show.
 void settle_unclassed(Evidence& row, const Facts& facts, const Limits& limits, double volts) {
-    const Window taps = window(limits, "tap", "tap-window");
+    const Window taps = window(limits, limit::tap_low, limit::tap_high);
     const bool may_be_24v = !facts.family.is(Family::communicating);
-    if (volts < limits.value("serial.low")) {
-        settle(row, window(limits, "serial", "serial-window"), volts);
+    if (volts < limits.value(limit::serial_low).in(volt)) {
+        settle(row, window(limits, limit::serial_low, limit::serial_high), volts);
     } else if (may_be_24v && at_most(volts, taps.volts.high.in(volt))) {
         settle(row, taps, volts);
     } else {

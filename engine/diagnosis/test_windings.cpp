@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "engine/diagnosis/tests.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell {
 
@@ -33,10 +34,10 @@ Evidence shell_row(const FailedUnit& job, const Limits& limits) {
     Evidence row = open_row(Test::winding_to_shell, "measured.winding_to_shell", "winding-ground");
     const auto& reading = job.measured.winding_to_shell;
     if (!reading) return row;
-    const double limit = limits.value("winding.ground");
+    const double limit = limits.value(limit::winding_ground).in(ohm);
     row.measured = {*reading, Origin::measured};
     row.limit = {ohm(limit), Origin::assumed};
-    row.limit_id = "winding.ground";
+    row.limit_id = limit::winding_ground.text;
     // The manuals pass "above" and fail "below" 100 kilohm; exactly that is shown by neither: it does not
     // pass.
     const bool above = !at_most(reading->in(ohm), limit);
@@ -64,12 +65,12 @@ Evidence open_winding_row(const FailedUnit& job, const Ohms& ohms) {
 }
 
 /// One of the three thresholds on the three readings: the manuals disagree, so all must hold.
-Evidence judged(Test test, const Limits& limits, std::string_view limit_id, Value measured, bool holds) {
-    const Limit& limit = limits.row(limit_id);
-    Evidence row = open_row(test, "measured.windings", std::string(limit.source));
-    row.limit = {limit.unit == "ohm" ? Value(ohm(limit.value)) : Value(limit.value), Origin::assumed};
-    row.limit_id = limit.id;
-    row.measured = {std::move(measured), Origin::measured};
+template <class T>
+Evidence judged(Test test, const Limits& limits, const LimitOf<T>& limit, T measured, bool holds) {
+    Evidence row = open_row(test, "measured.windings", std::string(limits.row(limit).source));
+    row.limit = {limits.value(limit), Origin::assumed};
+    row.limit_id = limit.text;
+    row.measured = {measured, Origin::measured};
     row.verdict = holds ? Verdict::fits : Verdict::does_not_fit;
     row.reason = holds ? TestReason::within : TestReason::beyond;
     return row;
@@ -77,8 +78,8 @@ Evidence judged(Test test, const Limits& limits, std::string_view limit_id, Valu
 
 Evidence balance_row(const Ohms& ohms, const Limits& limits) {
     const double share = imbalance(ohms);
-    return judged(Test::winding_balance, limits, "winding.balance", share,
-                  at_most(share, limits.value("winding.balance")));
+    return judged(Test::winding_balance, limits, limit::winding_balance, share,
+                  at_most(share, limits.value(limit::winding_balance)));
 }
 
 /// Three readings of an electronic motor's three-phase winding.
@@ -86,11 +87,11 @@ void judge_all_three(const Ohms& ohms, const Limits& limits, Rows& rows) {
     const double most = largest(ohms);
     const double spread = most - smallest(ohms);
     // "below 20 ohm": 20 itself does not pass.
-    rows.push_back(judged(Test::winding_most, limits, "winding.most", ohm(most),
-                          !at_least(most, limits.value("winding.most"))));
+    rows.push_back(judged(Test::winding_most, limits, limit::winding_most, ohm(most),
+                          !at_least(most, limits.value(limit::winding_most).in(ohm))));
     rows.push_back(balance_row(ohms, limits));
-    rows.push_back(judged(Test::winding_spread, limits, "winding.spread", ohm(spread),
-                          at_most(spread, limits.value("winding.spread"))));
+    rows.push_back(judged(Test::winding_spread, limits, limit::winding_spread, ohm(spread),
+                          at_most(spread, limits.value(limit::winding_spread).in(ohm))));
 }
 
 /// Why three readings cannot be used, and what to do about it; none when they can.
