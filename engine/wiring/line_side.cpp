@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/model/limit.hpp"
 #include "engine/wiring/setup.hpp"
 
 namespace endbell {
@@ -70,23 +71,25 @@ void add_line_side(const Facts& facts, const Part& part, Conductors conductors, 
 ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits) {
     ControlPower power;
     double added = 0;
-    for (const Relay& r : plan.relays) added += r.line_coil ? 0 : r.bodies * limits.value("relay.coil");
-    if (!plan.line_taps) added += limits.value("tap.current") * control_volts;
+    for (const Relay& r : plan.relays)
+        added += r.line_coil ? 0 : r.bodies * limits.value(limit::relay_coil).in(volt_ampere);
+    if (!plan.line_taps)
+        added += limits.value(limit::tap_current).in(ampere)*limits.value(limit::tap_volts).in(volt);
     power.added = volt_ampere(added);
-    power.drop_50_ft = control_drop(added / control_volts, 50, limits.value("wire.control"));
+    power.drop_50_ft = control_drop(added / control_volts, 50, limits.value(limit::wire_control).in(ohm));
     if (job.controls.transformer) power.rating = *job.controls.transformer;
     if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
     if (added <= 0) return power;
     power.judgement = "not known";
     if (!power.rating) return power;
     power.rated_amps = secondary_amps(*power.rating, control_volts);
-    power.class2 = power.rating->in(volt_ampere) <= limits.value("class2.power") &&
-                   control_volts <= limits.value("class2.volts");
+    power.class2 = *power.rating <= limits.value(limit::class2_power) &&
+                   control_volts <= limits.value(limit::class2_volts).in(volt);
     if (!power.before) return power;
     power.share = (*power.before + power.added) / *power.rating;
-    power.judgement = *power.share > 1.0                                ? "over rating"
-                      : *power.share > limits.value("transformer.plan") ? "over plan"
-                                                                        : "within plan";
+    power.judgement = *power.share > 1.0                                     ? "over rating"
+                      : *power.share > limits.value(limit::transformer_plan) ? "over plan"
+                                                                             : "within plan";
     return power;
 }
 

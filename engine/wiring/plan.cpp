@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/base/check.hpp"
+#include "engine/model/limit.hpp"
 #include "engine/wiring/line_side.hpp"
 #include "engine/wiring/netlist.hpp"
 #include "engine/wiring/proof.hpp"
@@ -111,7 +112,8 @@ WiringPlan finish(const Task& task, const Circuit& circuit, std::string_view met
     for (SignalSet live = 0; live < task.table.wanted.size(); ++live) {
         plan.intended.push_back(circuit.taps_in(live, task.table.signals));
     }
-    write_netlist(circuit, task.setup.names, static_cast<int>(task.limits.value("relay.poles")), plan);
+    const int poles = std::max(1, static_cast<int>(task.limits.value(limit::relay_poles)));
+    write_netlist(circuit, task.setup.names, poles, plan);
     plan.fewest_relays = true;
     land_taps(task, plan);
     wire_run_signal(task, plan);

@@ -134,3 +134,13 @@ BOOST_AUTO_TEST_CASE(fifty_feet_of_18_awg_lose_little) {
     BOOST_TEST(control_drop(0.9, 50, limits.value("wire.control")) == 0.57465,
                boost::test_tools::tolerance(1e-9));
 }
+
+// A shop may allow fewer contacts a relay; less than one contact is no relay, and nothing is divided by it.
+BOOST_AUTO_TEST_CASE(a_relay_has_a_contact_whatever_a_shop_says) {
+    Limits few;
+    BOOST_CHECK(few.tighten("relay.poles", 0.5, "north yard") == Limits::Tightening::accepted);
+    const FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
+    const WiringPlan plan = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, few);
+    BOOST_TEST(!plan.relays.empty());
+    for (const Relay& relay : plan.relays) BOOST_TEST(relay.bodies == relay.contacts);
+}
