@@ -187,7 +187,7 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
         bool wanted = only_rule.empty();
         for (const Rule& rule : rules()) {
             if (rule.id != only_rule) continue;
-            for (std::string_view id : rule.limits) wanted = wanted || id == row.id;
+            for (const LimitId& read : rule.limits) wanted = wanted || read.text == row.id;
         }
         if (!wanted) continue;
         const Source& from = source(row.source);

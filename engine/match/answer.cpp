@@ -15,7 +15,7 @@ Answer::Answer(std::string_view rule, std::string_view source, Fact wanted, Fact
     finding_.offered = std::move(offered);
 }
 
-Answer& Answer::limit(const Limits& limits, std::string_view id, Value worked_out) {
+Answer& Answer::limit(const Limits& limits, const LimitId& id, Value worked_out) {
     const Limit& row = limits.row(id);
     finding_.limit = {std::move(worked_out), row.set_by.empty() ? Origin::catalog : Origin::shop};
     finding_.limit_id = row.id;

@@ -49,7 +49,7 @@ class Answer {
     Answer(std::string_view rule, std::string_view source, Fact wanted = {}, Fact offered = {});
 
     /// Names the row that decides; `worked_out` is the bound in the units of the two facts (207 V).
-    Answer& limit(const Limits& limits, std::string_view id, Value worked_out);
+    Answer& limit(const Limits& limits, const LimitId& id, Value worked_out);
     /// A number worked out on the way: a cube-law overload, a recomputed ampacity.
     Answer& computed(Value value);
     Answer& from(std::string_view source);

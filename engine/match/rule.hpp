@@ -37,7 +37,7 @@ struct Rule {
     Weight weight;
     std::vector<Reason> reasons;             // all that it can say
     std::vector<std::string_view> sources;   // ids
-    std::vector<std::string_view> limits;    // ids of limit rows it reads
+    std::vector<LimitId> limits;             // rows it reads: {limit::power_low, limit::power_step_up}
     std::vector<std::string_view> job_keys;  // "plate.rotation": what it asks of the job
     /// What its verdict depends on of the part, beside the kind: columns of part_fields(). Of a draft inducer
     /// that the job names by its assembly, every rule may look at more.

@@ -203,7 +203,7 @@ std::string json_rules(std::string_view command, const Limits& limits, std::stri
         out["rules"].push_back({{"rule", r.id},
                                 {"claim", r.claim},
                                 {"sources", r.sources},
-                                {"limits", r.limits},
+                                {"limits", list(r.limits, [](const LimitId& row) { return Json(row.text); })},
                                 {"job_keys", r.job_keys}});
     }
     out["limits"] = list(limits.rows(), [](const Limit& row) {

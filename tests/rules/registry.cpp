@@ -15,7 +15,7 @@ BOOST_AUTO_TEST_CASE(every_rule_has_its_own_name_a_claim_and_sources_and_limits_
             BOOST_TEST(!r.claim.empty());
             BOOST_TEST(!r.sources.empty());
             for (const std::string_view id : r.sources) BOOST_TEST(source(id).id == id);
-            for (const std::string_view id : r.limits) BOOST_TEST(limits.has(id));
+            for (const LimitId& id : r.limits) BOOST_TEST(limits.row(id).id == id.text);
         }
     }
 }
@@ -38,10 +38,11 @@ BOOST_AUTO_TEST_CASE(every_rule_answers_for_every_kind_of_part_and_names_only_wh
                 BOOST_TEST(is_declared(f));
                 const bool declared =
                     std::find(r.sources.begin(), r.sources.end(), f.source) != r.sources.end();
-                const bool by_limit = !f.limit_id.empty() && w.limits.row(f.limit_id).source == f.source;
+                const bool by_limit = !f.limit_id.empty() && w.limits.find(f.limit_id)->source == f.source;
                 BOOST_TEST((declared || by_limit || f.reason == Reason::not_concerned));
                 if (!f.limit_id.empty()) {
-                    BOOST_TEST((std::find(r.limits.begin(), r.limits.end(), f.limit_id) != r.limits.end()));
+                    BOOST_TEST(std::any_of(r.limits.begin(), r.limits.end(),
+                                           [&](const LimitId& row) { return row.text == f.limit_id; }));
                 }
                 BOOST_TEST((f.verdict == Verdict::not_shown) <= !f.asks.empty());
                 if (w.part.kind == PartKind::accessory && r.id != "part-status")

@@ -29,8 +29,8 @@ Finding judge(const Question& q, const Part& part) {
                     : say.not_stated("plate.body_diameter");
     }
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.body_diameter_in"});
-    const Length play = inch(q.limits.value("body.band") + rounding);
-    say.limit(q.limits, "body.band", *needs + inch(q.limits.value("body.band")));
+    const Length play = q.limits.value(limit::body_band) + inch(rounding);
+    say.limit(q.limits, limit::body_band, *needs + q.limits.value(limit::body_band));
     if (*has > *needs + play)
         return grip ? say.fails(Reason::body_too_large) : say.caution(Reason::larger_body);
     if (*has + play >= *needs || !grip) return say.fits(Reason::body_goes_in);
@@ -51,7 +51,7 @@ Rule body_diameter() {
              Reason::part_does_not_say, Reason::body_too_large, Reason::larger_body, Reason::body_goes_in,
              Reason::body_too_small},
             {"common-practice", "inducer"},
-            {"body.band"},
+            {limit::body_band},
             {"measured.band_diameter", "plate.body_diameter", "plate.mount"},
             {"motors.body_diameter_in"},
             judge};

@@ -23,9 +23,9 @@ Finding judge(const Question& q, const Part& part) {
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!needs) return say.not_stated("plate.bolt_circle");
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.bolt_circle_in"});
-    const double play = q.limits.value("bolt_circle.match");
-    say.limit(q.limits, "bolt_circle.match", inch(play));
-    if (std::abs((*has - *needs).in(inch)) <= play + rounding) return say.fits(Reason::same_circle);
+    const Length play = q.limits.value(limit::bolt_circle_match);
+    say.limit(q.limits, limit::bolt_circle_match, play);
+    if (std::abs((*has - *needs).in(inch)) <= play.in(inch) + rounding) return say.fits(Reason::same_circle);
     if (*mount == Mount::face) return say.fails(Reason::other_circle);
     Remedy adapter = remedy(Cure::mount_adapter);
     adapter.mount = *mount;
@@ -44,7 +44,7 @@ Rule bolt_circle() {
             {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
              Reason::same_circle, Reason::other_circle},
             {"common-practice", "inducer"},
-            {"bolt_circle.match"},
+            {limit::bolt_circle_match},
             {"plate.bolt_circle", "plate.mount"},
             {"motors.mount", "motors.bolt_circle_in"},
             judge};

@@ -18,11 +18,11 @@ Finding judge(const Question& q, const Part& part) {
     const auto fan = amps_in_use(q, part);
     Answer say(id, "plate-ampacity", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
     if (!fan) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
-    const double factor = q.limits.value("current.circuit");
+    const double factor = q.limits.value(limit::current_circuit);
     const Current needed = std::max(*fan, *compressor) * factor + std::min(*fan, *compressor);
     say.computed(needed);
-    const Current most = *plate + ampere(q.limits.value("current.plate_rounding"));
-    say.limit(q.limits, "current.circuit", *plate);
+    const Current most = *plate + q.limits.value(limit::current_plate_rounding);
+    say.limit(q.limits, limit::current_circuit, *plate);
     if (needed.in(ampere) > most.in(ampere) + rounding) return say.fails(Reason::circuit_too_small);
     return say.fits(Reason::within_the_circuit);
 }
@@ -41,7 +41,7 @@ Rule circuit_ampacity() {
             {Reason::not_concerned, Reason::part_does_not_say, Reason::circuit_too_small,
              Reason::within_the_circuit},
             {"plate-ampacity"},
-            {"current.circuit", "current.plate_rounding"},
+            {limit::current_circuit, limit::current_plate_rounding},
             {"equipment.minimum_circuit_ampacity", "equipment.compressor_amps"},
             {"motor_ratings.amps"},
             judge,

@@ -8,13 +8,13 @@ constexpr std::string_view id = rule_id::control_power;
 
 // A tap draws at most 20 mA, so a retrofit adds under half a volt-ampere: only a full transformer minds.
 ApparentPower tap_load(const Limits& limits) {
-    return volt_ampere(limits.value("tap.current") * limits.value("tap.volts"));
+    return volt_ampere(limits.value(limit::tap_current).in(ampere)*limits.value(limit::tap_volts).in(volt));
 }
 
 // A transformer that carries `total` at the planned share of its rating.
 Remedy transformer_for(ApparentPower total, const Limits& limits) {
     Remedy r = remedy(Cure::transformer);
-    r.power = total / limits.value("transformer.plan");
+    r.power = total / limits.value(limit::transformer_plan);
     return r;
 }
 
@@ -24,8 +24,8 @@ Finding judge_transformer(const Question& q, Answer say) {
     if (!rated || !load) return say.fits(Reason::common_present);
     const ApparentPower total = *load + tap_load(q.limits);
     const double share = total / *rated;
-    const double plan = q.limits.value("transformer.plan");
-    say.computed(total).limit(q.limits, "transformer.plan", *rated * plan);
+    const double plan = q.limits.value(limit::transformer_plan);
+    say.computed(total).limit(q.limits, limit::transformer_plan, *rated * plan);
     if (share > 1 + rounding)
         return say.changes(Reason::transformer_overloaded, {transformer_for(total, q.limits)});
     if (share > plan + rounding) return say.caution(Reason::transformer_nearly_full);
@@ -54,7 +54,7 @@ Rule control_power() {
             {Reason::common_present, Reason::transformer_overloaded, Reason::transformer_nearly_full,
              Reason::not_concerned, Reason::no_common, Reason::already_24v, Reason::common_not_stated},
             {"va-budget", "tap-current", "retrofit-wiring"},
-            {"tap.current", "tap.volts", "transformer.plan"},
+            {limit::tap_current, limit::tap_volts, limit::transformer_plan},
             {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal",
              "plate.family", "controls.source"},
             {"motors.signal"},

@@ -29,12 +29,12 @@ Finding judge(const Question& q, const Part& part) {
     const auto has = part.motor->frequency;
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.frequency_hz"});
     const double off = std::abs((*needs - *has) / *has);
-    const double most = q.limits.value("voltage.frequency");
-    say.limit(q.limits, "voltage.frequency", *has * (*needs < *has ? 1 - most : 1 + most));
+    const double most = q.limits.value(limit::voltage_frequency);
+    say.limit(q.limits, limit::voltage_frequency, *has * (*needs < *has ? 1 - most : 1 + most));
     if (off > most + rounding) return say.fails(Reason::other_frequency);
     const double both = off + voltage_deviation(q, part);
-    if (off > 0 && both > q.limits.value("voltage.combined") + rounding) {
-        return say.limit(q.limits, "voltage.combined", q.limits.value("voltage.combined"))
+    if (off > 0 && both > q.limits.value(limit::voltage_combined) + rounding) {
+        return say.limit(q.limits, limit::voltage_combined, q.limits.value(limit::voltage_combined))
             .computed(both)
             .fails(Reason::combined_deviation);
     }
@@ -51,7 +51,7 @@ Rule frequency() {
             {Reason::not_concerned, Reason::rectified_supply, Reason::not_stated, Reason::part_does_not_say,
              Reason::other_frequency, Reason::combined_deviation, Reason::within_tolerance},
             {"mg1-12.44", "physics"},
-            {"voltage.frequency", "voltage.combined"},
+            {limit::voltage_frequency, limit::voltage_combined},
             {"plate.frequency", "measured.line_volts"},
             {"motors.family electronic", "motors.frequency_hz", "motor_ratings.volts"},
             judge};

@@ -17,8 +17,8 @@ Finding judge(const Question& q, const Part& part) {
                offered(now));
     if (allowed) {
         if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
-        const Current most = *allowed * q.limits.value("current.over_plate");
-        say.limit(q.limits, "current.over_plate", most);
+        const Current most = *allowed * q.limits.value(limit::current_over_plate);
+        say.limit(q.limits, limit::current_over_plate, most);
         if (now->in(ampere) > most.in(ampere) + rounding) return say.fails(Reason::over_the_equipment_plate);
         return say.fits(Reason::within_the_equipment_plate);
     }
@@ -42,7 +42,7 @@ Rule full_load_current() {
              Reason::within_the_equipment_plate, Reason::not_stated, Reason::more_than_the_old_motor,
              Reason::no_more_than_the_old_motor},
             {"nec-430.6-ex"},
-            {"current.over_plate"},
+            {limit::current_over_plate},
             {"equipment.fan_amps", "plate.current"},
             {"motor_ratings.amps"},
             judge,

@@ -41,7 +41,7 @@ Finding judge_torque(const Question& q, const Part& part, Answer say, bool large
     if (!most) return say.ask(Reason::part_does_not_say, {"taps.torque_ozft"});
     const Torque duty = *q.facts.torque;
     say.computed(duty);
-    if (*most < duty * q.limits.value("power.low")) return say.fails(Reason::no_tap_strong_enough);
+    if (*most < duty * q.limits.value(limit::power_low)) return say.fails(Reason::no_tap_strong_enough);
     if (!larger) return say.fits(Reason::same_power);
     if (retrofit)
         return say.fits(Reason::larger_with_a_tap_for_it);  // the retrofit itself brings the airflow setup
@@ -49,8 +49,8 @@ Finding judge_torque(const Question& q, const Part& part, Answer say, bool large
 }
 
 Finding judge_larger(const Question& q, const Part& part, Power was, Power now, Answer say) {
-    const int steps = steps_up(was, now, q.limits.value("power.low"));
-    if (part.module || steps > q.limits.value("power.step_up")) return say.fails(Reason::too_large);
+    const int steps = steps_up(was, now, q.limits.value(limit::power_low));
+    if (part.module || steps > q.limits.value(limit::power_step_up)) return say.fails(Reason::too_large);
     if (q.job.unit.load.said() == Load::outdoor_fan) return say.caution(Reason::one_step_up);
     return say.changes(Reason::one_step_up, {remedy(Cure::airflow_setup)}, true);
 }
@@ -65,14 +65,14 @@ Finding judge(const Question& q, const Part& part) {
     if (part.module && (!was || !now)) return say.not_stated("plate.power");
     if (!was) return say.ask(Reason::power_not_stated, {"plate.power"});
     if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.power_hp"});
-    const double low = q.limits.value("power.low");
-    say.limit(q.limits, "power.low", *was * low);
+    const double low = q.limits.value(limit::power_low);
+    say.limit(q.limits, limit::power_low, *was * low);
     if (*now / *was < low - rounding) return say.fails(Reason::too_small);
     const bool larger = *now / *was > 1 / low + rounding;
     if (part.motor && part.motor->family == Family::constant_torque)
         return judge_torque(q, part, say, larger);
     if (!larger) return say.fits(Reason::same_power);
-    say.limit(q.limits, "power.step_up", q.limits.value("power.step_up"));
+    say.limit(q.limits, limit::power_step_up, q.limits.value(limit::power_step_up));
     if (q.job.unit.load.said() == Load::draft_inducer) return say.from("inducer").fails(Reason::too_large);
     return judge_larger(q, part, *was, *now, say);
 }
@@ -89,7 +89,7 @@ Rule power() {
              Reason::one_step_up, Reason::not_concerned, Reason::specified_assembly, Reason::not_stated,
              Reason::power_not_stated, Reason::too_small},
             {"common-practice", "mg1-10.32", "inducer"},
-            {"power.low", "power.step_up"},
+            {limit::power_low, limit::power_step_up},
             {"plate.power", "plate.speed", "plate.family", "unit.load"},
             {"motors.family", "motor_ratings.power_hp", "taps.torque_ozft"},
             judge};

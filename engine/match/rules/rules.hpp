@@ -2,6 +2,7 @@
 #pragma once
 #include "engine/match/answer.hpp"
 #include "engine/match/trade.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell::rule {
 

@@ -17,9 +17,9 @@ Finding judge(const Question& q, const Part& part) {
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!bore) return say.ask(Reason::bore_not_stated, {"measured.bore", "plate.shaft_diameter"});
     if (!shaft) return say.ask(Reason::part_does_not_say, {"motors.shaft_diameter_in"});
-    const Length allowed = inch(q.limits.value("shaft.bore_clearance"));
+    const Length allowed = q.limits.value(limit::bore_clearance);
     const Length clearance = allowed + inch(rounding);
-    say.limit(q.limits, "shaft.bore_clearance", *bore + allowed);
+    say.limit(q.limits, limit::bore_clearance, *bore + allowed);
     if (*shaft > *bore + clearance) return say.fails(Reason::too_thick);
     if (*shaft + clearance >= *bore) return say.fits(Reason::slip_fit);
     Remedy bushing = remedy(Cure::shaft_bushing);
@@ -38,7 +38,7 @@ Rule shaft_diameter() {
             {Reason::not_concerned, Reason::specified_assembly, Reason::bore_not_stated,
              Reason::part_does_not_say, Reason::too_thick, Reason::slip_fit, Reason::bushing},
             {"common-practice", "inducer"},
-            {"shaft.bore_clearance"},
+            {limit::bore_clearance},
             {"measured.bore", "plate.shaft_diameter"},
             {"motors.shaft_diameter_in"},
             judge};

@@ -43,10 +43,10 @@ Finding judge(const Question& q, const Part& part) {
         if (needed) return say.fails(Reason::too_short);
         return say.ask(Reason::shorter_than_the_old, {"measured.shaft_needed"});
     }
-    const Length slack = inch(q.limits.value("shaft.length_slack"));
+    const Length slack = q.limits.value(limit::shaft_length_slack);
     // Without a measured room the old shaft shows what cleared, and a little more is let pass.
     const Length longest = room ? *room : std::max(*least, old.value_or(*least)) + slack;
-    say.limit(q.limits, "shaft.length_slack", longest);
+    say.limit(q.limits, limit::shaft_length_slack, longest);
     if (*length > longest + grain) {
         const Length cut_to = room ? *room : longest - slack;
         return judge_excess(*part.motor, cut_to, room.has_value(), say);
@@ -65,7 +65,7 @@ Rule shaft_length() {
              Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::readings_disagree,
              Reason::too_short, Reason::shorter_than_the_old, Reason::long_enough},
             {"common-practice", "inducer"},
-            {"shaft.length_slack"},
+            {limit::shaft_length_slack},
             {"measured.shaft_needed", "plate.shaft_length", "measured.shaft_room"},
             {"motors.shaft_cuttable", "motors.shaft_length_in"},
             judge};

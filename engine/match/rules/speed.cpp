@@ -29,9 +29,10 @@ Finding judge(const Question& q, const Part& part) {
     // Poles alone place the speed within the slip of small motors; the poles rule asks when there are none.
     if (!was) return say.not_stated("plate.speed");
     if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.speed_rpm"});
-    const double most = q.limits.value("speed.match");
+    const double most = q.limits.value(limit::speed_match);
     const double off = (*now - *was) / *was;
-    say.limit(q.limits, "speed.match", *was * (off < 0 ? 1 - most : 1 + most)).computed(cube_law(*was, *now));
+    say.limit(q.limits, limit::speed_match, *was * (off < 0 ? 1 - most : 1 + most))
+        .computed(cube_law(*was, *now));
     if (off > most + rounding) return say.fails(Reason::too_fast);
     if (off < -most - rounding) return say.fails(Reason::too_slow);
     return say.fits(Reason::same_speed);
@@ -48,7 +49,7 @@ Rule speed() {
              Reason::within_its_speed_limit, Reason::specified_assembly, Reason::part_does_not_say,
              Reason::too_fast, Reason::too_slow, Reason::same_speed},
             {"common-practice", "inducer", "physics"},
-            {"speed.match"},
+            {limit::speed_match},
             {"plate.speed", "plate.family"},
             {"motors.family electronic", "motors.speed_limit_rpm", "motor_ratings.speed_rpm"},
             judge};

@@ -64,7 +64,7 @@ Finding judge(const Question& q, const Part& part) {
     }
     const Voltage judged = supply.measured.value_or(supply.nominal.front());
     say = Answer(id, "mg1-12.44", supply.wanted, {*used->volts, Origin::catalog});
-    say.limit(q.limits, "voltage.band", nearest_edge(*used->volts, judged, q.limits));
+    say.limit(q.limits, limit::voltage_band, nearest_edge(*used->volts, judged, q.limits));
     if (best == VoltageFit::outside && !reading_in_a_band(ratings, supply, q.limits))
         return say.fails(Reason::outside_band);
     if (worst == VoltageFit::outside)
@@ -75,7 +75,7 @@ Finding judge(const Question& q, const Part& part) {
                            worst != VoltageFit::good);
     }
     if (worst == VoltageFit::below_range_a)
-        say.limit(q.limits, "voltage.range_a_208", volt(q.limits.value("voltage.range_a_208")));
+        say.limit(q.limits, limit::voltage_range_a_208, q.limits.value(limit::voltage_range_a_208));
     if (worst != VoltageFit::good) return say.caution(weakness(worst));
     return say.fits(Reason::within_band);
 }
@@ -91,7 +91,8 @@ Rule supply_voltage() {
              Reason::no_live_supply, Reason::supply_not_stated, Reason::part_does_not_say,
              Reason::outside_band, Reason::supply_class_open, Reason::voltage_to_be_set, Reason::within_band},
             {"mg1-12.44", "c84.1", "common-practice"},
-            {"voltage.band", "voltage.guard", "voltage.caution", "voltage.live", "voltage.range_a_208"},
+            {limit::voltage_band, limit::voltage_guard, limit::voltage_caution, limit::voltage_live,
+             limit::voltage_range_a_208},
             {"equipment.supply", "measured.line_volts", "plate.volts", "unit.plate_trusted"},
             {"motor_ratings.volts"},
             judge};
