@@ -142,7 +142,7 @@ Cell limit_id(std::string_view text) {
     std::vector<std::string> known;
     const Limits own;
     for (const Limit& row : own.rows()) known.emplace_back(row.id);
-    if (own.has(text)) return stored(std::string(text));
+    if (own.find(text) != nullptr) return stored(std::string(text));
     const std::string near = nearest(text, known);
     return refused("the name of a limit",
                    near.empty() ? "list them with 'endbell rules'" : "did you mean '" + near + "'?");

@@ -118,12 +118,6 @@ const Limit* Limits::find(std::string_view id) const {
     return found == rows_.end() ? nullptr : &*found;
 }
 
-const Limit& Limits::row(std::string_view id) const {
-    const Limit* found = find(id);
-    if (found == nullptr) throw OurBug("no such limit: " + std::string(id));
-    return *found;
-}
-
 Limits::Tightening Limits::tighten(std::string_view id, double value, std::string set_by) {
     const Limit* found = find(id);
     if (found == nullptr) return Tightening::unknown_row;

@@ -90,11 +90,6 @@ class Limits {
     /// By the text that a catalog or a shop's file writes; nothing where there is no such row.
     const Limit* find(std::string_view id) const;
 
-    /// Throws OurBug when there is no such row.
-    const Limit& row(std::string_view id) const;
-    double value(std::string_view id) const { return row(id).value; }
-    bool has(std::string_view id) const { return find(id) != nullptr; }
-
     enum class Tightening { accepted, unknown_row, looser };
     /// Replaces a row's value by a stricter one; refuses a looser value and changes nothing then.
     Tightening tighten(std::string_view id, double value, std::string set_by);

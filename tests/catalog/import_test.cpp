@@ -72,8 +72,8 @@ BOOST_AUTO_TEST_CASE(offers_labour_and_limits_are_the_shops_own) {
     BOOST_TEST(catalog.labour("motor swap")->thousandth_hours == 1250);
     BOOST_TEST(catalog.labour("shaft cut")->thousandth_hours == 200);
     BOOST_TEST((!catalog.labour("no such task")));
-    BOOST_TEST(catalog.limits().value("price.age") == 14);
-    BOOST_TEST(catalog.limits().row("price.age").set_by == "Corner Supply");
+    BOOST_TEST(catalog.limits().find("price.age")->value == 14);
+    BOOST_TEST(catalog.limits().find("price.age")->set_by == "Corner Supply");
 }
 
 BOOST_AUTO_TEST_CASE(each_part_gives_what_part_gives) {
@@ -142,7 +142,7 @@ BOOST_AUTO_TEST_CASE(a_shop_may_tighten_a_limit_and_not_loosen_it) {
     BOOST_TEST(report.set_aside == 2);
     BOOST_TEST(mentions(report.problems, "value", "never loosen"));
     BOOST_TEST(mentions(report.problems, "limit", "'price.age'"));
-    BOOST_TEST(StoredCatalog(folder.catalog()).limits().value("voltage.band") == 0.05);
+    BOOST_TEST(StoredCatalog(folder.catalog()).limits().find("voltage.band")->value == 0.05);
 }
 
 BOOST_AUTO_TEST_CASE(a_part_number_that_a_spreadsheet_spoilt_is_set_aside) {

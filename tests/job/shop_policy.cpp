@@ -20,9 +20,9 @@ BOOST_AUTO_TEST_CASE(a_shop_tightens_a_limit_quoted_or_dotted) {
     Limits limits;
     tighten(limits,
             read_shop_policy("[limits]\n\"static.repair_first\" = 0.6\nspeed.match = 0.03\n", "shop.toml"));
-    BOOST_TEST(limits.value("static.repair_first") == 0.6);
-    BOOST_TEST(limits.value("speed.match") == 0.03);
-    BOOST_TEST(limits.row("speed.match").set_by == "shop.toml");
+    BOOST_TEST(limits.find("static.repair_first")->value == 0.6);
+    BOOST_TEST(limits.find("speed.match")->value == 0.03);
+    BOOST_TEST(limits.find("speed.match")->set_by == "shop.toml");
 }
 
 BOOST_AUTO_TEST_CASE(a_looser_limit_is_refused_with_its_line) {
@@ -30,7 +30,7 @@ BOOST_AUTO_TEST_CASE(a_looser_limit_is_refused_with_its_line) {
     const ShopPolicy shop = read_shop_policy("[limits]\n\"static.repair_first\" = 1.2\n", "shop.toml");
     BOOST_CHECK_EXCEPTION(tighten(limits, shop), BadData,
                           [](const BadData& wrong) { return wrong.problems().at(0).at.line == 2; });
-    BOOST_TEST(limits.value("static.repair_first") == 0.8);
+    BOOST_TEST(limits.find("static.repair_first")->value == 0.8);
 }
 
 BOOST_AUTO_TEST_CASE(an_unknown_limit_names_a_near_one) {

@@ -1,6 +1,7 @@
 // Power, earth, common, settings and the control transformer.
 #include <boost/test/unit_test.hpp>
 
+#include "engine/model/limit.hpp"
 #include "engine/wiring/line_side.hpp"
 #include "tests/wiring/fixtures.hpp"
 
@@ -131,7 +132,7 @@ BOOST_AUTO_TEST_CASE(class_2_ends_at_100_va) {
 
 BOOST_AUTO_TEST_CASE(fifty_feet_of_18_awg_lose_little) {
     // 0.9 A over 50 ft one way at 6.385 ohm per 1000 ft: 0.9 x 2 x 50 x 0.006385 = 0.57465 V.
-    BOOST_TEST(control_drop(0.9, 50, limits.value("wire.control")) == 0.57465,
+    BOOST_TEST(control_drop(0.9, 50, limits.value(limit::wire_control).in(ohm)) == 0.57465,
                boost::test_tools::tolerance(1e-9));
 }
 
