@@ -1,18 +1,13 @@
 #include "engine/explain/findings.hpp"
 
+#include <cctype>
+
+#include "engine/explain/reasons.hpp"
 #include "engine/explain/values.hpp"
 
 namespace endbell {
 
 namespace {
-
-std::string spaced(std::string_view id) {
-    std::string text(id);
-    for (char& c : text) {
-        if (c == '-') c = ' ';
-    }
-    return text;
-}
 
 std::string part_of(const char* name, const Fact& fact) {
     return fact.known() ? std::string(name) + " " + say(fact) : std::string();
@@ -21,16 +16,18 @@ std::string part_of(const char* name, const Fact& fact) {
 }  // namespace
 
 std::string sentence(const Finding& finding) {
-    std::string text = spaced(finding.rule) + ": " + std::string(word(finding.reason));
+    std::string text(sentence_for(finding.rule, finding.reason));
     std::string facts;
     for (const std::string& piece :
          {part_of("wanted", finding.wanted), part_of("offered", finding.offered),
           part_of("limit", finding.limit), part_of("comes to", finding.computed)}) {
-        if (piece.empty()) continue;
-        facts += (facts.empty() ? "" : ", ") + piece;
+        if (!piece.empty()) facts += (facts.empty() ? "" : ", ") + piece;
     }
-    if (!facts.empty()) text += "; " + facts;
-    for (const Remedy& remedy : finding.remedies) text += "; cure: " + say(remedy);
+    if (!facts.empty()) {
+        facts.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(facts.front())));
+        text += " " + facts + ".";
+    }
+    for (const Remedy& remedy : finding.remedies) text += " Cure: " + say(remedy) + ".";
     return text;
 }
 

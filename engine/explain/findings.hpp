@@ -1,4 +1,4 @@
-// A finding as one sentence, keyed by (rule, reason).
+// A finding as a sentence of its rule and reason, then its facts and what would put it right.
 #pragma once
 #include <string>
 

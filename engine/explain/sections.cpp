@@ -159,9 +159,8 @@ void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at
     Grid table{{"rule", "verdict", "what was found", "source"}, {}, ""};
     for (const Finding& f : findings) {
         if (f.verdict < at_least && !(f.caution && at_least == Verdict::fits_with_changes)) continue;
-        const std::string whole = sentence(f);
-        table.rows.push_back({text(f.rule), text(word(f.verdict)) + (f.caution ? " (!)" : ""),
-                              whole.substr(f.rule.size() + 2), cited(to, f.source)});
+        table.rows.push_back({text(f.rule), text(word(f.verdict)) + (f.caution ? " (!)" : ""), sentence(f),
+                              cited(to, f.source)});
     }
     if (table.rows.empty()) {
         to.add(Paragraph{"No finding to mention."});

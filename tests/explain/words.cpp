@@ -53,14 +53,14 @@ BOOST_AUTO_TEST_CASE(every_reading_that_an_empty_diagnosis_misses_has_a_question
     }
 }
 
-BOOST_AUTO_TEST_CASE(a_finding_says_its_rule_reason_and_facts) {
+BOOST_AUTO_TEST_CASE(a_finding_says_its_reason_as_a_sentence_and_its_facts) {
     Finding f;
     f.rule = "shaft-diameter";
     f.verdict = Verdict::does_not_fit;
     f.reason = Reason::too_thick;
     f.wanted = Fact{inch(0.5), Origin::measured};
     f.offered = Fact{inch(0.625), Origin::catalog};
-    BOOST_TEST(sentence(f) == "shaft diameter: too thick; wanted 1/2 in, offered 5/8 in");
+    BOOST_TEST(sentence(f) == "The shaft is thicker than the bore and does not go in. Wanted 1/2 in, offered 5/8 in.");
 }
 
 BOOST_AUTO_TEST_CASE(a_sheet_for_an_electronic_motor_says_wait_and_never_mate_the_plug_live) {
