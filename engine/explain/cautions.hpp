@@ -1,8 +1,5 @@
-// The usual cautions, and the stable words of stages as sentences.
+// The usual cautions.
 #pragma once
-#include <string>
-#include <string_view>
-
 #include "engine/explain/document.hpp"
 
 namespace endbell {
@@ -13,8 +10,5 @@ void add_safety(Document& to, bool electronic);
 
 /// Defers to the equipment's instructions, local code and licensed practice.
 void add_deference(Document& to);
-
-/// A caution or refusal word of the wiring stage as a sentence; a word without one is said as it stands.
-std::string wiring_sentence(std::string_view word);
 
 }  // namespace endbell

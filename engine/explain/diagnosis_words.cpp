@@ -1,9 +1,6 @@
 #include "engine/explain/diagnosis_words.hpp"
 
-#include <algorithm>
 #include <array>
-
-#include "engine/base/check.hpp"
 
 namespace endbell {
 
@@ -195,14 +192,6 @@ constexpr auto cure_sentences = std::to_array<English<Cause>>({
      "A motor was lost here before. Take static, volts and amps under load before the new one is left "
      "alone."},
 });
-
-/// REQUIRES: the list has the key. A gate holds that each has.
-template <class List, class Key>
-std::string english_of(const List& list, const Key& key) {
-    const auto found = std::find_if(list.begin(), list.end(), [&](const auto& e) { return e.key == key; });
-    check(found != list.end(), "every word of a diagnosis has its English");
-    return std::string(found->text);
-}
 
 }  // namespace
 

@@ -1,12 +1,9 @@
 // What a sheet says of a diagnosis: of each test, each outcome of a test, each fault and each cause. JSON has the words
 // of diagnosis/kinds.hpp instead. A gate in tests/explain fails where one of them lacks its English.
 #pragma once
-#include <string>
-#include <string_view>
-#include <vector>
-
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/diagnosis/test_outcomes.hpp"
+#include "engine/explain/english.hpp"
 
 namespace endbell {
 
@@ -33,12 +30,7 @@ std::string cure_step(Cause cause);
 /// The cause as a warning: "What shortens the next one's life: loaded filter (measured.filter_drop). Cure it ...".
 std::string next_life_sentence(const KillerCause& killer);
 
-/// The English of one value, and all of it, for the gate.
-template <class Key>
-struct English {
-    Key key;
-    std::string_view text;
-};
+/// All of it, for the gate.
 std::vector<English<Test>> english_of_tests();
 std::vector<English<TestOutcome>> english_of_outcomes();
 std::vector<English<Fault>> english_of_faults();

@@ -2,12 +2,12 @@
 
 #include "engine/base/text.hpp"
 
-#include "engine/explain/cautions.hpp"
 #include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/explain/wiring_words.hpp"
 
 namespace endbell {
 
@@ -262,7 +262,7 @@ void add_stopped(Document& to, const Selection& selection) {
         for (int i : o.kit.uncured)
             why += (why.empty() ? "" : "; ") + std::string("no part of this catalog gives ") +
                    say(o.kit.remedies[static_cast<std::size_t>(i)]);
-        if (why.empty()) why = wiring_sentence(o.wiring.refusal);
+        if (why.empty() && o.wiring.refusal) why = say(*o.wiring.refusal);
         auto same = std::find_if(whys.begin(), whys.end(), [&](const auto& w) { return w.first == why; });
         if (same == whys.end()) same = whys.insert(same, {why, {}});
         same->second.push_back(o.candidate.part.id);

@@ -1,9 +1,9 @@
 #include <algorithm>
 
 #include "engine/base/text.hpp"
-#include "engine/explain/cautions.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/explain/wiring_words.hpp"
 #include "engine/wiring/drawing.hpp"
 
 namespace endbell {
@@ -114,10 +114,10 @@ void add_faults(Document& to, const WiringPlan& plan) {
 }
 
 void add_power(Document& to, const ControlPower& power) {
-    if (power.judgement.empty()) return;
+    if (!power.judgement) return;
     std::string text = "Control transformer: " + say_number(power.added.in(volt_ampere), 1) + " VA added";
     if (power.share) text += ", " + say_number(*power.share * 100, 0) + " % of its rating in use";
-    to.add(Paragraph{text + " (" + std::string(power.judgement) + ")."});
+    to.add(Paragraph{text + " (" + std::string(word(*power.judgement)) + ")."});
 }
 
 }  // namespace
@@ -125,36 +125,36 @@ void add_power(Document& to, const ControlPower& power) {
 void add_wiring(Document& to, const WiringPlan& plan) {
     to.add(Heading{"Wiring"});
     if (!plan.possible) {
-        if (!plan.refusal.empty())
-            to.add(Paragraph{"No wiring is given: " + wiring_sentence(plan.refusal) + "."});
-        for (const std::string& rescue : plan.rescues)
-            to.add(Paragraph{"It would become possible with: " + wiring_sentence(rescue) + "."});
+        if (plan.refusal) to.add(Paragraph{"No wiring is given: " + say(*plan.refusal) + "."});
+        for (const WiringRescue rescue : plan.rescues)
+            to.add(Paragraph{"It would become possible with: " + say(rescue) + "."});
         if (!plan.lacking.empty()) to.add(Paragraph{"It needs: " + joined(plan.lacking, ", ") + "."});
         return;
     }
-    if (!plan.condition.empty())
-        to.add(Warning{"CAUTION", "This holds only while: " + std::string(plan.condition) + "."});
+    if (plan.condition)
+        to.add(Warning{"CAUTION", "This holds only while: " + std::string(word(*plan.condition)) + "."});
     add_taps(to, plan);
     Grid wires{{"from", "to", "note"}, {}, ""};
-    for (const Wire& wire : plan.wires) wires.rows.push_back({wire.from, wire.to, wire.note_id});
+    for (const Wire& wire : plan.wires)
+        wires.rows.push_back({wire.from, wire.to, std::string(word(wire.note))});
     to.add(wires);
     add_relays(to, plan);
     to.add(Figure{draw(plan), "The wires of the table above as a ladder."});
     for (const Setting& setting : plan.settings)
-        to.add(Paragraph{"Set " + std::string(setting.what) + ": " + setting.value + "."});
+        to.add(Paragraph{"Set " + std::string(word(setting.what)) + ": " + setting.value + "."});
     add_power(to, plan.power);
-    for (std::string_view caution : plan.cautions) to.add(Warning{"CAUTION", wiring_sentence(caution)});
+    for (const WiringCaution caution : plan.cautions) to.add(Warning{"CAUTION", say(caution)});
     if (!plan.truth.empty()) add_truth(to, plan);
     add_faults(to, plan);
     for (const WiringPlan& other : plan.alternatives) {
         if (!other.possible) {
-            to.add(Paragraph{"Another way (" + std::string(other.method) +
-                             ") is not given: " + wiring_sentence(other.refusal) + "."});
+            to.add(Paragraph{"Another way (" + std::string(word(other.method)) +
+                             ") is not given: " + (other.refusal ? say(*other.refusal) : "") + "."});
             continue;
         }
-        to.add(Heading{"Another way to wire it: " + std::string(other.method)});
-        if (!other.condition.empty())
-            to.add(Warning{"CAUTION", "This holds only while: " + std::string(other.condition) + "."});
+        to.add(Heading{"Another way to wire it: " + std::string(word(other.method))});
+        if (other.condition)
+            to.add(Warning{"CAUTION", "This holds only while: " + std::string(word(*other.condition)) + "."});
         add_taps(to, other);
         add_relays(to, other);
         if (!other.truth.empty()) add_truth(to, other);
@@ -165,7 +165,7 @@ void add_checks(Document& to, const WiringPlan& plan) {
     if (!plan.possible || plan.checks.empty()) return;
     to.add(Heading{"Before and after power-on"});
     Bullets checks;
-    for (std::string_view check : plan.checks) checks.items.push_back(wiring_sentence(check));
+    for (const WiringCheck check : plan.checks) checks.items.push_back(say(check));
     to.add(checks);
 }
 

@@ -1,13 +1,11 @@
 // The technician's sheet: what to read, in which order to work, what goes where, what it must do when it runs.
-#include <algorithm>
-#include <array>
-
 #include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
+#include "engine/explain/wiring_words.hpp"
 #include "engine/wiring/drawing.hpp"
 
 namespace endbell {
@@ -31,24 +29,19 @@ void add_readings(Document& to, const Diagnosis& d, const std::vector<OpenField>
     to.add(table);
 }
 
-bool before_the_work(std::string_view check) {
-    constexpr std::array first{"lock out", "absence of voltage", "wait five minutes",
-                               "discharge the capacitor"};
-    return std::find(first.begin(), first.end(), check) != first.end();
-}
-
 /// The plan's own checks, with the work between those that come before and those that come after.
 void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, bool electronic) {
-    std::vector<std::string_view> checks = option.wiring.checks;
+    std::vector<WiringCheck> checks = option.wiring.checks;
     if (checks.empty()) {  // without a wiring plan: what holds for every motor
-        checks = {"lock out", "absence of voltage"};
-        if (electronic) checks.push_back("wait five minutes");
-        checks.insert(checks.end(), {"discharge the capacitor", "earth continuous", "plugs in before power",
-                                     "rotation", "amps at or below plate"});
+        using enum WiringCheck;
+        checks = {lock_out, absence_of_voltage};
+        if (electronic) checks.push_back(wait_five_minutes);
+        checks.insert(checks.end(), {discharge_the_capacitor, earth_continuous, plugs_in_before_power,
+                                     rotation, amps_at_or_below_plate});
     }
     Steps steps;
-    for (std::string_view check : checks) {
-        if (before_the_work(check)) steps.items.push_back(wiring_sentence(check));
+    for (const WiringCheck check : checks) {
+        if (is_before_the_work(check)) steps.items.push_back(say(check));
     }
     steps.items.push_back("Block the wheel or blade. Write down where each wire lands before one is moved.");
     for (const KillerCause& k : d.causes) steps.items.push_back(cure_step(k.cause));
@@ -63,8 +56,8 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
     steps.items.push_back(option.wiring.possible
                               ? "Wire it as the wiring table says. Land every wire before power is on."
                               : "Wire it by the equipment's own diagram.");
-    for (std::string_view check : checks) {
-        if (!before_the_work(check)) steps.items.push_back(wiring_sentence(check));
+    for (const WiringCheck check : checks) {
+        if (!is_before_the_work(check)) steps.items.push_back(say(check));
     }
     to.add(Heading{"Order of work"});
     to.add(steps);

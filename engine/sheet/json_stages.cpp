@@ -158,11 +158,11 @@ Json wiring(const WiringPlan& w) {
                     {"parked", t.parked}};
     };
     return {{"possible", w.possible},
-            {"refusal", w.refusal},
-            {"rescues", texts(w.rescues)},
+            {"refusal", word(w.refusal)},
+            {"rescues", words(w.rescues)},
             {"lacking", texts(w.lacking)},
-            {"method", w.method},
-            {"condition", w.condition},
+            {"method", word(w.method)},
+            {"condition", word(w.condition)},
             {"tap_rule", word(w.tap_rule)},
             {"proven", w.proven},
             {"fewest_relays", w.fewest_relays},
@@ -171,16 +171,16 @@ Json wiring(const WiringPlan& w) {
             {"relays", list(w.relays, relay)},
             {"wires", list(w.wires,
                            [](const Wire& x) {
-                               return Json{{"from", x.from}, {"to", x.to}, {"note", x.note_id}};
+                               return Json{{"from", x.from}, {"to", x.to}, {"note", word(x.note)}};
                            })},
             {"settings", list(w.settings,
                               [](const Setting& x) {
-                                  return Json{{"what", x.what}, {"value", x.value}};
+                                  return Json{{"what", word(x.what)}, {"value", x.value}};
                               })},
             {"truth", list(w.truth, truth)},
             {"faults", list(w.faults, fault)},
-            {"cautions", w.cautions},
-            {"checks", w.checks},
+            {"cautions", words(w.cautions)},
+            {"checks", words(w.checks)},
             {"alternatives", list(w.alternatives, wiring)}};
 }
 

@@ -83,13 +83,13 @@ class Ladder {
     std::vector<std::string> fed_by(const std::string& from) const {
         std::vector<std::string> to;
         for (const Wire& w : plan_.wires) {
-            if (w.note_id.empty() && w.from == from) to.push_back(w.to);
+            if (!w.note && w.from == from) to.push_back(w.to);
         }
         return to;
     }
     std::string feeder(const std::string& to) const {
         for (const Wire& w : plan_.wires) {
-            if (w.note_id.empty() && w.to == to) return w.from;
+            if (!w.note && w.to == to) return w.from;
         }
         return "";
     }
@@ -121,7 +121,7 @@ class Ladder {
     std::vector<Trunk> trunks() const {
         std::vector<Trunk> all;
         for (const Wire& w : plan_.wires) {
-            if (!w.note_id.empty() || is_coil_end(w.to) || is_coil_end(w.from)) continue;
+            if (w.note || is_coil_end(w.to) || is_coil_end(w.from)) continue;
             const auto from = contact_end(w.from);
             const auto to = contact_end(w.to);
             const bool source = !from || (from->which == "COM" && gathers(*from));
@@ -281,18 +281,18 @@ class Ladder {
     void terminals() {
         const double notes = left_ + 2 * gap + 8 + letters_wide(longest_terminal() + 3);
         for (const Wire& w : plan_.wires) {
-            if (w.note_id.empty()) continue;
+            if (!w.note) continue;
             const double row = next_wire();
             source(w.from, row);
             line(left_, left_ + 2 * gap, row);
             text(left_ + 2 * gap + 8, row + 4, w.to, Anchor::start, true);
-            text(notes, row + 4, w.note_id, Anchor::start);
+            text(notes, row + 4, std::string(word(w.note)), Anchor::start);
         }
     }
     std::size_t longest_terminal() const {
         std::size_t longest = 0;
         for (const Wire& w : plan_.wires) {
-            if (!w.note_id.empty()) longest = std::max(longest, label(w.to).size());
+            if (w.note) longest = std::max(longest, label(w.to).size());
         }
         return longest;
     }

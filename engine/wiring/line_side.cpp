@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/base/check.hpp"
 #include "engine/model/limit.hpp"
 #include "engine/wiring/setup.hpp"
 
@@ -14,7 +15,7 @@ namespace {
 
 constexpr double control_volts = 24.0;
 
-void wire_terminal(const Part& part, std::string_view function, const std::string& from, const char* note,
+void wire_terminal(const Part& part, std::string_view function, const std::string& from, WireNote note,
                    WiringPlan& plan) {
     if (const PartTerminal* t = terminal(part, function)) {
         plan.wires.push_back({from, "motor " + t->label, note});
@@ -23,31 +24,40 @@ void wire_terminal(const Part& part, std::string_view function, const std::strin
     }
 }
 
+/// What is set on a motor of more than one rating. REQUIRES: it has a selector.
+SettingKind setting_of(VoltageSelection selection) {
+    check(selection != VoltageSelection::none, "only a selector is set");
+    return selection == VoltageSelection::jumper ? SettingKind::jumper
+           : selection == VoltageSelection::plug ? SettingKind::plug
+                                                 : SettingKind::leads;
+}
+
 /// The rating in use says how the motor must be set; a selector meant for another voltage must be out.
 void add_voltage_setting(const Facts& facts, const Part& part, const Limits& limits, WiringPlan& plan) {
     const std::optional<Rating> chosen = rating_in_use(facts, part, limits);
     if (!chosen) return;
     if (chosen->selection != VoltageSelection::none) {
-        plan.settings.push_back(
-            {word(chosen->selection), fmt::format("set for {:g} V", facts.supply.at_motor()->in(volt))});
+        plan.settings.push_back({setting_of(chosen->selection),
+                                 fmt::format("set for {:g} V", facts.supply.at_motor()->in(volt))});
         return;
     }
     for (const Rating& r : part.motor->ratings) {
         if (r.selection == VoltageSelection::none) continue;
-        plan.settings.push_back({word(r.selection), "removed"});
+        plan.settings.push_back({setting_of(r.selection), "removed"});
         return;
     }
 }
 
 void add_capacitor(const Facts& facts, const Motor& motor, WiringPlan& plan) {
     const bool electronic = motor.family && is_electronic(*motor.family);
-    if (electronic && facts.had_capacitor) plan.settings.push_back({"capacitor", "removed"});
+    if (electronic && facts.had_capacitor) plan.settings.push_back({SettingKind::capacitor, "removed"});
     if (electronic || !motor.capacitor) return;
     std::string value = fmt::format("{:g} uF", motor.capacitor->in(microfarad));
     if (motor.capacitor_volts) value += fmt::format(" {:g} V", motor.capacitor_volts->in(volt));
-    plan.settings.push_back({"capacitor", value});
+    plan.settings.push_back({SettingKind::capacitor, value});
     for (const PartTerminal& t : motor.terminals) {
-        if (t.function == "capacitor") plan.wires.push_back({"capacitor", "motor " + t.label, "capacitor"});
+        if (t.function == "capacitor")
+            plan.wires.push_back({"capacitor", "motor " + t.label, WireNote::capacitor});
     }
 }
 
@@ -59,11 +69,11 @@ void add_line_side(const Facts& facts, const Part& part, Conductors conductors, 
     const bool both_live = conductors == Conductors::two_lines;
     // Speed leads are the line side of a motor whose leads carry its current.
     const bool leads_carry_current = motor.signal && *motor.signal == SignalClass::switched_line;
-    if (!leads_carry_current) wire_terminal(part, "line", "L1", "constant line power", plan);
+    if (!leads_carry_current) wire_terminal(part, "line", "L1", WireNote::constant_line_power, plan);
     wire_terminal(part, "second line", both_live ? "L2" : "N",
-                  both_live ? "second line conductor" : "neutral", plan);
-    wire_terminal(part, "earth", "earth", "earth", plan);
-    if (!plan.line_taps) wire_terminal(part, "common", "C", "same transformer", plan);
+                  both_live ? WireNote::second_line_conductor : WireNote::neutral, plan);
+    wire_terminal(part, "earth", "earth", WireNote::earth, plan);
+    if (!plan.line_taps) wire_terminal(part, "common", "C", WireNote::same_transformer, plan);
     add_voltage_setting(facts, part, limits, plan);
     add_capacitor(facts, motor, plan);
 }
@@ -80,16 +90,16 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
     if (job.controls.transformer) power.rating = *job.controls.transformer;
     if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
     if (added <= 0) return power;
-    power.judgement = "not known";
+    power.judgement = PowerJudgement::not_known;
     if (!power.rating) return power;
     power.rated_amps = secondary_amps(*power.rating, control_volts);
     power.class2 = *power.rating <= limits.value(limit::class2_power) &&
                    control_volts <= limits.value(limit::class2_volts).in(volt);
     if (!power.before) return power;
     power.share = (*power.before + power.added) / *power.rating;
-    power.judgement = *power.share > 1.0                                     ? "over rating"
-                      : *power.share > limits.value(limit::transformer_plan) ? "over plan"
-                                                                             : "within plan";
+    power.judgement = *power.share > 1.0                                ? PowerJudgement::over_rating
+                      : *power.share > limits.value(limit::transformer_plan) ? PowerJudgement::over_plan
+                                                                        : PowerJudgement::within_plan;
     return power;
 }
 

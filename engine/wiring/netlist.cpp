@@ -31,7 +31,7 @@ class Writer {
     }
 
   private:
-    void wire(const std::string& from, const std::string& to) { plan_.wires.push_back({from, to, ""}); }
+    void wire(const std::string& from, const std::string& to) { plan_.wires.push_back({from, to}); }
 
     std::string name_of(int source) const {
         const auto s = static_cast<std::size_t>(source);

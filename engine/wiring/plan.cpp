@@ -76,7 +76,8 @@ void land_taps(const Task& task, WiringPlan& plan) {
             if (s.wanted_tap == tap) row.states.push_back(s.name);
         }
         row.parked = plan.line_taps && row.from.empty();
-        if (row.parked) plan.wires.push_back({fmt::format("tap {}", tap), "cap and insulate", "parked"});
+        if (row.parked)
+            plan.wires.push_back({fmt::format("tap {}", tap), "cap and insulate", WireNote::parked});
         plan.taps.push_back(std::move(row));
     }
 }
@@ -89,18 +90,18 @@ void wire_run_signal(const Task& task, WiringPlan& plan) {
     if (task.job.controls.terminals) {
         for (const Terminal& t : *task.job.controls.terminals) {
             if (is_thermostat_letter(t.name)) continue;
-            plan.wires.push_back({"board " + t.name, lead, "run signal"});
+            plan.wires.push_back({"board " + t.name, lead, WireNote::run_signal});
             any = true;
         }
     }
-    if (!any) plan.wires.push_back({"board blower outputs", lead, "run signal"});
+    if (!any) plan.wires.push_back({"board blower outputs", lead, WireNote::run_signal});
 }
 
-WiringPlan finish(const Task& task, const Circuit& circuit, std::string_view method,
-                  std::string_view condition) {
+WiringPlan finish(const Task& task, const Circuit& circuit, WiringMethod method,
+                  std::optional<WiringCondition> condition = std::nullopt) {
     WiringPlan plan;
     plan.possible = true;
-    plan.method = circuit.coils.empty() ? std::string_view("direct") : method;
+    plan.method = circuit.coils.empty() ? WiringMethod::direct : method;
     if (task.table.signals > 1) plan.condition = condition;  // one output alone meets it by itself
     plan.assumed = task.setup.controls.assumed;
     plan.tap_rule = task.setup.rule;
@@ -130,16 +131,17 @@ std::vector<WiringPlan> ways(const Task& task) {
     const Setup& setup = task.setup;
     if (setup.controls.exclusive && setup.sources.signals && setup.rule != TapRule::highest_tap_wins) {
         if (const auto direct = one_output_one_tap(task.table)) {
-            plans.push_back(finish(task, *direct, "direct", "one board output at a time"));
+            plans.push_back(
+                finish(task, *direct, WiringMethod::direct, WiringCondition::one_board_output_at_a_time));
         }
     }
     if (setup.rule == TapRule::highest_tap_wins) {
         if (const auto circuit = highest_wins(task.table, setup.sources)) {
-            plans.push_back(finish(task, *circuit, "priority of the part", ""));
+            plans.push_back(finish(task, *circuit, WiringMethod::priority_of_the_part));
         }
     }
     if (const auto circuit = one_conductor(task.table, setup.sources)) {
-        WiringPlan strict = finish(task, *circuit, "one conductor", "");
+        WiringPlan strict = finish(task, *circuit, WiringMethod::one_conductor);
         const bool relays_first = !setup.board_first && setup.rule != TapRule::highest_tap_wins;
         plans.insert(relays_first ? plans.begin() : plans.end(), std::move(strict));
     }
@@ -153,7 +155,7 @@ WiringPlan without_two_taps(WiringPlan other) {
                                  [](const TruthRow& row) { return row.live_taps.size() > 1; });
     if (!two || other.tap_rule == TapRule::highest_tap_wins) return other;
     WiringPlan none;
-    none.refusal = "two taps on a one-tap part";
+    none.refusal = WiringRefusal::two_taps_on_one_tap_part;
     none.method = other.method;
     none.tap_rule = other.tap_rule;
     none.signals = std::move(other.signals);
@@ -164,16 +166,16 @@ WiringPlan without_two_taps(WiringPlan other) {
 WiringPlan plug_for_plug() {
     WiringPlan plan;
     plan.possible = true;
-    plan.method = "plug for plug";
+    plan.method = WiringMethod::plug_for_plug;
     return plan;
 }
 
 WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits,
                      bool use_run_signal) {
     Task task{job, facts, part, limits, set_up(job, facts, part, air, use_run_signal), {}, {}};
-    if (!task.setup.refusal.empty()) return refused(task.setup);
+    if (task.setup.refusal) return refused(task.setup);
     TapChoice choice = choose_taps(task.setup.controls, part, air);
-    if (!choice.refusal.empty()) {
+    if (choice.refusal) {
         task.setup.refusal = choice.refusal;
         task.setup.lacking = choice.lacking;
         return refused(task.setup);
@@ -183,14 +185,14 @@ WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part
         const Tap* tap = tap_of(part, s.wanted_tap);
         const bool line_tap = tap != nullptr && tap->signal && *tap->signal != SignalClass::control_24v;
         if (tap != nullptr && tap->signal && line_tap != task.setup.line_taps) {
-            task.setup.refusal = "line voltage on a 24 V tap";
+            task.setup.refusal = WiringRefusal::line_voltage_on_24v_tap;
             return refused(task.setup);
         }
     }
     task.table = table_of(task.setup, part, task.states);
     std::vector<WiringPlan> plans = ways(task);
     if (plans.empty()) {
-        task.setup.refusal = "no circuit";
+        task.setup.refusal = WiringRefusal::no_circuit;
         return refused(task.setup);
     }
     WiringPlan first = std::move(plans.front());
@@ -205,7 +207,7 @@ WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& par
     if (part.module) return plug_for_plug();
     if (!part.motor) {
         WiringPlan none;
-        none.refusal = "no motor";
+        none.refusal = WiringRefusal::no_motor;
         return none;
     }
     const Motor& motor = *part.motor;
@@ -220,16 +222,42 @@ WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& par
     return plan;
 }
 
+Verdict verdict_of(WiringRefusal refusal) {
+    using enum WiringRefusal;
+    switch (refusal) {
+        case fewer_than_three_line_wires:
+        case supply_not_known:
+            return Verdict::not_shown;
+        case signal_class_not_known:
+        case source_not_known:
+        case controls_not_known:
+        case taps_not_chosen:
+            return Verdict::fits;
+        case no_motor:
+        case inducer_by_its_own_diagram:
+        case contactor_feeds_line_leads_only:
+        case serial_control:
+        case too_many_signals:
+        case heat_call_past_the_board:
+        case blower_off_its_board:
+        case heat_call_without_a_wire:
+        case no_common_wire:
+        case states_not_told_apart:
+        case line_voltage_on_24v_tap:
+        case no_circuit:
+        case two_taps_on_one_tap_part:
+            break;
+    }
+    return Verdict::does_not_fit;
+}
+
 Verdict verdict_of(const WiringPlan& plan) {
-    if (plan.possible || plan.refusal.empty()) return Verdict::fits;
-    if (plan.refusal == "fewer than three line wires" || plan.refusal == "supply not known")
-        return Verdict::not_shown;
-    return plan.lacking.empty() ? Verdict::does_not_fit : Verdict::fits;
+    return plan.refusal ? verdict_of(*plan.refusal) : Verdict::fits;
 }
 
 void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
     if (!plan.possible) return;
-    if (plan.method != "plug for plug") {
+    if (plan.method != WiringMethod::plug_for_plug) {
         plan.faults = single_faults(plan);
         plan.power = control_power(job, plan, limits);
         plan.cautions = cautions_of(facts, part, plan);

@@ -23,7 +23,7 @@ std::optional<int> effective(const WiringPlan& plan, const std::vector<int>& liv
 }
 
 bool prevented_by_the_board(const WiringPlan& plan, SignalSet live) {
-    return !plan.condition.empty() && std::popcount(live) > 1;
+    return plan.condition && std::popcount(live) > 1;
 }
 
 void name_the_state(const WiringPlan& plan, TruthRow& row) {
@@ -66,7 +66,7 @@ FaultRow try_fault(const WiringPlan& plan, Simulator& simulator, const SingleFau
 }
 
 bool is_control(const Wire& wire) {
-    return wire.note_id.empty();
+    return !wire.note;
 }
 
 }  // namespace

@@ -10,9 +10,8 @@ bool electronic(const Part& part) {
     return part.motor && part.motor->family && is_electronic(*part.motor->family);
 }
 
-bool has_wire_note(const WiringPlan& plan, std::string_view note) {
-    return std::any_of(plan.wires.begin(), plan.wires.end(),
-                       [&](const Wire& w) { return w.note_id == note; });
+bool has_wire_note(const WiringPlan& plan, WireNote note) {
+    return std::any_of(plan.wires.begin(), plan.wires.end(), [&](const Wire& w) { return w.note == note; });
 }
 
 template <class Test>
@@ -33,59 +32,59 @@ bool runs_on(const Part& part) {
 
 }  // namespace
 
-std::vector<std::string_view> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan) {
-    std::vector<std::string_view> list;
-    const auto when = [&](bool true_here, std::string_view caution) {
+std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan) {
+    using enum WiringCaution;
+    std::vector<WiringCaution> list;
+    const auto when = [&](bool true_here, WiringCaution caution) {
         if (true_here) list.push_back(caution);
     };
-    when(electronic(part), "line power always present");
-    when(has_wire_note(plan, "second line conductor"), "both line conductors live");
-    when(has_wire_note(plan, "earth") && !plan.line_taps, "earth G is not fan G");
-    when(has_wire_note(plan, "same transformer"), "common from the same transformer");
-    when(has_wire_note(plan, "run signal"), "outputs of one relay group only");
-    when(has_wire_note(plan, "parked"), "parked leads are live");
-    when(plan.line_signals && !plan.line_taps, "line coils and 24 V contacts apart");
-    when(!plan.line_signals && plan.line_taps && !plan.relays.empty(), "24 V coils and line contacts apart");
-    when(plan.tap_rule == TapRule::not_stated && !plan.line_taps, "tap rule not stated");
-    when(plan.tap_rule == TapRule::highest_tap_wins && two_live_somewhere(plan),
-         "verify the priority of the taps");
-    when(!plan.condition.empty(), "one board output at a time");
-    when(facts.heat.burner.is(true), "the board keeps the blower");
+    when(electronic(part), line_power_always_present);
+    when(has_wire_note(plan, WireNote::second_line_conductor), both_line_conductors_live);
+    when(has_wire_note(plan, WireNote::earth) && !plan.line_taps, earth_g_is_not_fan_g);
+    when(has_wire_note(plan, WireNote::same_transformer), common_from_the_same_transformer);
+    when(has_wire_note(plan, WireNote::run_signal), one_relay_group_only);
+    when(has_wire_note(plan, WireNote::parked), parked_leads_are_live);
+    when(plan.line_signals && !plan.line_taps, line_coils_and_24v_contacts);
+    when(!plan.line_signals && plan.line_taps && !plan.relays.empty(), control_coils_and_line_contacts);
+    when(plan.tap_rule == TapRule::not_stated && !plan.line_taps, tap_rule_not_stated);
+    when(plan.tap_rule == TapRule::highest_tap_wins && two_live_somewhere(plan), verify_the_priority);
+    when(plan.condition.has_value(), one_board_output_at_a_time);
+    when(facts.heat.burner.is(true), the_board_keeps_the_blower);
     const bool heat_pump = facts.heat.kind == HeatKind::heat_pump;
-    when(heat_pump && !plan.signals.empty(), "compressor heat at the cooling tap");
+    when(heat_pump && !plan.signals.empty(), compressor_heat_at_the_cooling_tap);
     when(some_fault(plan, [](const FaultRow& f) { return f.two_taps; }) &&
              plan.tap_rule != TapRule::highest_tap_wins,
-         "a fault can make two taps live");
-    when(some_fault(plan, [](const FaultRow& f) { return f.back_feed; }), "a fault can back-feed");
-    when(some_fault(plan, [](const FaultRow& f) { return f.heat_without_air; }),
-         "a fault can heat without air");
-    when(!plan.line_signals && !plan.signals.empty(), "leaking thermostat outputs");
-    when(runs_on(part), "runs on after the call");
-    when(plan.power.judgement == "over plan", "transformer above its planned load");
-    when(plan.power.judgement == "over rating", "transformer overloaded");
+         fault_makes_two_taps_live);
+    when(some_fault(plan, [](const FaultRow& f) { return f.back_feed; }), fault_back_feeds);
+    when(some_fault(plan, [](const FaultRow& f) { return f.heat_without_air; }), fault_heats_without_air);
+    when(!plan.line_signals && !plan.signals.empty(), leaking_thermostat_outputs);
+    when(runs_on(part), runs_on_after_the_call);
+    when(plan.power.judgement == PowerJudgement::over_plan, transformer_above_its_planned_load);
+    when(plan.power.judgement == PowerJudgement::over_rating, transformer_overloaded);
     return list;
 }
 
-std::vector<std::string_view> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan) {
-    std::vector<std::string_view> list{"lock out", "absence of voltage"};
-    const auto when = [&](bool true_here, std::string_view checkpoint) {
+std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan) {
+    using enum WiringCheck;
+    std::vector<WiringCheck> list{lock_out, absence_of_voltage};
+    const auto when = [&](bool true_here, WiringCheck checkpoint) {
         if (true_here) list.push_back(checkpoint);
     };
     const bool old_electronics = facts.family && is_electronic(*facts.family);
-    when(electronic(part) || old_electronics, "wait five minutes");
-    when(facts.had_capacitor, "discharge the capacitor");
-    when(true, "earth continuous");
-    when(!plan.settings.empty(), "settings match the supply");
-    when(true, "plugs in before power");
-    when(electronic(part), "line at the motor without a call");
-    when(!plan.signals.empty() && !plan.line_taps, "tap volts with each call");
-    when(plan.signals.size() > 1, "one tap live in each call");
-    when(true, "rotation");
-    when(true, "amps at or below plate");
+    when(electronic(part) || old_electronics, wait_five_minutes);
+    when(facts.had_capacitor, discharge_the_capacitor);
+    when(true, earth_continuous);
+    when(!plan.settings.empty(), settings_match_the_supply);
+    when(true, plugs_in_before_power);
+    when(electronic(part), line_without_a_call);
+    when(!plan.signals.empty() && !plan.line_taps, tap_volts_with_each_call);
+    when(plan.signals.size() > 1, one_tap_live_in_each_call);
+    when(true, rotation);
+    when(true, amps_at_or_below_plate);
     const bool blower = !job.unit.load || *job.unit.load == Load::indoor_blower;
-    when(blower, "static and airflow");
-    when(plan.must_run != 0 || (blower && facts.heat.burner.is(true)), "temperature rise");
-    when(facts.heat.burner.is(true), "combustion and limits");
+    when(blower, static_and_airflow);
+    when(plan.must_run != 0 || (blower && facts.heat.burner.is(true)), temperature_rise);
+    when(facts.heat.burner.is(true), combustion_and_limits);
     return list;
 }
 

@@ -1,10 +1,10 @@
-// What must be said about a plan, and the checks before it is left: stable words, explain/ has the sentences.
+// What must be said about a plan, and the checks before it is left: explain/ has the sentences.
 #pragma once
 #include "engine/wiring/wiring.hpp"
 
 namespace endbell {
 
-std::vector<std::string_view> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan);
-std::vector<std::string_view> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan);
+std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan);
+std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan);
 
 }  // namespace endbell

@@ -12,13 +12,13 @@ std::optional<SignalClass> signal_class(const Motor& motor) {
     return std::nullopt;
 }
 
-Setup refuse(Setup setup, std::string_view why, std::vector<std::string> rescues) {
+Setup refuse(Setup setup, WiringRefusal why, std::vector<WiringRescue> rescues) {
     setup.refusal = why;
     setup.rescues = std::move(rescues);
     return setup;
 }
 
-Setup lack(Setup setup, std::string_view why, std::string key) {
+Setup lack(Setup setup, WiringRefusal why, std::string key) {
     setup.refusal = why;
     setup.lacking.push_back(std::move(key));
     return setup;
@@ -52,11 +52,11 @@ bool heat_without_a_wire(const Heat& heat, const Setup& setup) {
 /// plate alone lands none.
 Setup land_conductors(Setup setup, const Facts& facts, const Motor& motor) {
     const Derived<int> phases = phase_of(motor);
-    if (phases.is(3)) return lack(std::move(setup), "fewer than three line wires", "terminals.third line");
+    if (phases.is(3)) return lack(std::move(setup), WiringRefusal::fewer_than_three_line_wires, "terminals.third line");
     const bool known_supply = facts.supply.at_motor() && !facts.supply.dead;
-    if (!known_supply) return lack(std::move(setup), "supply not known", "equipment.supply");
+    if (!known_supply) return lack(std::move(setup), WiringRefusal::supply_not_known, "equipment.supply");
     const auto conductors = conductors_for(facts.supply, phases ? phases.value : facts.phase.value);
-    if (!conductors) return lack(std::move(setup), "supply not known", "motors.phase");
+    if (!conductors) return lack(std::move(setup), WiringRefusal::supply_not_known, "motors.phase");
     setup.conductors = *conductors;
     return setup;
 }
@@ -75,12 +75,13 @@ Controls contactor_controls() {
 }
 
 Setup contactor_setup(const Facts& facts, const Part& part) {
+    using enum WiringRefusal;
     Setup setup = land_conductors({}, facts, *part.motor);
-    if (!setup.refusal.empty()) return setup;
+    if (setup.refusal) return setup;
     const std::optional<SignalClass> wants = signal_class(*part.motor);
-    if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
+    if (!wants) return lack(std::move(setup), signal_class_not_known, "motors.signal");
     if (*wants != SignalClass::switched_line) {
-        return refuse(std::move(setup), "contactor feeds line leads only", {"a motor with speed leads"});
+        return refuse(std::move(setup), contactor_feeds_line_leads_only, {WiringRescue::speed_leads});
     }
     setup.rule = TapRule::one_tap_only;
     setup.line_signals = setup.line_taps = setup.board_first = true;
@@ -109,24 +110,25 @@ bool has_run_signal(const FailedUnit& job, const Part& part) {
 }
 
 Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, bool use_run_signal) {
+    using enum WiringRefusal;
+    using enum WiringRescue;
     Setup setup;
     if (job.unit.load && *job.unit.load == Load::draft_inducer) {
-        return refuse(std::move(setup), "inducer by its own diagram",
-                      {"the specified assembly and its diagram"});
+        return refuse(std::move(setup), inducer_by_its_own_diagram, {assembly_and_its_diagram});
     }
     if (job.unit.load && *job.unit.load == Load::outdoor_fan) return contactor_setup(facts, part);
     const Motor& motor = *part.motor;
     if (phase_of(motor).is(3)) return land_conductors({}, facts, motor);
     const std::optional<SignalClass> wants = signal_class(motor);
-    if (!wants) return lack(std::move(setup), "signal class not known", "motors.signal");
-    if (!job.controls.source) return lack(std::move(setup), "source not known", "controls.source");
+    if (!wants) return lack(std::move(setup), signal_class_not_known, "motors.signal");
+    if (!job.controls.source) return lack(std::move(setup), source_not_known, "controls.source");
     const ControlSource source = *job.controls.source;
     const bool serial = *wants == SignalClass::pulse || *wants == SignalClass::serial ||
                         source == ControlSource::pulse_or_serial;
-    if (serial) return refuse(std::move(setup), "serial control", {"the equipment maker's own part"});
+    if (serial) return refuse(std::move(setup), serial_control, {equipment_makers_part});
 
     setup = land_conductors({}, facts, motor);
-    if (!setup.refusal.empty()) return setup;
+    if (setup.refusal) return setup;
     setup.line_taps = *wants != SignalClass::control_24v;
     setup.gated = use_run_signal && !setup.line_taps && has_run_signal(job, part);
     setup.line_signals = source == ControlSource::board_line && !setup.gated;
@@ -140,20 +142,20 @@ Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const 
     setup.board_first = *wants == SignalClass::switched_line;
     take_signals(job, facts, air, source == ControlSource::thermostat || setup.gated, setup);
     setup.lacking = setup.controls.lacking;
-    if (!setup.lacking.empty()) return refuse(std::move(setup), "controls not known", {});
+    if (!setup.lacking.empty()) return refuse(std::move(setup), controls_not_known, {});
     if (setup.controls.signals.size() > most_signals)
-        return refuse(std::move(setup), "too many signals", {"fewer terminals on the motor"});
+        return refuse(std::move(setup), too_many_signals, {fewer_terminals});
     if (burner_without_its_board(job, facts, setup)) {
         const bool heats =
             std::any_of(setup.controls.signals.begin(), setup.controls.signals.end(), is_heat_call);
-        return refuse(std::move(setup), heats ? "heat call past the board" : "blower off its board",
-                      {"blower outputs of the furnace board", "a part with a line-voltage run signal"});
+        return refuse(std::move(setup), heats ? heat_call_past_the_board : blower_off_its_board,
+                      {board_blower_outputs, part_with_run_signal});
     }
     if (heat_without_a_wire(facts.heat, setup)) {
-        return refuse(std::move(setup), "heat call without a wire", {"the terminal that calls the heat"});
+        return refuse(std::move(setup), heat_call_without_a_wire, {heat_terminal});
     }
     if (!setup.line_taps && job.controls.common_present && !*job.controls.common_present) {
-        return refuse(std::move(setup), "no common wire", {"a common wire from the same transformer"});
+        return refuse(std::move(setup), no_common_wire, {common_wire});
     }
     return setup;
 }

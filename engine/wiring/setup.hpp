@@ -7,9 +7,9 @@
 namespace endbell {
 
 struct Setup {
-    std::string_view refusal;
-    std::vector<std::string> rescues;
-    std::vector<std::string> lacking;
+    std::optional<WiringRefusal> refusal;
+    std::vector<WiringRescue> rescues;
+    std::vector<std::string> lacking;  // job keys or part columns
     Controls controls;
     Sources sources;
     NetlistNames names;

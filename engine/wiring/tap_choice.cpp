@@ -88,13 +88,13 @@ TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan&
         ControlState state{demand.name, demand.live, 0};
         if (!demand.calls.empty()) {
             const auto tap = tap_for(demand, part, air, choice);
-            if (!tap) choice.refusal = "taps not chosen";
+            if (!tap) choice.refusal = WiringRefusal::taps_not_chosen;
             state.wanted_tap = tap.value_or(0);
         }
         choice.states.push_back(std::move(state));
     }
-    if (!choice.refusal.empty()) add_missing(air.lacking, choice.lacking);
-    if (choice.refusal.empty() && !told_apart(choice.states)) choice.refusal = "states not told apart";
+    if (choice.refusal) add_missing(air.lacking, choice.lacking);
+    if (!choice.refusal && !told_apart(choice.states)) choice.refusal = WiringRefusal::states_not_told_apart;
     return choice;
 }
 

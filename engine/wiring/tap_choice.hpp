@@ -7,7 +7,7 @@ namespace endbell {
 struct TapChoice {
     std::vector<ControlState> states;
     std::vector<std::string> lacking;  // job keys that would settle a tap
-    std::string_view refusal;          // "taps not chosen", "states not told apart"
+    std::optional<WiringRefusal> refusal;
 };
 
 /// A part with one tap needs no choosing. Where two calls stand together, the one with more air decides.

@@ -2,11 +2,11 @@
 #pragma once
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
 #include "engine/kit/kit.hpp"
+#include "engine/wiring/kinds.hpp"
 
 namespace endbell {
 
@@ -36,7 +36,7 @@ struct Relay {
 struct Wire {
     std::string from;
     std::string to;
-    std::string note_id;  // "", "second line conductor", "earth": a stable word for explain/
+    std::optional<WireNote> note = std::nullopt;  // absent: a control wire
 };
 
 /// What one state of the signals does: every live tap, and the tap the motor obeys.
@@ -88,28 +88,27 @@ struct ControlPower {
     std::optional<ApparentPower> rating;
     std::optional<ApparentPower> before;
     ApparentPower added;
-    std::optional<double> share;  // of rating, with everything added; 0.8 is 80 %
-    std::string_view
-        judgement;  // "within plan", "over plan", "over rating", "not known"; "": nothing is added
-    std::optional<bool> class2;        // the transformer can be a class 2 source
-    std::optional<double> rated_amps;  // of its 24 V side
-    double drop_50_ft = 0;             // V lost by what is added, over 50 ft of 18 AWG each way
+    std::optional<double> share;              // of rating, with everything added; 0.8 is 80 %
+    std::optional<PowerJudgement> judgement;  // absent: nothing is added
+    std::optional<bool> class2;               // the transformer can be a class 2 source
+    std::optional<double> rated_amps;         // of its 24 V side
+    double drop_50_ft = 0;                    // V lost by what is added, over 50 ft of 18 AWG each way
 };
 
-/// Something to set, fit or remove on the line side: {"jumper", "removed"}, {"capacitor", "7.5 uF 370 V"}.
+/// Something to set, fit or remove on the line side: {jumper, "removed"}, {capacitor, "7.5 uF 370 V"}.
 struct Setting {
-    std::string_view what;  // "jumper", "plug", "leads", "capacitor"
+    SettingKind what = SettingKind::capacitor;
     std::string value;
 };
 
 struct WiringPlan {
     bool possible = false;
-    std::string_view refusal;          // "serial control", "heat call past the board": a stable word
-    std::vector<std::string> rescues;  // what would make a refused plan possible, as stable words
-    std::vector<std::string> lacking;  // job keys or part columns
-    std::vector<std::string> assumed;  // job keys that were assumed
-    std::string_view method;           // "direct", "one conductor", "priority of the part", "plug for plug"
-    std::string_view condition;  // "": none; "one board output at a time": holds only while that is true
+    std::optional<WiringRefusal> refusal;  // why it is not
+    std::vector<WiringRescue> rescues;     // what would make a refused plan possible
+    std::vector<std::string> lacking;      // job keys or part columns
+    std::vector<std::string> assumed;      // job keys that were assumed
+    std::optional<WiringMethod> method;
+    std::optional<WiringCondition> condition;  // it holds only while that is true
     TapRule tap_rule = TapRule::not_stated;
     bool line_signals = false;         // the signals are line voltage
     bool line_taps = false;            // the taps are line-voltage leads
@@ -126,17 +125,16 @@ struct WiringPlan {
     bool fewest_relays = false;   // no plan of this method needs fewer coils: all smaller sets were tried
     std::vector<FaultRow> faults;
     ControlPower power;
-    std::vector<std::string_view> cautions;  // stable words; explain/ has the sentences
-    std::vector<std::string_view> checks;    // start-up checks, in order; stable words
-    std::vector<WiringPlan> alternatives;    // at most one: the same job wired the other way
+    std::vector<WiringCaution> cautions;
+    std::vector<WiringCheck> checks;       // in order
+    std::vector<WiringPlan> alternatives;  // at most one: the same job wired the other way
 };
 
 /// The plan with its proof, before it is annotated: all that decides whether a part can be wired, and with what.
 /// `air` names the wanted tap of each call.
 WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits);
 
-/// What the wiring comes to for the part. Not shown: how it is fed is not known, or has no place in a plan yet. A plan
-/// that waits for readings of the air says nothing of the part.
+/// What the wiring comes to for the part: what its refusal does, and `fits` without one.
 Verdict verdict_of(const WiringPlan& plan);
 
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and

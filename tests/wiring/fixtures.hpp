@@ -1,5 +1,6 @@
 // Jobs, parts and air plans for the wiring tests, small enough to read beside a test.
 #pragma once
+#include <algorithm>
 #include <initializer_list>
 #include <string>
 #include <utility>
@@ -126,11 +127,9 @@ inline std::size_t coils(const WiringPlan& plan) {
     return plan.relays.size();
 }
 
-inline bool has(const std::vector<std::string_view>& words, std::string_view word) {
-    for (const std::string_view w : words) {
-        if (w == word) return true;
-    }
-    return false;
+template <class E>
+bool has(const std::vector<E>& list, E value) {
+    return std::find(list.begin(), list.end(), value) != list.end();
 }
 
 inline bool wired(const WiringPlan& plan, const std::string& from, const std::string& to) {

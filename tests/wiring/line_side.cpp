@@ -17,7 +17,7 @@ WiringPlan plan_at(double volts, Part part = five_tap_motor(TapRule::one_tap_onl
     return plan_wiring(job, part, taps, limits);
 }
 
-std::string setting(const WiringPlan& plan, std::string_view what) {
+std::string setting(const WiringPlan& plan, SettingKind what) {
     for (const Setting& s : plan.settings) {
         if (s.what == what) return s.value;
     }
@@ -43,24 +43,24 @@ BOOST_AUTO_TEST_CASE(at_240_v_the_n_terminal_takes_the_second_line_conductor) {
     BOOST_TEST(wired(p, "L1", "motor L"));
     BOOST_TEST(wired(p, "L2", "motor N"));
     BOOST_TEST(wired(p, "earth", "motor G"));
-    BOOST_TEST(has(p.cautions, "both line conductors live"));
+    BOOST_TEST(has(p.cautions, WiringCaution::both_line_conductors_live));
 }
 
 BOOST_AUTO_TEST_CASE(at_120_v_the_n_terminal_takes_the_neutral) {
     const WiringPlan p = plan_at(120);
     BOOST_TEST(wired(p, "N", "motor N"));
-    BOOST_TEST(!has(p.cautions, "both line conductors live"));
+    BOOST_TEST(!has(p.cautions, WiringCaution::both_line_conductors_live));
 }
 
 BOOST_AUTO_TEST_CASE(the_thermostat_g_never_lands_on_earth_g) {
     const WiringPlan p = plan_at(240);
     BOOST_TEST(!wired(p, "G", "motor G"));
-    BOOST_TEST(has(p.cautions, "earth G is not fan G"));
+    BOOST_TEST(has(p.cautions, WiringCaution::earth_g_is_not_fan_g));
 }
 
 BOOST_AUTO_TEST_CASE(common_comes_from_the_transformer_of_the_calls) {
     BOOST_TEST(wired(plan_at(240), "C", "motor C"));
-    BOOST_TEST(has(plan_at(240).cautions, "common from the same transformer"));
+    BOOST_TEST(has(plan_at(240).cautions, WiringCaution::common_from_the_same_transformer));
 }
 
 BOOST_AUTO_TEST_CASE(terminals_missing_from_the_catalog_are_named_and_not_guessed) {
@@ -77,16 +77,16 @@ BOOST_AUTO_TEST_CASE(terminals_missing_from_the_catalog_are_named_and_not_guesse
 
 BOOST_AUTO_TEST_CASE(the_jumper_comes_out_above_150_v_and_goes_in_at_115) {
     // The jumper doubles the rectified line: left in at 240 V it destroys the module.
-    BOOST_TEST(setting(plan_at(230, jumpered_motor()), "jumper") == "removed");
-    BOOST_TEST(setting(plan_at(115, jumpered_motor()), "jumper") == "set for 115 V");
+    BOOST_TEST(setting(plan_at(230, jumpered_motor()), SettingKind::jumper) == "removed");
+    BOOST_TEST(setting(plan_at(115, jumpered_motor()), SettingKind::jumper) == "set for 115 V");
 }
 
 BOOST_AUTO_TEST_CASE(an_electronic_motor_must_not_see_the_old_capacitor) {
     FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
     job.plate.family = known(Family::capacitor_run);
     const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
-    BOOST_TEST(setting(p, "capacitor") == "removed");
-    BOOST_TEST(has(p.checks, "discharge the capacitor"));
+    BOOST_TEST(setting(p, SettingKind::capacitor) == "removed");
+    BOOST_TEST(has(p.checks, WiringCheck::discharge_the_capacitor));
 }
 
 BOOST_AUTO_TEST_CASE(an_unknown_supply_is_lacking_and_no_conductor_is_chosen) {
@@ -106,7 +106,7 @@ BOOST_AUTO_TEST_CASE(the_transformer_carries_relays_and_tap_within_80_percent) {
     const ControlPower power = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power;
     BOOST_TEST(power.added.in(volt_ampere) == 6.48, boost::test_tools::tolerance(1e-9));
     BOOST_TEST(*power.share == 0.702, boost::test_tools::tolerance(1e-9));
-    BOOST_TEST(power.judgement == "within plan");
+    BOOST_TEST((power.judgement == PowerJudgement::within_plan));
     BOOST_TEST(*power.class2);
 }
 
@@ -116,8 +116,8 @@ BOOST_AUTO_TEST_CASE(a_20_va_transformer_is_overloaded_by_the_same_loads) {
     job.controls.transformer = known(volt_ampere(20));
     job.controls.transformer_load = known(volt_ampere(21.6));
     const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
-    BOOST_TEST(p.power.judgement == "over rating");
-    BOOST_TEST(has(p.cautions, "transformer overloaded"));
+    BOOST_TEST((p.power.judgement == PowerJudgement::over_rating));
+    BOOST_TEST(has(p.cautions, WiringCaution::transformer_overloaded));
 }
 
 BOOST_AUTO_TEST_CASE(class_2_ends_at_100_va) {

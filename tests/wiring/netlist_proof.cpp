@@ -57,7 +57,7 @@ WiringPlan spoiled(const WiringPlan& plan, Dice& dice) {
             bad.wires.erase(bad.wires.begin() + static_cast<std::ptrdiff_t>(w));
             break;
         default:
-            bad.wires.push_back({any_place(), any_place(), ""});
+            bad.wires.push_back({any_place(), any_place()});
             break;
     }
     return bad;
@@ -108,7 +108,7 @@ BOOST_AUTO_TEST_CASE(every_spoiled_netlist_that_changes_the_table_fails_the_proo
 BOOST_AUTO_TEST_CASE(with_one_conductor_no_single_fault_makes_two_taps_live_or_joins_two_wires) {
     int plans = 0;
     for (const WiringPlan& plan : some_plans(80, 6)) {
-        if (plan.method != "one conductor") continue;
+        if (plan.method != WiringMethod::one_conductor) continue;
         ++plans;
         for (const FaultRow& fault : plan.faults) {
             BOOST_TEST(!fault.two_taps);
@@ -145,7 +145,7 @@ BOOST_AUTO_TEST_CASE(wires_joined_on_one_tap_back_feed) {
     // Y1 and W1 both on tap 3: a cooling call would draw in the heat relay.
     WiringPlan plan;
     plan.signals = {"Y1", "W1"};
-    plan.wires = {{"Y1", "tap 3", ""}, {"W1", "tap 3", ""}};
+    plan.wires = {{"Y1", "tap 3"}, {"W1", "tap 3"}};
     BOOST_TEST(Simulator(plan).run(1).back_feed);
     BOOST_TEST(live_taps(plan, 1) == std::vector<int>{3});
 }
@@ -157,7 +157,7 @@ BOOST_AUTO_TEST_CASE(a_relay_that_cuts_its_own_coil_never_rests) {
     k.name = "K1";
     k.contacts = 1;
     plan.relays = {k};
-    plan.wires = {{"Y1", "K1.COM1", ""}, {"K1.NC1", "K1.A1", ""}, {"K1.A2", "C", ""}};
+    plan.wires = {{"Y1", "K1.COM1"}, {"K1.NC1", "K1.A1"}, {"K1.A2", "C"}};
     BOOST_TEST(!Simulator(plan).run(1).settled);
     BOOST_TEST(Simulator(plan).run(0).settled);
 }

@@ -61,33 +61,33 @@ BOOST_AUTO_TEST_CASE(three_phase_on_fewer_than_three_line_wires_is_refused) {
         part.motor->phase = by_family ? std::nullopt : std::optional(3);
         const WiringPlan p = laid(job, part);
         BOOST_TEST(!p.possible);
-        BOOST_TEST(p.refusal == "fewer than three line wires");
+        BOOST_TEST((p.refusal == WiringRefusal::fewer_than_three_line_wires));
     }
 }
 
 BOOST_AUTO_TEST_CASE(elements_whose_call_has_no_wire_are_refused) {
     const Part part = five_tap_motor(TapRule::one_tap_only);
-    BOOST_TEST(laid(thermostat_job(HeatKind::electric, {"G", "Y1"}), part).refusal ==
-               "heat call without a wire");
+    BOOST_TEST((laid(thermostat_job(HeatKind::electric, {"G", "Y1"}), part).refusal ==
+                WiringRefusal::heat_call_without_a_wire));
     BOOST_TEST(laid(thermostat_job(HeatKind::electric, {"G", "Y1", "W1"}), part).possible);
 
     FailedUnit pump = thermostat_job(HeatKind::heat_pump, {"G", "Y1", "O"});
     BOOST_TEST(laid(pump, part).possible);  // the compressor heats, on Y1
     pump.equipment.electric_heat = known(kilowatt(10));
-    BOOST_TEST(laid(pump, part).refusal == "heat call without a wire");
+    BOOST_TEST((laid(pump, part).refusal == WiringRefusal::heat_call_without_a_wire));
 }
 
 BOOST_AUTO_TEST_CASE(a_burner_whose_call_has_no_wire_is_refused) {
     const Part part = five_tap_motor(TapRule::one_tap_only);
-    BOOST_TEST(laid(board_job(HeatKind::gas, {{"COOL", Call::cool_high}}), part).refusal ==
-               "heat call without a wire");
+    BOOST_TEST((laid(board_job(HeatKind::gas, {{"COOL", Call::cool_high}}), part).refusal ==
+                WiringRefusal::heat_call_without_a_wire));
     BOOST_TEST(laid(board_job(HeatKind::gas, {{"COOL", Call::cool_high}, {"HEAT", Call::heat_high}}), part)
                    .possible);
 
     // The board runs the motor by its run signal; without W no tap is chosen while the burner is on.
     FailedUnit gated = thermostat_job(HeatKind::gas, {"G", "Y1"});
     gated.controls.run_signal_available = known(true);
-    BOOST_TEST(laid(gated, run_signal_motor()).refusal == "heat call without a wire");
+    BOOST_TEST((laid(gated, run_signal_motor()).refusal == WiringRefusal::heat_call_without_a_wire));
 }
 
 BOOST_AUTO_TEST_CASE(a_fuel_furnaces_blower_stays_on_its_board) {
@@ -95,7 +95,7 @@ BOOST_AUTO_TEST_CASE(a_fuel_furnaces_blower_stays_on_its_board) {
         for (const Part& part : {five_tap_motor(TapRule::one_tap_only), three_lead_motor()}) {
             const WiringPlan p = laid(thermostat_job(heat, {"G", "Y1"}), part);
             BOOST_TEST(!p.possible);
-            BOOST_TEST(p.refusal == "blower off its board");
+            BOOST_TEST((p.refusal == WiringRefusal::blower_off_its_board));
         }
         // A retrofit that the board runs: W only chooses the speed.
         FailedUnit gated = thermostat_job(heat, {"G", "Y1", "W1"});
@@ -113,8 +113,8 @@ BOOST_AUTO_TEST_CASE(another_way_never_makes_two_taps_live_on_a_one_tap_part) {
         BOOST_TEST(!two_taps_live(p));
         BOOST_REQUIRE(p.alternatives.size() == 1u);
         BOOST_TEST(!p.alternatives.front().possible);
-        BOOST_TEST(p.alternatives.front().method == "direct");
-        BOOST_TEST(p.alternatives.front().refusal == "two taps on a one-tap part");
+        BOOST_TEST((p.alternatives.front().method == WiringMethod::direct));
+        BOOST_TEST((p.alternatives.front().refusal == WiringRefusal::two_taps_on_one_tap_part));
         BOOST_TEST(p.alternatives.front().wires.empty());
     }
 }

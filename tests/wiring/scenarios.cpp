@@ -55,7 +55,7 @@ BOOST_AUTO_TEST_CASE(an_unstated_tap_rule_is_wired_as_one_tap_only) {
         plan(thermostat_job(HeatKind::none, {"G", "Y"}), five_tap_motor(TapRule::not_stated));
     one_tap_in_every_row(p);
     BOOST_TEST(coils(p) == 1u);
-    BOOST_TEST(has(p.cautions, "tap rule not stated"));
+    BOOST_TEST(has(p.cautions, WiringCaution::tap_rule_not_stated));
 }
 
 BOOST_AUTO_TEST_CASE(where_the_highest_tap_wins_no_relay_is_needed_and_the_relay_plan_is_offered_beside) {
@@ -65,7 +65,7 @@ BOOST_AUTO_TEST_CASE(where_the_highest_tap_wins_no_relay_is_needed_and_the_relay
     BOOST_TEST(coils(p) == 0u);
     BOOST_TEST(row(p, {"G", "Y1"}).live_taps == (std::vector<int>{1, 4}));
     BOOST_TEST(tap_in(p, {"G", "Y1"}) == 4);
-    BOOST_TEST(has(p.cautions, "verify the priority of the taps"));
+    BOOST_TEST(has(p.cautions, WiringCaution::verify_the_priority));
     BOOST_REQUIRE(p.alternatives.size() == 1u);
     one_tap_in_every_row(p.alternatives.front());
     BOOST_TEST(coils(p.alternatives.front()) == 1u);
@@ -134,7 +134,7 @@ BOOST_AUTO_TEST_CASE(a_heat_pump_with_o_cools_and_heats_at_one_tap) {
     one_tap_in_every_row(p);
     BOOST_TEST(p.signals == (std::vector<std::string>{"G", "Y1", "W1"}));  // O drives no tap
     BOOST_TEST(row(p, {"G", "Y1"}).state == "cool 1 / heat 1");
-    BOOST_TEST(has(p.cautions, "compressor heat at the cooling tap"));
+    BOOST_TEST(has(p.cautions, WiringCaution::compressor_heat_at_the_cooling_tap));
 }
 
 BOOST_AUTO_TEST_CASE(a_heat_pump_with_b_never_takes_b_for_common) {
@@ -222,7 +222,7 @@ BOOST_AUTO_TEST_CASE(the_thermostat_heat_call_of_a_gas_furnace_never_reaches_a_t
         const WiringPlan p =
             plan(thermostat_job(heat, {"G", "Y1", "W1"}), five_tap_motor(TapRule::highest_tap_wins));
         BOOST_TEST(!p.possible);
-        BOOST_TEST(p.refusal == "heat call past the board");
+        BOOST_TEST((p.refusal == WiringRefusal::heat_call_past_the_board));
         BOOST_TEST(!p.rescues.empty());
     }
 }
@@ -230,7 +230,7 @@ BOOST_AUTO_TEST_CASE(the_thermostat_heat_call_of_a_gas_furnace_never_reaches_a_t
 BOOST_AUTO_TEST_CASE(dual_fuel_from_the_thermostat_is_refused_for_the_same_reason) {
     const WiringPlan p = plan(thermostat_job(HeatKind::dual_fuel, {"G", "Y1", "W1", "E"}),
                               five_tap_motor(TapRule::one_tap_only));
-    BOOST_TEST(p.refusal == "heat call past the board");
+    BOOST_TEST((p.refusal == WiringRefusal::heat_call_past_the_board));
 }
 
 BOOST_AUTO_TEST_CASE(a_furnace_board_with_24_v_outputs_feeds_the_taps_and_keeps_its_timing) {
@@ -241,7 +241,7 @@ BOOST_AUTO_TEST_CASE(a_furnace_board_with_24_v_outputs_feeds_the_taps_and_keeps_
     one_tap_in_every_row(p);
     BOOST_TEST(coils(p) == 2u);
     BOOST_TEST(tap_in(p, {"HEAT"}) == 3);
-    BOOST_TEST(has(p.cautions, "the board keeps the blower"));
+    BOOST_TEST(has(p.cautions, WiringCaution::the_board_keeps_the_blower));
     BOOST_REQUIRE(p.alternatives.size() == 1u);
     BOOST_TEST(!p.alternatives.front().possible);  // nothing shows that the board never lets two outputs live
 }
@@ -285,7 +285,7 @@ BOOST_AUTO_TEST_CASE(a_run_signal_lets_the_thermostat_choose_the_speed_while_the
     BOOST_TEST(wired(p, "board CONT", "motor RUN"));
     BOOST_TEST(p.signals == (std::vector<std::string>{"G", "Y1", "W1"}));
     BOOST_TEST(tap_in(p, {"W1"}) == 3);
-    BOOST_TEST(has(p.cautions, "outputs of one relay group only"));
+    BOOST_TEST(has(p.cautions, WiringCaution::one_relay_group_only));
 }
 
 BOOST_AUTO_TEST_CASE(speed_leads_go_to_a_line_voltage_board_and_the_spare_lead_is_capped_alone) {
@@ -299,7 +299,7 @@ BOOST_AUTO_TEST_CASE(speed_leads_go_to_a_line_voltage_board_and_the_spare_lead_i
     BOOST_TEST(wired(p, "tap 1", "cap and insulate"));
     BOOST_TEST(p.taps.front().parked);
     BOOST_REQUIRE(!p.settings.empty());
-    BOOST_TEST(p.settings.front().what == "capacitor");
+    BOOST_TEST((p.settings.front().what == SettingKind::capacitor));
     BOOST_TEST(p.settings.front().value == "7.5 uF 370 V");
 }
 
@@ -322,17 +322,18 @@ BOOST_AUTO_TEST_CASE(a_thermostat_switches_speed_leads_through_fan_relays_only) 
 
 BOOST_AUTO_TEST_CASE(serial_and_pulse_control_is_refused) {
     FailedUnit job = blower_job(ControlSource::pulse_or_serial, HeatKind::gas);
-    BOOST_TEST(plan(job, five_tap_motor(TapRule::one_tap_only)).refusal == "serial control");
+    BOOST_TEST((plan(job, five_tap_motor(TapRule::one_tap_only)).refusal == WiringRefusal::serial_control));
     Part part = five_tap_motor(TapRule::one_tap_only);
     part.motor->signal = SignalClass::serial;
-    BOOST_TEST(plan(thermostat_job(HeatKind::none, {"G", "Y1"}), part).refusal == "serial control");
+    BOOST_TEST(
+        (plan(thermostat_job(HeatKind::none, {"G", "Y1"}), part).refusal == WiringRefusal::serial_control));
 }
 
 BOOST_AUTO_TEST_CASE(without_a_common_wire_a_24_v_part_is_refused_with_the_way_out) {
     FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
     job.controls.common_present = known(false);
     const WiringPlan p = plan(job, five_tap_motor(TapRule::one_tap_only));
-    BOOST_TEST(p.refusal == "no common wire");
+    BOOST_TEST((p.refusal == WiringRefusal::no_common_wire));
     BOOST_TEST(!p.rescues.empty());
 }
 
@@ -342,7 +343,7 @@ BOOST_AUTO_TEST_CASE(without_taps_from_the_air_plan_the_lacking_readings_are_nam
     const WiringPlan p =
         plan(thermostat_job(HeatKind::none, {"G", "Y1"}), five_tap_motor(TapRule::one_tap_only), nothing);
     BOOST_TEST(!p.possible);
-    BOOST_TEST(p.refusal == "taps not chosen");
+    BOOST_TEST((p.refusal == WiringRefusal::taps_not_chosen));
     BOOST_TEST((std::find(p.lacking.begin(), p.lacking.end(), "measured.static_total") != p.lacking.end()));
 }
 
@@ -356,15 +357,15 @@ BOOST_AUTO_TEST_CASE(an_outdoor_fan_hangs_on_the_contactor) {
     const WiringPlan p = plan(job, part, AirPlan{});
     every_row_holds(p);
     BOOST_TEST(wired(p, "contactor T1", "tap 1"));
-    BOOST_TEST(p.condition == "");  // a single output needs no interlock
-    BOOST_TEST(p.power.judgement == "");
+    BOOST_TEST(!p.condition);  // a single output needs no interlock
+    BOOST_TEST(!p.power.judgement);
     BOOST_TEST(wired(p, "L2", "motor return"));
 }
 
 BOOST_AUTO_TEST_CASE(an_inducer_is_wired_by_its_own_diagram) {
     FailedUnit job = blower_job(ControlSource::board_line, HeatKind::gas);
     job.unit.load = known(Load::draft_inducer);
-    BOOST_TEST(plan(job, three_lead_motor()).refusal == "inducer by its own diagram");
+    BOOST_TEST((plan(job, three_lead_motor()).refusal == WiringRefusal::inducer_by_its_own_diagram));
 }
 
 BOOST_AUTO_TEST_CASE(a_module_keeps_its_plugs) {
@@ -373,7 +374,7 @@ BOOST_AUTO_TEST_CASE(a_module_keeps_its_plugs) {
     part.module = Module{};
     const WiringPlan p = plan(thermostat_job(HeatKind::none, {"G", "Y1"}), part);
     BOOST_TEST(p.possible);
-    BOOST_TEST(p.method == "plug for plug");
+    BOOST_TEST((p.method == WiringMethod::plug_for_plug));
 }
 
 BOOST_AUTO_TEST_CASE(a_label_given_twice_or_taken_by_the_netlist_stays_apart) {
@@ -401,5 +402,6 @@ BOOST_AUTO_TEST_CASE(seven_signals_of_a_heat_pump_are_proven_and_nine_are_refuse
     std::vector<Terminal> outputs;
     for (int i = 0; i < 40; ++i) outputs.push_back({"OUT " + std::to_string(i), Call::cool_high});
     board.controls.terminals = known(outputs);
-    BOOST_TEST(plan(board, five_tap_motor(TapRule::one_tap_only)).refusal == "too many signals");
+    BOOST_TEST(
+        (plan(board, five_tap_motor(TapRule::one_tap_only)).refusal == WiringRefusal::too_many_signals));
 }

@@ -38,7 +38,7 @@ BOOST_AUTO_TEST_CASE(a_board_output_straight_on_a_24_v_tap_would_be_seen) {
     WiringPlan plan;
     plan.signals = {"COOL"};
     plan.line_signals = true;
-    plan.wires = {{"COOL", "tap 4", ""}};
+    plan.wires = {{"COOL", "tap 4"}};
     BOOST_TEST(voltages_meet(plan));
 }
 
@@ -47,5 +47,5 @@ BOOST_AUTO_TEST_CASE(a_line_tap_on_a_part_of_24_v_taps_is_refused) {
     part.motor->taps[3].signal = SignalClass::line_signal;
     const WiringPlan plan = plan_wiring(thermostat_job(HeatKind::none, {"G", "Y1"}), part,
                                         air({{Call::circulate, 1}, {Call::cool_high, 4}}), limits);
-    BOOST_TEST(plan.refusal == "line voltage on a 24 V tap");
+    BOOST_TEST((plan.refusal == WiringRefusal::line_voltage_on_24v_tap));
 }

@@ -1,0 +1,167 @@
+#include "engine/explain/wiring_words.hpp"
+
+#include <array>
+
+namespace endbell {
+
+namespace {
+
+// Sources: equipment and motor service manuals, as named in docs/explanation/wiring-proof.md.
+
+constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
+    {WiringCaution::line_power_always_present,
+     "Line power stays on the motor with or without a call. Never put a relay or contactor in its line: "
+     "switch the 24 V signal."},
+    {WiringCaution::both_line_conductors_live,
+     "On 208-240 V the terminal marked N takes the second line conductor. Both are live to ground."},
+    {WiringCaution::earth_g_is_not_fan_g,
+     "G on the power header is earth. It never meets the thermostat's G, which is the fan call."},
+    {WiringCaution::common_from_the_same_transformer,
+     "C comes from the transformer that feeds the calls, even where its terminal sits beside the line "
+     "terminals."},
+    {WiringCaution::one_relay_group_only,
+     "Join board outputs only where one relay group of one phase feeds them all: never two legs."},
+    {WiringCaution::parked_leads_are_live,
+     "Unused speed leads carry voltage while the motor runs: cap and insulate each on its own, never join "
+     "them."},
+    {WiringCaution::line_coils_and_24v_contacts,
+     "The relays' coils are at line voltage and their contacts at 24 V: keep the two wirings apart, in "
+     "rated boxes."},
+    {WiringCaution::control_coils_and_line_contacts,
+     "The relays' coils are at 24 V and their contacts at line voltage: keep the two wirings apart, in "
+     "rated boxes."},
+    {WiringCaution::tap_rule_not_stated,
+     "The motor's sheet does not say what two live taps do. This plan never makes two live; keep it so."},
+    {WiringCaution::verify_the_priority,
+     "Two taps are live in some states and the motor obeys the higher, as its sheet says: verify it at "
+     "start-up."},
+    {WiringCaution::one_board_output_at_a_time,
+     "The plan holds only while the board drives one blower output at a time: check it in its sequence."},
+    {WiringCaution::the_board_keeps_the_blower,
+     "The furnace board keeps its fan delays and its limit: only its own blower output starts the blower. A "
+     "heat call may choose the speed, never start it."},
+    {WiringCaution::compressor_heat_at_the_cooling_tap,
+     "Compressor heating runs at the cooling tap: never less air than in cooling."},
+    {WiringCaution::fault_makes_two_taps_live,
+     "A single fault can make two taps live: see the table of faults."},
+    {WiringCaution::fault_back_feeds,
+     "A single fault can let one call feed another: see the table of faults."},
+    {WiringCaution::fault_heats_without_air,
+     "A single fault can leave the elements calling without air: their own limit must be in place and "
+     "tested."},
+    {WiringCaution::leaking_thermostat_outputs,
+     "A thermostat with triac outputs can leak enough to hold a tap on: if the blower does not stop, add a "
+     "load resistor or a relay."},
+    {WiringCaution::runs_on_after_the_call,
+     "Some taps run on after the call ends: the wheel still turns. It is not a fault."},
+    {WiringCaution::transformer_above_its_planned_load,
+     "The control transformer is loaded above its planned share: fit a larger one or shed load."},
+    {WiringCaution::transformer_overloaded,
+     "The control transformer is overloaded with this plan: fit a larger one first."},
+});
+
+constexpr auto check_sentences = std::to_array<English<WiringCheck>>({
+    {WiringCheck::lock_out, "Lock out and tag out."},
+    {WiringCheck::absence_of_voltage, "Test for absence of voltage: pole to pole and each pole to ground."},
+    {WiringCheck::wait_five_minutes, "Wait five minutes for the motor's capacitors."},
+    {WiringCheck::discharge_the_capacitor,
+     "Discharge the run capacitor through a resistor; confirm with a meter."},
+    {WiringCheck::earth_continuous, "Earth is continuous from the motor's shell to the cabinet."},
+    {WiringCheck::settings_match_the_supply,
+     "Jumper, plug or leads match the measured supply. Look twice before power."},
+    {WiringCheck::plugs_in_before_power, "Every plug is home before power is on."},
+    {WiringCheck::line_without_a_call, "Line voltage is at the motor without a call."},
+    {WiringCheck::tap_volts_with_each_call,
+     "12 to 33 V ac from the called tap to C, with each call in turn."},
+    {WiringCheck::one_tap_live_in_each_call, "Only the tap in the table is live in each call."},
+    {WiringCheck::rotation, "It turns the right way; stop at once if not."},
+    {WiringCheck::amps_at_or_below_plate, "Amps at or below the plate, with the door on."},
+    {WiringCheck::static_and_airflow, "Total static and airflow are as in the table."},
+    {WiringCheck::temperature_rise, "Temperature rise lies inside the plate's range after ten minutes."},
+    {WiringCheck::combustion_and_limits,
+     "Combustion, pressure switch and limit are checked, and the flue gas is tested for CO."},
+});
+
+// Each ends "No wiring is given: ..." or "passes every rule, but ...".
+constexpr auto refusal_sentences = std::to_array<English<WiringRefusal>>({
+    {WiringRefusal::no_motor, "this part is no motor"},
+    {WiringRefusal::inducer_by_its_own_diagram, "a draft inducer is wired by the equipment's own diagram"},
+    {WiringRefusal::fewer_than_three_line_wires,
+     "a three-phase motor takes three line conductors through its starter and overload, and this plan lands "
+     "two: wire it by the motor's and the starter's own diagram"},
+    {WiringRefusal::signal_class_not_known, "the catalog does not say what tells this part to run"},
+    {WiringRefusal::source_not_known, "the job does not say what gives the calls"},
+    {WiringRefusal::supply_not_known,
+     "nobody has said what feeds the motor, and the old plate does not tell two lines from line and neutral"},
+    {WiringRefusal::controls_not_known, "the job does not say enough about its controls"},
+    {WiringRefusal::contactor_feeds_line_leads_only,
+     "the outdoor contactor switches line power: only a motor with line-voltage leads can hang on it"},
+    {WiringRefusal::serial_control,
+     "a serial or pulse command from the board has no counterpart on this part"},
+    {WiringRefusal::too_many_signals, "more signals reach the motor than can be proven"},
+    {WiringRefusal::heat_call_past_the_board,
+     "in a furnace the heat call may not go past the board to a tap"},
+    {WiringRefusal::blower_off_its_board,
+     "a fuel furnace's board keeps the blower's delays and runs it while a limit is open: thermostat wires "
+     "alone never command it"},
+    {WiringRefusal::heat_call_without_a_wire,
+     "the equipment heats, and no terminal that reaches the motor calls its air for heat"},
+    {WiringRefusal::no_common_wire, "no 24 V common reaches the motor"},
+    {WiringRefusal::taps_not_chosen,
+     "no tap is chosen for every call, because readings are missing or no tap gives the air"},
+    {WiringRefusal::states_not_told_apart, "two states that need different taps look alike on these signals"},
+    {WiringRefusal::line_voltage_on_24v_tap,
+     "the board's outputs are at line voltage and the part's taps take 24 V"},
+    {WiringRefusal::no_circuit, "no circuit of this kind gives every state its own tap"},
+    {WiringRefusal::two_taps_on_one_tap_part,
+     "two outputs live together would make two taps live, and this part takes one"},
+});
+
+// Each ends "It would become possible with: ...".
+constexpr auto rescue_sentences = std::to_array<English<WiringRescue>>({
+    {WiringRescue::speed_leads, "a motor with speed leads"},
+    {WiringRescue::assembly_and_its_diagram, "the specified assembly and its diagram"},
+    {WiringRescue::equipment_makers_part, "the equipment maker's own part"},
+    {WiringRescue::fewer_terminals, "fewer terminals on the motor"},
+    {WiringRescue::board_blower_outputs, "blower outputs of the furnace board"},
+    {WiringRescue::part_with_run_signal, "a part with a line-voltage run signal"},
+    {WiringRescue::heat_terminal,
+     "the terminal that calls the heat (W, W1, AUX, E or the board's heat output), at controls.terminals"},
+    {WiringRescue::common_wire, "a common wire from the transformer that feeds the calls"},
+});
+
+}  // namespace
+
+std::string say(WiringCaution caution) {
+    return english_of(caution_sentences, caution);
+}
+
+std::string say(WiringCheck check) {
+    return english_of(check_sentences, check);
+}
+
+std::string say(WiringRefusal refusal) {
+    return english_of(refusal_sentences, refusal);
+}
+
+std::string say(WiringRescue rescue) {
+    return english_of(rescue_sentences, rescue);
+}
+
+std::vector<English<WiringCaution>> english_of_wiring_cautions() {
+    return std::vector(caution_sentences.begin(), caution_sentences.end());
+}
+
+std::vector<English<WiringCheck>> english_of_wiring_checks() {
+    return std::vector(check_sentences.begin(), check_sentences.end());
+}
+
+std::vector<English<WiringRefusal>> english_of_wiring_refusals() {
+    return std::vector(refusal_sentences.begin(), refusal_sentences.end());
+}
+
+std::vector<English<WiringRescue>> english_of_wiring_rescues() {
+    return std::vector(rescue_sentences.begin(), rescue_sentences.end());
+}
+
+}  // namespace endbell

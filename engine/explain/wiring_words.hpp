@@ -1,0 +1,24 @@
+// What a sheet says of a wiring plan: its cautions, its checks, why there is none and what would make one possible. JSON
+// has the words of wiring/kinds.hpp instead. A gate in tests/explain fails where one of them lacks its English.
+#pragma once
+#include "engine/explain/english.hpp"
+#include "engine/wiring/kinds.hpp"
+
+namespace endbell {
+
+/// A whole sentence.
+std::string say(WiringCaution caution);
+/// A whole sentence: a step of the work.
+std::string say(WiringCheck check);
+/// The rest of a sentence: "No wiring is given: ...".
+std::string say(WiringRefusal refusal);
+/// The rest of a sentence: "It would become possible with: ...".
+std::string say(WiringRescue rescue);
+
+/// All of it, for the gate.
+std::vector<English<WiringCaution>> english_of_wiring_cautions();
+std::vector<English<WiringCheck>> english_of_wiring_checks();
+std::vector<English<WiringRefusal>> english_of_wiring_refusals();
+std::vector<English<WiringRescue>> english_of_wiring_rescues();
+
+}  // namespace endbell

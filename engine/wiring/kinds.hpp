@@ -1,0 +1,238 @@
+// What this folder answers with a word. Each word is the spelling in JSON; a sheet has the sentences of
+// explain/wiring_words.hpp.
+#pragma once
+#include "engine/model/finding.hpp"
+
+namespace endbell {
+
+/// Why no wiring is given.
+enum class WiringRefusal {
+    no_motor,
+    inducer_by_its_own_diagram,
+    fewer_than_three_line_wires,
+    signal_class_not_known,
+    source_not_known,
+    supply_not_known,
+    controls_not_known,
+    contactor_feeds_line_leads_only,
+    serial_control,
+    too_many_signals,
+    heat_call_past_the_board,
+    blower_off_its_board,
+    heat_call_without_a_wire,
+    no_common_wire,
+    taps_not_chosen,        // readings are missing, or no tap gives the air
+    states_not_told_apart,  // two states that need different taps look alike on these signals
+    line_voltage_on_24v_tap,
+    no_circuit,
+    two_taps_on_one_tap_part
+};
+template <>
+struct Words<WiringRefusal> {
+    static constexpr std::array table{
+        Word<WiringRefusal>{WiringRefusal::no_motor, "no motor"},
+        Word<WiringRefusal>{WiringRefusal::inducer_by_its_own_diagram, "inducer by its own diagram"},
+        Word<WiringRefusal>{WiringRefusal::fewer_than_three_line_wires, "fewer than three line wires"},
+        Word<WiringRefusal>{WiringRefusal::signal_class_not_known, "signal class not known"},
+        Word<WiringRefusal>{WiringRefusal::source_not_known, "source not known"},
+        Word<WiringRefusal>{WiringRefusal::supply_not_known, "supply not known"},
+        Word<WiringRefusal>{WiringRefusal::controls_not_known, "controls not known"},
+        Word<WiringRefusal>{WiringRefusal::contactor_feeds_line_leads_only,
+                            "contactor feeds line leads only"},
+        Word<WiringRefusal>{WiringRefusal::serial_control, "serial control"},
+        Word<WiringRefusal>{WiringRefusal::too_many_signals, "too many signals"},
+        Word<WiringRefusal>{WiringRefusal::heat_call_past_the_board, "heat call past the board"},
+        Word<WiringRefusal>{WiringRefusal::blower_off_its_board, "blower off its board"},
+        Word<WiringRefusal>{WiringRefusal::heat_call_without_a_wire, "heat call without a wire"},
+        Word<WiringRefusal>{WiringRefusal::no_common_wire, "no common wire"},
+        Word<WiringRefusal>{WiringRefusal::taps_not_chosen, "taps not chosen"},
+        Word<WiringRefusal>{WiringRefusal::states_not_told_apart, "states not told apart"},
+        Word<WiringRefusal>{WiringRefusal::line_voltage_on_24v_tap, "line voltage on a 24 V tap"},
+        Word<WiringRefusal>{WiringRefusal::no_circuit, "no circuit"},
+        Word<WiringRefusal>{WiringRefusal::two_taps_on_one_tap_part, "two taps on a one-tap part"}};
+};
+/// What a refusal comes to for the part. Not shown: how it is fed is not known, or has no place in a plan yet. What
+/// waits for readings of the controls or of the air says nothing of the part.
+Verdict verdict_of(WiringRefusal refusal);
+
+/// What would make a refused plan possible.
+enum class WiringRescue {
+    speed_leads,
+    assembly_and_its_diagram,
+    equipment_makers_part,
+    fewer_terminals,
+    board_blower_outputs,
+    part_with_run_signal,
+    heat_terminal,
+    common_wire
+};
+template <>
+struct Words<WiringRescue> {
+    static constexpr std::array table{
+        Word<WiringRescue>{WiringRescue::speed_leads, "a motor with speed leads"},
+        Word<WiringRescue>{WiringRescue::assembly_and_its_diagram, "the specified assembly and its diagram"},
+        Word<WiringRescue>{WiringRescue::equipment_makers_part, "the equipment maker's own part"},
+        Word<WiringRescue>{WiringRescue::fewer_terminals, "fewer terminals on the motor"},
+        Word<WiringRescue>{WiringRescue::board_blower_outputs, "blower outputs of the furnace board"},
+        Word<WiringRescue>{WiringRescue::part_with_run_signal, "a part with a line-voltage run signal"},
+        Word<WiringRescue>{WiringRescue::heat_terminal, "the terminal that calls the heat"},
+        Word<WiringRescue>{WiringRescue::common_wire, "a common wire from the same transformer"}};
+};
+
+enum class WiringMethod { direct, one_conductor, priority_of_the_part, plug_for_plug };
+template <>
+struct Words<WiringMethod> {
+    static constexpr std::array table{
+        Word<WiringMethod>{WiringMethod::direct, "direct"},
+        Word<WiringMethod>{WiringMethod::one_conductor, "one conductor"},
+        Word<WiringMethod>{WiringMethod::priority_of_the_part, "priority of the part"},
+        Word<WiringMethod>{WiringMethod::plug_for_plug, "plug for plug"}};
+};
+
+/// A plan with a condition holds only while that is true.
+enum class WiringCondition { one_board_output_at_a_time };
+template <>
+struct Words<WiringCondition> {
+    static constexpr std::array table{
+        Word<WiringCondition>{WiringCondition::one_board_output_at_a_time, "one board output at a time"}};
+};
+
+/// What a wire of the line side is for. A control wire has none.
+enum class WireNote {
+    constant_line_power,
+    second_line_conductor,
+    neutral,
+    earth,
+    same_transformer,
+    run_signal,
+    capacitor,
+    parked
+};
+template <>
+struct Words<WireNote> {
+    static constexpr std::array table{
+        Word<WireNote>{WireNote::constant_line_power, "constant line power"},
+        Word<WireNote>{WireNote::second_line_conductor, "second line conductor"},
+        Word<WireNote>{WireNote::neutral, "neutral"},
+        Word<WireNote>{WireNote::earth, "earth"},
+        Word<WireNote>{WireNote::same_transformer, "same transformer"},
+        Word<WireNote>{WireNote::run_signal, "run signal"},
+        Word<WireNote>{WireNote::capacitor, "capacitor"},
+        Word<WireNote>{WireNote::parked, "parked"}};
+};
+
+/// What is set, fitted or removed on the line side.
+enum class SettingKind { jumper, plug, leads, capacitor };
+template <>
+struct Words<SettingKind> {
+    static constexpr std::array table{Word<SettingKind>{SettingKind::jumper, "jumper"},
+                                      Word<SettingKind>{SettingKind::plug, "plug"},
+                                      Word<SettingKind>{SettingKind::leads, "leads"},
+                                      Word<SettingKind>{SettingKind::capacitor, "capacitor"}};
+};
+
+/// The control transformer with all that a plan adds, against its rating and limit transformer.plan.
+enum class PowerJudgement { within_plan, over_plan, over_rating, not_known };
+template <>
+struct Words<PowerJudgement> {
+    static constexpr std::array table{Word<PowerJudgement>{PowerJudgement::within_plan, "within plan"},
+                                      Word<PowerJudgement>{PowerJudgement::over_plan, "over plan"},
+                                      Word<PowerJudgement>{PowerJudgement::over_rating, "over rating"},
+                                      Word<PowerJudgement>{PowerJudgement::not_known, "not known"}};
+};
+
+/// What must be said about a plan.
+enum class WiringCaution {
+    line_power_always_present,
+    both_line_conductors_live,
+    earth_g_is_not_fan_g,
+    common_from_the_same_transformer,
+    one_relay_group_only,
+    parked_leads_are_live,
+    line_coils_and_24v_contacts,
+    control_coils_and_line_contacts,
+    tap_rule_not_stated,
+    verify_the_priority,
+    one_board_output_at_a_time,
+    the_board_keeps_the_blower,
+    compressor_heat_at_the_cooling_tap,
+    fault_makes_two_taps_live,
+    fault_back_feeds,
+    fault_heats_without_air,
+    leaking_thermostat_outputs,
+    runs_on_after_the_call,
+    transformer_above_its_planned_load,
+    transformer_overloaded
+};
+template <>
+struct Words<WiringCaution> {
+    static constexpr std::array table{
+        Word<WiringCaution>{WiringCaution::line_power_always_present, "line power always present"},
+        Word<WiringCaution>{WiringCaution::both_line_conductors_live, "both line conductors live"},
+        Word<WiringCaution>{WiringCaution::earth_g_is_not_fan_g, "earth G is not fan G"},
+        Word<WiringCaution>{WiringCaution::common_from_the_same_transformer,
+                            "common from the same transformer"},
+        Word<WiringCaution>{WiringCaution::one_relay_group_only, "outputs of one relay group only"},
+        Word<WiringCaution>{WiringCaution::parked_leads_are_live, "parked leads are live"},
+        Word<WiringCaution>{WiringCaution::line_coils_and_24v_contacts, "line coils and 24 V contacts apart"},
+        Word<WiringCaution>{WiringCaution::control_coils_and_line_contacts,
+                            "24 V coils and line contacts apart"},
+        Word<WiringCaution>{WiringCaution::tap_rule_not_stated, "tap rule not stated"},
+        Word<WiringCaution>{WiringCaution::verify_the_priority, "verify the priority of the taps"},
+        Word<WiringCaution>{WiringCaution::one_board_output_at_a_time, "one board output at a time"},
+        Word<WiringCaution>{WiringCaution::the_board_keeps_the_blower, "the board keeps the blower"},
+        Word<WiringCaution>{WiringCaution::compressor_heat_at_the_cooling_tap,
+                            "compressor heat at the cooling tap"},
+        Word<WiringCaution>{WiringCaution::fault_makes_two_taps_live, "a fault can make two taps live"},
+        Word<WiringCaution>{WiringCaution::fault_back_feeds, "a fault can back-feed"},
+        Word<WiringCaution>{WiringCaution::fault_heats_without_air, "a fault can heat without air"},
+        Word<WiringCaution>{WiringCaution::leaking_thermostat_outputs, "leaking thermostat outputs"},
+        Word<WiringCaution>{WiringCaution::runs_on_after_the_call, "runs on after the call"},
+        Word<WiringCaution>{WiringCaution::transformer_above_its_planned_load,
+                            "transformer above its planned load"},
+        Word<WiringCaution>{WiringCaution::transformer_overloaded, "transformer overloaded"}};
+};
+
+/// Checks before and after power-on, in the order in which they are made.
+enum class WiringCheck {
+    lock_out,
+    absence_of_voltage,
+    wait_five_minutes,
+    discharge_the_capacitor,
+    earth_continuous,
+    settings_match_the_supply,
+    plugs_in_before_power,
+    line_without_a_call,
+    tap_volts_with_each_call,
+    one_tap_live_in_each_call,
+    rotation,
+    amps_at_or_below_plate,
+    static_and_airflow,
+    temperature_rise,
+    combustion_and_limits
+};
+template <>
+struct Words<WiringCheck> {
+    static constexpr std::array table{
+        Word<WiringCheck>{WiringCheck::lock_out, "lock out"},
+        Word<WiringCheck>{WiringCheck::absence_of_voltage, "absence of voltage"},
+        Word<WiringCheck>{WiringCheck::wait_five_minutes, "wait five minutes"},
+        Word<WiringCheck>{WiringCheck::discharge_the_capacitor, "discharge the capacitor"},
+        Word<WiringCheck>{WiringCheck::earth_continuous, "earth continuous"},
+        Word<WiringCheck>{WiringCheck::settings_match_the_supply, "settings match the supply"},
+        Word<WiringCheck>{WiringCheck::plugs_in_before_power, "plugs in before power"},
+        Word<WiringCheck>{WiringCheck::line_without_a_call, "line at the motor without a call"},
+        Word<WiringCheck>{WiringCheck::tap_volts_with_each_call, "tap volts with each call"},
+        Word<WiringCheck>{WiringCheck::one_tap_live_in_each_call, "one tap live in each call"},
+        Word<WiringCheck>{WiringCheck::rotation, "rotation"},
+        Word<WiringCheck>{WiringCheck::amps_at_or_below_plate, "amps at or below plate"},
+        Word<WiringCheck>{WiringCheck::static_and_airflow, "static and airflow"},
+        Word<WiringCheck>{WiringCheck::temperature_rise, "temperature rise"},
+        Word<WiringCheck>{WiringCheck::combustion_and_limits, "combustion and limits"}};
+};
+/// Made with the power off and the old motor still in place: the work comes after these.
+constexpr bool is_before_the_work(WiringCheck check) {
+    return check <= WiringCheck::discharge_the_capacitor;
+}
+
+}  // namespace endbell
