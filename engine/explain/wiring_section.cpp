@@ -47,6 +47,12 @@ void add_truth(Document& to, const WiringPlan& plan) {
     to.add(table);
 }
 
+std::string place_list(const WiringPlan& plan, const std::vector<NetPlace>& places) {
+    std::string out;
+    for (const NetPlace& place : places) out += (out.empty() ? "" : ", ") + text_of(plan, place);
+    return out;
+}
+
 void add_taps(Document& to, const WiringPlan& plan) {
     Grid table{{"tap", "on the part", "from", "serves"},
                {},
@@ -55,7 +61,7 @@ void add_taps(Document& to, const WiringPlan& plan) {
         table.rows.push_back({std::to_string(tap.tap),
                               tap.terminal.empty() ? "not in the catalog" : tap.terminal,
                               tap.parked ? "cap and insulate on its own"
-                                         : (tap.from.empty() ? "leave open" : joined(tap.from, ", ")),
+                                         : (tap.from.empty() ? "leave open" : place_list(plan, tap.from)),
                               tap.states.empty() ? "-" : joined(tap.states, ", ")});
     }
     to.add(table);
@@ -136,7 +142,8 @@ void add_wiring(Document& to, const WiringPlan& plan) {
     add_taps(to, plan);
     Grid wires{{"from", "to", "note"}, {}, ""};
     for (const Wire& wire : plan.wires)
-        wires.rows.push_back({wire.from, wire.to, std::string(word(wire.note))});
+        wires.rows.push_back(
+            {text_of(plan, wire.from), text_of(plan, wire.to), std::string(word(wire.note))});
     to.add(wires);
     add_relays(to, plan);
     to.add(Figure{draw(plan), "The wires of the table above as a ladder."});

@@ -150,38 +150,40 @@ Json wiring(const WiringPlan& w) {
                                      {"live_taps", e.live_taps}};
                      })}};
     };
-    const auto tap = [](const TapRow& t) {
+    const auto text = [&w](const NetPlace& place) { return Json(text_of(w, place)); };
+    const auto tap = [&text](const TapRow& t) {
         return Json{{"tap", t.tap},
                     {"terminal", t.terminal},
-                    {"from", t.from},
+                    {"from", list(t.from, text)},
                     {"states", t.states},
                     {"parked", t.parked}};
     };
-    return {{"possible", w.possible},
-            {"refusal", word(w.refusal)},
-            {"rescues", words(w.rescues)},
-            {"lacking", texts(w.lacking)},
-            {"method", word(w.method)},
-            {"condition", word(w.condition)},
-            {"tap_rule", word(w.tap_rule)},
-            {"proven", w.proven},
-            {"fewest_relays", w.fewest_relays},
-            {"signals", texts(w.signals)},
-            {"taps", list(w.taps, tap)},
-            {"relays", list(w.relays, relay)},
-            {"wires", list(w.wires,
-                           [](const Wire& x) {
-                               return Json{{"from", x.from}, {"to", x.to}, {"note", word(x.note)}};
-                           })},
-            {"settings", list(w.settings,
-                              [](const Setting& x) {
-                                  return Json{{"what", word(x.what)}, {"value", x.value}};
-                              })},
-            {"truth", list(w.truth, truth)},
-            {"faults", list(w.faults, fault)},
-            {"cautions", words(w.cautions)},
-            {"checks", words(w.checks)},
-            {"alternatives", list(w.alternatives, wiring)}};
+    return {
+        {"possible", w.possible},
+        {"refusal", word(w.refusal)},
+        {"rescues", words(w.rescues)},
+        {"lacking", texts(w.lacking)},
+        {"method", word(w.method)},
+        {"condition", word(w.condition)},
+        {"tap_rule", word(w.tap_rule)},
+        {"proven", w.proven},
+        {"fewest_relays", w.fewest_relays},
+        {"signals", texts(w.signals)},
+        {"taps", list(w.taps, tap)},
+        {"relays", list(w.relays, relay)},
+        {"wires", list(w.wires,
+                       [&text](const Wire& x) {
+                           return Json{{"from", text(x.from)}, {"to", text(x.to)}, {"note", word(x.note)}};
+                       })},
+        {"settings", list(w.settings,
+                          [](const Setting& x) {
+                              return Json{{"what", word(x.what)}, {"value", x.value}};
+                          })},
+        {"truth", list(w.truth, truth)},
+        {"faults", list(w.faults, fault)},
+        {"cautions", words(w.cautions)},
+        {"checks", words(w.checks)},
+        {"alternatives", list(w.alternatives, wiring)}};
 }
 
 Json cause(const KillerCause& k) {

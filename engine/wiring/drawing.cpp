@@ -28,24 +28,16 @@ std::string label(const std::string& name) {
     return shown.size() <= longest ? shown : shortened(shown, 8);
 }
 
-bool starts(const std::string& text, const char* with) {
-    return text.rfind(with, 0) == 0;
+/// Another end of the same pole.
+NetPlace sibling(NetPlace pole_end, NetPlace::Kind other) {
+    pole_end.kind = other;
+    return pole_end;
 }
-
-/// A change-over contact named at one of its three ends: "K2.COM1".
-struct End {
-    std::string relay, which, pole;
-    std::string sibling(const char* other) const { return relay + "." + other + pole; }
-};
-std::optional<End> contact_end(const std::string& place) {
-    const std::size_t dot = place.find('.');
-    if (place.empty() || place[0] != 'K' || dot == std::string::npos) return std::nullopt;
-    const std::string rest = place.substr(dot + 1);
-    for (const char* which : {"COM", "NO", "NC"}) {
-        if (starts(rest, which))
-            return End{place.substr(0, dot), which, rest.substr(std::string(which).size())};
-    }
-    return std::nullopt;
+NetPlace open_end(const NetPlace& pole_end) {
+    return sibling(pole_end, NetPlace::Kind::pole_open);
+}
+NetPlace closed_end(const NetPlace& pole_end) {
+    return sibling(pole_end, NetPlace::Kind::pole_closed);
 }
 
 /// The page ends where the last thing on it does.
@@ -56,10 +48,6 @@ void fit_page(Drawing& drawing, double bottom) {
     for (const DrawnLine& l : drawing.lines) right = std::max(right, l.x2);
     drawing.width = right + margin;
     drawing.height = bottom + margin;
-}
-
-bool is_coil_end(const std::string& place) {
-    return starts(place, "K") && place.find(".A") != std::string::npos;
 }
 
 class Ladder {
@@ -80,63 +68,57 @@ class Ladder {
   private:
     // ---- the netlist, looked at
 
-    std::vector<std::string> fed_by(const std::string& from) const {
-        std::vector<std::string> to;
+    std::vector<NetPlace> fed_by(const NetPlace& from) const {
+        std::vector<NetPlace> to;
         for (const Wire& w : plan_.wires) {
             if (!w.note && w.from == from) to.push_back(w.to);
         }
         return to;
     }
-    std::string feeder(const std::string& to) const {
+    std::optional<NetPlace> feeder(const NetPlace& to) const {
         for (const Wire& w : plan_.wires) {
             if (!w.note && w.to == to) return w.from;
         }
-        return "";
+        return std::nullopt;
     }
     /// Does this contact bring sources together? Then its throws are fed, not its common.
-    bool gathers(const End& end) const {
-        return !feeder(end.sibling("NO")).empty() || !feeder(end.sibling("NC")).empty();
+    bool gathers(const NetPlace& end) const { return feeder(open_end(end)) || feeder(closed_end(end)); }
+    int gather_depth(const std::optional<NetPlace>& place) const {
+        if (!place || !place->is_pole()) return 0;
+        return 1 + std::max(gather_depth(feeder(open_end(*place))), gather_depth(feeder(closed_end(*place))));
     }
-    int gather_depth(const std::string& place) const {
-        const auto end = contact_end(place);
-        if (!end) return 0;
-        return 1 +
-               std::max(gather_depth(feeder(end->sibling("NO"))), gather_depth(feeder(end->sibling("NC"))));
-    }
-    int spread_depth(const std::string& to) const {
-        const auto end = contact_end(to);
-        if (!end) return 0;
+    int spread_depth(const NetPlace& to) const {
+        if (!to.is_pole()) return 0;
         int deepest = 0;
-        for (const char* which : {"NO", "NC"}) {
-            for (const std::string& next : fed_by(end->sibling(which)))
-                deepest = std::max(deepest, spread_depth(next));
+        for (const NetPlace& end : {open_end(to), closed_end(to)}) {
+            for (const NetPlace& next : fed_by(end)) deepest = std::max(deepest, spread_depth(next));
         }
         return 1 + deepest;
     }
 
     /// A conductor worth a tree: from a source, or from the root of gathered sources, to a tap or a contact.
     struct Trunk {
-        std::string from, to;
+        NetPlace from, to;
     };
     std::vector<Trunk> trunks() const {
         std::vector<Trunk> all;
         for (const Wire& w : plan_.wires) {
-            if (w.note || is_coil_end(w.to) || is_coil_end(w.from)) continue;
-            const auto from = contact_end(w.from);
-            const auto to = contact_end(w.to);
-            const bool source = !from || (from->which == "COM" && gathers(*from));
-            const bool into_gathering = to && to->which != "COM";
+            if (w.note || w.to.is_coil() || w.from.is_coil()) continue;
+            const bool source =
+                !w.from.is_pole() || (w.from.kind == NetPlace::Kind::pole_common && gathers(w.from));
+            const bool into_gathering = w.to.is_pole() && w.to.kind != NetPlace::Kind::pole_common;
             if (source && !into_gathering) all.push_back({w.from, w.to});
         }
         return all;
     }
+    std::string name(const NetPlace& place) const { return text_of(plan_, place); }
 
     // ---- the page
 
     void measure() {
         std::size_t longest = 6;
         for (const Wire& w : plan_.wires) {
-            if (!contact_end(w.from)) longest = std::max(longest, label(w.from).size());
+            if (!w.from.is_pole()) longest = std::max(longest, label(name(w.from)).size());
         }
         left_ = margin + letters_wide(longest) + 8;
         int left = 0, right = 0;
@@ -155,23 +137,22 @@ class Ladder {
         out_.texts.push_back({x, y, label(words), anchor, 11, bold});
     }
     /// A source's name at the left edge; its line starts after it.
-    void source(const std::string& name, double y) { text(left_ - 8, y + 4, name, Anchor::end, true); }
+    void source(const std::optional<NetPlace>& place, double y) {
+        text(left_ - 8, y + 4, place ? name(*place) : "", Anchor::end, true);
+    }
 
-    void contact(const End& end, double x, double top, double bottom, double common, bool common_left) {
+    void contact(const NetPlace& end, double x, double top, double bottom, double common, bool common_left) {
         out_.boxes.push_back({x, top - 27, box_width, bottom - top + 27 + 11});
-        text(x + box_width / 2, top - 15, end.relay + (has_poles(end.relay) ? " pole " + end.pole : ""),
-             Anchor::middle, true);
+        const Relay& relay = plan_.relays[static_cast<std::size_t>(end.number)];
+        text(x + box_width / 2, top - 15,
+             relay.name + (relay.contacts > 1 ? " pole " + std::to_string(end.pole) : ""), Anchor::middle,
+             true);
         const double throws = common_left ? x + box_width - 4 : x + 4;
         const Anchor outward = common_left ? Anchor::end : Anchor::start;
         text(throws, top + 4, "NO", outward);
         text(throws, bottom + 4, "NC", outward);
         text(common_left ? x + 4 : x + box_width - 4, common + 4, "COM",
              common_left ? Anchor::start : Anchor::end);
-    }
-
-    bool has_poles(const std::string& relay) const {
-        return std::any_of(plan_.relays.begin(), plan_.relays.end(),
-                           [&](const Relay& r) { return r.name == relay && r.contacts > 1; });
     }
 
     double next_row() {
@@ -186,41 +167,39 @@ class Ladder {
     }
 
     /// Draws everything that feeds `place`, whose line ends at `x`; returns the line's row.
-    double gathered(const std::string& place, double x) {
-        const auto end = contact_end(place);
-        if (!end) {
+    double gathered(const std::optional<NetPlace>& place, double x) {
+        if (!place || !place->is_pole()) {
             const double row = next_row();
             source(place, row);
             line(left_, x, row);
             return row;
         }
         const double left = x - gap - box_width;
-        const double top = gathered(feeder(end->sibling("NO")), left);
-        const double bottom = gathered(feeder(end->sibling("NC")), left);
+        const double top = gathered(feeder(open_end(*place)), left);
+        const double bottom = gathered(feeder(closed_end(*place)), left);
         const double common = (top + bottom) / 2;
-        contact(*end, left, top, bottom, common, false);
+        contact(*place, left, top, bottom, common, false);
         line(left + box_width, x, common);
         return common;
     }
 
     /// Draws everything that `to` leads on to; the line arrives at `x`. Returns the row where it must arrive.
-    double spread(const std::string& to, double x) {
-        const auto end = contact_end(to);
-        if (!end) {
+    double spread(const NetPlace& to, double x) {
+        if (!to.is_pole()) {
             const double row = next_row();
             line(x, tap_x_, row);
-            text(tap_x_ + 8, row + 4, to, Anchor::start, true);
+            text(tap_x_ + 8, row + 4, name(to), Anchor::start, true);
             return row;
         }
         const double right = x + box_width;
-        const double top = throw_row(end->sibling("NO"), right);
-        const double bottom = throw_row(end->sibling("NC"), right);
+        const double top = throw_row(open_end(to), right);
+        const double bottom = throw_row(closed_end(to), right);
         const double common = (top + bottom) / 2;
-        contact(*end, x, top, bottom, common, true);
+        contact(to, x, top, bottom, common, true);
         return common;
     }
-    double throw_row(const std::string& from, double right) {
-        const std::vector<std::string> onward = fed_by(from);
+    double throw_row(const NetPlace& from, double right) {
+        const std::vector<NetPlace> onward = fed_by(from);
         if (onward.empty()) {
             const double row = next_row();
             text(right + 8, row + 4, "open", Anchor::start);
@@ -232,19 +211,20 @@ class Ladder {
     }
 
     void coils() {
-        for (const Relay& relay : plan_.relays) {
+        for (int r = 0; r < static_cast<int>(plan_.relays.size()); ++r) {
             const double row = next_row();
-            source(feeder(relay.name + ".A1"), row);
+            source(feeder(NetPlace::coil_feed(r)), row);
             line(left_, left_ + gap, row);
             const double x = left_ + gap;
             out_.boxes.push_back({x, row - 13, 2 * box_width, 26});
             text(x + 4, row + 4, "A1", Anchor::start);
-            text(x + box_width, row + 4, relay.name + " coil", Anchor::middle, true);
+            text(x + box_width, row + 4, plan_.relays[static_cast<std::size_t>(r)].name + " coil",
+                 Anchor::middle, true);
             text(x + 2 * box_width - 4, row + 4, "A2", Anchor::end);
             line(x + 2 * box_width, x + 2 * box_width + gap, row);
-            const std::vector<std::string> returns = fed_by(relay.name + ".A2");
-            text(x + 2 * box_width + gap + 8, row + 4, returns.empty() ? "?" : returns.front(), Anchor::start,
-                 true);
+            const std::vector<NetPlace> returns = fed_by(NetPlace::coil_return(r));
+            text(x + 2 * box_width + gap + 8, row + 4, returns.empty() ? "?" : name(returns.front()),
+                 Anchor::start, true);
         }
     }
 
@@ -253,16 +233,16 @@ class Ladder {
     void contacts() {
         y_ += 8;
         for (const Trunk& trunk : trunks()) {
-            if (!contact_end(trunk.from) && !contact_end(trunk.to)) {
+            if (!trunk.from.is_pole() && !trunk.to.is_pole()) {
                 const double row = next_wire();
                 source(trunk.from, row);
                 line(left_, tap_x_, row);
-                text(tap_x_ + 8, row + 4, trunk.to, Anchor::start, true);
+                text(tap_x_ + 8, row + 4, name(trunk.to), Anchor::start, true);
                 continue;
             }
             const double start = y_;
             const double right = spread(trunk.to, conductor_ + gap);
-            if (!contact_end(trunk.from)) {
+            if (!trunk.from.is_pole()) {
                 source(trunk.from, right);
                 line(left_, conductor_ + gap, right);
                 continue;
@@ -285,14 +265,14 @@ class Ladder {
             const double row = next_wire();
             source(w.from, row);
             line(left_, left_ + 2 * gap, row);
-            text(left_ + 2 * gap + 8, row + 4, w.to, Anchor::start, true);
+            text(left_ + 2 * gap + 8, row + 4, name(w.to), Anchor::start, true);
             text(notes, row + 4, std::string(word(w.note)), Anchor::start);
         }
     }
     std::size_t longest_terminal() const {
         std::size_t longest = 0;
         for (const Wire& w : plan_.wires) {
-            if (w.note) longest = std::max(longest, label(w.to).size());
+            if (w.note) longest = std::max(longest, label(name(w.to)).size());
         }
         return longest;
     }

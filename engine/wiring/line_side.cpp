@@ -15,10 +15,10 @@ namespace {
 
 constexpr double control_volts = 24.0;
 
-void wire_terminal(const Part& part, std::string_view function, const std::string& from, WireNote note,
+void wire_terminal(const Part& part, std::string_view function, NetPlace::Kind from, WireNote note,
                    WiringPlan& plan) {
     if (const PartTerminal* t = terminal(part, function)) {
-        plan.wires.push_back({from, "motor " + t->label, note});
+        plan.wires.push_back({{from}, NetPlace::motor(t->label), note});
     } else {
         plan.lacking.push_back(fmt::format("terminals.{}", function));
     }
@@ -57,7 +57,8 @@ void add_capacitor(const Facts& facts, const Motor& motor, WiringPlan& plan) {
     plan.settings.push_back({SettingKind::capacitor, value});
     for (const PartTerminal& t : motor.terminals) {
         if (t.function == "capacitor")
-            plan.wires.push_back({"capacitor", "motor " + t.label, WireNote::capacitor});
+            plan.wires.push_back(
+                {{NetPlace::Kind::capacitor}, NetPlace::motor(t.label), WireNote::capacitor});
     }
 }
 
@@ -69,11 +70,13 @@ void add_line_side(const Facts& facts, const Part& part, Conductors conductors, 
     const bool both_live = conductors == Conductors::two_lines;
     // Speed leads are the line side of a motor whose leads carry its current.
     const bool leads_carry_current = motor.signal && *motor.signal == SignalClass::switched_line;
-    if (!leads_carry_current) wire_terminal(part, "line", "L1", WireNote::constant_line_power, plan);
-    wire_terminal(part, "second line", both_live ? "L2" : "N",
+    if (!leads_carry_current)
+        wire_terminal(part, "line", NetPlace::Kind::line_1, WireNote::constant_line_power, plan);
+    wire_terminal(part, "second line", both_live ? NetPlace::Kind::line_2 : NetPlace::Kind::neutral,
                   both_live ? WireNote::second_line_conductor : WireNote::neutral, plan);
-    wire_terminal(part, "earth", "earth", WireNote::earth, plan);
-    if (!plan.line_taps) wire_terminal(part, "common", "C", WireNote::same_transformer, plan);
+    wire_terminal(part, "earth", NetPlace::Kind::earth, WireNote::earth, plan);
+    if (!plan.line_taps)
+        wire_terminal(part, "common", NetPlace::Kind::common_24v, WireNote::same_transformer, plan);
     add_voltage_setting(facts, part, limits, plan);
     add_capacitor(facts, motor, plan);
 }

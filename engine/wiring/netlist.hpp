@@ -1,21 +1,17 @@
 // A circuit written out as relays and wires.
 #pragma once
-#include <string>
-#include <vector>
-
 #include "engine/wiring/synthesis.hpp"
 
 namespace endbell {
 
-/// What the circuit's two ends are called on this job.
-struct NetlistNames {
-    std::vector<std::string> signals;
-    std::string supply;       // "R" or "L1"
-    std::string coil_return;  // "C", "N" or "L2"
+/// The circuit's two ends on this job.
+struct CircuitEnds {
+    NetPlace supply;       // R or L1
+    NetPlace coil_return;  // C, N or L2
 };
 
-/// Adds the circuit's relays and control wires to `plan`; relays take the order of their signals. A pole more
-/// than `poles_a_relay` needs another relay body with its coil beside the first.
-void write_netlist(const Circuit& circuit, const NetlistNames& names, int poles_a_relay, WiringPlan& plan);
+/// Adds the circuit's relays and control wires to `plan`, which knows its signals; relays take the order of their
+/// signals. A pole more than `poles_a_relay` needs another relay body with its coil beside the first.
+void write_netlist(const Circuit& circuit, const CircuitEnds& ends, int poles_a_relay, WiringPlan& plan);
 
 }  // namespace endbell

@@ -31,7 +31,7 @@ WiringPlan refused(const Setup& setup) {
     plan.refusal = setup.refusal;
     plan.rescues = setup.rescues;
     plan.lacking = setup.lacking;
-    plan.signals = setup.names.signals;
+    plan.signals = names_of(setup.controls.signals);
     return plan;
 }
 
@@ -70,14 +70,13 @@ void land_taps(const Task& task, WiringPlan& plan) {
         row.tap = tap;
         row.terminal = printed(task.part, tap);
         for (const Wire& w : plan.wires) {
-            if (w.to == fmt::format("tap {}", tap)) row.from.push_back(w.from);
+            if (w.to == NetPlace::tap(tap)) row.from.push_back(w.from);
         }
         for (const ControlState& s : task.states) {
             if (s.wanted_tap == tap) row.states.push_back(s.name);
         }
         row.parked = plan.line_taps && row.from.empty();
-        if (row.parked)
-            plan.wires.push_back({fmt::format("tap {}", tap), "cap and insulate", WireNote::parked});
+        if (row.parked) plan.wires.push_back({NetPlace::tap(tap), NetPlace::cap(tap), WireNote::parked});
         plan.taps.push_back(std::move(row));
     }
 }
@@ -85,16 +84,16 @@ void land_taps(const Task& task, WiringPlan& plan) {
 /// All outputs that used to feed the old motor meet on the run-signal lead; the board keeps its timing.
 void wire_run_signal(const Task& task, WiringPlan& plan) {
     if (!task.setup.gated) return;
-    const std::string lead = "motor " + terminal(task.part, "run signal")->label;
+    const NetPlace lead = NetPlace::motor(terminal(task.part, "run signal")->label);
     bool any = false;
     if (task.job.controls.terminals) {
         for (const Terminal& t : *task.job.controls.terminals) {
             if (is_thermostat_letter(t.name)) continue;
-            plan.wires.push_back({"board " + t.name, lead, WireNote::run_signal});
+            plan.wires.push_back({NetPlace::board_output(t.name), lead, WireNote::run_signal});
             any = true;
         }
     }
-    if (!any) plan.wires.push_back({"board blower outputs", lead, WireNote::run_signal});
+    if (!any) plan.wires.push_back({{NetPlace::Kind::board_outputs}, lead, WireNote::run_signal});
 }
 
 WiringPlan finish(const Task& task, const Circuit& circuit, WiringMethod method,
@@ -107,14 +106,14 @@ WiringPlan finish(const Task& task, const Circuit& circuit, WiringMethod method,
     plan.tap_rule = task.setup.rule;
     plan.line_signals = task.setup.line_signals;
     plan.line_taps = task.setup.line_taps;
-    plan.signals = task.setup.names.signals;
+    plan.signals = names_of(task.setup.controls.signals);
     plan.must_run = task.setup.controls.must_run;
     plan.states = task.states;
     for (SignalSet live = 0; live < task.table.wanted.size(); ++live) {
         plan.intended.push_back(circuit.taps_in(live, task.table.signals));
     }
     const int poles = std::max(1, static_cast<int>(task.limits.value(limit::relay_poles)));
-    write_netlist(circuit, task.setup.names, poles, plan);
+    write_netlist(circuit, task.setup.ends, poles, plan);
     plan.fewest_relays = true;
     land_taps(task, plan);
     wire_run_signal(task, plan);

@@ -110,7 +110,7 @@ std::vector<FaultRow> single_faults(const WiringPlan& plan) {
         const Wire& wire = plan.wires[w];
         if (!is_control(wire)) continue;
         rows.push_back(try_fault(plan, simulator, {true, FaultKind::wire_off, 0, 0, static_cast<int>(w)},
-                                 wire.from + " to " + wire.to));
+                                 text_of(plan, wire.from) + " to " + text_of(plan, wire.to)));
     }
     return rows;
 }

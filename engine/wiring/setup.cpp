@@ -61,8 +61,8 @@ Setup land_conductors(Setup setup, const Facts& facts, const Motor& motor) {
     return setup;
 }
 
-std::string line_return(Conductors conductors) {
-    return conductors == Conductors::two_lines ? "L2" : "N";
+NetPlace line_return(Conductors conductors) {
+    return {conductors == Conductors::two_lines ? NetPlace::Kind::line_2 : NetPlace::Kind::neutral};
 }
 
 /// An outdoor fan hangs on the contactor's load side: one output, live while the compressor is called.
@@ -86,16 +86,21 @@ Setup contactor_setup(const Facts& facts, const Part& part) {
     setup.rule = TapRule::one_tap_only;
     setup.line_signals = setup.line_taps = setup.board_first = true;
     setup.controls = contactor_controls();
-    setup.names = {{"contactor T1"}, "L1", line_return(setup.conductors)};
+    setup.ends = {{NetPlace::Kind::line_1}, line_return(setup.conductors)};
     return setup;
 }
 
 void take_signals(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool thermostat, Setup& setup) {
     setup.controls = thermostat ? thermostat_controls(job, facts, air, setup.gated) : board_controls(job);
-    for (const ControlSignal& s : setup.controls.signals) setup.names.signals.push_back(s.name);
 }
 
 }  // namespace
+
+std::vector<std::string> names_of(const std::vector<ControlSignal>& signals) {
+    std::vector<std::string> names;
+    for (const ControlSignal& s : signals) names.push_back(s.name);
+    return names;
+}
 
 const PartTerminal* terminal(const Part& part, std::string_view function) {
     const auto& list = part.module ? part.module->terminals : part.motor->terminals;
@@ -135,8 +140,9 @@ Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const 
     setup.rule = motor.tap_rule.value_or(TapRule::not_stated);
     // Two live speed leads are two windings across the line at once: no sheet can allow it.
     if (*wants == SignalClass::switched_line) setup.rule = TapRule::one_tap_only;
-    setup.names.supply = setup.line_taps ? "L1" : "R";
-    setup.names.coil_return = setup.line_signals ? line_return(setup.conductors) : "C";
+    setup.ends.supply = {setup.line_taps ? NetPlace::Kind::line_1 : NetPlace::Kind::supply_24v};
+    setup.ends.coil_return =
+        setup.line_signals ? line_return(setup.conductors) : NetPlace{NetPlace::Kind::common_24v};
     // A signal feeds a tap only at the tap's own voltage; else it works coils alone.
     setup.sources = {true, setup.line_signals == setup.line_taps};
     setup.board_first = *wants == SignalClass::switched_line;

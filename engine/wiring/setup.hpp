@@ -12,7 +12,7 @@ struct Setup {
     std::vector<std::string> lacking;  // job keys or part columns
     Controls controls;
     Sources sources;
-    NetlistNames names;
+    CircuitEnds ends;
     TapRule rule = TapRule::not_stated;
     Conductors conductors = Conductors::line_and_neutral;  // that feed the motor
     bool line_signals = false;
@@ -20,6 +20,9 @@ struct Setup {
     bool gated = false;        // the board's line-voltage run signal decides when; the taps only how fast
     bool board_first = false;  // wire straight from the board's outputs; relays are the alternative
 };
+
+/// The signals' names, bit order.
+std::vector<std::string> names_of(const std::vector<ControlSignal>& signals);
 
 /// `use_run_signal`: where part and job have a run signal, take it; else turn board outputs into 24 V by
 /// relays.

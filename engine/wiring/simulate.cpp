@@ -1,49 +1,55 @@
 #include "engine/wiring/simulate.hpp"
 
 #include <algorithm>
-#include <cstdlib>
 #include <numeric>
 
 namespace endbell {
 
 Simulator::Simulator(const WiringPlan& plan) : plan_(&plan) {
     for (const Wire& wire : plan.wires) {
-        const int from = place(wire.from);
-        wires_.emplace_back(from, place(wire.to));
+        const int from = node(wire.from);
+        wires_.emplace_back(from, node(wire.to));
     }
-    for (const Relay& relay : plan.relays) {
+    for (int r = 0; r < static_cast<int>(plan.relays.size()); ++r) {
         RelayEnds ends;
-        ends.coil_a = place(relay.name + ".A1");
-        ends.coil_b = place(relay.name + ".A2");
-        for (int pole = 1; pole <= relay.contacts; ++pole) {
-            const std::string number = std::to_string(pole);
-            ends.poles.push_back({place(relay.name + ".COM" + number), place(relay.name + ".NO" + number),
-                                  place(relay.name + ".NC" + number)});
+        ends.coil_a = node(NetPlace::coil_feed(r));
+        ends.coil_b = node(NetPlace::coil_return(r));
+        for (int pole = 1; pole <= plan.relays[static_cast<std::size_t>(r)].contacts; ++pole) {
+            ends.poles.push_back({node(NetPlace::common(r, pole)), node(NetPlace::open(r, pole)),
+                                  node(NetPlace::closed(r, pole))});
         }
         relays_.push_back(ends);
     }
 }
 
-int Simulator::place(const std::string& name) {
-    const auto found = std::find(names_.begin(), names_.end(), name);
-    if (found != names_.end()) return static_cast<int>(found - names_.begin());
-    names_.push_back(name);
-    places_.push_back(describe(name));
-    return static_cast<int>(names_.size()) - 1;
+int Simulator::node(const NetPlace& place) {
+    const auto found = std::find(places_.begin(), places_.end(), place);
+    if (found != places_.end()) return static_cast<int>(found - places_.begin());
+    places_.push_back(place);
+    nodes_.push_back(describe(place));
+    return static_cast<int>(places_.size()) - 1;
 }
 
-Simulator::Place Simulator::describe(const std::string& name) const {
-    const auto signal = std::find(plan_->signals.begin(), plan_->signals.end(), name);
-    if (signal != plan_->signals.end()) {
-        return {Kind::signal, static_cast<int>(signal - plan_->signals.begin()), plan_->line_signals};
+Simulator::Node Simulator::describe(const NetPlace& place) const {
+    switch (place.kind) {
+        case NetPlace::Kind::signal:
+            return {Kind::signal, place.number, plan_->line_signals};
+        case NetPlace::Kind::tap:
+            return {Kind::tap, place.number, plan_->line_taps};
+        case NetPlace::Kind::supply_24v:
+            return {Kind::low_supply, 0, false};
+        case NetPlace::Kind::common_24v:
+            return {Kind::low_return, 0, false};
+        case NetPlace::Kind::line_1:
+            return {Kind::line_supply, 0, true};
+        case NetPlace::Kind::line_2:
+        case NetPlace::Kind::neutral:
+            return {Kind::line_return, 0, true};
+        case NetPlace::Kind::earth:
+            return {Kind::earth, 0, false};
+        default:
+            return {};
     }
-    if (name.rfind("tap ", 0) == 0) return {Kind::tap, std::atoi(name.c_str() + 4), plan_->line_taps};
-    if (name == "R") return {Kind::low_supply, 0, false};
-    if (name == "C") return {Kind::low_return, 0, false};
-    if (name == "L1") return {Kind::line_supply, 0, true};
-    if (name == "L2" || name == "N") return {Kind::line_return, 0, true};
-    if (name == "earth") return {Kind::earth, 0, false};
-    return {};
 }
 
 int Simulator::root(int p) const {
@@ -51,13 +57,13 @@ int Simulator::root(int p) const {
     return p;
 }
 
-/// A place of -1 joins nothing.
+/// A node of -1 joins nothing.
 void Simulator::connect(int a, int b) {
     if (a >= 0 && b >= 0) joint_[static_cast<std::size_t>(root(a))] = root(b);
 }
 
 void Simulator::join(const SingleFault& fault) {
-    joint_.resize(places_.size());
+    joint_.resize(nodes_.size());
     std::iota(joint_.begin(), joint_.end(), 0);
     for (std::size_t w = 0; w < wires_.size(); ++w) {
         const bool off =
@@ -75,14 +81,14 @@ void Simulator::join(const SingleFault& fault) {
             connect(pole.common, up ? pole.open : pole.closed);
         }
     }
-    for (std::size_t i = 0; i < places_.size(); ++i) joint_[i] = root(static_cast<int>(i));
+    for (std::size_t i = 0; i < nodes_.size(); ++i) joint_[i] = root(static_cast<int>(i));
 }
 
 void Simulator::charge(SignalSet live) {
-    conductors_.assign(places_.size(), {});
-    for (std::size_t i = 0; i < places_.size(); ++i) {
+    conductors_.assign(nodes_.size(), {});
+    for (std::size_t i = 0; i < nodes_.size(); ++i) {
         Conductor& c = conductors_[static_cast<std::size_t>(joint_[i])];
-        const Place& p = places_[i];
+        const Node& p = nodes_[i];
         const bool supply = p.kind == Kind::low_supply || p.kind == Kind::line_supply;
         const bool signal = p.kind == Kind::signal;
         c.sources += supply || signal ? 1 : 0;
@@ -130,9 +136,9 @@ NetState Simulator::judge() const {
         state.short_circuit = state.short_circuit || ((c.returned || c.earthed) && c.sources > 0);
         state.mixed_voltage = state.mixed_voltage || (c.line && c.low);
     }
-    for (std::size_t i = 0; i < places_.size(); ++i) {
+    for (std::size_t i = 0; i < nodes_.size(); ++i) {
         const bool live = at(static_cast<int>(i)).live;
-        if (places_[i].kind == Kind::tap && live) state.live_taps.push_back(places_[i].number);
+        if (nodes_[i].kind == Kind::tap && live) state.live_taps.push_back(nodes_[i].number);
     }
     std::sort(state.live_taps.begin(), state.live_taps.end());
     return state;

@@ -1,7 +1,6 @@
 // What a netlist does, by relay logic alone: wires and closed contacts join places; a coil with a live end
 // and a returned end draws in. Knows the plan's wires and signals; nothing of how they were found.
 #pragma once
-#include <string>
 #include <vector>
 
 #include "engine/wiring/wiring.hpp"
@@ -35,7 +34,7 @@ class Simulator {
 
   private:
     enum class Kind { plain, tap, low_supply, line_supply, low_return, line_return, signal, earth };
-    struct Place {
+    struct Node {
         Kind kind = Kind::plain;
         int number = 0;  // of a tap or signal
         bool line = false;
@@ -52,13 +51,13 @@ class Simulator {
         int sources = 0;  // the supply counts; so does every signal, live or idle
         bool live = false, returned = false, earthed = false, line = false, low = false;
     };
-    const Conductor& at(int place) const {
-        return conductors_[static_cast<std::size_t>(joint_[static_cast<std::size_t>(place)])];
+    const Conductor& at(int node) const {
+        return conductors_[static_cast<std::size_t>(joint_[static_cast<std::size_t>(node)])];
     }
 
-    int place(const std::string& name);
-    Place describe(const std::string& name) const;
-    int root(int place) const;
+    int node(const NetPlace& place);
+    Node describe(const NetPlace& place) const;
+    int root(int node) const;
     void connect(int a, int b);
     void join(const SingleFault& fault);
     void charge(SignalSet live);
@@ -66,8 +65,8 @@ class Simulator {
     NetState judge() const;
 
     const WiringPlan* plan_;
-    std::vector<std::string> names_;
-    std::vector<Place> places_;
+    std::vector<NetPlace> places_;
+    std::vector<Node> nodes_;  // of each place
     std::vector<std::pair<int, int>> wires_;
     std::vector<RelayEnds> relays_;
 

@@ -61,18 +61,9 @@ std::optional<Role> role_of_terminal(const Terminal& terminal) {
     return role_of_call(terminal.call);
 }
 
-/// Names the netlist keeps for itself.
-constexpr std::string_view places[] = {"R", "C", "L1", "L2", "N", "earth"};
-
-bool is_place(const std::string& label) {
-    const bool own = std::find(std::begin(places), std::end(places), label) != std::end(places);
-    const bool relay = label.size() > 1 && label[0] == 'K' && label.find('.') != std::string::npos;
-    return own || relay || label.rfind("tap ", 0) == 0 || label.rfind("motor ", 0) == 0;
-}
-
 /// A label nobody else in the netlist has: the job may give one twice, or one of the netlist's own.
 std::string signal_name(const std::string& label, const std::vector<ControlSignal>& taken) {
-    const std::string name = is_place(label) ? "board " + label : label;
+    const std::string name = reads_like_a_place(label) ? "board " + label : label;
     const auto used = std::count_if(taken.begin(), taken.end(), [&](const ControlSignal& s) {
         return s.name == name || s.name.rfind(name + " (", 0) == 0;
     });
@@ -163,6 +154,7 @@ class Thermostat {
         const SignalSet one = bit(Role::compressor1) | bit(Role::fan);
         add("cool 1", one, {first_cooling()});
         if (has(Role::compressor2)) add("cool 2", one | bit(Role::compressor2), {Call::cool_high});
+        for (Demand& d : demands_) d.cooling = (d.live & bit(Role::compressor1)) != 0;
     }
 
     // A furnace thermostat leaves G out of a heat call; an electric-heat one sends it. Where the job does not
@@ -235,7 +227,7 @@ class Thermostat {
         for (Demand d : demands_) {
             if (live_is_normal) d.live |= dry;
             all.push_back(d);
-            if (d.name.rfind("cool", 0) != 0) continue;
+            if (!d.cooling) continue;
             d.name += ", dehumidify";
             d.live ^= dry;
             d.calls = {Call::dehumidify};

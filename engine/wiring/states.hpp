@@ -28,6 +28,7 @@ struct Demand {
     std::string name;
     SignalSet live = 0;
     std::vector<Call> calls;  // empty: motor off. Two: the one with more air decides
+    bool cooling = false;     // the thermostat cools: it may ask for drier air, too
 };
 
 struct Controls {

@@ -7,6 +7,7 @@
 #include "engine/airflow/air_plan.hpp"
 #include "engine/kit/kit.hpp"
 #include "engine/wiring/kinds.hpp"
+#include "engine/wiring/net_place.hpp"
 
 namespace endbell {
 
@@ -30,12 +31,10 @@ struct Relay {
     bool line_contacts = false;  // the contacts carry line voltage
 };
 
-/// One conductor from a place to a place. Places: a signal's name, "R" (24 V hot), "C", "L1", "L2", "N",
-/// "earth", "K1.A1" and "K1.A2" (coil ends), "K1.COM1", "K1.NO1", "K1.NC1" (pole 1), "tap 4", "motor " + the
-/// label printed on the part, "cap and insulate".
+/// One conductor from a place to a place.
 struct Wire {
-    std::string from;
-    std::string to;
+    NetPlace from;
+    NetPlace to;
     std::optional<WireNote> note = std::nullopt;  // absent: a control wire
 };
 
@@ -54,7 +53,7 @@ struct TruthRow {
 struct TapRow {
     int tap = 0;
     std::string terminal;             // as printed on the part; empty: not in the catalog
-    std::vector<std::string> from;    // places wired to it; empty: left open or parked
+    std::vector<NetPlace> from;       // places wired to it; empty: left open or parked
     std::vector<std::string> states;  // names of the states it serves
     bool parked = false;              // a speed lead that must be capped and insulated on its own
 };
@@ -129,6 +128,11 @@ struct WiringPlan {
     std::vector<WiringCheck> checks;       // in order
     std::vector<WiringPlan> alternatives;  // at most one: the same job wired the other way
 };
+
+/// A place in a reader's words: a signal's name, "R" (24 V hot), "C", "L1", "L2", "N", "earth", "K1.A1" and "K1.A2" (coil
+/// ends), "K1.COM1", "K1.NO1", "K1.NC1" (pole 1), "tap 4", "motor " and the label printed on the part, "capacitor",
+/// "board " and a terminal, "cap and insulate".
+std::string text_of(const WiringPlan& plan, const NetPlace& place);
 
 /// The plan with its proof, before it is annotated: all that decides whether a part can be wired, and with what.
 /// `air` names the wanted tap of each call.

@@ -134,7 +134,7 @@ bool has(const std::vector<E>& list, E value) {
 
 inline bool wired(const WiringPlan& plan, const std::string& from, const std::string& to) {
     for (const Wire& w : plan.wires) {
-        if (w.from == from && w.to == to) return true;
+        if (text_of(plan, w.from) == from && text_of(plan, w.to) == to) return true;
     }
     return false;
 }

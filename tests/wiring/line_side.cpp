@@ -72,7 +72,7 @@ BOOST_AUTO_TEST_CASE(terminals_missing_from_the_catalog_are_named_and_not_guesse
          {"terminals.line", "terminals.second line", "terminals.earth", "terminals.common"}) {
         BOOST_TEST((std::find(p.lacking.begin(), p.lacking.end(), key) != p.lacking.end()));
     }
-    for (const Wire& w : p.wires) BOOST_TEST(w.to.rfind("motor ", 0) != 0u);
+    for (const Wire& w : p.wires) BOOST_TEST((w.to.kind != NetPlace::Kind::motor));
 }
 
 BOOST_AUTO_TEST_CASE(the_jumper_comes_out_above_150_v_and_goes_in_at_115) {
@@ -94,7 +94,7 @@ BOOST_AUTO_TEST_CASE(an_unknown_supply_is_lacking_and_no_conductor_is_chosen) {
     job.equipment.supply = {};
     const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
     BOOST_TEST((std::find(p.lacking.begin(), p.lacking.end(), "equipment.supply") != p.lacking.end()));
-    for (const Wire& w : p.wires) BOOST_TEST(w.to != "motor N");
+    for (const Wire& w : p.wires) BOOST_TEST((w.to != NetPlace::motor("N")));
 }
 
 BOOST_AUTO_TEST_CASE(the_transformer_carries_relays_and_tap_within_80_percent) {

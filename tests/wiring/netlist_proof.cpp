@@ -31,7 +31,7 @@ std::vector<WiringPlan> some_plans(int count, std::uint64_t seed) {
 /// One wire's end moved, two ends exchanged, a wire gone, or a wire too many.
 WiringPlan spoiled(const WiringPlan& plan, Dice& dice) {
     WiringPlan bad = plan;
-    std::vector<std::string> places{"R", "C"};
+    std::vector<NetPlace> places{{NetPlace::Kind::supply_24v}, {NetPlace::Kind::common_24v}};
     for (const Wire& w : plan.wires) {
         places.push_back(w.from);
         places.push_back(w.to);
@@ -145,7 +145,7 @@ BOOST_AUTO_TEST_CASE(wires_joined_on_one_tap_back_feed) {
     // Y1 and W1 both on tap 3: a cooling call would draw in the heat relay.
     WiringPlan plan;
     plan.signals = {"Y1", "W1"};
-    plan.wires = {{"Y1", "tap 3"}, {"W1", "tap 3"}};
+    plan.wires = {{NetPlace::signal(0), NetPlace::tap(3)}, {NetPlace::signal(1), NetPlace::tap(3)}};
     BOOST_TEST(Simulator(plan).run(1).back_feed);
     BOOST_TEST(live_taps(plan, 1) == std::vector<int>{3});
 }
@@ -157,7 +157,9 @@ BOOST_AUTO_TEST_CASE(a_relay_that_cuts_its_own_coil_never_rests) {
     k.name = "K1";
     k.contacts = 1;
     plan.relays = {k};
-    plan.wires = {{"Y1", "K1.COM1"}, {"K1.NC1", "K1.A1"}, {"K1.A2", "C"}};
+    plan.wires = {{NetPlace::signal(0), NetPlace::common(0, 1)},
+                  {NetPlace::closed(0, 1), NetPlace::coil_feed(0)},
+                  {NetPlace::coil_return(0), {NetPlace::Kind::common_24v}}};
     BOOST_TEST(!Simulator(plan).run(1).settled);
     BOOST_TEST(Simulator(plan).run(0).settled);
 }

@@ -38,7 +38,7 @@ BOOST_AUTO_TEST_CASE(a_board_output_straight_on_a_24_v_tap_would_be_seen) {
     WiringPlan plan;
     plan.signals = {"COOL"};
     plan.line_signals = true;
-    plan.wires = {{"COOL", "tap 4"}};
+    plan.wires = {{NetPlace::signal(0), NetPlace::tap(4)}};
     BOOST_TEST(voltages_meet(plan));
 }
 

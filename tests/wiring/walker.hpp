@@ -21,7 +21,7 @@ struct Walk {
 class Walker {
   public:
     explicit Walker(const endbell::WiringPlan& plan) : plan_(plan) {
-        for (const endbell::Wire& w : plan.wires) link(w.from, w.to, "", false);
+        for (const endbell::Wire& w : plan.wires) link(key(w.from), key(w.to), "", false);
         for (const endbell::Relay& r : plan.relays) {
             for (int pole = 1; pole <= r.contacts; ++pole) {
                 const std::string n = std::to_string(pole);
@@ -71,6 +71,12 @@ class Walker {
     }
 
   private:
+    /// What a reader of the plan sees; each cap stands alone.
+    std::string key(const endbell::NetPlace& place) const {
+        const bool cap = place.kind == endbell::NetPlace::Kind::cap;
+        return endbell::text_of(plan_, place) + (cap ? " " + std::to_string(place.number) : "");
+    }
+
     bool is_live(const Places& places, endbell::SignalSet live) const {
         if (places.count("R") || places.count("L1")) return true;
         for (std::size_t i = 0; i < plan_.signals.size(); ++i) {
