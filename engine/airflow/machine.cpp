@@ -91,7 +91,11 @@ Machine machine_of(const Facts& facts, const Part& part, const Limits& limits) {
     machine.efficiency = motor.efficiency;
     machine.phases = phase_of(motor).value.value_or(1);
     machine.volts = facts.supply.at_work();
-    if (const auto rating = rating_in_use(facts, part, limits)) take_rating(machine, *rating);
+    const std::optional<Rating> rating = rating_in_use(facts, part, limits);
+    // Of a rating for another supply nothing is worked out: the motor does not belong on this one.
+    const bool fed = rating && (!rating->volts || facts.supply.nominal.empty() ||
+                                suits(*rating->volts, facts.supply, limits));
+    if (fed) take_rating(machine, *rating);
     take_taps(machine, motor);
     take_poles(machine, motor);
     return machine;

@@ -11,10 +11,10 @@ namespace endbell {
 
 /// What an implied value follows from. Each is a definition or the trade's own rule, named to its source.
 enum class Because {
-    run_capacitor,    // 1 to 100 uF at 370 V or more: only a permanent-split motor keeps one in circuit (common practice)
-    any_capacitor,    // a start capacitor or a two-value motor: single phase, and no more (physics)
-    family,           // how the motor makes its torque fixes its phases and what its leads carry (physics)
-    speed,            // 120 f / P lies 2 to 20 % above the rated speed of one pole count (physics; slips: common practice)
+    run_capacitor,  // 1 to 100 uF at 370 V or more: only a permanent-split motor keeps one in circuit (common practice)
+    any_capacitor,  // a start capacitor or a two-value motor: single phase, and no more (physics)
+    family,         // how the motor makes its torque fixes its phases and what its leads carry (physics)
+    speed,  // 120 f / P lies 2 to 20 % above the rated speed of one pole count (physics; slips: common practice)
     voltage_class,    // volts that only 60 Hz systems have (ANSI C84.1, from memory)
     supply_system,    // the supply's own name says it
     control_source,   // what gives a tapped motor its calls says what its taps take (common practice)

@@ -141,7 +141,8 @@ Heat heat_of(const FailedUnit& job) {
     } else if (*heat.kind == HeatKind::electric) {
         heat.elements = implied(true, Because::heat_kind);
     } else if (*heat.kind != HeatKind::heat_pump || heat.element_power) {
-        heat.elements = implied(false, Because::heat_kind);  // beside a heat pump there may be some: not known
+        heat.elements =
+            implied(false, Because::heat_kind);  // beside a heat pump there may be some: not known
     }
     return heat;
 }

@@ -40,6 +40,12 @@ VoltageFit voltage_fit(const PlateVolts& plate, Voltage nominal, const Supply& s
     return VoltageFit::good;
 }
 
+bool suits(const PlateVolts& plate, const Supply& supply, const Limits& limits) {
+    return std::any_of(supply.nominal.begin(), supply.nominal.end(), [&](Voltage n) {
+        return voltage_fit(plate, n, supply, limits) != VoltageFit::outside;
+    });
+}
+
 Voltage nearest_edge(const PlateVolts& plate, Voltage volts, const Limits& limits) {
     const double band = limits.value(limit::voltage_band);
     const Voltage low = plate.low * (1 - band);
@@ -62,10 +68,7 @@ std::optional<Rating> rating_in_use(const Facts& facts, const Part& part, const 
     const double low = limits.value(limit::power_low);
     // Less is better, field by field.
     const auto rank = [&](const Rating& r) {
-        const bool suits =
-            r.volts && std::any_of(facts.supply.nominal.begin(), facts.supply.nominal.end(), [&](Voltage n) {
-                return voltage_fit(*r.volts, n, facts.supply, limits) != VoltageFit::outside;
-            });
+        const bool serves = r.volts && suits(*r.volts, facts.supply, limits);
         int kind = 3;
         double off = 0;
         if (facts.power && r.power) {
@@ -74,7 +77,7 @@ std::optional<Rating> rating_in_use(const Facts& facts, const Part& part, const 
             off = kind == 0 ? 0 : std::abs(std::log(ratio));
         }
         const double speed_off = facts.speed && r.speed ? std::abs((*r.speed - *facts.speed).in(rpm)) : 1e9;
-        return std::tuple(suits ? 0 : 1, kind, off, speed_off);
+        return std::tuple(serves ? 0 : 1, kind, off, speed_off);
     };
     const auto best = std::min_element(all.begin(), all.end(),
                                        [&](const Rating& a, const Rating& b) { return rank(a) < rank(b); });

@@ -14,6 +14,9 @@ enum class VoltageFit { good, below_range_a, far_from_plate, outside };
 /// One plate voltage against one nominal and the live reading.
 VoltageFit voltage_fit(const PlateVolts& plate, Voltage nominal, const Supply& supply, const Limits& limits);
 
+/// A nominal at the motor, and the live reading, lie in its band.
+bool suits(const PlateVolts& plate, const Supply& supply, const Limits& limits);
+
 /// The band's nearer edge to `volts`: what the reading would have to reach.
 Voltage nearest_edge(const PlateVolts& plate, Voltage volts, const Limits& limits);
 

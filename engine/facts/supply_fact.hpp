@@ -35,8 +35,8 @@ struct Supply {
 };
 
 /// `phase` and `volts` are the old motor's.
-Supply supply_of(const FailedUnit& job, const Derived<int>& phase, const Derived<std::vector<PlateVolts>>& volts,
-                 const Limits& limits);
+Supply supply_of(const FailedUnit& job, const Derived<int>& phase,
+                 const Derived<std::vector<PlateVolts>>& volts, const Limits& limits);
 
 /// The line conductors of a motor of so many phases on this supply; empty where it is not known.
 std::optional<Conductors> conductors_for(const Supply& supply, std::optional<int> phases);

@@ -52,11 +52,13 @@ bool heat_without_a_wire(const Heat& heat, const Setup& setup) {
 /// plate alone lands none.
 Setup land_conductors(Setup setup, const Facts& facts, const Motor& motor) {
     const Derived<int> phases = phase_of(motor);
-    if (phases.is(3)) return lack(std::move(setup), WiringRefusal::fewer_than_three_line_wires, "terminals.third line");
+    if (phases.is(3))
+        return lack(std::move(setup), WiringRefusal::fewer_than_three_line_wires, "terminals.third line");
     const bool known_supply = facts.supply.at_motor() && !facts.supply.dead;
     if (!known_supply) return lack(std::move(setup), WiringRefusal::supply_not_known, "equipment.supply");
     const auto conductors = conductors_for(facts.supply, phases ? phases.value : facts.phase.value);
-    if (!conductors) return lack(std::move(setup), WiringRefusal::supply_not_known, "motors.phase");
+    if (!conductors || phases.disagree)
+        return lack(std::move(setup), WiringRefusal::supply_not_known, "motors.phase");
     setup.conductors = *conductors;
     return setup;
 }
@@ -90,7 +92,8 @@ Setup contactor_setup(const Facts& facts, const Part& part) {
     return setup;
 }
 
-void take_signals(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool thermostat, Setup& setup) {
+void take_signals(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool thermostat,
+                  Setup& setup) {
     setup.controls = thermostat ? thermostat_controls(job, facts, air, setup.gated) : board_controls(job);
 }
 
@@ -114,7 +117,8 @@ bool has_run_signal(const FailedUnit& job, const Part& part) {
            *job.controls.run_signal_available;
 }
 
-Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, bool use_run_signal) {
+Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+             bool use_run_signal) {
     using enum WiringRefusal;
     using enum WiringRescue;
     Setup setup;

@@ -25,22 +25,25 @@ bool is_wye_pair(double line, double neutral) {
 }
 
 System wye(std::string_view raw, const std::string& line, const std::string& neutral) {
-    if (!is_wye_pair(std::stod(line), std::stod(neutral))) return unreadable<SupplySystem>(raw, supply_expected);
+    if (!is_wye_pair(std::stod(line), std::stod(neutral)))
+        return unreadable<SupplySystem>(raw, supply_expected);
     return read_as<SupplySystem>(raw, {SupplyKind::wye, nominal(line), nominal(neutral), std::nullopt});
 }
 
 System phases(std::string_view raw, const std::string& figure, bool three, const std::string& hertz_written) {
-    SupplySystem system{three ? SupplyKind::three_phase : SupplyKind::single_phase, nominal(figure), std::nullopt,
-                        std::nullopt};
+    SupplySystem system{three ? SupplyKind::three_phase : SupplyKind::single_phase, nominal(figure),
+                        std::nullopt, std::nullopt};
     if (!hertz_written.empty()) system.frequency = hertz(std::stod(hertz_written));
     const VoltageClass* known_class = class_of(std::stod(figure));
-    if (three && known_class != nullptr && known_class->to_neutral) return unreadable<SupplySystem>(raw, supply_expected);
+    if (three && known_class != nullptr && known_class->to_neutral)
+        return unreadable<SupplySystem>(raw, supply_expected);
     return read_as<SupplySystem>(raw, system);
 }
 
 /// A name of a system, beyond a bare figure; nothing where the text is none.
 std::optional<System> named_system(std::string_view raw, const std::string& text) {
-    static const std::regex high_leg(R"(^(220|230|240) ?v?(olts?)? ?(delta)? ?(,|w/|with)? ?a? ?(high|hi|wild|stinger)[ -]?(leg)?( delta)?$)");
+    static const std::regex high_leg(
+        R"(^(220|230|240) ?v?(olts?)? ?(delta)? ?(,|w/|with)? ?a? ?(high|hi|wild|stinger)[ -]?(leg)?( delta)?$)");
     static const std::regex delta(R"(^(220|230|240) ?v? ?delta$)");
     static const std::regex wye_first(R"(^(\d{3}) ?y ?/ ?(\d{3}) ?v?$)");
     static const std::regex wye_last(R"(^(\d{3}) ?/ ?(\d{3}) ?(y|wye) ?v?$)");
@@ -60,7 +63,8 @@ std::optional<System> named_system(std::string_view raw, const std::string& text
         return wye(raw, line_first ? m[1] : m[2], line_first ? m[2] : m[1]);
     }
     if (std::regex_match(text, m, pair)) {
-        const double low = std::min(std::stod(m[1]), std::stod(m[2])), high = std::max(std::stod(m[1]), std::stod(m[2]));
+        const double low = std::min(std::stod(m[1]), std::stod(m[2])),
+                     high = std::max(std::stod(m[1]), std::stod(m[2]));
         if (low == 120 && high == 240)
             return read_as<SupplySystem>(raw, {SupplyKind::split, volt(230), volt(115), std::nullopt});
         if (is_wye_pair(high, low)) return wye(raw, shortest(high), shortest(low));
@@ -75,7 +79,8 @@ std::optional<System> named_system(std::string_view raw, const std::string& text
 /// As a building's supply is called: 120 and 240, not a motor plate's 115 and 230.
 std::string called(Voltage v) {
     const double volts = v.in(volt);
-    for (const auto& [plate, building] : {std::pair(115.0, 120.0), {230.0, 240.0}, {460.0, 480.0}, {575.0, 600.0}}) {
+    for (const auto& [plate, building] :
+         {std::pair(115.0, 120.0), {230.0, 240.0}, {460.0, 480.0}, {575.0, 600.0}}) {
         if (volts == plate) return shortest(building);
     }
     return shortest(volts);
@@ -103,7 +108,8 @@ System read_supply(std::string_view raw) {
         readings.push_back(shortest(v.low.in(volt)));
         if (v.high != v.low) readings.push_back(shortest(v.high.in(volt)));
     }
-    return ask<SupplySystem>(raw, "which of these does the building really have? Measure it under load", readings);
+    return ask<SupplySystem>(raw, "which of these does the building really have? Measure it under load",
+                             readings);
 }
 
 std::string write(const SupplySystem& system) {

@@ -7,7 +7,7 @@
 namespace endbell {
 
 bool is_partly_read(std::string_view raw) {
-    static constexpr std::array words{"torn",     "worn off", "illegible",   "unreadable", "cannot read",
+    static constexpr std::array words{"torn",       "worn off",  "illegible",   "unreadable", "cannot read",
                                       "can't read", "cant read", "not legible", "scratched"};
     const std::string text = folded(raw);
     const bool something = text.find_first_not_of("? .") != std::string::npos;

@@ -63,7 +63,7 @@ FailedUnit any_job(Dice& dice) {
     job.measured.airflow = dice.reading(cfm, 500, 2000);
     job.measured.static_total = dice.reading(inch_water, .1, 1.2);
     job.measured.rise = dice.reading(fahrenheit_degree, 20, 80);
-    job.equipment.supply = dice.reading(volt, 115, 240);
+    if (const auto volts = dice.reading(volt, 115, 240)) job.equipment.supply = known(bare_supply(*volts));
     job.equipment.cooling = dice.reading(ton_cooling, 1.5, 5);
     job.equipment.cooling_stages = dice.one_of({1, 2});
     job.equipment.heating_stages = dice.one_of({1, 2});

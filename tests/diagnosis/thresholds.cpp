@@ -287,8 +287,9 @@ BOOST_AUTO_TEST_CASE(the_hertz_of_a_running_capacitor_is_not_guessed_from_230_vo
     job.measured.capacitor_amps = known(ampere(1.0));
     job.measured.capacitor_volts = known(volt(354));                    // 7.49 uF at 60 Hz
     BOOST_TEST(tested(job, Test::capacitor).verdict == Verdict::fits);  // 208-230: a 60 Hz system
-    BOOST_CHECK(tested(job, Test::capacitor).measured.origin == Origin::guessed);
+    BOOST_CHECK(tested(job, Test::capacitor).measured.origin == Origin::implied);
     job.plate.volts = known(std::vector{plate_volts(230)});
+    job.plate.speed = known(rpm(825));  // eight poles at 60 Hz, six at 50
     BOOST_TEST(tested(job, Test::capacitor).verdict == Verdict::not_shown);
     BOOST_TEST(tested(job, Test::capacitor).asks == "plate.frequency");
 }

@@ -194,7 +194,7 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_part_than_it_names) {
     Dice dice(32);
     for (int i = 0; i < 4'000; ++i) {
         const World w = pair(dice);
-        if (said(w.job.unit.assembly_number)) continue;  // specified inducers are asked whole
+        if (w.job.unit.assembly_number.said()) continue;  // specified inducers are asked whole
         for (const Rule& rule : rules()) {
             std::vector<int> fields{part_field("parts.kind")};
             for (const std::string_view column : rule.part_columns) fields.push_back(part_field(column));
@@ -223,7 +223,8 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_job_than_it_names) {
                 job_fields()[static_cast<std::size_t>(f)].take(ask(other), b);
             }
             if (a != b) continue;
-            const bool specified = said(one.job.unit.assembly_number) || said(other.job.unit.assembly_number);
+            const bool specified =
+                one.job.unit.assembly_number.said() || other.job.unit.assembly_number.said();
             if (specified) continue;
             ++alike;
             const std::string here = saying(rule.check(ask(one), one.part));

@@ -47,6 +47,7 @@ struct Pair {
     const Motor* m;
     const Module* mod;
     const Family* old;
+    static constexpr Family permanent_split = Family::capacitor_run;
     bool motor_electronic = false;
     bool inducer = false;
     bool same_assembly = false;
@@ -60,6 +61,12 @@ struct Pair {
           m(p.motor ? &*p.motor : nullptr),
           mod(p.module ? &*p.module : nullptr),
           old(told(j.plate.family)) {
+        // A run capacitor stays in circuit: 1 to 100 uF at 370 V or more is a permanent-split motor's.
+        const auto* uf = told(j.plate.capacitor);
+        const auto* rated = told(j.plate.capacitor_volts);
+        const bool run =
+            uf && rated && uf->in(microfarad) >= 1 && uf->in(microfarad) <= 100 && rated->in(volt) >= 370;
+        if (!old && run) old = &permanent_split;
         motor_electronic = m && m->family && electronic(*m->family);
         inducer = is(told(j.unit.load), Load::draft_inducer);
         const auto* number = told(j.unit.assembly_number);
@@ -89,7 +96,7 @@ Lines lines(const Pair& p) {
     const auto* stated = told(p.job.equipment.supply);
     const auto* plate = told(p.job.plate.volts);
     if (stated) {
-        l.nominal = {stated->in(volt)};
+        l.nominal = {stated->line.in(volt)};  // these pairs know bare figures only
     } else if (l.reading > 0) {
         l.guessed = true;
         double best = 1e9;
@@ -298,7 +305,10 @@ int phases(const Family* f) {
 Verdict phase(const Pair& p) {
     if (p.mod) return yes;
     const int built = phases(p.m->family ? &*p.m->family : nullptr);
-    const int needs = told(p.job.plate.phase) ? *told(p.job.plate.phase) : phases(p.old);
+    const bool capacitor = told(p.job.plate.capacitor) != nullptr;
+    int needs = told(p.job.plate.phase) ? *told(p.job.plate.phase) : phases(p.old);
+    if (needs == 0 && capacitor) needs = 1;
+    if (capacitor && told(p.job.plate.phase) && needs != 1) return open;
     const int has = p.m->phase ? *p.m->phase : built;
     if (needs == 0 || has == 0) return open;
     if (phases(p.old) != 0 && needs != phases(p.old)) return open;  // contradictions prove nothing
@@ -306,10 +316,29 @@ Verdict phase(const Pair& p) {
     return needs == has ? yes : no;
 }
 
+int poles_at(double speed, double hz);
+
+// As the plate says; 60 where its volts are North American only; else the one frequency that the speed allows. 0: open.
+double line_hertz(const Pair& p) {
+    if (const auto* said = told(p.job.plate.frequency)) return said->in(hertz);
+    if (const auto* plate = told(p.job.plate.volts)) {
+        for (const PlateVolts& v : *plate) {
+            for (const double n : {110, 115, 120, 200, 208, 265, 270, 277, 440, 460, 480, 575, 600}) {
+                if (v.low.in(volt) == n) return 60;
+            }
+        }
+    }
+    if (p.old_rpm < 0 || !p.old || electronic(*p.old)) return 0;
+    const bool at_60 = poles_at(p.old_rpm, 60) != 0;
+    const bool at_50 = poles_at(p.old_rpm, 50) != 0;
+    return at_60 == at_50 ? 0 : at_60 ? 60 : 50;
+}
+
 Verdict frequency(const Pair& p) {
-    if (p.mod || p.motor_electronic || !told(p.job.plate.frequency)) return yes;
+    const double hz = line_hertz(p);
+    if (p.mod || p.motor_electronic || hz == 0) return yes;
     if (!p.m->frequency) return open;
-    const double off = std::abs(told(p.job.plate.frequency)->in(hertz) / p.m->frequency->in(hertz)-1);
+    const double off = std::abs(hz / p.m->frequency->in(hertz)-1);
     if (off > 0.05 + hair) return no;
     double volts_off = 0;
     const Lines l = lines(p);
@@ -336,9 +365,13 @@ int poles_at(double speed, double hz) {
 
 Verdict poles(const Pair& p) {
     if (p.mod || p.motor_electronic || (p.old && electronic(*p.old)) || p.same_assembly) return yes;
-    const double hz = told(p.job.plate.frequency) ? told(p.job.plate.frequency)->in(hertz) : 60;
+    const double hz = line_hertz(p);
     int was = told(p.job.plate.poles) ? *told(p.job.plate.poles) : 0;
-    const int seen = p.old_rpm > 0 ? poles_at(p.old_rpm, hz) : 0;
+    int seen = p.old_rpm > 0 ? poles_at(p.old_rpm, hz > 0 ? hz : 60) : 0;
+    if (p.old_rpm > 0 && hz == 0) {
+        const int at_50 = poles_at(p.old_rpm, 50);
+        seen = seen && at_50 && seen != at_50 ? 0 : std::max(seen, at_50);
+    }
     if (was && seen && was != seen) return open;
     if (!was) was = seen;
     int now = p.m->poles ? *p.m->poles : 0;

@@ -171,7 +171,9 @@ const std::vector<Spoil>& job_spoils() {
             put(w.job.measured.line_volts, v, d);
         },
         [](World& w, Dice& d) {
-            put(w.job.equipment.supply, {volt(115), volt(120), volt(208), volt(230), volt(240), volt(277)},
+            put(w.job.equipment.supply,
+                {bare_supply(volt(115)), bare_supply(volt(120)), bare_supply(volt(208)),
+                 bare_supply(volt(230)), bare_supply(volt(240)), bare_supply(volt(277))},
                 d);
         },
         [](World& w, Dice& d) {
@@ -330,6 +332,7 @@ World base_pair(Dice& dice) {
 
 void spoil_job(World& w, Dice& dice) {
     dice.of(job_spoils())(w, dice);
+    open_untrusted_plate(w.job);
 }
 
 void spoil_part(World& w, Dice& dice) {

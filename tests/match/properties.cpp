@@ -236,11 +236,11 @@ BOOST_AUTO_TEST_CASE(a_way_out_is_a_blank_or_a_tape_size) {
                               way.job_key == "measured.shaft_needed" || way.job_key == "measured.shaft_room";
             BOOST_TEST_CONTEXT(i << ' ' << way.rule << ' ' << way.job_key << ' ' << way.answer) {
                 BOOST_TEST((tape || way.unread));
-                if (said(w.job.plate.volts) && said(w.job.unit.plate_trusted) != false) {
+                if (w.job.plate.volts.said() && w.job.unit.plate_trusted.said() != false) {
                     BOOST_TEST(way.job_key != "equipment.supply");
                     BOOST_TEST(way.job_key != "measured.line_volts");
                 }
-                if (said(w.job.unit.load)) BOOST_TEST(way.job_key != "unit.outdoors");
+                if (w.job.unit.load.said()) BOOST_TEST(way.job_key != "unit.outdoors");
             }
         }
     }

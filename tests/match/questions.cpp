@@ -82,7 +82,7 @@ FailedUnit job_for(const Part& part, Dice& d) {
         known(m.loads.front() == Load::outdoor_fan ? ShaftPosition::down : ShaftPosition::horizontal);
     job.plate.family = known(*m.family);
     job.plate.volts = {};
-    job.equipment.supply = known(m.ratings.front().volts->high);
+    job.equipment.supply = known(bare_supply(m.ratings.front().volts->high));
     job.plate.power = hp(m.ratings.front().power->in(horsepower));
     job.plate.speed = known(*m.ratings.front().speed);
     job.plate.rotation =
@@ -104,7 +104,9 @@ struct Game {
     FailedUnit job;
     std::vector<std::string> unknown;
 
-    Question question() const { return Question{job, facts_of(job, catalog.limit_rows), diagnosis, catalog.limit_rows}; }
+    Question question() const {
+        return Question{job, facts_of(job, catalog.limit_rows), diagnosis, catalog.limit_rows};
+    }
     bool decided() const {
         return ask_state(question(), match(question(), catalog), catalog) != AskState::ask;
     }

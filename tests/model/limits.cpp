@@ -120,7 +120,8 @@ BOOST_AUTO_TEST_CASE(a_constant_of_no_row_or_of_another_unit_is_refused) {
 
 // ANSI C84.1 has two bands: 208Y/120 is 197 V at the service and 187 V at the motor, where line volts are read.
 BOOST_AUTO_TEST_CASE(only_two_voltage_limits_are_of_the_service) {
-    for (const Limit& row : Limits().rows()) {
+    const Limits limits;
+    for (const Limit& row : limits.rows()) {
         BOOST_TEST_CONTEXT(row.id) {
             const bool volts = row.id.substr(0, 8) == "voltage." && row.id != "voltage.frequency";
             const bool service = row.id == "voltage.range_a_208" || row.id == "voltage.caution";

@@ -87,6 +87,7 @@ BOOST_AUTO_TEST_CASE(unknown_volts_on_either_side_are_a_question) {
     SAYS(w("supply-voltage"), Verdict::not_shown, "supply not stated");
     w = blower();
     w.job.unit.plate_trusted = known(false);  // an untrusted plate says nothing of the supply
+    open_untrusted_plate(w.job);
     SAYS(w("supply-voltage"), Verdict::not_shown, "supply not stated");
 }
 

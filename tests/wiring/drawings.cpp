@@ -70,7 +70,7 @@ BOOST_AUTO_TEST_CASE(no_drawing_of_150_plans_has_overlapping_text_or_crossing_li
         if (!plan.possible) continue;
         ++drawn;
         is_legible(draw(plan));
-        is_legible(draw_before(c.job));
+        is_legible(draw_before(c.job, facts_of(c.job, limits)));
     }
 }
 
@@ -97,7 +97,7 @@ BOOST_AUTO_TEST_CASE(the_drawing_of_before_shows_each_terminal_with_its_call) {
     FailedUnit job = blower_job(ControlSource::board_line, HeatKind::gas);
     job.controls.terminals = known(terminals({{"COOL", Call::cool_high}, {"HEAT", Call::heat_high}}));
     job.plate.family = known(Family::capacitor_run);
-    const Drawing d = draw_before(job);
+    const Drawing d = draw_before(job, facts_of(job, limits));
     BOOST_TEST(says(d, "COOL"));
     BOOST_TEST(says(d, "capacitor run: heat"));
 }

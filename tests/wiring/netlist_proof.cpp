@@ -137,7 +137,7 @@ BOOST_AUTO_TEST_CASE(a_plan_is_proven_when_it_is_laid_and_annotated_for_who_wire
     BOOST_TEST(plan.proven);
     BOOST_TEST(!plan.relays.empty());
     BOOST_TEST((plan.faults.empty() && plan.cautions.empty() && plan.checks.empty()));
-    annotate(plan, job, part, limits);
+    annotate(plan, job, facts_of(job, limits), part, limits);
     BOOST_TEST((!plan.faults.empty() && !plan.cautions.empty() && !plan.checks.empty()));
 }
 

@@ -57,7 +57,7 @@ BOOST_AUTO_TEST_CASE(three_phase_on_fewer_than_three_line_wires_is_refused) {
     Part part = three_lead_motor();
     part.motor->terminals.push_back({"L1", "line", ""});
     for (const bool by_family : {false, true}) {
-        part.motor->family = by_family ? Family::three_phase : Family::capacitor_run;
+        part.motor->family = by_family ? std::optional(Family::three_phase) : std::nullopt;
         part.motor->phase = by_family ? std::nullopt : std::optional(3);
         const WiringPlan p = laid(job, part);
         BOOST_TEST(!p.possible);

@@ -22,7 +22,7 @@ std::string outcome(const Read<T>& read, Show show) {
         return readings.empty() ? "?" : "? " + readings;
     }
     if (!read.reading.value) return read.reading.raw.empty() ? "missing" : "lost";
-    return (read.reading.origin == Origin::guessed ? "inferred " : "") + show(*read.reading.value);
+    return (read.reading.origin == Origin::guessed ? "guessed " : "") + show(*read.reading.value);
 }
 
 template <class T, class Show>

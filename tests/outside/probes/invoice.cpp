@@ -119,7 +119,8 @@ CostOption price(const Request& request) {
             {"second visit", static_cast<int>(request.number("again")), "shop table"});
     candidate.air = air_of_watts(request);
     const FailedUnit job = job_of(request);
-    return price_options(job, Diagnosis{}, {candidate}, catalog, policy_of(job)).options.at(0);
+    return price_options(job, facts_of(job, {}), Diagnosis{}, {candidate}, catalog, policy_of(job))
+        .options.at(0);
 }
 
 std::string minor(const std::optional<Money>& amount) {
