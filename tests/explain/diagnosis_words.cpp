@@ -3,48 +3,12 @@
 #include <boost/test/unit_test.hpp>
 
 #include "engine/explain/diagnosis_words.hpp"
+#include "tests/explain/english.hpp"
 
 using namespace endbell;
+using namespace english;
 
 namespace {
-
-using Complaints = std::vector<std::string>;
-
-std::string named(const TestOutcome& outcome) {
-    return std::string(word(outcome.test)) + ": " + std::string(word(outcome.reason));
-}
-template <class E>
-std::string named(E value) {
-    return std::string(word(value));
-}
-
-template <class E>
-std::vector<E> values_of() {
-    std::vector<E> values;
-    for (const Word<E>& each : Words<E>::table) values.push_back(each.value);
-    return values;
-}
-
-template <class Key>
-Complaints unsaid(const std::vector<Key>& wanted, const std::vector<English<Key>>& english) {
-    Complaints complaints;
-    for (const Key& key : wanted) {
-        const auto count = std::count_if(english.begin(), english.end(),
-                                         [&](const English<Key>& each) { return each.key == key; });
-        if (count == 0) complaints.push_back(named(key) + " has no English");
-        if (count > 1) complaints.push_back(named(key) + " has English twice");
-    }
-    for (const English<Key>& each : english) {
-        if (each.text.empty()) complaints.push_back(named(each.key) + " has an empty text");
-        if (std::find(wanted.begin(), wanted.end(), each.key) == wanted.end())
-            complaints.push_back(named(each.key) + " is never said");
-    }
-    return complaints;
-}
-
-void check_none(const Complaints& complaints) {
-    for (const std::string& complaint : complaints) BOOST_ERROR(complaint);
-}
 
 std::vector<Fault> faults_that_keep_the_motor() {
     std::vector<Fault> faults;

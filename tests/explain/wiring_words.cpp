@@ -1,0 +1,32 @@
+// Everything that a wiring plan can say has its English, once; and nothing has English that is never said.
+#include "engine/explain/wiring_words.hpp"
+#include "tests/explain/english.hpp"
+
+using namespace endbell;
+using namespace english;
+
+BOOST_AUTO_TEST_CASE(all_that_a_wiring_plan_can_say_has_its_english) {
+    check_none(unsaid(values_of<WiringCaution>(), english_of_wiring_cautions()));
+    check_none(unsaid(values_of<WiringCheck>(), english_of_wiring_checks()));
+    check_none(unsaid(values_of<WiringRefusal>(), english_of_wiring_refusals()));
+    check_none(unsaid(values_of<WiringRescue>(), english_of_wiring_rescues()));
+}
+
+BOOST_AUTO_TEST_CASE(a_caution_or_refusal_without_a_sentence_is_caught) {
+    std::vector<English<WiringCaution>> cautions = english_of_wiring_cautions();
+    cautions.erase(cautions.begin() + 2);
+    BOOST_TEST(
+        (unsaid(values_of<WiringCaution>(), cautions) == Complaints{"earth G is not fan G has no English"}));
+    std::vector<English<WiringRefusal>> refusals = english_of_wiring_refusals();
+    refusals.back() = refusals.front();
+    BOOST_TEST((unsaid(values_of<WiringRefusal>(), refusals) ==
+                Complaints{"no motor has English twice", "two taps on a one-tap part has no English"}));
+}
+
+BOOST_AUTO_TEST_CASE(cautions_and_checks_are_whole_sentences_and_refusals_are_the_rest_of_one) {
+    const auto whole = [](std::string_view text) { return text.back() == '.'; };
+    for (const auto& each : english_of_wiring_cautions()) BOOST_TEST(whole(each.text));
+    for (const auto& each : english_of_wiring_checks()) BOOST_TEST(whole(each.text));
+    for (const auto& each : english_of_wiring_refusals()) BOOST_TEST(!whole(each.text));
+    for (const auto& each : english_of_wiring_rescues()) BOOST_TEST(!whole(each.text));
+}
