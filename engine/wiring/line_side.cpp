@@ -13,7 +13,7 @@ namespace endbell {
 
 namespace {
 
-constexpr double control_volts = 24.0;
+constexpr Voltage control_volts = volt(24.0);
 
 void wire_terminal(const Part& part, std::string_view function, NetPlace::Kind from, WireNote note,
                    WiringPlan& plan) {
@@ -83,35 +83,38 @@ void add_line_side(const Facts& facts, const Part& part, Conductors conductors, 
 
 ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits) {
     ControlPower power;
-    double added = 0;
-    for (const Relay& r : plan.relays)
-        added += r.line_coil ? 0 : r.bodies * limits.value(limit::relay_coil).in(volt_ampere);
-    if (!plan.line_taps)
-        added += limits.value(limit::tap_current).in(ampere)*limits.value(limit::tap_volts).in(volt);
-    power.added = volt_ampere(added);
-    power.drop_50_ft = control_drop(added / control_volts, 50, limits.value(limit::wire_control).in(ohm));
+    for (const Relay& r : plan.relays) {
+        if (!r.line_coil) power.added = power.added + limits.value(limit::relay_coil) * r.bodies;
+    }
+    if (!plan.line_taps) {
+        const double amperes = limits.value(limit::tap_current).in(ampere);
+        power.added = power.added + volt_ampere(amperes * limits.value(limit::tap_volts).in(volt));
+    }
+    power.drop_50_ft = control_drop(secondary_current(power.added, control_volts), foot(50),
+                                    limits.value(limit::wire_control));
     if (job.controls.transformer) power.rating = *job.controls.transformer;
     if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
-    if (added <= 0) return power;
+    if (power.added <= ApparentPower()) return power;
     power.judgement = PowerJudgement::not_known;
     if (!power.rating) return power;
-    power.rated_amps = secondary_amps(*power.rating, control_volts);
+    power.rated = secondary_current(*power.rating, control_volts);
     power.class2 = *power.rating <= limits.value(limit::class2_power) &&
-                   control_volts <= limits.value(limit::class2_volts).in(volt);
+                   control_volts <= limits.value(limit::class2_volts);
     if (!power.before) return power;
     power.share = (*power.before + power.added) / *power.rating;
-    power.judgement = *power.share > 1.0                                ? PowerJudgement::over_rating
+    power.judgement = *power.share > 1.0                                     ? PowerJudgement::over_rating
                       : *power.share > limits.value(limit::transformer_plan) ? PowerJudgement::over_plan
-                                                                        : PowerJudgement::within_plan;
+                                                                             : PowerJudgement::within_plan;
     return power;
 }
 
-double control_drop(double amperes, double one_way_feet, double ohm_per_1000_ft) {
-    return amperes * 2.0 * one_way_feet / 1000.0 * ohm_per_1000_ft;
+Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft) {
+    const Resistance both_ways = of_1000_ft * (2.0 * (one_way / foot(1000)));
+    return volt(current / ampere(1) * both_ways.in(ohm));
 }
 
-double secondary_amps(ApparentPower rating, double secondary_volts) {
-    return rating.in(volt_ampere) / secondary_volts;
+Current secondary_current(ApparentPower rating, Voltage secondary) {
+    return ampere(rating.in(volt_ampere) / secondary.in(volt));
 }
 
 }  // namespace endbell

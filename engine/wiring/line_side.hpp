@@ -11,10 +11,10 @@ void add_line_side(const Facts& facts, const Part& part, Conductors conductors, 
 /// What the taps and relay coils add to the transformer, against its rating.
 ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits);
 
-/// Volts lost in both conductors of a control run. `ohm_per_1000_ft` is of one conductor.
-double control_drop(double amperes, double one_way_feet, double ohm_per_1000_ft);
+/// What is lost in both conductors of a control run. `of_1000_ft` is one conductor's.
+Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft);
 
-/// Full-load current at `secondary_volts` of a transformer.
-double secondary_amps(ApparentPower rating, double secondary_volts);
+/// Full-load current of a transformer at its secondary.
+Current secondary_current(ApparentPower rating, Voltage secondary);
 
 }  // namespace endbell

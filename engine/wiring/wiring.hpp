@@ -90,8 +90,8 @@ struct ControlPower {
     std::optional<double> share;              // of rating, with everything added; 0.8 is 80 %
     std::optional<PowerJudgement> judgement;  // absent: nothing is added
     std::optional<bool> class2;               // the transformer can be a class 2 source
-    std::optional<double> rated_amps;         // of its 24 V side
-    double drop_50_ft = 0;                    // V lost by what is added, over 50 ft of 18 AWG each way
+    std::optional<Current> rated;             // full-load, of its 24 V side
+    Voltage drop_50_ft;                       // lost by what is added, over 50 ft of 18 AWG each way
 };
 
 /// Something to set, fit or remove on the line side: {jumper, "removed"}, {capacitor, "7.5 uF 370 V"}.

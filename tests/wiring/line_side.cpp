@@ -125,14 +125,15 @@ BOOST_AUTO_TEST_CASE(class_2_ends_at_100_va) {
     FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
     job.controls.transformer = known(volt_ampere(75));
     BOOST_TEST(*plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power.class2);
-    BOOST_TEST(secondary_amps(volt_ampere(75), 24) == 3.125, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(secondary_current(volt_ampere(75), volt(24)).in(ampere) == 3.125,
+               boost::test_tools::tolerance(1e-9));
     job.controls.transformer = known(volt_ampere(150));
     BOOST_TEST(!*plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power.class2);
 }
 
 BOOST_AUTO_TEST_CASE(fifty_feet_of_18_awg_lose_little) {
     // 0.9 A over 50 ft one way at 6.385 ohm per 1000 ft: 0.9 x 2 x 50 x 0.006385 = 0.57465 V.
-    BOOST_TEST(control_drop(0.9, 50, limits.value(limit::wire_control).in(ohm)) == 0.57465,
+    BOOST_TEST(control_drop(ampere(0.9), foot(50), limits.value(limit::wire_control)).in(volt) == 0.57465,
                boost::test_tools::tolerance(1e-9));
 }
 
