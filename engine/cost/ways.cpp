@@ -67,7 +67,7 @@ void motor_losses(const FailedUnit& job, const Facts& facts, const Motor& motor,
     if (old && motor.family) {
         const bool airflow_lost = had_constant_airflow(*old) && !had_constant_airflow(*motor.family);
         if (airflow_lost) lost.push_back(Loss::constant_airflow);
-        const auto logic = job.controls.dehumidify.value.value_or(DehumidifyLogic::not_used);
+        const auto logic = job.controls.dehumidify.said().value_or(DehumidifyLogic::not_used);
         if (airflow_lost && logic != DehumidifyLogic::not_used) lost.push_back(Loss::humidity_control);
         if (*old == Family::communicating && *motor.family != Family::communicating)
             lost.push_back(Loss::communicating_control);

@@ -100,9 +100,9 @@ void more_watts_than_volt_amperes(const FailedUnit& job, const Facts& facts, con
     }
 }
 
-void heat_from_nowhere(const FailedUnit& job, Found& found) {
+void heat_from_nowhere(const FailedUnit& job, const Heat& heat, Found& found) {
     const EquipmentFacts& e = job.equipment;
-    if (e.heat_input && e.heat_output && *e.heat_output > *e.heat_input) {
+    if (heat.fuel_input && heat.fuel_output && *heat.fuel_output > *heat.fuel_input) {
         found.push_back({"equipment.heat_output", "equipment.heat_input"});
     }
     if (e.rise_low && e.rise_high && *e.rise_low > *e.rise_high)
@@ -128,40 +128,9 @@ std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Facts&
     dead_tap_with_volts(job, limits, found);
     statics_disagree(job, limits, found);
     more_watts_than_volt_amperes(job, facts, limits, found);
-    heat_from_nowhere(job, found);
+    heat_from_nowhere(job, facts.heat, found);
     return found;
 }
-
-namespace {
-
-/// The field of one job key, emptied.
-void forget(FailedUnit& job, const std::string& key) {
-    const auto drop = [&](std::string_view name, auto& reading) {
-        if (key == name) reading = {};
-    };
-    drop("plate.family", job.plate.family);
-    drop("plate.phase", job.plate.phase);
-    drop("plate.capacitor", job.plate.capacitor);
-    MeasuredFacts& m = job.measured;
-    drop("measured.symptoms", m.symptoms);
-    drop("measured.line_volts", m.line_volts);
-    drop("measured.control_volts", m.control_volts);
-    drop("measured.live_taps", m.live_taps);
-    drop("measured.capacitor", m.capacitor);
-    drop("measured.capacitor_volts", m.capacitor_volts);
-    drop("measured.capacitor_amps", m.capacitor_amps);
-    drop("measured.capacitor_bulged", m.capacitor_bulged);
-    drop("measured.amps", m.amps);
-    drop("measured.speed", m.speed);
-    drop("measured.watts", m.watts);
-    drop("measured.static_total", m.static_total);
-    drop("measured.static_supply", m.static_supply);
-    drop("measured.static_return", m.static_return);
-    drop("equipment.rise_low", job.equipment.rise_low);
-    drop("equipment.rise_high", job.equipment.rise_high);
-}
-
-}  // namespace
 
 FailedUnit without_doubtful(FailedUnit job, const std::vector<Contradiction>& contradictions) {
     for (const Contradiction& keys : contradictions) {

@@ -60,10 +60,8 @@ struct Derived {
 
 template <class T>
 Derived<T> read_from(const Reading<T>& reading) {
-    Derived<T> derived;
-    derived.value = reading.said();
-    derived.origin = reading.origin;
-    return derived;
+    if (!reading) return {};
+    return {*reading, reading.origin, std::nullopt, false};
 }
 
 template <class T>

@@ -24,18 +24,24 @@ Derived<Family> family_of(const FailedUnit& job, const Facts& facts) {
     return {};
 }
 
-/// What the text says and what the family is by construction, where they contradict each other, prove nothing.
+/// A supply of one phase by its own name. A system of three feeds motors of one phase, too.
+bool is_one_phase(const std::optional<SupplySystem>& system) {
+    return system && (system->kind == SupplyKind::split || system->kind == SupplyKind::single_phase);
+}
+
+/// What the text says, what the family is by construction, a capacitor and the supply: where they contradict each other, they
+/// prove nothing.
 Derived<int> phase_of(const FailedUnit& job, const Facts& facts) {
-    Derived<int> read = read_from(job.plate.phase);
+    const Derived<int> read = read_from(job.plate.phase);
     const auto built = facts.family ? phase_by_construction(*facts.family) : std::nullopt;
+    const bool one_by_supply = is_one_phase(job.equipment.supply.said());
     if (read && built && *read != *built) return contradicted<int>();
-    if (read && facts.capacitor && *read != 1) return contradicted<int>();
+    const std::optional<int> told = read ? read.value : built;
+    if (told == 3 && ((read && facts.capacitor) || one_by_supply)) return contradicted<int>();
     if (read) return read;
     if (built) return implied(*built, Because::family);
     if (facts.capacitor) return implied(1, Because::any_capacitor);
-    if (const auto system = job.equipment.supply.said(); system && system->kind == SupplyKind::split)
-        return implied(1, Because::supply_system);
-    return {};
+    return one_by_supply ? implied(1, Because::supply_system) : Derived<int>{};
 }
 
 /// The one of both public supplies whose pole counts lie near above an induction motor's speed.

@@ -6,6 +6,7 @@
 // gate of tests/house keeps other folders from reading the raw fields again.
 #pragma once
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "engine/facts/derived.hpp"
@@ -58,6 +59,10 @@ Facts facts_of(const FailedUnit& job, const Limits& limits);
 /// Of a plate that is not trusted every field is open: it may be the wrong motor's. What was read stays as raw text. Whoever
 /// makes or changes a job calls it (job/ does).
 void open_untrusted_plate(FailedUnit& job);
+
+/// Empties the field of one job key, of those that readings can contradict: nothing rests on it, and facts derived
+/// again say what is left.
+void forget(FailedUnit& job, std::string_view key);
 
 /// Smallest even pole count whose synchronous speed 120 f / P lies above `speed` with 2 to 20 % slip. PSC fan motors
 /// slip 8 to 13 %, general motors 3 to 5 %; outside that range the speed proves nothing.

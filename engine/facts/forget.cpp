@@ -1,0 +1,31 @@
+#include "engine/facts/facts.hpp"
+
+namespace endbell {
+
+void forget(FailedUnit& job, std::string_view key) {
+    const auto drop = [&](std::string_view name, auto& reading) {
+        if (key == name) reading = {};
+    };
+    drop("plate.family", job.plate.family);
+    drop("plate.phase", job.plate.phase);
+    drop("plate.capacitor", job.plate.capacitor);
+    MeasuredFacts& m = job.measured;
+    drop("measured.symptoms", m.symptoms);
+    drop("measured.line_volts", m.line_volts);
+    drop("measured.control_volts", m.control_volts);
+    drop("measured.live_taps", m.live_taps);
+    drop("measured.capacitor", m.capacitor);
+    drop("measured.capacitor_volts", m.capacitor_volts);
+    drop("measured.capacitor_amps", m.capacitor_amps);
+    drop("measured.capacitor_bulged", m.capacitor_bulged);
+    drop("measured.amps", m.amps);
+    drop("measured.speed", m.speed);
+    drop("measured.watts", m.watts);
+    drop("measured.static_total", m.static_total);
+    drop("measured.static_supply", m.static_supply);
+    drop("measured.static_return", m.static_return);
+    drop("equipment.rise_low", job.equipment.rise_low);
+    drop("equipment.rise_high", job.equipment.rise_high);
+}
+
+}  // namespace endbell
