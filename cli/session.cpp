@@ -61,15 +61,14 @@ Session open_session(const Arguments& typed) {
         session.open.push_back(OpenField{
             "--plate", unread, "This was not understood and decides nothing. What does it say?", {}});
     }
-    session.stored = open_catalog(typed);
+    session.catalog = open_catalog(typed);
     if (!typed.shop.empty()) add_shop(session.job, read_shop_policy_file(typed.shop));
-    session.catalog =
-        std::make_unique<TightenedCatalog>(*session.stored, limits_in_force(typed, session.stored.get()));
+    session.limits = limits_in_force(typed, session.catalog.get());
     session.policy = policy_of(session.job);
     return session;
 }
 
-Limits limits_in_force(const Arguments& typed, const Catalog* catalog) {
+Limits limits_in_force(const Arguments& typed, const StoredCatalog* catalog) {
     Limits limits = catalog != nullptr ? catalog->limits() : Limits();
     if (!typed.shop.empty()) tighten(limits, read_shop_policy_file(typed.shop));
     return limits;
@@ -113,29 +112,30 @@ Part part_named(const StoredCatalog& catalog, const std::string& typed) {
 const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection) {
     Option* chosen = selection.pick ? &selection.options[static_cast<std::size_t>(*selection.pick)] : nullptr;
     if (!typed.part.empty()) {
-        const Part part = part_named(*session.stored, typed.part);
+        const Part part = part_named(*session.catalog, typed.part);
         const auto found =
             std::find_if(selection.options.begin(), selection.options.end(),
                          [&](const Option& option) { return option.candidate.part.id == part.id; });
         if (found != selection.options.end()) {
             chosen = &*found;
         } else {
-            const KitShelf shelf(*session.catalog, session.policy);
-            const Question question{session.job, selection.facts, selection.diagnosis,
-                                    session.catalog->limits()};
-            selection.options.push_back(
-                carry(session.job, selection.facts, candidate(question, *session.catalog, part.id), shelf, *session.catalog));
+            const KitShelf shelf(session.books(), session.policy);
+            const Question question{session.job, selection.facts, selection.diagnosis, session.limits};
+            selection.options.push_back(carry(session.job, selection.facts,
+                                              candidate(question, *session.catalog, part.id), shelf,
+                                              session.books()));
             chosen = &selection.options.back();
         }
     }
-    if (chosen != nullptr) annotate(*chosen, session.job, selection.facts, *session.catalog);
+    if (chosen != nullptr) annotate(*chosen, session.job, selection.facts, session.limits);
     return chosen;
 }
 
 std::string selection_json(std::string_view command, Selection& selection, const Session& session, int top) {
     const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
-    for (std::size_t i = 0; i < shown; ++i) annotate(selection.options[i], session.job, selection.facts, *session.catalog);
-    for (Option& option : selection.stopped) annotate(option, session.job, selection.facts, *session.catalog);
+    for (std::size_t i = 0; i < shown; ++i)
+        annotate(selection.options[i], session.job, selection.facts, session.limits);
+    for (Option& option : selection.stopped) annotate(option, session.job, selection.facts, session.limits);
     return json_selection(command, selection, session.open, top);
 }
 

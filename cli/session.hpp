@@ -16,9 +16,11 @@ namespace endbell::cli {
 struct Session {
     FailedUnit job;
     std::vector<OpenField> open;
-    std::unique_ptr<IndexedCatalog> stored;  // the catalog file
-    std::unique_ptr<Catalog> catalog;        // the same under the shop's limits
+    std::unique_ptr<IndexedCatalog> catalog;
+    Limits limits;  // the catalog's, as the shop tightens them
     Policy policy;
+
+    Books books() const { return {*catalog, limits, catalog->index()}; }
 };
 
 /// Throws BadUsage when there is no job or no catalog to read, BadData when one of them is broken.
@@ -27,7 +29,7 @@ Session open_session(const Arguments& typed);
 std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed);
 
 /// The limits of a catalog, or the program's own, as the shop's file tightens them.
-Limits limits_in_force(const Arguments& typed, const Catalog* catalog);
+Limits limits_in_force(const Arguments& typed, const StoredCatalog* catalog);
 
 /// The part whose id or number was typed; several numbers alike or none: BadData with a near one named.
 Part part_named(const StoredCatalog& catalog, const std::string& typed);

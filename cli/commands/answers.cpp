@@ -28,7 +28,7 @@ int exit_of(const Diagnosis& diagnosis) {
 int run_match(const Arguments& typed) {
     const Session session = open_session(typed);
     const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
-    Selection selection = select(session.job, *session.catalog, session.policy, {wanted});
+    Selection selection = select(session.job, session.books(), session.policy, {wanted});
     if (typed.json) {
         print(selection_json("match", selection, session, typed.top));
     } else {
@@ -43,8 +43,8 @@ int run_why(const Arguments& typed_as_is) {
     if (typed.part.empty())
         throw BadUsage(Problem{{}, "PART", "", "a part id or number", "try: endbell why JOB PART"});
     const Session session = open_session(typed);
-    const Part part = part_named(*session.stored, typed.part);
-    const Limits& limits = session.catalog->limits();
+    const Part part = part_named(*session.catalog, typed.part);
+    const Limits& limits = session.limits;
     const Facts facts = facts_of(session.job, limits);
     const Diagnosis diagnosis = diagnose(session.job, facts, limits);
     Candidate candidate = examine(Question{session.job, facts, diagnosis, limits}, part);
@@ -59,7 +59,7 @@ int run_why(const Arguments& typed_as_is) {
 
 int run_diagnose(const Arguments& typed) {
     const Session session = open_session(typed);
-    const Limits& limits = session.catalog->limits();
+    const Limits& limits = session.limits;
     const Diagnosis diagnosis = diagnose(session.job, facts_of(session.job, limits), limits);
     const std::string stamp = stamp_of(session.job, *session.catalog);
     if (typed.json) {
@@ -72,7 +72,7 @@ int run_diagnose(const Arguments& typed) {
 
 int run_wire(const Arguments& typed) {
     const Session session = open_session(typed);
-    Selection selection = select(session.job, *session.catalog, session.policy);
+    Selection selection = select(session.job, session.books(), session.policy);
     const Option* option = chosen_option(typed, session, selection);
     if (option == nullptr) {
         if (typed.json)
@@ -93,7 +93,7 @@ int run_wire(const Arguments& typed) {
 
 int run_compare(const Arguments& typed) {
     const Session session = open_session(typed);
-    Selection selection = select(session.job, *session.catalog, session.policy);
+    Selection selection = select(session.job, session.books(), session.policy);
     if (typed.json) {
         print(selection_json("compare", selection, session, 0));
     } else {
@@ -104,7 +104,7 @@ int run_compare(const Arguments& typed) {
 
 int run_sheet(const Arguments& typed) {
     const Session session = open_session(typed);
-    Selection selection = select(session.job, *session.catalog, session.policy);
+    Selection selection = select(session.job, session.books(), session.policy);
     const Option* option = chosen_option(typed, session, selection);
     const Reader reader = *from_word<Reader>(typed.reader);
     const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
@@ -129,7 +129,7 @@ int run_rules(const Arguments& typed) {
                     "the id of a rule",
                     near.empty() ? "list them with endbell rules" : "did you mean '" + near + "'?"});
     }
-    const std::unique_ptr<Catalog> catalog = typed.catalog.empty() ? nullptr : open_catalog(typed);
+    const std::unique_ptr<IndexedCatalog> catalog = typed.catalog.empty() ? nullptr : open_catalog(typed);
     const Limits limits = limits_in_force(typed, catalog.get());
     if (typed.json) {
         print(json_rules("rules", limits, typed.rule));

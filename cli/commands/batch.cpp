@@ -133,7 +133,7 @@ void fill(ResultRow& row, const Selection& s) {
 class Counter {
   public:
     Counter(const IndexedCatalog& stored, const Limits& limits, const std::optional<ShopPolicy>& policy)
-        : own_(stored), catalog_(own_, limits), shop_(policy) {}
+        : own_(stored), books_{own_, limits, own_.index()}, shop_(policy) {}
 
     /// The first thread that it serves takes the memory that its answers will.
     void settle_in() {
@@ -144,14 +144,14 @@ class Counter {
     Selection answer(FailedUnit& job) {
         if (shop_) add_shop(job, *shop_);
         Policy policy = policy_of(job);
-        if (!shelf_ || shelf_->policy() != policy) shelf_.emplace(catalog_, std::move(policy));
-        return select(job, catalog_, *shelf_, {2, false});
+        if (!shelf_ || shelf_->policy() != policy) shelf_.emplace(books_, std::move(policy));
+        return select(job, books_, *shelf_, {2, false});
     }
 
   private:
     std::optional<ExpectedMemory> memory_;
-    IndexedCatalog own_;        // a connection serves one thread
-    TightenedCatalog catalog_;  // under the shop's limits
+    IndexedCatalog own_;  // a connection serves one thread
+    const Books books_;
     const std::optional<ShopPolicy>& shop_;
     std::optional<KitShelf> shelf_;  // of the last row's policy: most rows have one
 };

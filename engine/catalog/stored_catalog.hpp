@@ -8,6 +8,7 @@
 
 #include "engine/catalog/cell.hpp"
 #include "engine/model/catalog.hpp"
+#include "engine/model/limits.hpp"
 
 namespace endbell {
 
@@ -56,8 +57,10 @@ class StoredCatalog : public Catalog {
     std::vector<Offer> offers(std::string_view part_id) const override;
     std::vector<CrossReference> references(std::string_view old_number) const override;
     std::optional<LabourTask> labour(std::string_view task) const override;
-    const Limits& limits() const override;
     std::string stamp() const override;
+
+    /// The program's own, as the files that were imported tighten them.
+    const Limits& limits() const;
 
     /// For who looks up or reads much of the file: its first 128 MB are mapped, and rows in them need no reading.
     void map_pages() const;

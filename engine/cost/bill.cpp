@@ -59,8 +59,8 @@ bool is_stale(const Offer& offer, const Policy& policy, const Limits& limits) {
     return static_cast<double>((*now - *priced).count()) > limits.value(limit::price_age).in(calendar_day);
 }
 
-Bill::Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy)
-    : job_(job), catalog_(catalog), policy_(policy) {
+Bill::Bill(const FailedUnit& job, const Books& books, const Policy& policy)
+    : job_(job), books_(books), policy_(policy) {
     lines_.reserve(12);
 }
 
@@ -112,7 +112,7 @@ void Bill::add_part(LineKind kind, const std::string& part_id, const std::option
     line.part_id = part_id;
     line.source = named(*offer);
     line.cost = cost;
-    line.stale = is_stale(*offer, policy_, catalog_.limits());
+    line.stale = is_stale(*offer, policy_, books_.limits);
     const auto priced = read_date(offer->as_of);
     undated_ = undated_ || !priced;
     if (priced) oldest_price_ = oldest_price_ ? std::min(*oldest_price_, *priced) : *priced;
@@ -133,7 +133,7 @@ void Bill::add_part(LineKind kind, const std::string& part_id, const std::option
 }
 
 void Bill::add_labour(ShopTask task, int count) {
-    const std::optional<LabourTask> hours = catalog_.labour(word(task));
+    const std::optional<LabourTask> hours = books_.catalog.labour(word(task));
     if (!hours) return lacks_hours(task);
     if (!policy_.labour_rate || policy_.labour_rate->currency() != policy_.currency)
         return lacks("shop.labour_rate");
@@ -182,7 +182,7 @@ void Bill::add_visit(std::optional<int> lead_days) {
 
 /// Another trip, and the hours that the shop's table gives for coming again.
 void Bill::add_second_visit() {
-    const std::optional<LabourTask> hours = catalog_.labour(word(ShopTask::second_visit));
+    const std::optional<LabourTask> hours = books_.catalog.labour(word(ShopTask::second_visit));
     const bool trip = usable(job_.shop.trip, "shop.trip");
     const bool work = hours && policy_.labour_rate && policy_.labour_rate->currency() == policy_.currency;
     if (!trip && !work) return lacks_hours(ShopTask::second_visit);
@@ -245,7 +245,7 @@ void Bill::close(CostOption& option) {
     option.lines = std::move(lines_);
     option.lacking = std::move(lacking_);
     option.not_counted = std::move(not_counted_);
-    if (oldest_price_ && !undated_) option.good_until = last_good_day(*oldest_price_, catalog_.limits());
+    if (oldest_price_ && !undated_) option.good_until = last_good_day(*oldest_price_, books_.limits);
 }
 
 }  // namespace endbell

@@ -14,7 +14,7 @@ namespace endbell {
 /// line that the shop does not state goes into `not_counted`.
 class Bill {
   public:
-    Bill(const FailedUnit& job, const Catalog& catalog, const Policy& policy);
+    Bill(const FailedUnit& job, const Books& books, const Policy& policy);
 
     /// REQUIRES: is_part(kind). No offer, no price, an old price or one in another currency: lacking.
     void add_part(LineKind kind, const std::string& part_id, const std::optional<Offer>& offer,
@@ -48,7 +48,7 @@ class Bill {
     void add_tax();
 
     const FailedUnit& job_;
-    const Catalog& catalog_;
+    const Books books_;
     const Policy& policy_;
     std::vector<CostLine> lines_;
     std::vector<CostLine> credits_;

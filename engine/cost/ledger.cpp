@@ -15,8 +15,9 @@ namespace {
 
 class Pricer {
   public:
-    Pricer(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis, const Catalog& catalog, const Policy& policy)
-        : job_(job), facts_(facts), diagnosis_(diagnosis), catalog_(catalog), policy_(policy) {}
+    Pricer(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis, const Books& books,
+           const Policy& policy)
+        : job_(job), facts_(facts), diagnosis_(diagnosis), books_(books), policy_(policy) {}
 
     Ledger run(const std::vector<PricedCandidate>& candidates) {
         ledger_.repairs_only = diagnosis_.replace_nothing();
@@ -37,7 +38,7 @@ class Pricer {
     /// The motor is not at fault: capacitor, control, or the cause alone is put right.
     void add_keeping(const std::vector<PricedCandidate>& candidates) {
         CostOption option;
-        Bill bill(job_, catalog_, policy_);
+        Bill bill(job_, books_, policy_);
         std::optional<int> lead = 0;
         if (diagnosis_.fault == Fault::capacitor) {
             option.way = WayOut::capacitor;
@@ -76,7 +77,7 @@ class Pricer {
         Candidate old;
         old.findings.emplace_back();
         old.findings.back().remedies.push_back(remedy);
-        const KitChoice kit = choose_kit(old, catalog_, policy_);
+        const KitChoice kit = choose_kit(old, books_, policy_);
         if (!kit.complete()) {
             bill.lacks("offers run capacitor");
             return std::nullopt;
@@ -103,7 +104,7 @@ class Pricer {
     void add_candidate(const PricedCandidate& candidate) {
         const Part& part = candidate.candidate.part;
         CostOption option =
-            price_today(job_, facts_, candidate.candidate, candidate.kit, candidate.offer, catalog_, policy_);
+            price_today(job_, facts_, candidate.candidate, candidate.kit, candidate.offer, books_, policy_);
         option.loses = losses(job_, facts_, part);
         option.warranty_months = part.motor    ? part.motor->warranty_months
                                  : part.module ? part.module->warranty_months
@@ -121,7 +122,7 @@ class Pricer {
         if (!job_.equipment.replacement_price) return;
         CostOption option;
         option.way = WayOut::equipment;
-        Bill bill(job_, catalog_, policy_);
+        Bill bill(job_, books_, policy_);
         bill.add_quote(*job_.equipment.replacement_price, "equipment.replacement_price");
         bill.close(option);
         const Life& life = equipment_life(facts_.heat.kind);
@@ -143,9 +144,7 @@ class Pricer {
     }
 
     /// A motor of unknown age is taken to be half through its life (common practice).
-    double half_life() const {
-        return motor_life(job_.unit.load.said(), facts_.family.value).middle() / 2;
-    }
+    double half_life() const { return motor_life(job_.unit.load.said(), facts_.family.value).middle() / 2; }
 
     static std::vector<Call> calls_of(const std::vector<PricedCandidate>& candidates) {
         for (const PricedCandidate& candidate : candidates) {
@@ -157,7 +156,7 @@ class Pricer {
     }
 
     void price_cure() {
-        Bill bill(job_, catalog_, policy_);
+        Bill bill(job_, books_, policy_);
         for (const ShopTask task : cure_tasks(diagnosis_.causes)) bill.add_labour(task);
         for (const KillerCause& killer : diagnosis_.causes) {
             if (!cure_task(killer.cause)) ledger_.cure.causes.push_back(killer.cause);
@@ -214,20 +213,21 @@ class Pricer {
     const FailedUnit& job_;
     const Facts& facts_;
     const Diagnosis& diagnosis_;
-    const Catalog& catalog_;
+    const Books books_;
     const Policy& policy_;
     Ledger ledger_;
 };
 
 }  // namespace
 
-CostOption price_today(const FailedUnit& job, const Facts& facts, const Candidate& candidate, const KitChoice& kit,
-                       const std::optional<Offer>& offer, const Catalog& catalog, const Policy& policy) {
+CostOption price_today(const FailedUnit& job, const Facts& facts, const Candidate& candidate,
+                       const KitChoice& kit, const std::optional<Offer>& offer, const Books& books,
+                       const Policy& policy) {
     const std::string& id = candidate.part.id;
     CostOption option;
     option.way = way_of(job, facts, candidate);
     option.part_id = id;
-    Bill bill(job, catalog, policy);
+    Bill bill(job, books, policy);
     bill.add_part(LineKind::part, id, offer);
     bill.add_kit(kit);
     if (!kit.complete()) bill.lacks("kit " + id);
@@ -243,9 +243,9 @@ namespace {
 
 /// The least that any way of this offer comes to: at hand, with this swap and these tasks.
 CostOption at_hand_today(const FailedUnit& job, const Offer& offer, ShopTask swap,
-                         const std::vector<ShopTask>& tasks, const Catalog& catalog, const Policy& policy) {
+                         const std::vector<ShopTask>& tasks, const Books& books, const Policy& policy) {
     CostOption option;
-    Bill bill(job, catalog, policy);
+    Bill bill(job, books, policy);
     bill.add_part(LineKind::part, "", offer);
     for (const ShopTask task : tasks) bill.add_labour(task);
     bill.add_labour(swap);
@@ -263,30 +263,29 @@ Offer offer_at(const Money& price, const Policy& policy) {
     return offer;
 }
 
-CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
-                       const Policy& policy) {
+CostOption least_today(const FailedUnit& job, const Money& price, const Books& books, const Policy& policy) {
     ShopTask lightest = swap_task(job, WayOut::motor);
     std::optional<int> least;
     for (const WayOut way : {WayOut::motor, WayOut::module, WayOut::retrofit}) {
         const ShopTask swap = swap_task(job, way);
-        const std::optional<LabourTask> hours = catalog.labour(word(swap));
+        const std::optional<LabourTask> hours = books.catalog.labour(word(swap));
         if (!hours || (least && hours->thousandth_hours >= *least)) continue;
         lightest = swap;
         least = hours->thousandth_hours;
     }
-    return at_hand_today(job, offer_at(price, policy), lightest, {}, catalog, policy);
+    return at_hand_today(job, offer_at(price, policy), lightest, {}, books, policy);
 }
 
-CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& offer, const Alike& alike, const Catalog& catalog,
-                       const Policy& policy) {
+CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& offer, const Alike& alike,
+                       const Books& books, const Policy& policy) {
     const ShopTask swap = swap_task(job, way_by_family(facts, alike.kind, alike.family));
-    return at_hand_today(job, offer, swap, alike.tasks, catalog, policy);
+    return at_hand_today(job, offer, swap, alike.tasks, books, policy);
 }
 
 Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis,
-                     const std::vector<PricedCandidate>& candidates, const Catalog& catalog,
+                     const std::vector<PricedCandidate>& candidates, const Books& books,
                      const Policy& policy) {
-    return Pricer(job, facts, diagnosis, catalog, policy).run(candidates);
+    return Pricer(job, facts, diagnosis, books, policy).run(candidates);
 }
 
 }  // namespace endbell

@@ -115,19 +115,19 @@ struct PricedCandidate {
 };
 
 /// Today's bill of one candidate: way, lines, totals and lead time; nothing of later years.
-CostOption price_today(const FailedUnit& job, const Facts& facts, const Candidate& candidate, const KitChoice& kit,
-                       const std::optional<Offer>& offer, const Catalog& catalog, const Policy& policy);
+CostOption price_today(const FailedUnit& job, const Facts& facts, const Candidate& candidate,
+                       const KitChoice& kit, const std::optional<Offer>& offer, const Books& books,
+                       const Policy& policy);
 
 /// What a part of this price comes to today at the least: the part alone, at hand, with the lightest swap. No
 /// candidate whose least_price() is this or more comes to less, in `today` or in `so_far`.
-CostOption least_today(const FailedUnit& job, const Money& price, const Catalog& catalog,
-                       const Policy& policy);
+CostOption least_today(const FailedUnit& job, const Money& price, const Books& books, const Policy& policy);
 
 /// What a part that is alike to others comes to today at the least by this offer: at hand, with the work that all of
 /// them ask for and without the parts of a kit. No such candidate with a whole kit and this offer, or a dearer one,
 /// comes to less, in `today` or in `so_far`.
-CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& offer, const Alike& alike, const Catalog& catalog,
-                       const Policy& policy);
+CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& offer, const Alike& alike,
+                       const Books& books, const Policy& policy);
 /// An offer of which only the price is known.
 Offer offer_at(const Money& price, const Policy& policy);
 
@@ -135,7 +135,7 @@ Offer offer_at(const Money& price, const Policy& policy);
 /// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
 /// comparison and is never the cheapest.
 Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis,
-                     const std::vector<PricedCandidate>& candidates, const Catalog& catalog,
+                     const std::vector<PricedCandidate>& candidates, const Books& books,
                      const Policy& policy);
 
 }  // namespace endbell

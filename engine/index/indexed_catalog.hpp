@@ -23,7 +23,8 @@ class IndexedCatalog : public StoredCatalog {
     /// only read.
     IndexedCatalog(const IndexedCatalog& other);
 
-    const Sieve* sieve() const override { return index_.get(); }
+    /// Null where nothing could be written beside the catalog.
+    const PartIndex* index() const { return index_.get(); }
     void each_accessory(const std::function<void(const Part&)>& visit) const override;
     std::optional<Part> part(std::string_view id) const override;
     std::vector<Offer> offers(std::string_view part_id) const override;

@@ -244,7 +244,7 @@ bool PartIndex::some_modules(const Lives& lives) const {
     return false;
 }
 
-MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
+Matched PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
     const bool brief = !keep.reasons && specified(q).empty();
     Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
     MatchReport report;
@@ -262,9 +262,9 @@ MatchReport PartIndex::sift(const Question& q, const Catalog& catalog, const Kee
         report.not_shown.back().at_best = Verdict::fits_with_changes;
     }
     report.modules = some_modules(swept.lives);
-    report.more = std::make_shared<Lineup>(*this, q, catalog, std::move(asked.known), std::move(swept));
-    report.shown = report.more->next(keep.shown);
-    return report;
+    auto more = std::make_unique<Lineup>(*this, q, catalog, std::move(asked.known), std::move(swept));
+    report.shown = more->next(keep.shown);
+    return {std::move(report), std::move(more)};
 }
 
 /// Sweeps, and fills in why parts fall, what keeps others open, and which were nearest.

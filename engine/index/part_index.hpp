@@ -28,7 +28,7 @@ class PartIndex : public Sieve {
     /// By position, for `Prices::write`.
     std::vector<std::uint32_t> in_place(const LeastPrices& prices) const;
 
-    MatchReport sift(const Question& question, const Catalog& catalog, const Keep& keep) const override;
+    Matched sift(const Question& question, const Catalog& catalog, const Keep& keep) const override;
 
     /// Only how many parts live, and the names of the cheapest of them, whatever their verdict. Not for a job that
     /// names a draft inducer's assembly.

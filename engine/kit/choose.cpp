@@ -177,8 +177,8 @@ KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf) {
     return Chooser(candidate, shelf).run();
 }
 
-KitChoice choose_kit(const Candidate& candidate, const Catalog& catalog, const Policy& policy) {
-    return choose_kit(candidate, KitShelf(catalog, policy));
+KitChoice choose_kit(const Candidate& candidate, const Books& books, const Policy& policy) {
+    return choose_kit(candidate, KitShelf(books, policy));
 }
 
 }  // namespace endbell

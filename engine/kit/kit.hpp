@@ -104,7 +104,7 @@ struct SizeLimits {
 /// candidate. Holds on to the catalog for hours of work; must not outlive it.
 class KitShelf {
   public:
-    KitShelf(const Catalog& catalog, Policy policy);
+    KitShelf(const Books& books, Policy policy);
 
     struct Item {
         Part part;
@@ -142,7 +142,7 @@ class KitShelf {
 /// Exact: proven best by (parts without a price, total of parts and work, longest lead, number of parts,
 /// ids).
 KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf);
-KitChoice choose_kit(const Candidate& candidate, const Catalog& catalog, const Policy& policy);
+KitChoice choose_kit(const Candidate& candidate, const Books& books, const Policy& policy);
 
 /// False where nothing on the shelf cures it: no kit that needs it is whole. Not for relays: how many there must be is
 /// the wiring's to say.

@@ -31,14 +31,14 @@ SizeLimits::SizeLimits(const Limits& limits)
       body(limits.value(limit::body_band)),
       bolt_circle(limits.value(limit::bolt_circle_match)) {}
 
-KitShelf::KitShelf(const Catalog& catalog, Policy policy)
-    : catalog_(catalog), policy_(std::move(policy)), size_limits_(catalog.limits()) {
+KitShelf::KitShelf(const Books& books, Policy policy)
+    : catalog_(books.catalog), policy_(std::move(policy)), size_limits_(books.limits) {
     const bool capped = policy_.in_stock_only || policy_.longest_lead_days;
-    catalog.each_accessory([&](const Part& part) {
+    catalog_.each_accessory([&](const Part& part) {
         if (part.accessory) items_.push_back({part, std::nullopt, false, {}, std::nullopt, std::nullopt});
     });
     for (Item& item : items_) {
-        item.offer = best_offer(catalog.offers(item.part.id), policy_);
+        item.offer = best_offer(catalog_.offers(item.part.id), policy_);
         item.barred = is_excluded_maker(item.part.maker, policy_) || (capped && !item.offer);
         if (const std::optional<Money> price = price_of(item.offer, policy_)) item.price = price->minor();
         if (item.offer) item.lead = lead_of(*item.offer, policy_);

@@ -213,8 +213,8 @@ std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& repo
     return list;
 }
 
-std::vector<AskedReading> what_to_ask(const Question& q, const Catalog& catalog) {
-    return what_to_ask(q, match(q, catalog), catalog);
+std::vector<AskedReading> what_to_ask(const Question& q, const Books& books) {
+    return what_to_ask(q, match(q, books).report, books.catalog);
 }
 
 }  // namespace endbell

@@ -42,7 +42,7 @@ enum class AskState {
 /// state is not `ask`. Of many open candidates the cheapest 24 are looked at.
 std::vector<AskedReading> what_to_ask(const Question& question, const MatchReport& report,
                                       const Catalog& catalog);
-std::vector<AskedReading> what_to_ask(const Question& question, const Catalog& catalog);
+std::vector<AskedReading> what_to_ask(const Question& question, const Books& books);
 
 AskState ask_state(const Question& question, const MatchReport& report, const Catalog& catalog);
 

@@ -111,12 +111,11 @@ class Report {
         }
     }
 
-    MatchReport finished(const Question& question) {
+    Matched finished(const Question& question) {
         for (Candidate& miss : report_.near_misses)
             miss.claims = claims_for(question.job, catalog_, miss.part.id);
         shown_->sort();
         report_.shown = shown_->next(keep_.shown);
-        report_.more = shown_;
         not_shown_.sort();
         report_.not_shown = not_shown_.next(keep_.not_shown);
         for (auto& [way, counted] : tallies_) {
@@ -125,7 +124,7 @@ class Report {
         }
         std::stable_sort(report_.tallies.begin(), report_.tallies.end(),
                          [](const Tally& a, const Tally& b) { return a.parts > b.parts; });
-        return std::move(report_);
+        return {std::move(report_), std::move(shown_)};
     }
 
   private:
@@ -163,7 +162,7 @@ class Report {
     const Catalog& catalog_;
     const Keep& keep_;
     MatchReport report_;
-    std::shared_ptr<Names> shown_ = std::make_shared<Names>();
+    std::unique_ptr<Names> shown_ = std::make_unique<Names>();
     Names not_shown_;
     std::map<std::pair<std::string_view, Reason>, Tally> tallies_;
 };
@@ -234,10 +233,10 @@ Alike alike_of(const Candidate& candidate) {
     return alike;
 }
 
-MatchReport match(const Question& question, const Catalog& catalog, const Keep& keep) {
-    if (const Sieve* sieve = catalog.sieve()) return sieve->sift(question, catalog, keep);
-    Report report(catalog, keep);
-    catalog.each_part([&](const Part& part) {
+Matched match(const Question& question, const Books& books, const Keep& keep) {
+    if (books.sieve != nullptr) return books.sieve->sift(question, books.catalog, keep);
+    Report report(books.catalog, keep);
+    books.catalog.each_part([&](const Part& part) {
         if (part.kind != PartKind::accessory) report.take(examine(question, part));
     });
     return report.finished(question);

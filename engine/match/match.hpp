@@ -50,7 +50,7 @@ struct Standing {
     std::shared_ptr<const Alike> alike;       // of one that fits, with or without changes
 };
 
-/// Names beyond those that a report holds, in the same order. Good while the question and the catalog are.
+/// Names beyond those that a report holds, in the same order. Good while the question and the books are.
 class MoreNames {
   public:
     virtual ~MoreNames() = default;
@@ -73,8 +73,7 @@ struct MatchReport {
     int changing = 0;             // fit with changes,
     int open = 0;                 // or are not shown to fit
     std::vector<Standing> shown;  // fit, with or without changes: as they are first, then cheapest, then id
-    std::shared_ptr<MoreNames> more;     // those after them
-    bool modules = true;                 // false: no module is among them
+    bool modules = true;          // false: no module is among them
     std::vector<Standing> not_shown;     // those first whose findings that are not open ask for no change
     std::vector<Candidate> near_misses;  // one finding ends each
     std::vector<Tally> tallies;          // most parts first, then rule and reason
@@ -90,9 +89,23 @@ struct Keep {
     bool reasons = true;  // false: no near misses, no tallies and no open fields
 };
 
-/// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A catalog
-/// with a sieve answers the same from its index.
-MatchReport match(const Question& question, const Catalog& catalog, const Keep& keep = {});
+class Sieve;
+
+/// What an answer is looked up in.
+struct Books {
+    const Catalog& catalog;
+    const Limits& limits;          // in force: a shop's may be stricter than the catalog's
+    const Sieve* sieve = nullptr;  // of this catalog; null: every part is asked
+};
+
+struct Matched {
+    MatchReport report;
+    std::unique_ptr<MoreNames> more;  // those after report.shown
+};
+
+/// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A sieve answers
+/// the same from its index.
+Matched match(const Question& question, const Books& books, const Keep& keep = {});
 
 /// A part of the catalog with its findings and what cross references claim of it for the job's old numbers.
 Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id);
@@ -101,7 +114,7 @@ Candidate candidate(const Question& question, const Catalog& catalog, std::strin
 class Sieve {
   public:
     virtual ~Sieve() = default;
-    virtual MatchReport sift(const Question& question, const Catalog& catalog, const Keep& keep) const = 0;
+    virtual Matched sift(const Question& question, const Catalog& catalog, const Keep& keep) const = 0;
 };
 
 /// True of what only the catalog can tell ("motors.rotation"), false of a job's key.

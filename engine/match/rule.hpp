@@ -10,6 +10,7 @@
 #include "engine/model/catalog.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/finding.hpp"
+#include "engine/model/limits.hpp"
 #include "engine/model/rule_ids.hpp"
 
 namespace endbell {

@@ -1,4 +1,5 @@
-// The catalog as the engine sees it: an interface, so that the store, an index or a test can stand behind it.
+// The catalog as the engine sees it: parts, offers and hours behind an interface, so that the store or a test can stand
+// there. The limits in force and an index go beside it.
 #pragma once
 #include <cstdint>
 #include <functional>
@@ -7,7 +8,6 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/model/limits.hpp"
 #include "engine/model/part.hpp"
 
 namespace endbell {
@@ -25,8 +25,6 @@ struct LabourTask {
     int thousandth_hours = 0;
     std::string source;
 };
-
-class Sieve;  // engine/match/match.hpp: an index that answers for all parts at once
 
 /// Ids from one on, and below another: an empty end is open.
 struct IdRange {
@@ -61,41 +59,8 @@ class Catalog {
     /// Cross references whose old number has the same letters and digits.
     virtual std::vector<CrossReference> references(std::string_view old_number) const = 0;
     virtual std::optional<LabourTask> labour(std::string_view task) const = 0;
-    virtual const Limits& limits() const = 0;
     /// Names this state of the catalog on every sheet: "generation 3, digest 0123456789abcdef".
     virtual std::string stamp() const = 0;
-    /// Null: every part is asked.
-    virtual const Sieve* sieve() const { return nullptr; }
-};
-
-/// Another catalog with stricter limits: a shop's policy over it. Must not outlive it.
-class TightenedCatalog : public Catalog {
-  public:
-    TightenedCatalog(const Catalog& inner, Limits limits) : inner_(inner), limits_(std::move(limits)) {}
-    void each_part(const std::function<void(const Part&)>& visit) const override { inner_.each_part(visit); }
-    void each_part_to_match(const IdRange& range,
-                            const std::function<void(const Part&)>& visit) const override {
-        inner_.each_part_to_match(range, visit);
-    }
-    void each_accessory(const std::function<void(const Part&)>& visit) const override {
-        inner_.each_accessory(visit);
-    }
-    void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const override {
-        inner_.each_least_price(visit);
-    }
-    std::optional<Part> part(std::string_view id) const override { return inner_.part(id); }
-    std::vector<Offer> offers(std::string_view part_id) const override { return inner_.offers(part_id); }
-    std::vector<CrossReference> references(std::string_view old_number) const override {
-        return inner_.references(old_number);
-    }
-    std::optional<LabourTask> labour(std::string_view task) const override { return inner_.labour(task); }
-    const Limits& limits() const override { return limits_; }
-    std::string stamp() const override { return inner_.stamp(); }
-    const Sieve* sieve() const override { return inner_.sieve(); }
-
-  private:
-    const Catalog& inner_;
-    Limits limits_;
 };
 
 /// A catalog of plain vectors: for tests, and the naive picture of what the store must equal.
@@ -105,14 +70,12 @@ class PlainCatalog : public Catalog {
     std::vector<Offer> offer_list;
     std::vector<CrossReference> reference_list;
     std::vector<LabourTask> labour_list;
-    Limits limit_rows;
 
     void each_part(const std::function<void(const Part&)>& visit) const override;
     std::optional<Part> part(std::string_view id) const override;
     std::vector<Offer> offers(std::string_view part_id) const override;
     std::vector<CrossReference> references(std::string_view old_number) const override;
     std::optional<LabourTask> labour(std::string_view task) const override;
-    const Limits& limits() const override { return limit_rows; }
     std::string stamp() const override { return "plain"; }
 };
 

@@ -28,11 +28,12 @@ auto rank_of(const Option& option, const Policy& policy) {
 /// than what is found. Names come as they are first, then cheapest: see MatchReport::shown.
 class Contest {
   public:
-    Contest(Selection& s, const Question& question, const Catalog& catalog, const KitShelf& shelf,
-            const Wanted& wanted)
+    Contest(Selection& s, MoreNames& more, const Question& question, const Books& books,
+            const KitShelf& shelf, const Wanted& wanted)
         : s_(s),
+          more_(more),
           question_(question),
-          catalog_(catalog),
+          books_(books),
           policy_(shelf.policy()),
           shelf_(shelf),
           wanted_(wanted) {}
@@ -43,7 +44,6 @@ class Contest {
         } else {
             carry_few();
         }
-        s_.report.more.reset();
         std::sort(s_.options.begin(), s_.options.end(), [this](const Option& a, const Option& b) {
             return rank_of(a, policy_) < rank_of(b, policy_);
         });
@@ -54,7 +54,7 @@ class Contest {
         std::size_t done = 0;
         while (carry_from(done)) {
             done = s_.report.shown.size();
-            for (Standing& next : s_.report.more->next(7 * done)) s_.report.shown.push_back(std::move(next));
+            for (Standing& next : more_.next(7 * done)) s_.report.shown.push_back(std::move(next));
             if (s_.report.shown.size() == done) break;
         }
     }
@@ -65,7 +65,7 @@ class Contest {
         std::vector<Standing>& shown = s_.report.shown;
         for (std::size_t most = 4;; most *= 2) {
             const std::size_t first = shown.size();
-            for (Standing& next : s_.report.more->next(most, curable)) shown.push_back(std::move(next));
+            for (Standing& next : more_.next(most, curable)) shown.push_back(std::move(next));
             for (std::size_t i = first; i < shown.size(); ++i) {
                 if (told_by_rank(shown[i]).value_or(false)) return;
                 if (is_lost(shown[i]) || cannot_win_by_offer(shown[i])) continue;
@@ -107,7 +107,8 @@ class Contest {
     }
 
     Option carried(const Standing& standing) const {
-        return carry(question_.job, question_.facts, candidate(question_, catalog_, standing.part_id), shelf_, catalog_);
+        return carry(question_.job, question_.facts, candidate(question_, books_.catalog, standing.part_id),
+                     shelf_, books_);
     }
 
     /// Of those that nothing completes only so many are worked out as somebody looks at.
@@ -118,13 +119,13 @@ class Contest {
     }
 
     void take(Option option) {
-        if (barred_by_policy(option, policy_, catalog_)) {
+        if (barred_by_policy(option, policy_, books_.catalog)) {
             s_.barred.push_back(option.candidate.part.id);
         } else if (option.standing == Verdict::does_not_fit) {
             stop([&] { return std::move(option); });
         } else {
-            const CostOption cost =
-                price_today(question_.job, question_.facts, option.candidate, option.kit, option.offer, catalog_, policy_);
+            const CostOption cost = price_today(question_.job, question_.facts, option.candidate, option.kit,
+                                                option.offer, books_, policy_);
             option.today = cost.today;
             option.so_far = cost.so_far;
             best_.push_back({option.standing, !option.today, option.today ? *option.today : option.so_far,
@@ -139,7 +140,7 @@ class Contest {
     bool cannot_win(const Standing& next) const {
         if (const std::optional<bool> told = told_by_rank(next)) return *told;
         return is_dearer(
-            least_today(question_.job, Money(*next.least_price, policy_.currency), catalog_, policy_));
+            least_today(question_.job, Money(*next.least_price, policy_.currency), books_, policy_));
     }
 
     /// The same of the kinds of parts that there are, for the job's own load: nothing that follows can win.
@@ -178,12 +179,12 @@ class Contest {
     /// So it does by the offer that would be taken.
     bool cannot_win_by_offer(const Standing& next) const {
         if (told_by_rank(next)) return false;
-        const std::optional<Offer> offer = best_offer(catalog_.offers(next.part_id), policy_);
+        const std::optional<Offer> offer = best_offer(books_.catalog.offers(next.part_id), policy_);
         return offer && comes_to_more(*next.alike, *offer);
     }
 
     bool comes_to_more(const Alike& alike, const Offer& offer) const {
-        return is_dearer(least_today(question_.job, question_.facts, offer, alike, catalog_, policy_));
+        return is_dearer(least_today(question_.job, question_.facts, offer, alike, books_, policy_));
     }
 
     Offer price_alone(const Standing& name) const {
@@ -213,8 +214,9 @@ class Contest {
     };
 
     Selection& s_;
+    MoreNames& more_;
     const Question& question_;
-    const Catalog& catalog_;
+    const Books books_;
     const Policy& policy_;
     const KitShelf& shelf_;
     const Wanted& wanted_;
@@ -224,9 +226,9 @@ class Contest {
 
 }  // namespace
 
-void carry_the_best(Selection& s, const Question& question, const Catalog& catalog, const KitShelf& shelf,
-                    const Wanted& wanted) {
-    Contest(s, question, catalog, shelf, wanted).run();
+void carry_the_best(Selection& s, std::unique_ptr<MoreNames> more, const Question& question,
+                    const Books& books, const KitShelf& shelf, const Wanted& wanted) {
+    Contest(s, *more, question, books, shelf, wanted).run();
 }
 
 }  // namespace endbell

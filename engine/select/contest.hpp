@@ -4,9 +4,9 @@
 
 namespace endbell {
 
-/// Fills in the options, ranked, and what stopped or barred others, from the names of the report. None that is left
-/// out can come to less than the options wanted.
-void carry_the_best(Selection& s, const Question& question, const Catalog& catalog, const KitShelf& shelf,
-                    const Wanted& wanted);
+/// Fills in the options, ranked, and what stopped or barred others, from the names of the report and then of `more`,
+/// which is used up. None that is left out can come to less than the options wanted.
+void carry_the_best(Selection& s, std::unique_ptr<MoreNames> more, const Question& question,
+                    const Books& books, const KitShelf& shelf, const Wanted& wanted);
 
 }  // namespace endbell

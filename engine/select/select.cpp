@@ -135,17 +135,17 @@ PricedCandidate priced(const Option& o) {
 }
 
 /// The ledger of the best options: as many as a person can read.
-Ledger ledger_of(const Selection& s, const FailedUnit& job, const Catalog& catalog, const Policy& policy,
+Ledger ledger_of(const Selection& s, const FailedUnit& job, const Books& books, const Policy& policy,
                  std::size_t wanted) {
     const std::size_t options_priced = std::min<std::size_t>(12, wanted);
     std::vector<PricedCandidate> best;
     for (std::size_t i = 0; i < std::min(options_priced, s.options.size()); ++i)
         best.push_back(priced(s.options[i]));
-    return price_options(job, s.facts, s.diagnosis, best, catalog, policy);
+    return price_options(job, s.facts, s.diagnosis, best, books, policy);
 }
 
 /// What a person should answer first. Readings that show what failed come before those that show what fits.
-std::vector<std::string> keys_to_ask(const Selection& s, const Question& question, const Catalog& catalog) {
+std::vector<std::string> keys_to_ask(const Selection& s, const Question& question, const Books& books) {
     std::vector<std::string> keys;
     const auto add = [&keys](const std::string& key) {
         if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
@@ -153,7 +153,7 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Question& questio
     if (!s.diagnosis.nothing_measured) {
         for (const MissingReading& m : s.diagnosis.missing) add(m.job_key);
     }
-    for (const AskedReading& asked : what_to_ask(question, s.report, catalog)) add(asked.job_key);
+    for (const AskedReading& asked : what_to_ask(question, s.report, books.catalog)) add(asked.job_key);
     for (const Option& o : s.options) {
         if (o.standing != Verdict::not_shown) continue;
         for (const std::string& key : o.wiring.lacking) add(key);
@@ -168,13 +168,14 @@ std::string stamp_of(const FailedUnit& job, const Catalog& catalog) {
            catalog.stamp() + ", job " + job.digest;
 }
 
-Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf, const Catalog& catalog) {
+Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf,
+             const Books& books) {
     Option option;
     option.candidate = std::move(judged);
     const Part& part = option.candidate.part;
-    option.offer = best_offer(catalog.offers(part.id), shelf.policy());
-    option.air = plan_air(job, facts, part, catalog.limits());
-    option.wiring = lay_wiring(job, facts, part, option.air, catalog.limits());
+    option.offer = best_offer(books.catalog.offers(part.id), shelf.policy());
+    option.air = plan_air(job, facts, part, books.limits);
+    option.wiring = lay_wiring(job, facts, part, option.air, books.limits);
     if (auto relays = wiring_finding(option.wiring)) {
         hand_over_relays(option.candidate.findings, *relays);
         option.candidate.findings.push_back(*relays);
@@ -185,31 +186,32 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
     return option;
 }
 
-void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Catalog& catalog) {
-    annotate(option.wiring, job, facts, option.candidate.part, catalog.limits());
+void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    annotate(option.wiring, job, facts, option.candidate.part, limits);
 }
 
-Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy, const Wanted& wanted) {
-    return select(job, catalog, KitShelf(catalog, policy), wanted);
+Selection select(const FailedUnit& job, const Books& books, const Policy& policy, const Wanted& wanted) {
+    return select(job, books, KitShelf(books, policy), wanted);
 }
 
-Selection select(const FailedUnit& job, const Catalog& catalog, const KitShelf& shelf, const Wanted& wanted) {
+Selection select(const FailedUnit& job, const Books& books, const KitShelf& shelf, const Wanted& wanted) {
     const Policy& policy = shelf.policy();
     Selection s;
-    s.stamp = stamp_of(job, catalog);
-    s.facts = facts_of(job, catalog.limits());
-    s.diagnosis = diagnose(job, s.facts, catalog.limits());
-    const Question question{job, s.facts, s.diagnosis, catalog.limits()};
-    s.report = match(question, catalog, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
-    carry_the_best(s, question, catalog, shelf, wanted);
-    s.ledger = ledger_of(s, job, catalog, policy, wanted.options);
+    s.stamp = stamp_of(job, books.catalog);
+    s.facts = facts_of(job, books.limits);
+    s.diagnosis = diagnose(job, s.facts, books.limits);
+    const Question question{job, s.facts, s.diagnosis, books.limits};
+    Matched matched = match(question, books, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
+    s.report = std::move(matched.report);
+    carry_the_best(s, std::move(matched.more), question, books, shelf, wanted);
+    s.ledger = ledger_of(s, job, books, policy, wanted.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {
         s.pick = 0;
         s.picks = named_picks(s, policy);
     }
     if (!wanted.reasons) return s;
-    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question, catalog);
+    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question, books);
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
         s.ways_out = relaxations(question, s.report);
     return s;

@@ -81,14 +81,13 @@ struct Wanted {
 };
 
 /// The shop's policy is the shelf's.
-Selection select(const FailedUnit& job, const Catalog& catalog, const KitShelf& shelf,
-                 const Wanted& wanted = {});
-Selection select(const FailedUnit& job, const Catalog& catalog, const Policy& policy,
-                 const Wanted& wanted = {});
+Selection select(const FailedUnit& job, const Books& books, const KitShelf& shelf, const Wanted& wanted = {});
+Selection select(const FailedUnit& job, const Books& books, const Policy& policy, const Wanted& wanted = {});
 
 /// One candidate carried through every later stage, whatever its verdict. Its wiring is laid and proven, and not
 /// annotated: that is done for those that somebody reads.
-Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf, const Catalog& catalog);
-void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Catalog& catalog);
+Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf,
+             const Books& books);
+void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Limits& limits);
 
 }  // namespace endbell

@@ -17,7 +17,7 @@ int main() {
         for (std::size_t i = 0; i < instances.size(); ++i) {
             const auto& [catalog, candidate] = instances[i];
             // Anew each time: what a shelf might remember of a candidate must not be the answer.
-            const endbell::KitShelf shelf(catalog, kits::policy());
+            const endbell::KitShelf shelf(books_of(catalog), kits::policy());
             const auto begin = std::chrono::steady_clock::now();
             const endbell::KitChoice kit = choose_kit(candidate, shelf);
             const std::chrono::duration<double, std::micro> took = std::chrono::steady_clock::now() - begin;

@@ -45,10 +45,10 @@ std::vector<FailedUnit> read_jobs(const std::string& path) {
 }
 
 struct Asked {
-    explicit Asked(const FailedUnit& job, const Catalog& catalog)
-        : facts(facts_of(job, catalog.limits())),
-          diagnosis(diagnose(job, facts, catalog.limits())),
-          question{job, facts, diagnosis, catalog.limits()} {}
+    Asked(const FailedUnit& job, const Limits& limits)
+        : facts(facts_of(job, limits)),
+          diagnosis(diagnose(job, facts, limits)),
+          question{job, facts, diagnosis, limits} {}
     Facts facts;
     Diagnosis diagnosis;
     Question question;
@@ -110,15 +110,15 @@ std::string said_of(const MatchReport& report) {
     return text;
 }
 
-int agree(const IndexedCatalog& catalog, const char* file, const std::vector<FailedUnit>& jobs) {
+int agree(const Books& books, const char* file, const std::vector<FailedUnit>& jobs) {
     const StoredCatalog rules_only(file);
     std::int64_t pairs = 0;
     int differences = 0;
     for (const FailedUnit& job : jobs) {
-        const Asked asked(job, catalog);
-        const std::string with = said_of(match(asked.question, catalog));
-        const std::string without = said_of(match(asked.question, rules_only));
-        pairs += match(asked.question, catalog).parts_asked;
+        const Asked asked(job, books.limits);
+        const std::string with = said_of(match(asked.question, books).report);
+        const std::string without = said_of(match(asked.question, {rules_only, rules_only.limits()}).report);
+        pairs += match(asked.question, books).report.parts_asked;
         if (with == without) continue;
         if (++differences == 1) fmt::print("-- with index\n{}-- by rules\n{}", with, without);
     }
@@ -136,12 +136,13 @@ int main(int argc, char** argv) {
     const std::chrono::duration<double> opened = std::chrono::steady_clock::now() - begin;
     fmt::print(stderr, "opened in {:.4f} s\n", opened.count());
     const std::vector<FailedUnit> jobs = read_jobs(argv[3]);
-    if (catalog.sieve() == nullptr) return 65;
-    const auto& index = static_cast<const PartIndex&>(*catalog.sieve());
-    if (what == "agree") return agree(catalog, argv[2], jobs);
+    if (catalog.index() == nullptr) return 65;
+    const PartIndex& index = *catalog.index();
+    const Books books{catalog, catalog.limits(), &index};
+    if (what == "agree") return agree(books, argv[2], jobs);
     std::vector<Asked> asked;
     asked.reserve(jobs.size());
-    for (const FailedUnit& job : jobs) asked.emplace_back(job, catalog);
+    for (const FailedUnit& job : jobs) asked.emplace_back(job, books.limits);
     const auto forget = [&] { index.forget(); };
     if (what == "living") {
         for (const Asked& a : asked) {
@@ -159,7 +160,7 @@ int main(int argc, char** argv) {
     } else if (what == "tallies") {
         for (const Asked& a : asked) {
             std::map<std::string_view, std::pair<int, int>> by_rule;
-            for (const Tally& t : match(a.question, catalog, {0, 0, 0, true}).tallies) {
+            for (const Tally& t : match(a.question, books, {0, 0, 0, true}).report.tallies) {
                 by_rule[t.rule].first += t.parts;
                 by_rule[t.rule].second += t.parts_only;
             }
@@ -169,20 +170,18 @@ int main(int argc, char** argv) {
             fmt::print("{}\n", line);
         }
         time_jobs("tallies", jobs.size(), forget, [&](std::size_t j) {
-            match(asked[j].question, catalog, {0, 0, 0, true});
+            match(asked[j].question, books, {0, 0, 0, true});
         });
         fmt::print("figure bandwidth {:.0f}\n", read_bandwidth());
     } else if (what == "select") {
         std::vector<Policy> policies;
         for (const FailedUnit& job : jobs) policies.push_back(policy_of(job));
         std::int64_t carried = 0;
-        for (std::size_t j = 0; j < jobs.size(); ++j)
-            carried += select(jobs[j], catalog, policies[j]).carried;
+        for (std::size_t j = 0; j < jobs.size(); ++j) carried += select(jobs[j], books, policies[j]).carried;
         fmt::print("carried {:.1f} a job\n", static_cast<double>(carried) / static_cast<double>(jobs.size()));
-        time_jobs("select", jobs.size(), forget,
-                  [&](std::size_t j) { select(jobs[j], catalog, policies[j]); });
+        time_jobs("select", jobs.size(), forget, [&](std::size_t j) { select(jobs[j], books, policies[j]); });
         time_jobs("picks", jobs.size(), forget, [&](std::size_t j) {
-            select(jobs[j], catalog, policies[j], {2, false});
+            select(jobs[j], books, policies[j], {2, false});
         });
     }
     return 0;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/cost/ledger.hpp"
+#include "tests/match/books.hpp"
 
 namespace endbell::cost_world {
 
@@ -95,7 +96,7 @@ inline PricedCandidate priced(Part part, std::optional<Offer> at) {
 
 inline Ledger ledger(const FailedUnit& j, const std::vector<PricedCandidate>& list,
                      const PlainCatalog& c = shop(), const Diagnosis& d = {}) {
-    return price_options(j, facts_of(j, {}), d, list, c, policy_of(j));
+    return price_options(j, facts_of(j, {}), d, list, books_of(c), policy_of(j));
 }
 
 inline std::optional<Money> line(const CostOption& option, LineKind kind) {

@@ -336,7 +336,7 @@ BOOST_AUTO_TEST_CASE(the_least_of_a_price_takes_the_lightest_swap_of_the_jobs_ow
         if (task.id == "condenser motor swap") task.thousandth_hours = 500;  // less than any other swap
     }
     // 100.00 at 60 % margin 250.00, tax 17.50, 0.5 h 62.50, trip 95.00
-    BOOST_TEST(least_today(j, cents(10'000), c, policy_of(j)).today->minor() == 42'500);
+    BOOST_TEST(least_today(j, cents(10'000), books_of(c), policy_of(j)).today->minor() == 42'500);
 }
 
 BOOST_AUTO_TEST_CASE(a_failed_capacitor_is_priced_as_a_capacitor_and_the_motor_stays) {

@@ -33,7 +33,7 @@ struct Home {
 };
 
 /// A plain catalog and the same behind an index.
-struct Both : Catalog {
+struct Both {
     PlainCatalog plain;
     std::unique_ptr<PartIndex> index;
 
@@ -48,16 +48,8 @@ struct Both : Catalog {
         Prices::write(index->in_place(LeastPrices(plain)), folder / "prices", "b").put_in_place();
         BOOST_REQUIRE(index->open_prices(folder / "prices", "b"));
     }
-    void each_part(const std::function<void(const Part&)>& visit) const override { plain.each_part(visit); }
-    std::optional<Part> part(std::string_view id) const override { return plain.part(id); }
-    std::vector<Offer> offers(std::string_view id) const override { return plain.offers(id); }
-    std::vector<CrossReference> references(std::string_view number) const override {
-        return plain.references(number);
-    }
-    std::optional<LabourTask> labour(std::string_view task) const override { return plain.labour(task); }
-    const Limits& limits() const override { return plain.limits(); }
-    std::string stamp() const override { return plain.stamp(); }
-    const Sieve* sieve() const override { return index.get(); }
+    Books with() const { return {plain, books_of(plain).limits, index.get()}; }
+    Books without() const { return books_of(plain); }
 };
 
 std::string text(const Standing& s) {
@@ -74,7 +66,8 @@ std::string text(const Standing& s) {
 }
 
 /// Takes the names that the report left out.
-std::string text(const MatchReport& r) {
+std::string text(const Matched& matched) {
+    const MatchReport& r = matched.report;
     std::ostringstream out;
     out << r.parts_asked << ' ' << r.fitting << ' ' << r.changing << ' ' << r.open << '\n';
     for (const auto* list : {&r.shown, &r.not_shown}) {
@@ -83,10 +76,10 @@ std::string text(const MatchReport& r) {
     }
     const auto curable = [](const Remedy& a) { return a.cure != Cure::shaft_bushing; };
     for (const std::size_t most : {1, 5, 40}) {
-        for (const Standing& s : r.more->next(most, curable)) out << "curable " << text(s) << '\n';
+        for (const Standing& s : matched.more->next(most, curable)) out << "curable " << text(s) << '\n';
     }
     for (const std::size_t most : {5, 1000}) {
-        for (const Standing& s : r.more->next(most)) out << "more " << text(s) << '\n';
+        for (const Standing& s : matched.more->next(most)) out << "more " << text(s) << '\n';
     }
     for (const Candidate& c : r.near_misses) {
         out << "near " << c.part.id;
@@ -153,14 +146,14 @@ BOOST_AUTO_TEST_CASE(index_and_rules_give_the_same_report) {
             World w = base_pair(dice);
             for (std::size_t n = dice.below(5); n > 0; --n) spoil_job(w, dice);
             const Keep keep{1 + dice.below(200), 1 + dice.below(50), 10};
-            const MatchReport with = match(ask(w), both, keep);
+            Matched with = match(ask(w), both.with(), keep);
             BOOST_TEST_CONTEXT("round " << round << " job " << j) {
-                BOOST_TEST(text(with) == text(match(ask(w), both.plain, keep)));
+                BOOST_TEST(text(with) == text(match(ask(w), both.without(), keep)));
             }
-            verdicts[0] += with.fitting;
-            verdicts[1] += with.changing;
-            verdicts[2] += with.open;
-            verdicts[3] += static_cast<int>(with.tallies.size());
+            verdicts[0] += with.report.fitting;
+            verdicts[1] += with.report.changing;
+            verdicts[2] += with.report.open;
+            verdicts[3] += static_cast<int>(with.report.tallies.size());
         }
     }
     for (const int seen : verdicts) BOOST_TEST(seen > 0);
@@ -180,11 +173,11 @@ BOOST_AUTO_TEST_CASE(index_and_rules_agree_over_several_stretches) {
     for (int j = 0; j < 4; j += ENDBELL_SAMPLE) {
         World w = base_pair(dice);
         if (j > 0) spoil_job(w, dice);
-        const MatchReport with = match(ask(w), both);
-        BOOST_TEST(text(with) == text(match(ask(w), both.plain)));
-        fallen += with.parts_asked - with.fitting - with.changing - with.open;
-        BOOST_TEST(text(match(ask(w), both, Keep{20, 20, 0, false})) ==
-                   text(match(ask(w), both.plain, Keep{20, 20, 0, false})));
+        Matched with = match(ask(w), both.with());
+        BOOST_TEST(text(with) == text(match(ask(w), both.without())));
+        fallen += with.report.parts_asked - with.report.fitting - with.report.changing - with.report.open;
+        BOOST_TEST(text(match(ask(w), both.with(), Keep{20, 20, 0, false})) ==
+                   text(match(ask(w), both.without(), Keep{20, 20, 0, false})));
     }
     BOOST_TEST(fallen > 0);
 }
@@ -265,9 +258,9 @@ BOOST_AUTO_TEST_CASE(specified_inducers_are_set_apart) {
         spoil_job(w, dice);
         w.job.unit.load = known(Load::draft_inducer);
         w.job.unit.assembly_number = known(std::string("AS-71"));
-        const MatchReport with = match(ask(w), both);
-        BOOST_TEST(text(with) == text(match(ask(w), both.plain)));
-        specified += with.fitting + with.changing + with.open;
+        Matched with = match(ask(w), both.with());
+        BOOST_TEST(text(with) == text(match(ask(w), both.without())));
+        specified += with.report.fitting + with.report.changing + with.report.open;
     }
     BOOST_TEST(specified > 0);
 }
@@ -278,7 +271,7 @@ BOOST_AUTO_TEST_CASE(living_counts_all_that_nothing_ends) {
     for (int j = 0; j < 40; ++j) {
         World w = base_pair(dice);
         w.job.unit.assembly_number = {};
-        const MatchReport report = match(ask(w), both.plain, Keep{1000, 1000});
+        const MatchReport report = match(ask(w), both.without(), Keep{1000, 1000}).report;
         const PartIndex::Living lives = both.index->living(ask(w), 5);
         BOOST_TEST(lives.count == report.fitting + report.changing + report.open);
         BOOST_TEST(lives.cheapest.size() == std::min<std::size_t>(5, static_cast<std::size_t>(lives.count)));
@@ -314,7 +307,7 @@ BOOST_AUTO_TEST_CASE(a_damaged_side_file_is_never_read_beyond_its_end) {
         try {
             both.index = PartIndex::open(file, "a");
             if (both.index && both.index->open_prices(home.folder / "prices", "b")) {
-                match(ask(w), both);
+                match(ask(w), both.with());
             } else {
                 ++refused;
             }
@@ -350,7 +343,8 @@ BOOST_AUTO_TEST_CASE(new_prices_need_no_new_index) {
     BOOST_REQUIRE(both.index->open_prices(home.folder / "prices", "new"));
     for (int j = 0; j < 30; ++j) {
         const World w = base_pair(dice);
-        BOOST_TEST(text(match(ask(w), both, Keep{7, 7})) == text(match(ask(w), both.plain, Keep{7, 7})));
+        BOOST_TEST(text(match(ask(w), both.with(), Keep{7, 7})) ==
+                   text(match(ask(w), both.without(), Keep{7, 7})));
     }
 }
 

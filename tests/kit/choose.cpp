@@ -29,7 +29,7 @@ const Remedy new_capacitor = needs_capacitor(7.5, 370);
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(nothing_to_cure_needs_no_kit_and_costs_nothing) {
-    const KitChoice kit = choose_kit(candidate({}), shop(), policy());
+    const KitChoice kit = choose_kit(candidate({}), books_of(shop()), policy());
     BOOST_TEST(kit.complete());
     BOOST_TEST(kit.parts.empty());
     BOOST_TEST(kit.parts_total->minor() == 0);
@@ -37,7 +37,7 @@ BOOST_AUTO_TEST_CASE(nothing_to_cure_needs_no_kit_and_costs_nothing) {
 }
 
 BOOST_AUTO_TEST_CASE(the_cheapest_set_of_parts_is_chosen) {
-    const KitChoice kit = choose_kit(candidate({thin_shaft, new_capacitor}), shop(), policy());
+    const KitChoice kit = choose_kit(candidate({thin_shaft, new_capacitor}), books_of(shop()), policy());
     BOOST_TEST(ids(kit) == (Ids{"B-2", "C-1"}));  // 3.50 + 9.00; the combined K-1 costs 14.00
     BOOST_TEST(kit.parts_total->minor() == 1250);
     BOOST_TEST(kit.labour_total->minor() == 6875);  // 0.25 h and 0.30 h at 125.00: 31.25 + 37.50
@@ -45,7 +45,7 @@ BOOST_AUTO_TEST_CASE(the_cheapest_set_of_parts_is_chosen) {
 }
 
 BOOST_AUTO_TEST_CASE(runners_up_say_on_what_they_lost) {
-    const KitChoice kit = choose_kit(candidate({thin_shaft, new_capacitor}), shop(), policy());
+    const KitChoice kit = choose_kit(candidate({thin_shaft, new_capacitor}), books_of(shop()), policy());
     BOOST_REQUIRE(kit.runners_up.size() == 2);
     BOOST_TEST(kit.runners_up[0].part_ids == (Ids{"B-1", "C-1"}));
     BOOST_TEST(kit.runners_up[0].parts_total->minor() == 1300);
@@ -56,20 +56,20 @@ BOOST_AUTO_TEST_CASE(runners_up_say_on_what_they_lost) {
 BOOST_AUTO_TEST_CASE(an_equal_price_is_lost_on_lead_time_then_parts_then_id) {
     PlainCatalog c = shop();
     c.offer_list = {offer("B-1", 400, 0, 3), offer("B-2", 400)};
-    BOOST_TEST(
-        (choose_kit(candidate({thin_shaft}), c, policy()).runners_up.at(0).lost_on == LostOn::lead_time));
+    BOOST_TEST((choose_kit(candidate({thin_shaft}), books_of(c), policy()).runners_up.at(0).lost_on ==
+                LostOn::lead_time));
     c.offer_list = {offer("B-1", 400), offer("B-2", 400)};
-    const KitChoice kit = choose_kit(candidate({thin_shaft}), c, policy());
+    const KitChoice kit = choose_kit(candidate({thin_shaft}), books_of(c), policy());
     BOOST_TEST(ids(kit) == Ids{"B-1"});
     BOOST_TEST((kit.runners_up.at(0).lost_on == LostOn::part_id));
     c.offer_list = {offer("B-1", 500), offer("C-1", 900), offer("K-1", 1400)};
-    const KitChoice whole = choose_kit(candidate({thin_shaft, new_capacitor}), c, policy());
+    const KitChoice whole = choose_kit(candidate({thin_shaft, new_capacitor}), books_of(c), policy());
     BOOST_TEST(ids(whole) == Ids{"K-1"});
     BOOST_TEST((whole.runners_up.at(0).lost_on == LostOn::added_parts));
 }
 
 BOOST_AUTO_TEST_CASE(equal_remedies_of_two_findings_are_cured_once) {
-    const KitChoice kit = choose_kit(candidate({thin_shaft, thin_shaft}), shop(), policy());
+    const KitChoice kit = choose_kit(candidate({thin_shaft, thin_shaft}), books_of(shop()), policy());
     BOOST_TEST(kit.remedies.size() == 1U);
     BOOST_TEST(kit.parts.size() == 1U);
     BOOST_TEST(kit.work.size() == 1U);
@@ -77,7 +77,7 @@ BOOST_AUTO_TEST_CASE(equal_remedies_of_two_findings_are_cured_once) {
 
 BOOST_AUTO_TEST_CASE(work_alone_needs_no_part_and_is_done_once) {
     const KitChoice kit =
-        choose_kit(candidate({work(Cure::shaft_cut), work(Cure::airflow_setup)}), shop(), policy());
+        choose_kit(candidate({work(Cure::shaft_cut), work(Cure::airflow_setup)}), books_of(shop()), policy());
     BOOST_TEST(kit.complete());
     BOOST_TEST(kit.parts.empty());
     BOOST_REQUIRE(kit.work.size() == 2);
@@ -86,13 +86,14 @@ BOOST_AUTO_TEST_CASE(work_alone_needs_no_part_and_is_done_once) {
 }
 
 BOOST_AUTO_TEST_CASE(a_task_without_hours_leaves_the_labour_open) {
-    const KitChoice kit = choose_kit(candidate({work(Cure::lead_parking)}), shop(), policy());
+    const KitChoice kit = choose_kit(candidate({work(Cure::lead_parking)}), books_of(shop()), policy());
     BOOST_TEST(!kit.work.at(0).hours_known);
     BOOST_TEST(!kit.labour_total);
 }
 
 BOOST_AUTO_TEST_CASE(a_remedy_that_nothing_cures_stays_uncured) {
-    const KitChoice kit = choose_kit(candidate({needs_bushing(0.5, 0.625), new_capacitor}), shop(), policy());
+    const KitChoice kit =
+        choose_kit(candidate({needs_bushing(0.5, 0.625), new_capacitor}), books_of(shop()), policy());
     BOOST_TEST(kit.uncured == std::vector<int>{0});
     BOOST_TEST(kit.not_shown.empty());
     BOOST_TEST(!kit.complete());
@@ -103,7 +104,7 @@ BOOST_AUTO_TEST_CASE(a_remedy_that_nothing_cures_stays_uncured) {
 BOOST_AUTO_TEST_CASE(an_unknown_size_is_neither_cured_nor_uncured) {
     Remedy open = thin_shaft;
     open.to.reset();
-    const KitChoice kit = choose_kit(candidate({open}), shop(), policy());
+    const KitChoice kit = choose_kit(candidate({open}), books_of(shop()), policy());
     BOOST_TEST(kit.uncured.empty());
     BOOST_TEST(kit.not_shown == std::vector<int>{0});
     BOOST_TEST(!kit.complete());
@@ -114,7 +115,7 @@ BOOST_AUTO_TEST_CASE(what_the_policy_bars_is_told_apart_from_what_does_not_exist
     c.offer_list = {offer("B-1", 400, 0, 9), offer("B-2", 350, 0, 9)};
     Policy p = policy();
     p.longest_lead_days = 3;
-    const KitChoice kit = choose_kit(candidate({thin_shaft, needs_bushing(0.5, 0.625)}), c, p);
+    const KitChoice kit = choose_kit(candidate({thin_shaft, needs_bushing(0.5, 0.625)}), books_of(c), p);
     BOOST_TEST(kit.uncured == (std::vector<int>{0, 1}));
     BOOST_TEST(kit.barred == std::vector<int>{0});
 }
@@ -124,7 +125,7 @@ BOOST_AUTO_TEST_CASE(an_excluded_maker_s_accessory_is_not_used) {
     c.parts_list[1].maker = "Oddfellow Works";
     Policy p = policy();
     p.exclude_makers = {"oddfellow works"};
-    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), c, p)) == Ids{"B-1"});
+    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), books_of(c), p)) == Ids{"B-1"});
 }
 
 BOOST_AUTO_TEST_CASE(accessories_that_exclude_each_other_leave_the_larger_kit_and_say_so) {
@@ -132,7 +133,7 @@ BOOST_AUTO_TEST_CASE(accessories_that_exclude_each_other_leave_the_larger_kit_an
     c.parts_list = {accessory("B-1", {bushing(0.375, 0.5)}, {"C-1"}),
                     accessory("C-1", {capacitor(7.5, 440)})};
     c.offer_list = {offer("B-1", 400), offer("C-1", 900)};
-    const KitChoice kit = choose_kit(candidate({thin_shaft, new_capacitor}), c, policy());
+    const KitChoice kit = choose_kit(candidate({thin_shaft, new_capacitor}), books_of(c), policy());
     BOOST_TEST(ids(kit) == Ids{"B-1"});
     BOOST_TEST(kit.uncured == std::vector<int>{1});
     BOOST_TEST(kit.excluded == std::vector<int>{1});
@@ -141,9 +142,9 @@ BOOST_AUTO_TEST_CASE(accessories_that_exclude_each_other_leave_the_larger_kit_an
 BOOST_AUTO_TEST_CASE(a_part_without_a_price_leaves_the_total_open_and_loses_to_a_priced_one) {
     PlainCatalog c = shop();
     c.offer_list = {offer("B-1", 90'000)};
-    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), c, policy())) == Ids{"B-1"});
+    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), books_of(c), policy())) == Ids{"B-1"});
     c.offer_list.clear();
-    const KitChoice kit = choose_kit(candidate({thin_shaft}), c, policy());
+    const KitChoice kit = choose_kit(candidate({thin_shaft}), books_of(c), policy());
     BOOST_TEST(ids(kit) == Ids{"B-1"});
     BOOST_TEST(!kit.parts_total);
     BOOST_TEST(!kit.lead_known);
@@ -153,14 +154,14 @@ BOOST_AUTO_TEST_CASE(a_price_in_another_currency_is_no_price) {
     PlainCatalog c = shop();
     c.offer_list = {offer("B-1", 400)};
     c.offer_list[0].price = Money(400, *currency("CAD"));
-    BOOST_TEST(!choose_kit(candidate({thin_shaft}), c, policy()).parts_total);
+    BOOST_TEST(!choose_kit(candidate({thin_shaft}), books_of(c), policy()).parts_total);
 }
 
 BOOST_AUTO_TEST_CASE(two_bushings_in_a_chain_do_where_no_single_one_does) {
     PlainCatalog c = shop();
     c.parts_list.push_back(accessory("B-3", {bushing(0.5, 0.625)}));
     c.offer_list.push_back(offer("B-3", 500));
-    const KitChoice kit = choose_kit(candidate({needs_bushing(0.375, 0.625)}), c, policy());
+    const KitChoice kit = choose_kit(candidate({needs_bushing(0.375, 0.625)}), books_of(c), policy());
     BOOST_TEST(ids(kit) == (Ids{"B-2", "B-3"}));
     BOOST_TEST(kit.parts_total->minor() == 850);
     BOOST_TEST(kit.runners_up.at(0).part_ids == (Ids{"B-1", "B-3"}));
@@ -168,17 +169,17 @@ BOOST_AUTO_TEST_CASE(two_bushings_in_a_chain_do_where_no_single_one_does) {
 
 BOOST_AUTO_TEST_CASE(shuffling_the_catalog_changes_nothing) {
     PlainCatalog c = shop();
-    const KitChoice before = choose_kit(candidate({thin_shaft, new_capacitor}), c, policy());
+    const KitChoice before = choose_kit(candidate({thin_shaft, new_capacitor}), books_of(c), policy());
     std::reverse(c.parts_list.begin(), c.parts_list.end());
     std::reverse(c.offer_list.begin(), c.offer_list.end());
-    const KitChoice after = choose_kit(candidate({thin_shaft, new_capacitor}), c, policy());
+    const KitChoice after = choose_kit(candidate({thin_shaft, new_capacitor}), books_of(c), policy());
     BOOST_TEST(ids(before) == ids(after));
     BOOST_TEST(before.runners_up.size() == after.runners_up.size());
 }
 
 BOOST_AUTO_TEST_CASE(one_shelf_serves_many_candidates) {
     const PlainCatalog c = shop();
-    const KitShelf shelf(c, policy());
+    const KitShelf shelf(books_of(c), policy());
     BOOST_TEST(shelf.items().size() == 5U);
     BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), shelf)) == Ids{"B-2"});
     BOOST_TEST(ids(choose_kit(candidate({new_capacitor}), shelf)) == Ids{"C-1"});
@@ -187,9 +188,9 @@ BOOST_AUTO_TEST_CASE(one_shelf_serves_many_candidates) {
 BOOST_AUTO_TEST_CASE(a_part_no_longer_made_is_used_only_from_stock) {
     PlainCatalog c = shop();
     c.parts_list[1].status = PartStatus::discontinued;
-    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), c, policy())) == Ids{"B-2"});
+    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), books_of(c), policy())) == Ids{"B-2"});
     c.offer_list[1].stock = 0;
-    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), c, policy())) == Ids{"B-1"});
+    BOOST_TEST(ids(choose_kit(candidate({thin_shaft}), books_of(c), policy())) == Ids{"B-1"});
 }
 
 BOOST_AUTO_TEST_CASE(counted_needs_cost_the_sum_of_the_cheapest_relay_for_each) {
@@ -224,7 +225,7 @@ BOOST_AUTO_TEST_CASE(counted_needs_cost_the_sum_of_the_cheapest_relay_for_each) 
             wanted += cheapest * r.count;
             remedies.push_back(r);
         }
-        const KitChoice kit = choose_kit(candidate(remedies), c, policy());
+        const KitChoice kit = choose_kit(candidate(remedies), books_of(c), policy());
         BOOST_REQUIRE(kit.complete());
         BOOST_TEST(kit.parts_total->minor() == wanted);
     }
@@ -250,7 +251,7 @@ BOOST_AUTO_TEST_CASE(relays_are_counted_and_one_relay_serves_one_remedy) {
     c.parts_list = {accessory("R-1", {relay(1)}), accessory("R-2", {relay(2)})};
     c.offer_list = {offer("R-1", 500), offer("R-2", 800)};
     c.labour_list = {{"relay fit", 400, "shop table"}};
-    const KitChoice kit = choose_kit(candidate({wants(1, 2), wants(2, 1)}), c, policy());
+    const KitChoice kit = choose_kit(candidate({wants(1, 2), wants(2, 1)}), books_of(c), policy());
     BOOST_TEST(ids(kit) == (Ids{"R-1", "R-2"}));
     BOOST_TEST(kit.parts[0].count == 2);
     BOOST_TEST(kit.parts[1].count == 1);
@@ -259,7 +260,7 @@ BOOST_AUTO_TEST_CASE(relays_are_counted_and_one_relay_serves_one_remedy) {
     BOOST_TEST(kit.runners_up.at(0).part_ids == (Ids{"R-2", "R-2", "R-2"}));
 
     c.offer_list[0] = offer("R-1", 900);  // now the larger kind is the cheaper one for both
-    const KitChoice larger = choose_kit(candidate({wants(1, 2), wants(2, 1)}), c, policy());
+    const KitChoice larger = choose_kit(candidate({wants(1, 2), wants(2, 1)}), books_of(c), policy());
     BOOST_TEST(ids(larger) == Ids{"R-2"});
     BOOST_TEST(larger.parts[0].count == 3);
     BOOST_TEST(larger.parts_total->minor() == 2400);
@@ -277,9 +278,9 @@ BOOST_AUTO_TEST_CASE(an_adapter_between_mounts_is_judged_against_the_part_s_own_
     other_mount.mount = Mount::studs;
     Candidate part = candidate({other_mount});
     part.part.motor = Motor{};
-    BOOST_TEST(choose_kit(part, c, policy()).not_shown.size() == 1);
+    BOOST_TEST(choose_kit(part, books_of(c), policy()).not_shown.size() == 1);
     part.part.motor->body_diameter = inch(5.6);
-    BOOST_TEST(ids(choose_kit(part, c, policy())) == std::vector<std::string>{"A-1"});
+    BOOST_TEST(ids(choose_kit(part, books_of(c), policy())) == std::vector<std::string>{"A-1"});
     part.part.motor->body_diameter = inch(5.0);
-    BOOST_TEST(choose_kit(part, c, policy()).uncured.size() == 1);
+    BOOST_TEST(choose_kit(part, books_of(c), policy()).uncured.size() == 1);
 }

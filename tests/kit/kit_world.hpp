@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/kit/kit.hpp"
+#include "tests/match/books.hpp"
 
 namespace endbell::kit_world {
 

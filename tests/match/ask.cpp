@@ -17,7 +17,7 @@ AskState state(const Shelf& s) {
 }
 
 std::vector<AskedReading> asked(const Shelf& s) {
-    return what_to_ask(s.question(), s.catalog);
+    return what_to_ask(s.question(), books_of(s.catalog));
 }
 
 }  // namespace
@@ -116,7 +116,8 @@ BOOST_AUTO_TEST_CASE(every_question_of_a_rule_can_be_asked) {
     Dice dice(9);
     for (int i = 0; i < 20'000; ++i) {
         const World w = pair(dice);
-        for (const Finding& f : examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part).findings) {
+        for (const Finding& f :
+             examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part).findings) {
             if (f.verdict != Verdict::not_shown) continue;
             for (const std::string& key : f.asks) {
                 const bool column = key.rfind("motors.", 0) == 0 || key.rfind("motor_ratings.", 0) == 0 ||

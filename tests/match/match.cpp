@@ -73,8 +73,8 @@ BOOST_AUTO_TEST_CASE(shown_parts_stand_cheapest_first_and_a_price_that_nobody_st
     BOOST_TEST(r.shown[2].part_id == "c");
     BOOST_TEST(r.shown[3].part_id == "a");
     BOOST_TEST(!r.shown[3].least_price);
-    BOOST_TEST(match(s.question(), s.catalog, Keep{1}).shown.size() == 1u);
-    BOOST_TEST(match(s.question(), s.catalog, Keep{1}).changing == 4);
+    BOOST_TEST(match(s.question(), books_of(s.catalog), Keep{1}).report.shown.size() == 1u);
+    BOOST_TEST(match(s.question(), books_of(s.catalog), Keep{1}).report.changing == 4);
 }
 
 // "2 parts: shaft too thick; 1 of them nothing else."

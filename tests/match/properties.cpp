@@ -19,7 +19,7 @@ Question ask(const World& w) {
 
 /// Everything that a report decided, as text.
 std::string text(const Question& q, const Catalog& catalog) {
-    const MatchReport r = match(q, catalog);
+    const MatchReport r = match(q, books_of(catalog)).report;
     std::ostringstream out;
     const auto candidate = [&](const Candidate& c) {
         out << c.part.id << ' ' << word(c.verdict);
@@ -206,7 +206,7 @@ BOOST_AUTO_TEST_CASE(the_named_rules_alone_leave_the_same_parts) {
         World w = base_pair(dice);
         spoil_job(w, dice);
         const PlainCatalog catalog = shelf(dice, w, 60);
-        const MatchReport r = match(ask(w), catalog);
+        const MatchReport r = match(ask(w), books_of(catalog)).report;
         int ended = 0;
         for (const Part& part : catalog.parts_list) {
             bool by_named = false;
@@ -230,7 +230,7 @@ BOOST_AUTO_TEST_CASE(a_way_out_is_a_blank_or_a_tape_size) {
         const World w = pair(dice);
         PlainCatalog catalog;
         catalog.parts_list.push_back(w.part);
-        for (const Relaxation& way : relaxations(ask(w), match(ask(w), catalog))) {
+        for (const Relaxation& way : relaxations(ask(w), match(ask(w), books_of(catalog)).report)) {
             ++seen;
             const bool tape = way.job_key == "measured.bore" || way.job_key == "measured.band_diameter" ||
                               way.job_key == "measured.shaft_needed" || way.job_key == "measured.shaft_room";
@@ -253,7 +253,7 @@ BOOST_AUTO_TEST_CASE(what_the_plate_states_is_no_way_out) {
         World w = rule_tests::blower();
         spoil(w.motor());
         catalog.parts_list = {w.part};
-        const MatchReport report = match(ask(w), catalog);
+        const MatchReport report = match(ask(w), books_of(catalog)).report;
         BOOST_TEST(report.near_misses.size() == 1u);
         return relaxations(ask(w), report).size();
     };
@@ -273,10 +273,10 @@ BOOST_AUTO_TEST_CASE(a_ways_out_names_the_value_that_would_do) {
         catalog.parts_list.back().id = id;
     }
     catalog.parts_list[1].motor->shaft_diameter = inch(0.625);
-    const auto ways = relaxations(ask(w), match(ask(w), catalog));
+    const auto ways = relaxations(ask(w), match(ask(w), books_of(catalog)).report);
     BOOST_TEST(ways.empty());  // 1075 for 825 ends by speed as well as by poles: two findings, no near miss
     w = rule_tests::blower();
-    const auto thick = relaxations(ask(w), match(ask(w), catalog));
+    const auto thick = relaxations(ask(w), match(ask(w), books_of(catalog)).report);
     BOOST_REQUIRE(!thick.empty());
     BOOST_TEST(thick[0].job_key == "measured.bore");  // not yet measured: it may be so
     BOOST_TEST(thick[0].unread);

@@ -5,6 +5,7 @@
 
 #include "engine/match/ask.hpp"
 #include "engine/match/askable.hpp"
+#include "tests/match/books.hpp"
 #include "tests/match/pairs.hpp"
 
 namespace endbell::match_tests {
@@ -105,10 +106,10 @@ struct Game {
     std::vector<std::string> unknown;
 
     Question question() const {
-        return Question{job, facts_of(job, catalog.limit_rows), diagnosis, catalog.limit_rows};
+        return Question{job, facts_of(job, books_of(catalog).limits), diagnosis, books_of(catalog).limits};
     }
     bool decided() const {
-        return ask_state(question(), match(question(), catalog), catalog) != AskState::ask;
+        return ask_state(question(), match(question(), books_of(catalog)).report, catalog) != AskState::ask;
     }
     void tell(const std::string& key) {
         for (const auto& [name, how] : tellable()) {
@@ -134,7 +135,7 @@ int questions_by_engine(Game game) {
     int asked = 0;
     while (!game.decided() && !game.unknown.empty()) {
         std::string key;
-        for (const AskedReading& a : what_to_ask(game.question(), game.catalog)) {
+        for (const AskedReading& a : what_to_ask(game.question(), books_of(game.catalog))) {
             const std::string same = same_as(a.job_key);
             if (std::find(game.unknown.begin(), game.unknown.end(), same) == game.unknown.end()) continue;
             key = same;

@@ -1,6 +1,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include "engine/select/select.hpp"
+#include "tests/match/books.hpp"
 
 using namespace endbell;
 
@@ -89,7 +90,7 @@ Part capacitor_part() {
 }
 
 Selection answer(const FailedUnit& job, const PlainCatalog& catalog) {
-    return select(job, catalog, policy_of(job));
+    return select(job, books_of(catalog), policy_of(job));
 }
 
 }  // namespace

@@ -11,6 +11,7 @@
 
 #include "engine/base/text.hpp"
 #include "engine/cost/ledger.hpp"
+#include "tests/match/books.hpp"
 
 using namespace endbell;
 
@@ -119,7 +120,7 @@ CostOption price(const Request& request) {
             {"second visit", static_cast<int>(request.number("again")), "shop table"});
     candidate.air = air_of_watts(request);
     const FailedUnit job = job_of(request);
-    return price_options(job, facts_of(job, {}), Diagnosis{}, {candidate}, catalog, policy_of(job))
+    return price_options(job, facts_of(job, {}), Diagnosis{}, {candidate}, books_of(catalog), policy_of(job))
         .options.at(0);
 }
 

@@ -5,6 +5,7 @@
 
 int main() {
     while (const auto instance = kits::next_instance(std::cin)) {
-        fmt::print("{}", kits::answer(choose_kit(instance->candidate, instance->catalog, kits::policy())));
+        fmt::print(
+            "{}", kits::answer(choose_kit(instance->candidate, books_of(instance->catalog), kits::policy())));
     }
 }

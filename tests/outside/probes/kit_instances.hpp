@@ -14,6 +14,7 @@
 
 #include "engine/base/text.hpp"
 #include "engine/kit/kit.hpp"
+#include "tests/match/books.hpp"
 
 namespace kits {
 
