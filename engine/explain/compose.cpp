@@ -90,6 +90,7 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
         add_findings(d, pick.candidate.findings, Verdict::fits_with_changes);
     }
     add_not_shown(d, selection.report);
+    add_plate_doubt(d, selection.facts);
     add_questions(d, selection.questions, open);
     add_ways_out(d, selection);
     add_fallen(d, selection.report);
@@ -126,7 +127,8 @@ Document ask_document(const Selection& selection, const std::vector<OpenField>& 
         d.add(Paragraph{"Nothing more: no reading that is still open can change the decision. " +
                         outcome_sentence(selection)});
     } else {
-        add_questions(d, selection.questions, open);
+        add_plate_doubt(d, selection.facts);
+    add_questions(d, selection.questions, open);
     }
     return d;
 }

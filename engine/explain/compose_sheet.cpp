@@ -49,6 +49,7 @@ const char* title_of(Reader reader) {
 void add_no_part(Document& to, const Selection& selection, Reader reader,
                  const std::vector<OpenField>& open) {
     add_fault(to, selection.diagnosis);
+    add_plate_doubt(to, selection.facts);
     add_questions(to, selection.questions, open);
     add_ways_out(to, selection);
     if (reader == Reader::technician) add_safety(to, is_electronic_work(selection.facts, nullptr));

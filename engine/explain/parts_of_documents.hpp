@@ -19,6 +19,8 @@ const CostOption* cost_of(const Ledger& ledger, const std::string& part_id);
 void add_diagnosis(Document& to, const Diagnosis& diagnosis);
 /// The fault with what it stands on, what killed the old part, and what to do about it; no other test.
 void add_fault(Document& to, const Diagnosis& diagnosis);
+/// Says that the plate is open, where it is.
+void add_plate_doubt(Document& to, const Facts& facts);
 void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open);
 void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least);
 void add_kit(Document& to, const KitChoice& kit);

@@ -138,6 +138,14 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(list);
 }
 
+void add_plate_doubt(Document& to, const Facts& facts) {
+    if (facts.plate_trusted) return;
+    to.add(
+        Paragraph{"The old plate is not trusted, so nothing that it says decides: take each value from the "
+                  "equipment's own "
+                  "papers or parts list, then say unit.plate_trusted = yes."});
+}
+
 void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open) {
     if (!open.empty()) {
         to.add(Heading{"Words that can be read in more than one way"});

@@ -358,3 +358,43 @@ BOOST_AUTO_TEST_CASE(no_two_keys_share_an_id_and_each_is_told) {
 }
 
 BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_AUTO_TEST_CASE(a_value_of_which_a_part_was_not_read_is_open) {
+    const std::pair<const char*, const char*> torn[] = {{"plate.program", "PR-1?-3K"},
+                                                        {"plate.program", "...-3K"},
+                                                        {"plate.power", "1/? HP"},
+                                                        {"plate.rotation", "CCW?E"},
+                                                        {"plate.current", "3.? A"},
+                                                        {"plate.volts", "2?0"},
+                                                        {"unit.old_part_number", "B-050 (worn off)"},
+                                                        {"plate.frame", "48 torn"}};
+    for (const auto& [key, text] : torn) {
+        FailedUnit job;
+        set_field(job, std::string(key) + "=" + text);
+        const std::vector<OpenQuestion> open = open_questions(job);
+        BOOST_REQUIRE_MESSAGE(open.size() == 1, key);
+        BOOST_CHECK_EQUAL(open.front().key, key);
+        BOOST_CHECK_EQUAL(open.front().raw, text);
+    }
+    FailedUnit job;
+    set_field(job, "unit.name=Which blower? The second");
+    BOOST_CHECK(open_questions(job).empty());
+    BOOST_CHECK(job.unit.name.value.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(a_plate_that_is_not_trusted_is_open_until_it_is) {
+    FailedUnit job = read_job(
+        "[unit]\nplate_trusted = \"no\"\n[plate]\nfamily = \"PSC\"\npower = \"1/2\"\n"
+        "volts = \"208-230\"\nmount = \"band\"\n[measured]\nbore = \"1/2\"\n",
+        "job.toml");
+    BOOST_CHECK(!job.plate.family.value && !job.plate.power.value && !job.plate.volts.value &&
+                !job.plate.mount.value);
+    BOOST_CHECK_EQUAL(job.plate.power.raw, "1/2");
+    BOOST_CHECK(job.measured.bore.value.has_value());
+    set_field(job, "plate.speed=1075");  // as doubtful as the rest
+    BOOST_CHECK(!job.plate.speed.value);
+    set_field(job, "unit.plate_trusted=yes");
+    BOOST_CHECK(job.plate.family.value == Family::capacitor_run);
+    BOOST_CHECK(job.plate.volts.value->front() == plate_volts(208, 230));
+    BOOST_CHECK_EQUAL(job.plate.speed->in(rpm), 1075);
+}

@@ -175,6 +175,16 @@ def main(argv):
         if "--each" in flags:
             print("       " + ", ".join(names))
 
+    moved = {m[0] for m in moves}
+    fields = collections.Counter()
+    for (command, place, was, now), names in groups.items():
+        for name in names:
+            if name not in moved:
+                fields[place.split(".")[-1].split("[")[0] or place] += 1
+    print(f"by the last word of the place, without the {len(moved)} jobs that move:")
+    for field, count in fields.most_common():
+        print(f"{count:7d}  {field}")
+
     def rank(word):
         word = str(word).strip('"')
         return VERDICTS.index(word) if word in VERDICTS else -1
