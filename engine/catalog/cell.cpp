@@ -13,6 +13,7 @@
 #include "engine/words/power.hpp"
 #include "engine/words/size.hpp"
 #include "engine/words/turning.hpp"
+#include "engine/words/write.hpp"
 
 namespace endbell {
 
@@ -158,7 +159,7 @@ Cell yes_no(std::string_view text) {
 }
 
 Cell date(std::string_view text) {
-    return from_read(read_date(text), [](const std::string& value) { return Stored(value); });
+    return from_read(read_date(text), [](Date value) { return Stored(write(value)); });
 }
 
 Cell currency_code(std::string_view text) {

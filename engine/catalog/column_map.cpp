@@ -9,6 +9,7 @@
 #include "engine/base/text.hpp"
 #include "engine/catalog/cell.hpp"
 #include "engine/catalog/columns.hpp"
+#include "engine/words/write.hpp"
 
 namespace endbell {
 
@@ -163,8 +164,8 @@ std::string with_iso_date(std::string_view order, std::string_view text) {
     }
     if (year.size() != 4 || month.empty() || month.size() > 2 || day.empty() || day.size() > 2)
         return std::string(text);
-    return year + "-" + std::string(2 - month.size(), '0') + month + "-" + std::string(2 - day.size(), '0') +
-           day;
+    const auto number = [](const std::string& digits) { return static_cast<unsigned>(std::stoi(digits)); };
+    return write(date_of(std::stoi(year), number(month), number(day)));
 }
 
 bool is_bare_number(std::string_view text) {

@@ -12,6 +12,7 @@
 #include "engine/catalog/numbers.hpp"
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/model/limit.hpp"
+#include "engine/words/write.hpp"
 
 namespace endbell {
 
@@ -136,7 +137,7 @@ class Examiner {
                 if (doubt.kind == kind) ask(doubt);
             }
             if (kind == "cycle") look_for_cycles();
-            if (kind == "stale price" && !options_.as_of.empty()) look_for_stale_prices();
+            if (kind == "stale price" && options_.as_of) look_for_stale_prices();
             if (found_ > before) report_.counts.push_back({std::string(kind), found_ - before});
         }
         return std::move(report_);
@@ -216,11 +217,12 @@ class Examiner {
         SQLite::Statement rows(db_,
                                "SELECT part_id, as_of FROM offers WHERE julianday(?) - julianday(as_of) > ? "
                                "ORDER BY part_id, branch, seller");
-        rows.bind(1, options_.as_of);
+        const std::string today = write(*options_.as_of);
+        rows.bind(1, today);
         rows.bind(2, age);
         while (rows.executeStep()) {
             tell("stale price", rows.getColumn(0).getString(), "offers", "as_of",
-                 rows.getColumn(1).getString(), options_.as_of);
+                 rows.getColumn(1).getString(), today);
         }
     }
 

@@ -2,11 +2,13 @@
 #pragma once
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "engine/catalog/cell.hpp"
+#include "engine/units/date.hpp"
 
 namespace endbell {
 
@@ -47,7 +49,7 @@ struct KindCount {
 };
 
 struct QualityOptions {
-    std::string as_of;                 // YYYY-MM-DD; empty: prices are not dated
+    std::optional<Date> as_of;         // none: the age of prices is not judged
     std::size_t most_of_a_kind = 100;  // how many are told one by one; all are counted
 };
 

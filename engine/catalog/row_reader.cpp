@@ -4,6 +4,7 @@
 
 #include "engine/base/text.hpp"
 #include "engine/model/rotation.hpp"
+#include "engine/words/plain.hpp"
 
 namespace endbell {
 
@@ -230,7 +231,7 @@ Offer read_offer(const PlainStatement& statement) {
     offer.core_credit = amounts.core_credit;
     offer.stock = row.maybe_whole();
     offer.lead_days = row.maybe_whole();
-    offer.as_of = row.text();
+    offer.as_of = date_of_digits(row.text());
     return offer;
 }
 

@@ -1,11 +1,8 @@
 #include "engine/cost/bill.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <chrono>
 #include <cmath>
-
-#include <fmt/compile.h>
 
 #include "engine/base/text.hpp"
 #include "engine/model/limit.hpp"
@@ -16,45 +13,23 @@ namespace {
 
 constexpr std::int64_t whole = 1'000'000;  // millionths
 
-std::optional<std::chrono::sys_days> read_date(std::string_view text) {
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
-    const auto number = [&](std::size_t from, std::size_t size) {
-        int value = -1;
-        const char* end = text.data() + from + size;
-        const auto read = std::from_chars(text.data() + from, end, value);
-        return read.ec == std::errc() && read.ptr == end ? value : -1;
-    };
-    const int month = number(5, 2);
-    const int day = number(8, 2);
-    if (month < 0 || day < 0) return std::nullopt;
-    const std::chrono::year_month_day date{std::chrono::year(number(0, 4)),
-                                           std::chrono::month(static_cast<unsigned>(month)),
-                                           std::chrono::day(static_cast<unsigned>(day))};
-    if (!date.ok()) return std::nullopt;
-    return std::chrono::sys_days(date);
+/// None where nobody wrote a date, or one that no calendar has.
+std::optional<std::chrono::sys_days> day_of(const std::optional<Date>& date) {
+    if (!date || !date->ok()) return std::nullopt;
+    return std::chrono::sys_days(*date);
 }
 
 /// The last day on which a price of this day is not older than limit price.age.
-std::string last_good_day(std::chrono::sys_days priced, const Limits& limits) {
-    const std::chrono::year_month_day last(priced + std::chrono::days(static_cast<int>(std::floor(
-                                                        limits.value(limit::price_age).in(calendar_day)))));
-    return fmt::format(FMT_COMPILE("{:04}-{:02}-{:02}"), static_cast<int>(last.year()),
-                       static_cast<unsigned>(last.month()), static_cast<unsigned>(last.day()));
-}
-
-std::string named(const Offer& offer) {
-    std::string name = "offer";
-    for (const std::string* word : {&offer.branch, &offer.seller, &offer.as_of}) {
-        if (!word->empty()) name.append(" ").append(*word);
-    }
-    return name;
+Date last_good_day(std::chrono::sys_days priced, const Limits& limits) {
+    return priced +
+           std::chrono::days(static_cast<int>(std::floor(limits.value(limit::price_age).in(calendar_day))));
 }
 
 }  // namespace
 
 bool is_stale(const Offer& offer, const Policy& policy, const Limits& limits) {
-    const auto priced = read_date(offer.as_of);
-    const auto now = read_date(policy.as_of);
+    const auto priced = day_of(offer.as_of);
+    const auto now = day_of(policy.as_of);
     if (!priced || !now) return true;
     return static_cast<double>((*now - *priced).count()) > limits.value(limit::price_age).in(calendar_day);
 }
@@ -110,23 +85,23 @@ void Bill::add_part(LineKind kind, const std::string& part_id, const std::option
     CostLine line;
     line.kind = kind;
     line.part_id = part_id;
-    line.source = named(*offer);
+    line.offer = OfferName{offer->branch, offer->seller, offer->as_of};
     line.cost = cost;
     line.stale = is_stale(*offer, policy_, books_.limits);
-    const auto priced = read_date(offer->as_of);
+    const auto priced = day_of(offer->as_of);
     undated_ = undated_ || !priced;
     if (priced) oldest_price_ = oldest_price_ ? std::min(*oldest_price_, *priced) : *priced;
     add_markup(line);
     line.count = count;
     line.amount = line.amount.times(count);
-    if (line.stale) lacks(policy_.as_of.empty() ? "shop.as_of" : "offers " + part_id);
+    if (line.stale) lacks(policy_.as_of ? "offers " + part_id : "shop.as_of");
     if (offer->core_credit && offer->core_credit->minor() > 0) {
         if (offer->core_credit->currency() != policy_.currency) return lacks("offers " + part_id);
         CostLine credit;
         credit.kind = LineKind::core_credit;
         credit.part_id = part_id;
         credit.amount = zero() - offer->core_credit->times(count);
-        credit.source = line.source;
+        credit.offer = line.offer;
         credits_.push_back(std::move(credit));
     }
     lines_.push_back(std::move(line));

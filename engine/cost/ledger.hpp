@@ -14,13 +14,20 @@
 
 namespace endbell {
 
+/// Which offer a price is from.
+struct OfferName {
+    std::string branch, seller;
+    std::optional<Date> as_of;
+};
+
 /// One line of a quote.
 struct CostLine {
     LineKind kind = LineKind::part;
     std::string part_id;                // of a part or its core credit
     std::optional<ShopTask> task;       // of labour
     Money amount;                       // what the customer pays, for all of it
-    std::string source;                 // "offer BRANCH SELLER 2026-01-10", "shop.labour_rate", ...
+    std::string source;                 // the job key or keys that it comes of: "shop.labour_rate"
+    std::optional<OfferName> offer;     // of a part and its core credit, which come of no key
     bool stale = false;                 // older than limit price.age, or of no known date
     std::optional<Money> cost;          // of one part: what the shop pays
     std::optional<PricedBy> priced_by;  // of a part
@@ -63,10 +70,10 @@ struct CostOption {
     WayOut way = WayOut::motor;
     std::string part_id;  // empty where no part is bought
     std::vector<CostLine> lines;
-    std::optional<Money> so_far;   // the sum of the lines that are known; absent when none is
-    std::optional<Money> today;    // absent when `lacking` is not empty
-    std::optional<int> lead_days;  // until everything is there
-    std::string good_until;        // YYYY-MM-DD: the last day on which no price is older than limit price.age
+    std::optional<Money> so_far;     // the sum of the lines that are known; absent when none is
+    std::optional<Money> today;      // absent when `lacking` is not empty
+    std::optional<int> lead_days;    // until everything is there
+    std::optional<Date> good_until;  // the last day on which no price is older than limit price.age
     std::vector<EnergyLine> energy_lines;
     std::optional<Energy> energy_per_year;
     std::optional<Money> energy_cost;  // a year, at today's price

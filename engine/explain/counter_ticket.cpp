@@ -3,6 +3,7 @@
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/words/write.hpp"
 
 namespace endbell {
 
@@ -68,10 +69,10 @@ void add_pick_list(Document& to, const Selection& selection, const Option& optio
         to.add(Paragraph{"If a part is gone, this also does: " + joined(r.part_ids, ", ") + "."});
         break;
     }
-    if (option.offer && !option.offer->as_of.empty())
+    if (option.offer && option.offer->as_of)
         to.add(Paragraph{
-            "Price and stock as of " + option.offer->as_of +
-            (cost != nullptr && !cost->good_until.empty() ? ", good until " + cost->good_until : "") + "."});
+            "Price and stock as of " + write(*option.offer->as_of) +
+            (cost != nullptr && cost->good_until ? ", good until " + write(*cost->good_until) : "") + "."});
 }
 
 std::string said(const Fact& fact) {

@@ -6,6 +6,7 @@
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/words/write.hpp"
 
 namespace endbell {
 
@@ -105,11 +106,12 @@ void add_assumptions(Document& to, const FailedUnit& job, const Ledger& ledger, 
 void add_expiry(Document& to, const FailedUnit& job, const CostOption* first) {
     to.add(Heading{"How long it stands"});
     Pairs pairs;
-    pairs.rows.emplace_back("Priced on", job.shop.as_of ? *job.shop.as_of : "no date given in the job");
-    const bool dated = first != nullptr && !first->good_until.empty();
-    pairs.rows.emplace_back("Good until",
-                            dated ? first->good_until + "; after that its oldest price is too old (price.age)"
-                                  : "not known: a price has no date");
+    pairs.rows.emplace_back("Priced on",
+                            job.shop.as_of ? write(*job.shop.as_of) : "no date given in the job");
+    const bool dated = first != nullptr && first->good_until;
+    pairs.rows.emplace_back("Good until", dated ? write(*first->good_until) +
+                                                      "; after that its oldest price is too old (price.age)"
+                                                : "not known: a price has no date");
     pairs.rows.emplace_back("Accepted", "________________________   date ________");
     to.add(pairs);
 }

@@ -68,7 +68,7 @@ struct KitChoice {
 /// Where to buy and what counts: the shop's policy as the job and catalog state it.
 struct Policy {
     std::string branch;
-    std::string as_of;  // YYYY-MM-DD; empty: price age cannot be judged
+    std::optional<Date> as_of;  // none: price age cannot be judged
     Currency currency;
     std::optional<Money> labour_rate;  // per hour
     std::vector<std::string> prefer_makers;

@@ -31,7 +31,7 @@ Policy policy_of(const FailedUnit& job) {
     Policy policy;
     const ShopFacts& shop = job.shop;
     policy.branch = shop.branch.value.value_or("");
-    policy.as_of = shop.as_of.value.value_or("");
+    policy.as_of = shop.as_of.value;
     const std::optional<Currency> stated = shop.currency ? currency(*shop.currency) : std::nullopt;
     if (stated) {
         policy.currency = *stated;

@@ -8,6 +8,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/model/reading.hpp"
 #include "engine/model/supply.hpp"
+#include "engine/units/date.hpp"
 #include "engine/units/money.hpp"
 #include "engine/units/units.hpp"
 
@@ -176,7 +177,7 @@ struct ControlFacts {
 /// [shop] whose money and whose rules. `as_of` stands in for a clock: the engine never reads one.
 struct ShopFacts {
     Reading<std::string> branch;
-    Reading<std::string> as_of;     // YYYY-MM-DD
+    Reading<Date> as_of;
     Reading<std::string> currency;  // ISO 4217
     Reading<Money> labour_rate;     // per hour
     Reading<Money> trip;

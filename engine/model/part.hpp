@@ -6,6 +6,7 @@
 
 #include "engine/model/kinds.hpp"
 #include "engine/model/supply.hpp"
+#include "engine/units/date.hpp"
 #include "engine/units/money.hpp"
 #include "engine/units/units.hpp"
 
@@ -115,7 +116,7 @@ struct Offer {
     std::optional<Money> core_credit;
     std::optional<int> stock;
     std::optional<int> lead_days;
-    std::string as_of;  // YYYY-MM-DD
+    std::optional<Date> as_of;  // none: not written as a date
 };
 
 struct CrossReference {

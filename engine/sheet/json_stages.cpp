@@ -3,6 +3,7 @@
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/words/write.hpp"
 
 namespace endbell::json {
 
@@ -25,6 +26,15 @@ Json fact(const Fact& f) {
 Json money(const std::optional<Money>& m) {
     if (!m) return nullptr;
     return {{"amount", m->amount()}, {"currency", m->currency().code}};
+}
+
+/// "offer BRANCH SELLER 2026-01-10": what it does not say is left out.
+std::string named(const OfferName& offer) {
+    std::string name = "offer";
+    for (const std::string& each : {offer.branch, offer.seller, offer.as_of ? write(*offer.as_of) : ""}) {
+        if (!each.empty()) name.append(" ").append(each);
+    }
+    return name;
 }
 
 Json remedy(const Remedy& r) {
@@ -248,7 +258,7 @@ Json ledger(const Ledger& l) {
                      {"so_far", money(o.so_far)},
                      {"per_year", money(o.per_year)},
                      {"life_years", o.life_years},
-                     {"good_until", o.good_until.empty() ? Json(nullptr) : Json(o.good_until)},
+                     {"good_until", o.good_until ? Json(write(*o.good_until)) : Json(nullptr)},
                      {"energy_kwh_per_year",
                       o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},
                      {"energy_cost", money(o.energy_cost)},
@@ -259,7 +269,7 @@ Json ledger(const Ledger& l) {
                           return Json{{"kind", word(line.kind)},
                                       {"subject", line.subject()},
                                       {"amount", money(line.amount)},
-                                      {"source", line.source},
+                                      {"source", line.offer ? named(*line.offer) : line.source},
                                       {"stale", line.stale}};
                       })}};
              })}};

@@ -119,25 +119,27 @@ Read<std::string> read_part_number(std::string_view raw) {
     return read_as<std::string>(raw, std::string(trimmed(raw)));
 }
 
-Read<std::string> read_date(std::string_view raw) {
-    constexpr std::string_view expected = "a date as YYYY-MM-DD";
-    if (is_missing(raw)) return not_written<std::string>();
-    const std::string text(trimmed(raw));
-    const std::vector<std::string> parts = split(text, '-');
-    if (parts.size() != 3 || parts[0].size() != 4 || parts[1].size() != 2 || parts[2].size() != 2) {
-        return unreadable<std::string>(raw, expected);
+std::optional<Date> date_of_digits(std::string_view text) {
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
+    std::array<unsigned, 3> numbers{};  // year, month, day
+    std::size_t number = 0;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (i == 4 || i == 7) {
+            ++number;
+        } else if (text[i] >= '0' && text[i] <= '9') {
+            numbers[number] = numbers[number] * 10 + static_cast<unsigned>(text[i] - '0');
+        } else {
+            return std::nullopt;
+        }
     }
-    const auto year = read_count(parts[0]);
-    const auto month = read_count(parts[1]);
-    const auto day = read_count(parts[2]);
-    if (!year.reading || !month.reading || !day.reading) return unreadable<std::string>(raw, expected);
-    const bool leap = (*year.reading % 4 == 0 && *year.reading % 100 != 0) || *year.reading % 400 == 0;
-    const std::array days{31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-    if (*month.reading < 1 || *month.reading > 12 || *day.reading < 1 ||
-        *day.reading > days[static_cast<std::size_t>(*month.reading - 1)]) {
-        return unreadable<std::string>(raw, expected);
-    }
-    return read_as<std::string>(raw, text);
+    return date_of(static_cast<int>(numbers[0]), numbers[1], numbers[2]);
+}
+
+Read<Date> read_date(std::string_view raw) {
+    if (is_missing(raw)) return not_written<Date>();
+    const std::optional<Date> date = date_of_digits(trimmed(raw));
+    if (!date || !date->ok()) return unreadable<Date>(raw, "a date as YYYY-MM-DD");
+    return read_as<Date>(raw, *date);
 }
 
 Read<std::string> read_currency(std::string_view raw) {

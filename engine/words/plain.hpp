@@ -1,9 +1,11 @@
 // Yes and no, counts, bare ratios, lists, dates, texts, money and shares.
 #pragma once
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "engine/units/date.hpp"
 #include "engine/units/money.hpp"
 #include "engine/words/read.hpp"
 
@@ -28,7 +30,9 @@ Read<std::vector<std::string>> read_texts(std::string_view raw);
 /// A part number stays text: zeros, dashes, blanks. "1.23E+11" is a question: a spreadsheet has eaten it.
 Read<std::string> read_part_number(std::string_view raw);
 /// YYYY-MM-DD, a day that exists.
-Read<std::string> read_date(std::string_view raw);
+Read<Date> read_date(std::string_view raw);
+/// Ten characters YYYY-MM-DD, whether or not the day exists; nothing where they are not.
+std::optional<Date> date_of_digits(std::string_view text);
 /// ISO 4217, capital letters.
 Read<std::string> read_currency(std::string_view raw);
 /// "humid", "normal" or "dry".

@@ -1,5 +1,6 @@
 #include "engine/words/write.hpp"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -116,6 +117,16 @@ std::string write(TemperatureRise r) {
 }
 std::string write(Duration d) {
     return with(d.in(second), "s");
+}
+
+std::string write(Date date) {
+    const auto digits = [](unsigned number, std::size_t width) {
+        const std::string text = std::to_string(number);
+        return std::string(width - std::min(width, text.size()), '0') + text;
+    };
+    return digits(static_cast<unsigned>(static_cast<int>(date.year())), 4) + "-" +
+           digits(static_cast<unsigned>(date.month()), 2) + "-" +
+           digits(static_cast<unsigned>(date.day()), 2);
 }
 
 std::string write(Share share) {

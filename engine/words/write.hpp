@@ -5,6 +5,7 @@
 
 #include "engine/model/kinds.hpp"
 #include "engine/model/supply.hpp"
+#include "engine/units/date.hpp"
 #include "engine/units/money.hpp"
 #include "engine/units/units.hpp"
 
@@ -30,6 +31,7 @@ std::string write(Temperature shown_in_celsius);
 std::string write_fahrenheit(Temperature);
 std::string write(TemperatureRise);  // Fahrenheit degrees
 std::string write(Duration);
+std::string write(Date);   // "2026-01-31"
 std::string write(Share);  // "8.25 %"
 std::string write(bool yes);
 std::string write(int count);

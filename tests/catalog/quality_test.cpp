@@ -20,7 +20,7 @@ struct Shop {
     std::string offers = "M,S,10.00,USD,2026-01-01\n";
     std::string excludes = "";
 
-    QualityReport check(const std::string& as_of = "") const {
+    QualityReport check(const std::optional<Date>& as_of = {}) const {
         Folder folder;
         folder.table("parts", "part_id,kind,maker,part_number\n" + parts);
         folder.table("motors",
@@ -37,7 +37,7 @@ struct Shop {
         BOOST_REQUIRE(report.set_aside == 0);
         return check_catalog(folder.catalog(), {as_of, 100});
     }
-    std::string kinds(const std::string& as_of = "") const {
+    std::string kinds(const std::optional<Date>& as_of = {}) const {
         std::string all;
         for (const KindCount& each : check(as_of).counts)
             all += (all.empty() ? "" : ", ") + each.kind + " " + std::to_string(each.count);
@@ -120,8 +120,8 @@ BOOST_AUTO_TEST_CASE(a_price_of_nothing_and_an_old_price_are_doubted) {
     shop.offers = "M,S,0,USD,2026-01-01\n";
     BOOST_TEST(shop.kinds() == "zero price 1");
     shop = sound();
-    BOOST_TEST(shop.kinds("2026-01-31") == "");  // 30 days
-    BOOST_TEST(shop.kinds("2026-02-01") == "stale price 1");
+    BOOST_TEST(shop.kinds(date_of(2026, 1, 31)) == "");  // 30 days
+    BOOST_TEST(shop.kinds(date_of(2026, 2, 1)) == "stale price 1");
     shop.offers = "";
     BOOST_TEST(shop.kinds() == "no offer 1");
 }

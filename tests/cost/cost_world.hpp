@@ -28,7 +28,7 @@ inline Offer offer(std::string part, std::int64_t price, int stock = 3, int lead
     o.price = cents(price);
     o.stock = stock;
     o.lead_days = lead;
-    o.as_of = "2026-01-10";
+    o.as_of = date_of(2026, 1, 10);
     return o;
 }
 
@@ -38,7 +38,7 @@ inline FailedUnit job() {
     j.unit.load = known(Load::indoor_blower);
     j.plate.family = known(Family::capacitor_run);
     j.shop.branch = known(std::string("north"));
-    j.shop.as_of = known(std::string("2026-01-15"));
+    j.shop.as_of = known(date_of(2026, 1, 15));
     j.shop.currency = known(std::string("USD"));
     j.shop.labour_rate = known(cents(12'500));
     j.shop.trip = known(cents(9'500));

@@ -51,9 +51,10 @@ BOOST_AUTO_TEST_CASE(a_markup_is_on_cost_and_a_margin_is_of_price) {
 }
 
 BOOST_AUTO_TEST_CASE(a_missing_price_a_stale_one_and_another_currency_each_leave_the_total_open) {
-    for (const auto& spoil : {+[](Offer& o) { o.price.reset(); }, +[](Offer& o) { o.as_of = "2025-12-01"; },
-                              +[](Offer& o) { o.as_of = "last week"; },
-                              +[](Offer& o) { o.price = Money(18'500, *currency("CAD")); }}) {
+    for (const auto& spoil :
+         {+[](Offer& o) { o.price.reset(); }, +[](Offer& o) { o.as_of = date_of(2025, 12, 1); },
+          +[](Offer& o) { o.as_of.reset(); }, +[](Offer& o) { o.as_of = date_of(2026, 2, 30); },
+          +[](Offer& o) { o.price = Money(18'500, *currency("CAD")); }}) {
         Offer o = offer("M-1", 18'500);
         spoil(o);
         const CostOption option = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
@@ -67,10 +68,10 @@ BOOST_AUTO_TEST_CASE(a_missing_price_a_stale_one_and_another_currency_each_leave
 
 BOOST_AUTO_TEST_CASE(a_stale_price_is_shown_as_stale_and_thirty_days_are_not_yet_stale) {
     Offer o = offer("M-1", 18'500);
-    o.as_of = "2025-12-16";  // 30 days before 2026-01-15: limit price.age
+    o.as_of = date_of(2025, 12, 16);  // 30 days before 2026-01-15: limit price.age
     BOOST_TEST(ledger(job(), {priced(motor("M-1"), o)}).options.at(0).today.has_value());
-    BOOST_TEST(ledger(job(), {priced(motor("M-1"), o)}).options.at(0).good_until == "2026-01-15");
-    o.as_of = "2025-12-15";
+    BOOST_TEST((ledger(job(), {priced(motor("M-1"), o)}).options.at(0).good_until == date_of(2026, 1, 15)));
+    o.as_of = date_of(2025, 12, 15);
     const CostOption option = ledger(job(), {priced(motor("M-1"), o)}).options.at(0);
     BOOST_TEST(option.lines.at(0).stale);
     BOOST_TEST(!option.today);

@@ -69,7 +69,7 @@ BOOST_AUTO_TEST_CASE(a_job_reads_in_the_words_of_the_trade) {
     BOOST_CHECK_EQUAL(job.controls.terminals->size(), 3U);
     BOOST_CHECK_EQUAL(job.shop.labour_rate->minor(), 13550);
     BOOST_CHECK_EQUAL(job.shop.labour_rate->currency().code, "CAD");
-    BOOST_CHECK_EQUAL(*job.shop.as_of, "2025-06-30");
+    BOOST_TEST((*job.shop.as_of == date_of(2025, 6, 30)));
     BOOST_CHECK_EQUAL(job.shop.parts_tax->millionths, 82'500);
     BOOST_CHECK_EQUAL(job.shop.prefer_makers->at(1), "Quorble");
     BOOST_CHECK(open_questions(job).empty());

@@ -33,7 +33,7 @@ inline Offer offer(std::string part, std::int64_t cents, int stock = 5, int lead
     o.price = money(cents);
     o.stock = stock;
     o.lead_days = lead;
-    o.as_of = "2026-01-10";
+    o.as_of = date_of(2026, 1, 10);
     return o;
 }
 
@@ -91,7 +91,7 @@ inline Candidate candidate(std::vector<Remedy> remedies) {
 inline Policy policy() {
     Policy p;
     p.branch = "north";
-    p.as_of = "2026-01-15";
+    p.as_of = date_of(2026, 1, 15);
     p.currency = dollars();
     p.labour_rate = money(12'500);
     return p;

@@ -19,7 +19,7 @@ Offer offer_of(const std::string& part, std::int64_t dollars, Dice& dice) {
     offer.price = Money(100 * dollars, Currency{});
     offer.stock = static_cast<int>(dice.below(3));
     if (dice.below(4) > 0) offer.lead_days = static_cast<int>(dice.below(5));
-    offer.as_of = "2026-01-10";
+    offer.as_of = date_of(2026, 1, 10);
     return offer;
 }
 
@@ -86,7 +86,7 @@ void add_hours(PlainCatalog& catalog, Dice& dice) {
 }
 
 void add_terms(FailedUnit& job, Dice& dice) {
-    job.shop.as_of = known(std::string("2026-01-20"));
+    job.shop.as_of = known(date_of(2026, 1, 20));
     job.shop.labour_rate = known(Money(9000, Currency{}));
     if (dice.below(2) == 0) job.shop.branch = known(std::string("north"));
     if (dice.below(2) == 0) job.shop.markup = known(Share{400'000});

@@ -89,6 +89,20 @@ BOOST_AUTO_TEST_CASE(every_word_of_every_enumeration_reads_back) {
     }
 }
 
+BOOST_AUTO_TEST_CASE(a_date_is_ten_characters_of_a_day_that_exists) {
+    BOOST_CHECK(read_date(" 2024-02-29 ").reading.value == date_of(2024, 2, 29));
+    BOOST_CHECK_EQUAL(write(date_of(2024, 2, 29)), "2024-02-29");
+    BOOST_CHECK_EQUAL(write(date_of(987, 1, 5)), "0987-01-05");
+    for (const char* refused : {"2023-02-29", "2025-13-01", "2025-00-10", "2025-01-32", "25-01-10",
+                                "2025-1-10", "2025/01/10", "2025- 1-10", "10.01.2025", "last week"}) {
+        BOOST_TEST_CONTEXT(refused) BOOST_TEST(read_date(refused).failed());
+    }
+    // As it stands in a store: the day need not exist, and is written as it was read.
+    BOOST_CHECK_EQUAL(write(*date_of_digits("2025-02-30")), "2025-02-30");
+    BOOST_TEST(!date_of_digits(" 2025-02-03"));
+    BOOST_TEST(!date_of_digits("2025-02-3x"));
+}
+
 BOOST_AUTO_TEST_CASE(the_locale_changes_nothing) {
     const InCommaLocale comma;
     BOOST_CHECK(read_power(".5").reading.value == horsepower(0.5));

@@ -52,7 +52,7 @@ Offer offer(const Request& request, const std::string& part, std::int64_t price)
     made.branch = "north";
     made.price = Money(price, request.currency);
     made.lead_days = static_cast<int>(request.number("lead"));
-    made.as_of = "2026-01-15";
+    made.as_of = date_of(2026, 1, 15);
     return made;
 }
 
@@ -60,7 +60,7 @@ FailedUnit job_of(const Request& request) {
     FailedUnit job;
     job.unit.load = known(Load::indoor_blower);
     job.plate.family = known(Family::capacitor_run);
-    job.shop.as_of = known(std::string("2026-01-15"));
+    job.shop.as_of = known(date_of(2026, 1, 15));
     job.shop.currency = known(std::string(request.currency.code));
     job.shop.labour_rate = request.money("rate");
     job.shop.trip = request.money("trip");
