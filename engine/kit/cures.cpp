@@ -27,6 +27,13 @@ Verdict agrees(const std::optional<Length>& offered, const std::optional<Length>
     return yes(std::abs((*offered - *wanted).in(inch)) <= within.in(inch) + rounding);
 }
 
+/// What goes over the shaft is not smaller than it, and what goes into the bore is not larger: by whatever little.
+Verdict slips(const std::optional<Length>& outer, const std::optional<Length>& inner, Length within) {
+    if (!outer || !inner) return Verdict::not_shown;
+    const double gap = (*outer - *inner).in(inch);
+    return yes(gap >= -rounding && gap <= within.in(inch) + rounding);
+}
+
 /// A size the remedy may leave open: then it does not decide.
 Verdict agrees_if_stated(const std::optional<Length>& offered, const std::optional<Length>& wanted,
                          Length within) {
@@ -88,7 +95,7 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
     const Length body = limits.body;
     switch (remedy.cure) {
         case Cure::shaft_bushing:
-            return worst(agrees(row.from, remedy.from, bore), agrees(row.to, remedy.to, bore));
+            return worst(slips(row.from, remedy.from, bore), slips(remedy.to, row.to, bore));
         case Cure::mount_band:
             return worst(agrees(row.from, remedy.from, body), same_if_stated(row.mount, remedy.mount));
         case Cure::body_ring:

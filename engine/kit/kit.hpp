@@ -151,7 +151,7 @@ bool may_be_cured(const Remedy& remedy, const KitShelf& shelf);
 bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 
 /// Does this row put the remedy right? `not_shown`: a size that decides is not stated by the row or the
-/// remedy. Sizes agree within limits shaft.bore_clearance (bushings, shields), body.band (bands, rings,
+/// remedy. A bushing slips over the shaft and into the bore within limit shaft.bore_clearance; sizes agree within it (shields), body.band (bands, rings,
 /// adapters between mounts) and bolt_circle.match (adapters between bolt circles).
 Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits);
 

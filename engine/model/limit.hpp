@@ -124,6 +124,7 @@ inline constexpr LimitOf<double> power_low{"power.low"};
 inline constexpr LimitOf<double> power_step_up{"power.step_up"};
 inline constexpr LimitOf<double> speed_match{"speed.match"};
 inline constexpr LimitOf<Length> bore_clearance{"shaft.bore_clearance"};
+inline constexpr LimitOf<Length> bore_standard_short{"bore.standard_short"};
 inline constexpr LimitOf<Length> shaft_length_slack{"shaft.length_slack"};
 inline constexpr LimitOf<Length> body_band{"body.band"};
 inline constexpr LimitOf<Length> bolt_circle_match{"bolt_circle.match"};

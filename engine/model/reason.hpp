@@ -26,6 +26,7 @@ enum class Reason : std::uint16_t {
     body_too_large,
     body_too_long,
     body_too_small,
+    bore_just_short,
     bore_not_stated,
     bushing,
     calls_share_a_speed,

@@ -31,6 +31,7 @@ struct Words<Reason> {
         R{Reason::body_too_large, "body too large"},
         R{Reason::body_too_long, "body too long"},
         R{Reason::body_too_small, "body too small"},
+        R{Reason::bore_just_short, "bore just under a standard size"},
         R{Reason::bore_not_stated, "bore not stated"},
         R{Reason::bushing, "bushing"},
         R{Reason::calls_share_a_speed, "calls share a speed"},

@@ -32,6 +32,14 @@ BOOST_AUTO_TEST_CASE(a_bushing_takes_its_own_two_diameters_within_the_slip_fit) 
     BOOST_CHECK(judged(bushing(0.375, 0.5), r) == Verdict::fits);
     BOOST_CHECK(judged(bushing(0.377, 0.498), r) == Verdict::fits);  // 0.002 in, limit shaft.bore_clearance
     BOOST_CHECK(judged(bushing(0.378, 0.5), r) == Verdict::does_not_fit);
+    BOOST_CHECK(judged(bushing(0.375, 0.4979), r) == Verdict::does_not_fit);
+    // Tighter than the shaft or thicker than the bore, by whatever little, it does not go on or in.
+    BOOST_CHECK(judged(bushing(0.3749, 0.5), r) == Verdict::does_not_fit);
+    BOOST_CHECK(judged(bushing(0.375, 0.5001), r) == Verdict::does_not_fit);
+    CureRow metric = bushing(0.375, 0.5);
+    metric.from = millimetre(9.525);  // 3/8 in.
+    metric.to = millimetre(12.7);     // 1/2 in.
+    BOOST_CHECK(judged(metric, r) == Verdict::fits);
     BOOST_CHECK(judged(bushing(0.375, 0.5625), r) == Verdict::does_not_fit);
     CureRow open = bushing(0.375, 0.5);
     open.to.reset();

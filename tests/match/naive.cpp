@@ -566,9 +566,16 @@ Verdict shaft_diameter(const Pair& p) {
     const auto* bore =
         told(p.job.measured.bore) ? told(p.job.measured.bore) : told(p.job.plate.shaft_diameter);
     if (!bore || !p.m->shaft_diameter) return open;
-    const double gap = bore->in(inch)-p.m->shaft_diameter->in(inch);
-    if (gap < -0.002 - 1e-8) return no;
-    return gap > 0.002 + 1e-8 ? work : yes;
+    const double read = bore->in(inch), shaft = p.m->shaft_diameter->in(inch);
+    // In 64ths: 1/4, 5/16, 3/8, 7/16, 1/2, 5/8, 3/4, 7/8, 1, 1 1/8; then IEC shafts.
+    std::vector<double> sold{9 / 25.4, 11 / 25.4, 14 / 25.4, 19 / 25.4, 24 / 25.4};
+    for (const int parts : {16, 20, 24, 28, 32, 40, 48, 56, 64, 72}) sold.push_back(parts / 64.0);
+    double meant = 0;
+    for (const double size : sold) meant = size - read > 1e-8 && size - read < 0.002 - 1e-8 ? size : meant;
+    for (const double size : sold) meant = std::abs(size - read) <= 1e-8 ? 0 : meant;
+    if (meant > 0 && shaft <= meant + 1e-8) return open;
+    if (shaft > read + 1e-8) return no;
+    return read - shaft > 0.002 + 1e-8 ? work : yes;
 }
 
 Verdict shaft_length(const Pair& p) {

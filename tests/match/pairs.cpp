@@ -39,7 +39,8 @@ const std::vector<double> powers{0.1, 0.2, 0.25, 1.0 / 3, 0.4, 0.49, 0.5, 0.51, 
 const std::vector<PlateVolts> plates{plate_volts(115), plate_volts(208, 230), plate_volts(230),
                                      plate_volts(208), plate_volts(277)};
 const std::vector<double> rpms{800, 825, 1000, 1050, 1075, 1128.75, 1129, 1140, 1190, 1550, 1625, 1725, 3250};
-const std::vector<Length> shafts = inches({0.3125, 0.4979, 0.498, 0.5, 0.502, 0.5021, 0.5512, 0.625});
+const std::vector<Length> shafts =
+    inches({0.3125, 0.4979, 0.498, 0.499, 0.5, 0.5001, 0.502, 19 / 25.4, 0.625});
 const std::vector<Length> lengths = inches({3, 3.9, 4, 5, 5.25, 5.3, 6, 8});
 const std::vector<Length> flats = inches({1, 2, 3.5, 4.5, 5});
 const std::vector<Length> bodies = inches({3.3, 5.0, 5.5375, 5.6, 5.6625, 5.67, 6.5});
