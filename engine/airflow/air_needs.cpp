@@ -12,7 +12,10 @@ namespace endbell {
 namespace {
 
 struct Window {
-    double low = 0, target = 0, high = 0;
+    Airflow low, target, high;
+    friend Window operator*(const Window& window, double times) {
+        return {window.low * times, window.target * times, window.high * times};
+    }
 };
 
 /// The facts that windows are made of, and what was assumed on the way.
@@ -42,7 +45,7 @@ void set_place(Needs& needs) {
         place_or(needs, equipment.altitude, foot(-1500), foot(20000), foot(0), "equipment.altitude");
     const Temperature inlet =
         place_or(needs, equipment.return_air, Temperature::fahrenheit(-40), Temperature::fahrenheit(180),
-                 Temperature::fahrenheit(assumed::return_air_fahrenheit), "equipment.return_air");
+                 assumed::return_air, "equipment.return_air");
     needs.out.density_ratio = density_ratio(altitude, inlet);
     needs.out.heat_factor = heat_factor(needs.out.density_ratio * standard_density);
 }
@@ -52,30 +55,26 @@ bool above_zero(const Reading<Q>& reading) {
     return reading && *reading > Q();
 }
 
+/// The window of each ton of cooling.
 Window per_ton(Needs& needs) {
     const Limits& limits = needs.limits;
     const Reading<std::string>& climate = needs.job.equipment.climate;
     if (!climate) needs.assume("equipment.climate");
     if (climate && *climate == "humid") {
-        return {std::min(limits.value(limit::cooling_low).in(cfm),
-                         limits.value(limit::cooling_humid_low).in(cfm)),
-                assumed::cooling_humid, limits.value(limit::cooling_high).in(cfm)};
+        return {std::min(limits.value(limit::cooling_low), limits.value(limit::cooling_humid_low)),
+                assumed::cooling_humid, limits.value(limit::cooling_high)};
     }
     if (climate && *climate == "dry") {
-        return {limits.value(limit::cooling_low).in(cfm), assumed::cooling_dry,
-                std::max(limits.value(limit::cooling_high).in(cfm),
-                         limits.value(limit::cooling_dry_high).in(cfm))};
+        return {limits.value(limit::cooling_low), assumed::cooling_dry,
+                std::max(limits.value(limit::cooling_high), limits.value(limit::cooling_dry_high))};
     }
-    return {limits.value(limit::cooling_low).in(cfm), assumed::cooling_normal,
-            limits.value(limit::cooling_high).in(cfm)};
+    return {limits.value(limit::cooling_low), assumed::cooling_normal, limits.value(limit::cooling_high)};
 }
 
-void set(CallAir& call, Window window, double times, WindowBasis basis) {
-    window.low = std::min(window.low, window.high);  // a shop may have tightened one edge past the other
-    call.low = window.low * times;
-    call.target = std::clamp(window.target, window.low, window.high) * times;
-    call.high = window.high * times;
-    call.basis = basis;
+void set(CallAir& call, const Window& window) {
+    call.low = std::min(window.low, window.high);  // a shop may have tightened one edge past the other
+    call.target = std::clamp(window.target, call.low, window.high);
+    call.high = window.high;
 }
 
 double tons(const Needs& needs) {
@@ -89,26 +88,27 @@ void need_cooling(Needs& needs, CallAir& call, double share) {
         return;
     }
     if (share < 1) needs.assume("equipment.cooling_stages");  // the low stage's own capacity is on no key
-    set(call, per_ton(needs), tons(needs) * share, WindowBasis::cfm_per_ton);
+    set(call, per_ton(needs) * (tons(needs) * share));
 }
 
 void need_dehumidify(Needs& needs, CallAir& call) {
     need_cooling(needs, call, 1);
     if (!call.lacking.empty()) return;
-    const double cooling = call.target, least = needs.limits.value(limit::cooling_least).in(cfm)*tons(needs);
+    const Airflow cooling = call.target, least = needs.limits.value(limit::cooling_least) * tons(needs);
     call.target = std::max(cooling * assumed::dehumidify_target, least);
     call.low = std::max(cooling * assumed::dehumidify_low, least);
     call.high = std::max(cooling * assumed::dehumidify_high, call.target);
 }
 
-/// cfm from the plate's rise window; the target is the airflow at the middle of the rises.
+/// From the plate's rise window; the target is the airflow at the middle of the rises.
 void need_rise(Needs& needs, CallAir& call, double share) {
     const EquipmentFacts& equipment = needs.job.equipment;
     call.basis = WindowBasis::temperature_rise;
     call.hard = true;
     const std::optional<HeatRate>& output = needs.facts.heat.fuel_output;
     if (!output)
-        call.lacking.push_back(needs.facts.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
+        call.lacking.push_back(needs.facts.heat.fuel_input ? "equipment.efficiency"
+                                                           : "equipment.heat_output");
     if (!above_zero(equipment.rise_low)) call.lacking.push_back("equipment.rise_low");
     if (!equipment.rise_high || (equipment.rise_low && *equipment.rise_high < *equipment.rise_low)) {
         call.lacking.push_back("equipment.rise_high");
@@ -118,9 +118,9 @@ void need_rise(Needs& needs, CallAir& call, double share) {
     const HeatRate heat = *output * share;
     call.heat = heat;
     const double factor = needs.out.heat_factor;
-    call.low = airflow_for(heat, *equipment.rise_high, factor).in(cfm);
-    call.high = airflow_for(heat, *equipment.rise_low, factor).in(cfm);
-    call.target = airflow_for(heat, (*equipment.rise_low + *equipment.rise_high) / 2, factor).in(cfm);
+    call.low = airflow_for(heat, *equipment.rise_high, factor);
+    call.high = airflow_for(heat, *equipment.rise_low, factor);
+    call.target = airflow_for(heat, (*equipment.rise_low + *equipment.rise_high) / 2, factor);
 }
 
 /// Elements: never above the rise limit; and never less than a heat pump running with them needs. More air
@@ -136,10 +136,8 @@ void need_elements(Needs& needs, CallAir& call) {
     }
     const HeatRate heat = kilowatt_heat(elements->in(kilowatt));
     call.heat = heat;
-    auto at = [&](double rise) {
-        return airflow_for(heat, fahrenheit_degree(rise), needs.out.heat_factor).in(cfm);
-    };
-    const double most_rise = needs.limits.value(limit::element_rise).in(fahrenheit_degree);
+    auto at = [&](TemperatureRise rise) { return airflow_for(heat, rise, needs.out.heat_factor); };
+    const TemperatureRise most_rise = needs.limits.value(limit::element_rise);
     call.low = at(most_rise);
     call.target = at(std::min(assumed::electric_target_rise, most_rise));
     call.high = at(std::min(assumed::electric_least_rise, most_rise));
@@ -179,7 +177,7 @@ void need_heating(Needs& needs, CallAir& call, double share) {
 void need_circulation(Needs& needs, CallAir& call) {
     call.basis = WindowBasis::circulation;
     const EquipmentFacts& equipment = needs.job.equipment;
-    double reference = 0;
+    Airflow reference;
     if (above_zero(equipment.cooling)) {
         reference = per_ton(needs).target * tons(needs);
     } else {
@@ -187,11 +185,11 @@ void need_circulation(Needs& needs, CallAir& call) {
         need_heating(needs, heating, 1);
         reference = heating.target;
     }
-    if (reference <= 0) {
+    if (reference <= Airflow()) {
         call.lacking.push_back("equipment.cooling");
         return;
     }
-    set(call, {assumed::circulate_low, assumed::circulate_target, 1.0}, reference, WindowBasis::circulation);
+    set(call, {reference * assumed::circulate_low, reference * assumed::circulate_target, reference});
 }
 
 std::set<Call> calls_of(const FailedUnit& job, const Heat& heat) {

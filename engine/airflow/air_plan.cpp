@@ -38,8 +38,8 @@ struct Planner {
     void predict_programmed();
     std::optional<TapAir> settle(const TapSetting& tap);
     /// The table serves only where the static is known: without it the duct has no place on the curve.
-    const BlowerCurve* curve() const { return table && measured_static(job).known ? &*table : nullptr; }
-    bool solvable() const { return plan.point.airflow.known && (plan.point.torque.known || curve()); }
+    const BlowerCurve* curve() const { return table && measured_static(job).known() ? &*table : nullptr; }
+    bool solvable() const { return plan.point.airflow.known() && (plan.point.torque.known() || curve()); }
 };
 
 void Planner::read_table() {
@@ -58,9 +58,9 @@ void Planner::find_old_point() {
     plan.point = found.point;
     add(plan.lacking, found.lacking);
     plan.contradictions = found.contradictions;
-    if (plan.point.airflow.known) add(plan.assumed, found.assumed);
+    if (plan.point.airflow.known()) add(plan.assumed, found.assumed);
     const bool limited = machine.speed_limit || machine.rated;
-    if (limited && !plan.point.speed.known && !curve())
+    if (limited && !plan.point.speed.known() && !curve())
         add(plan.lacking, "measured.speed");  // limits go unwatched
 }
 
@@ -83,7 +83,7 @@ std::optional<TapAir> Planner::settle(const TapSetting& tap) {
         line->strength *= strength_of_tap(*line, *tap.speed);
         return Prediction(point, curve(), needs.density_ratio).spin(*line);
     }
-    if (!point.speed.known) {
+    if (!point.speed.known()) {
         add(plan.lacking, "measured.speed");
         return std::nullopt;
     }
@@ -108,7 +108,7 @@ void Planner::predict_programmed() {
     add(plan.assumed, "motors.program");  // that the program asks for each call's target
     for (CallAir& call : plan.calls) {
         if (!has_window(call)) continue;
-        call.programmed = prediction.hold_airflow(cfm(call.target), machine.limits());
+        call.programmed = prediction.hold_airflow(call.target, machine.limits());
         if (call.programmed) add_electric(*call.programmed, machine, limits, plan.assumed);
         serve_by_program(call, job, limits, needs.heat_factor);
     }
@@ -139,7 +139,7 @@ void Planner::predict() {
             plan.method = !machine.slip_line() || !solvable() ? AirMethod::fan_laws
                           : curve()                           ? AirMethod::blower_table
                                                               : AirMethod::slip_line;
-            if (plan.point.airflow.known) predict_taps();
+            if (plan.point.airflow.known()) predict_taps();
     }
 }
 
@@ -149,9 +149,8 @@ AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, co
     Planner planner{job, facts, limits, machine_of(facts, part, limits), {}, std::nullopt, {}};
     AirPlan& plan = planner.plan;
     plan.method = AirMethod::no_calls;
-    const Estimate pressure = measured_static(job);
-    plan.duct_first =
-        pressure.known && pressure.value > limits.value(limit::static_repair_first).in(inch_water);
+    const Estimate<Pressure> pressure = measured_static(job);
+    plan.duct_first = pressure.known() && pressure.value() > limits.value(limit::static_repair_first);
     if (!job.unit.load) add(plan.lacking, "unit.load");
     if (!job.unit.load || *job.unit.load != Load::indoor_blower) return plan;
     planner.needs = air_needs(job, facts, limits);

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/airflow/estimate.hpp"
 #include "engine/airflow/kinds.hpp"
 #include "engine/facts/facts.hpp"
 #include "engine/model/failed_unit.hpp"
@@ -12,36 +13,25 @@
 
 namespace endbell {
 
-/// A number with what it may be off by, and whether it was assumed.
-struct Estimate {
-    double value = 0;
-    double plus_minus = 0;  // same unit, about 95 %
-    bool assumed = false;
-    bool known = true;  // false: nothing can be said, and `value` means nothing
-};
-constexpr Estimate unknown_estimate() {
-    return {0, 0, false, false};
-}
-
 /// One tap's operating point on this duct.
 struct TapAir {
     int tap = 0;
-    Estimate airflow;                    // cfm
-    Estimate static_total;               // in. w.c.
-    Estimate speed;                      // rpm
-    Estimate shaft_power;                // hp
-    Estimate input_power;                // W
-    Estimate line_current;               // A
-    std::optional<MotorLimit> bound;     // speed or power: the limit that binds
-    Estimate load = unknown_estimate();  // shaft power over rated power times service factor
+    Estimate<Airflow> airflow;
+    Estimate<Pressure> static_total;
+    Estimate<Speed> speed;
+    Estimate<Torque> torque;  // at the shaft
+    Estimate<Power> shaft_power;
+    Estimate<Power> input_power;
+    Estimate<Current> line_current;
+    std::optional<MotorLimit> bound;  // speed or power: the limit that binds
+    EstimatedNumber load;             // shaft power over rated power times service factor
     std::optional<LoadCaution> caution;
-    Estimate torque = unknown_estimate();  // lb-ft at the shaft
 };
 
 /// The air one call needs, and the tap that gives it.
 struct CallAir {
     Call call = Call::circulate;
-    double low = 0, target = 0, high = 0;  // cfm window; all 0 when it is not known
+    Airflow low, target, high;  // the window; all 0 when it is not known
     WindowBasis basis = WindowBasis::circulation;
     bool hard = false;       // never traded away: electric heat, furnace rise
     std::optional<int> tap;  // none: unmet, not known, or a programmed airflow without taps
@@ -52,15 +42,15 @@ struct CallAir {
     std::optional<TapAir> programmed;   // constant-airflow modules: the operating point at this call (tap 0)
     std::vector<CallCaution> cautions;  // of a call that is met
     std::optional<HeatRate> heat;       // what a heating call puts into the air
-    std::optional<Estimate> expected_rise;  // F degrees at the chosen airflow: read it at start-up
+    Estimate<TemperatureRise> expected_rise;  // at the chosen airflow: read it at start-up
 };
 
 /// What the old motor did on this duct: the point that every prediction starts from.
 struct DuctPoint {
-    Estimate airflow = unknown_estimate();       // cfm
-    Estimate static_total = unknown_estimate();  // in. w.c.
-    Estimate speed = unknown_estimate();         // rpm
-    Estimate torque = unknown_estimate();        // lb-ft at the shaft
+    Estimate<Airflow> airflow;
+    Estimate<Pressure> static_total;
+    Estimate<Speed> speed;
+    Estimate<Torque> torque;  // at the shaft
     std::optional<AirflowSource> airflow_from;
     std::optional<TorqueSource> torque_from;
 };

@@ -2,15 +2,16 @@
 // otherwise, and each answer that rests on one names the job key or catalog column that would replace it
 // (AirPlan::assumed).
 #pragma once
+#include "engine/units/units.hpp"
 
 namespace endbell::assumed {
 
-// Spread of a reading, as a share of it unless a unit is given; about 95 %.
-inline constexpr double airflow_reading = 0.07;  // flow grid or traverse, from memory
-inline constexpr double static_reading = 0.02;   // in. w.c.: two taps, one manometer
+// Spread of a reading, as a share of it or as it is; about 95 %.
+inline constexpr double airflow_reading = 0.07;               // flow grid or traverse, from memory
+inline constexpr Pressure static_reading = inch_water(0.02);  // two taps, one manometer
 inline constexpr double speed_reading = 0.01;
 inline constexpr double watts_reading = 0.02;
-inline constexpr double rise_reading = 1.4;     // F degrees: two thermometers of 1 F each
+inline constexpr TemperatureRise rise_reading = fahrenheit_degree(1.4);  // two thermometers of 1 F each
 inline constexpr double heat_output = 0.03;     // plate efficiency stands for the steady-state one
 inline constexpr double standard_place = 0.03;  // sea level and 70 F assumed; 1,000 ft is 3.6 %
 inline constexpr double tap_torque = 0.05;      // what a motor holds against what its sheet prints
@@ -36,16 +37,17 @@ inline constexpr double known_efficiency = 0.04;  // plate efficiency, used away
 inline constexpr double power_factor = 0.15;
 
 // Equipment.
-inline constexpr double return_air_fahrenheit = 70.0;
-inline constexpr double low_stage_cooling = 0.70;     // of full capacity
-inline constexpr double low_stage_heating = 0.65;     // of full output
-inline constexpr double electric_target_rise = 40.0;  // F degrees
-inline constexpr double electric_least_rise = 20.0;   // F degrees: cooler air at the register is a draught
+inline constexpr Temperature return_air = Temperature::fahrenheit(70);
+inline constexpr double low_stage_cooling = 0.70;  // of full capacity
+inline constexpr double low_stage_heating = 0.65;  // of full output
+inline constexpr TemperatureRise electric_target_rise = fahrenheit_degree(40);
+// Cooler air at the register is a draught.
+inline constexpr TemperatureRise electric_least_rise = fahrenheit_degree(20);
 inline constexpr double circulate_low = 0.40, circulate_target = 0.50;  // of the cooling target
 inline constexpr double dehumidify_low = 0.75, dehumidify_target = 0.825,
                         dehumidify_high = 0.90;  // of cooling
 
-// Cooling targets, cfm per ton: a trade article gives 400, 350 in humid and 450 in dry places.
-inline constexpr double cooling_humid = 350.0, cooling_normal = 400.0, cooling_dry = 450.0;
+// Cooling targets of each ton: a trade article gives 400, 350 in humid and 450 in dry places.
+inline constexpr Airflow cooling_humid = cfm(350), cooling_normal = cfm(400), cooling_dry = cfm(450);
 
 }  // namespace endbell::assumed

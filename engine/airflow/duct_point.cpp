@@ -25,11 +25,11 @@ class Finder {
         found_.point.static_total = measured_static(job_);
         const Reading<Speed>& speed = job_.measured.speed;
         if (speed && *speed > rpm(0)) {
-            found_.point.speed = estimate(speed->in(rpm), assumed::speed_reading);
+            found_.point.speed = estimate(*speed, assumed::speed_reading);
         }
         find_airflow();
         find_torque();
-        if (!found_.point.static_total.known) lack("measured.static_total");
+        if (!found_.point.static_total.known()) lack("measured.static_total");
         find_contradictions();
         return found_;
     }
@@ -41,7 +41,7 @@ class Finder {
     void find_airflow() {
         const Reading<Airflow>& read = job_.measured.airflow;
         if (read && *read > cfm(0)) {
-            point().airflow = estimate(read->in(cfm), assumed::airflow_reading);
+            point().airflow = estimate(*read, assumed::airflow_reading);
             point().airflow_from = AirflowSource::reading;
             return;
         }
@@ -60,27 +60,25 @@ class Finder {
             return false;
         }
         const bool place_known = equipment.altitude && equipment.return_air;
-        const double share = root_sum({assumed::rise_reading / rise->in(fahrenheit_degree),
-                                       assumed::heat_output, place_known ? 0.0 : assumed::standard_place});
-        point().airflow =
-            estimate(airflow_for(*heat, *rise, needs_.heat_factor).in(cfm), share, !place_known);
+        const double share = root_sum({assumed::rise_reading / *rise, assumed::heat_output,
+                                       place_known ? 0.0 : assumed::standard_place});
+        point().airflow = estimate(airflow_for(*heat, *rise, needs_.heat_factor), share, !place_known);
         point().airflow_from = AirflowSource::temperature_rise;
         return true;
     }
 
     bool airflow_from_table() {
-        if (!blower_ || !point().speed.known || !point().static_total.known) return false;
-        const auto at = [&](const Estimate& speed, double inches) {
-            return airflow_for(*blower_, rpm(speed.value), inch_water(inches), needs_.density_ratio);
+        if (!blower_ || !point().speed.known() || !point().static_total.known()) return false;
+        const auto at = [&](Speed speed, Pressure pressure) {
+            return airflow_for(*blower_, speed, pressure, needs_.density_ratio);
         };
-        const Estimate speed = point().speed, pressure = point().static_total;
-        const Estimate faster = {speed.value + speed.plus_minus};
-        const auto middle = at(speed, pressure.value),
-                   tighter = at(speed, pressure.value + pressure.plus_minus);
-        const auto quicker = at(faster, pressure.value);
+        const Speed speed = point().speed.value(), faster = speed + point().speed.plus_minus();
+        const Pressure pressure = point().static_total.value(),
+                       more = pressure + point().static_total.plus_minus();
+        const auto middle = at(speed, pressure), tighter = at(speed, more), quicker = at(faster, pressure);
         if (!middle || !tighter || !quicker) return false;
         const double share = root_sum({1 - *tighter / *middle, *quicker / *middle - 1});
-        point().airflow = estimate(middle->in(cfm), share);
+        point().airflow = estimate(*middle, share);
         point().airflow_from = AirflowSource::blower_table;
         return true;
     }
@@ -90,12 +88,12 @@ class Finder {
         if (way) {
             point().torque = way->torque;
             point().torque_from = way->from;
-            if (!point().speed.known) point().speed = way->speed;
+            if (!point().speed.known()) point().speed = way->speed;
             found_.assumed = way->assumed;
             return;
         }
         lack("measured.watts");
-        if (!point().speed.known) lack("measured.speed");
+        if (!point().speed.known()) lack("measured.speed");
         if (!facts_.power) lack("plate.power");
         if (!facts_.speed) lack("plate.speed");
     }
@@ -109,8 +107,8 @@ class Finder {
             found_.contradictions.push_back("measured.speed and plate.speed");
         }
         const Reading<Power>& watts = job_.measured.watts;
-        if (watts && point().airflow_from == AirflowSource::reading && point().static_total.known) {
-            const Power air = air_power(cfm(point().airflow.value), inch_water(point().static_total.value));
+        if (watts && point().airflow_from == AirflowSource::reading && point().static_total.known()) {
+            const Power air = air_power(point().airflow.value(), point().static_total.value());
             if (air >= *watts) {
                 found_.contradictions.push_back(
                     "measured.airflow and measured.static_total and measured.watts");
@@ -127,19 +125,20 @@ class Finder {
 
 }  // namespace
 
-Estimate measured_static(const FailedUnit& job) {
+Estimate<Pressure> measured_static(const FailedUnit& job) {
     const MeasuredFacts& measured = job.measured;
-    double inches = 0;
+    Pressure total;
     if (measured.static_total) {
-        inches = measured.static_total->in(inch_water);
+        total = *measured.static_total;
     } else if (measured.static_supply && measured.static_return) {
-        inches = (*measured.static_supply - *measured.static_return).in(inch_water);
+        total = *measured.static_supply - *measured.static_return;
     }
-    if (!(inches > 0)) return unknown_estimate();
-    return {inches, assumed::static_reading};
+    if (!(total > Pressure())) return {};
+    return estimate_within(total, assumed::static_reading);
 }
 
-FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs, const BlowerCurve* blower) {
+FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs,
+                      const BlowerCurve* blower) {
     return Finder(job, facts, needs, blower).run();
 }
 

@@ -19,9 +19,10 @@ struct FoundPoint {
 
 /// Airflow: the reading; else heat output over rise; else speed and static on `blower`.
 /// Shaft torque: the best way of old_torque.hpp. `blower` may be null.
-FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs, const BlowerCurve* blower);
+FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs,
+                      const BlowerCurve* blower);
 
 /// Measured total, or supply less return (the return side reads negative); unknown unless above 0.
-Estimate measured_static(const FailedUnit& job);
+Estimate<Pressure> measured_static(const FailedUnit& job);
 
 }  // namespace endbell

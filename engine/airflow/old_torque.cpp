@@ -21,43 +21,38 @@ struct Sight {
     std::optional<SlipLine> line;
 };
 
-Estimate torque_estimate(Torque torque, double share, bool guess) {
-    return estimate(torque.in(pound_foot), share, guess);
-}
-
 /// Measured rpm, else the plate's: close for induction motors, loose for electronic ones.
-Estimate running_speed(const Sight& sight) {
-    if (sight.point.speed.known) return sight.point.speed;
+Estimate<Speed> running_speed(const Sight& sight) {
+    if (sight.point.speed.known()) return sight.point.speed;
     const Facts& facts = sight.facts;
-    if (!facts.speed || *facts.speed <= rpm(0)) return unknown_estimate();
+    if (!facts.speed || *facts.speed <= rpm(0)) return {};
     const bool loose = !facts.family || is_electronic(*facts.family);
-    return estimate(facts.speed->in(rpm), loose ? assumed::plate_speed_electronic : assumed::plate_speed,
-                    true);
+    return estimate(*facts.speed, loose ? assumed::plate_speed_electronic : assumed::plate_speed, true);
 }
 
-TorqueWay way(const Estimate& torque, const Estimate& speed, TorqueSource from,
+TorqueWay way(const Estimate<Torque>& torque, const Estimate<Speed>& speed, TorqueSource from,
               std::vector<std::string> assumed) {
-    if (speed.assumed) assumed.push_back("measured.speed");
+    if (speed.assumed()) assumed.push_back("measured.speed");
     return {torque, speed, from, std::move(assumed)};
 }
 
 std::optional<TorqueWay> by_table(const Sight& sight) {
     const DuctPoint& point = sight.point;
-    if (!sight.blower || !point.airflow.known || !point.speed.known) return std::nullopt;
+    if (!sight.blower || !point.airflow.known() || !point.speed.known()) return std::nullopt;
     const Torque torque =
-        torque_of(*sight.blower, rpm(point.speed.value), cfm(point.airflow.value), sight.density_ratio);
+        torque_of(*sight.blower, point.speed.value(), point.airflow.value(), sight.density_ratio);
     if (torque <= pound_foot(0)) return std::nullopt;
-    const double share = root_sum({assumed::torque_by_table, relative(point.airflow)});
-    return way(torque_estimate(torque, share, false), point.speed, TorqueSource::blower_table, {});
+    const double share = root_sum({assumed::torque_by_table, point.airflow.relative()});
+    return way(estimate(torque, share), point.speed, TorqueSource::blower_table, {});
 }
 
 /// Shaft torque of an electrical input, by the old family's usual efficiency.
 std::optional<TorqueWay> by_input(const Sight& sight, Power input, double share, bool guess,
                                   TorqueSource from, std::string assumed_key) {
     const Derived<Family>& family = sight.facts.family;
-    const Estimate running = running_speed(sight);
-    if (!family || input <= watt(0) || !running.known) return std::nullopt;
-    const Speed speed = rpm(running.value);
+    const Estimate<Speed> running = running_speed(sight);
+    if (!family || input <= watt(0) || !running.known()) return std::nullopt;
+    const Speed speed = running.value();
     double efficiency =
         electronic_efficiency(0.5);  // a blower's tap seldom asks for more than half the rating
     if (!is_electronic(*family)) {
@@ -65,7 +60,7 @@ std::optional<TorqueWay> by_input(const Sight& sight, Power input, double share,
         efficiency = induction_efficiency(*family, std::min(speed, synchronous), synchronous);
     }
     const Torque torque = torque_of(input * efficiency, speed);
-    return way(torque_estimate(torque, root_sum({share, relative(running)}), guess), running, from,
+    return way(estimate(torque, root_sum({share, running.relative()}), guess), running, from,
                {std::move(assumed_key)});
 }
 
@@ -77,16 +72,16 @@ std::optional<TorqueWay> by_watts(const Sight& sight) {
 }
 
 std::optional<TorqueWay> by_slip(const Sight& sight) {
-    const Estimate& speed = sight.point.speed;
-    if (!sight.line || !speed.known) return std::nullopt;
-    const Torque torque = sight.line->at(rpm(speed.value));
+    const Estimate<Speed>& speed = sight.point.speed;
+    if (!sight.line || !speed.known()) return std::nullopt;
+    const Torque torque = sight.line->at(speed.value());
     // Far below rated speed it was a low tap, or a sick motor: the high tap's line says nothing then.
     if (torque <= pound_foot(0) || torque > sight.line->full_load * assumed::slip_line_end)
         return std::nullopt;
-    const double slip = sight.line->synchronous.in(rpm)-speed.value;
-    const double share = root_sum({assumed::torque_by_slip, speed.plus_minus / slip});
+    const Speed slip = sight.line->synchronous - speed.value();
+    const double share = root_sum({assumed::torque_by_slip, speed.plus_minus() / slip});
     // Assumed: that the speed was read on the high tap.
-    return way(torque_estimate(torque, share, false), speed, TorqueSource::slip_line, {"measured.live_taps"});
+    return way(estimate(torque, share), speed, TorqueSource::slip_line, {"measured.live_taps"});
 }
 
 std::optional<TorqueWay> by_amps(const Sight& sight) {
@@ -102,7 +97,7 @@ std::optional<TorqueWay> by_amps(const Sight& sight) {
 std::optional<TorqueWay> by_plate(const Sight& sight) {
     const Derived<Torque>& full = sight.facts.torque;
     if (!full || *full <= pound_foot(0)) return std::nullopt;
-    return way(torque_estimate(*full * assumed::plate_share, assumed::torque_by_plate, true), running_speed(sight),
+    return way(estimate(*full * assumed::plate_share, assumed::torque_by_plate, true), running_speed(sight),
                TorqueSource::plate_power, {"measured.watts"});
 }
 
@@ -116,8 +111,8 @@ std::optional<SlipLine> old_slip_line(const Facts& facts) {
     return SlipLine{ns, *facts.speed, *facts.torque};
 }
 
-std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point, const BlowerCurve* blower,
-                                    double density_ratio) {
+std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point,
+                                    const BlowerCurve* blower, double density_ratio) {
     const Sight sight{job, facts, point, blower, density_ratio, old_slip_line(facts)};
     for (auto try_way : {by_table, by_watts, by_slip, by_amps, by_plate}) {
         if (std::optional<TorqueWay> found = try_way(sight)) return found;

@@ -14,13 +14,16 @@ namespace {
 
 // Stand-ins where the point's static or speed is unknown: they cancel out of every airflow on the same duct,
 // and the answer's own static or speed is marked unknown.
-constexpr double any_static = 0.5, any_speed = 1000;
+constexpr Pressure any_static = inch_water(0.5);
+constexpr Speed any_speed = rpm(1000);
 
-double value_or(const Estimate& estimate, double otherwise) {
-    return estimate.known ? estimate.value : otherwise;
+template <class Q>
+Q value_or(const Estimate<Q>& estimate, Q otherwise) {
+    return estimate.known() ? estimate.value() : otherwise;
 }
-double share_of(const Estimate& estimate) {
-    return estimate.known ? relative(estimate) : 0.0;
+template <class Q>
+double share_of(const Estimate<Q>& estimate) {
+    return estimate.known() ? estimate.relative() : 0.0;
 }
 
 /// What the square-root law may be off by where the duct has a fixed-pressure part.
@@ -55,14 +58,14 @@ BlowerCurve reference_shape(Airflow airflow, Pressure pressure, Speed speed, Tor
 
 Prediction::Prediction(const DuctPoint& point, const BlowerCurve* table, double density_ratio)
     : point_(point), density_ratio_(density_ratio) {
-    if (table && point.static_total.known) table_ = *table;
-    check(point.airflow.known && (table_ || point.torque.known),
+    if (table && point.static_total.known()) table_ = *table;
+    check(point.airflow.known() && (table_ || point.torque.known()),
           "a prediction starts from a measured airflow and torque");
 }
 
 Scene Prediction::scene(const Shift& shift) const {
-    const Airflow airflow = cfm(point_.airflow.value * shift.airflow);
-    const Pressure pressure = inch_water(value_or(point_.static_total, any_static) * shift.pressure);
+    const Airflow airflow = point_.airflow.value() * shift.airflow;
+    const Pressure pressure = value_or(point_.static_total, any_static) * shift.pressure;
     Scene scene;
     scene.density_ratio = density_ratio_;
     scene.duct = duct_through(airflow, pressure, density_ratio_);
@@ -72,9 +75,8 @@ Scene Prediction::scene(const Shift& shift) const {
         scene.blower.torque_nq *= shift.torque;
         scene.blower.torque_qq *= shift.torque;
     } else {
-        scene.blower =
-            reference_shape(airflow, pressure, rpm(value_or(point_.speed, any_speed) * shift.speed),
-                            pound_foot(point_.torque.value * shift.torque), density_ratio_);
+        scene.blower = reference_shape(airflow, pressure, value_or(point_.speed, any_speed) * shift.speed,
+                                       point_.torque.value() * shift.torque, density_ratio_);
     }
     return scene;
 }
@@ -82,7 +84,7 @@ Scene Prediction::scene(const Shift& shift) const {
 std::optional<TapAir> Prediction::settle_with(const Solve& solve, double setting_share) const {
     const std::optional<OperatingPoint> middle = solve(scene({}), 1);
     if (!middle) return std::nullopt;
-    const double by_torque = table_ ? assumed::torque_by_table : relative(point_.torque);
+    const double by_torque = table_ ? assumed::torque_by_table : point_.torque.relative();
     const Shift shifts[] = {{1 + share_of(point_.airflow), 1, 1, 1, 1},
                             {1, 1 + share_of(point_.static_total), 1, 1, 1},
                             {1, 1, table_ ? 1 : 1 + share_of(point_.speed), 1, 1},
@@ -92,26 +94,27 @@ std::optional<TapAir> Prediction::settle_with(const Solve& solve, double setting
     for (const Shift& shift : shifts) {
         if (const auto moved = solve(scene(shift), shift.setting)) spread.add(*middle, *moved);
     }
-    const double flow_ratio = middle->airflow.in(cfm) / point_.airflow.value;
+    const double flow_ratio = middle->airflow / point_.airflow.value();
     const double fixed = fixed_part_share(flow_ratio * flow_ratio);
-    const bool guess = point_.airflow.assumed || (!table_ && point_.torque.assumed);
-    const bool speed_known = table_ || point_.speed.known;
+    const bool guess = point_.airflow.assumed() || (!table_ && point_.torque.assumed());
+    const bool speed_known = table_ || point_.speed.known();
     TapAir tap;
     tap.bound = middle->bound;
-    tap.airflow = estimate(middle->airflow.in(cfm), root_sum({std::sqrt(spread.airflow), fixed}), guess);
-    tap.torque = estimate(middle->torque.in(pound_foot), std::sqrt(spread.torque), guess);
-    tap.speed = speed_known ? estimate(middle->speed.in(rpm), root_sum({std::sqrt(spread.speed), fixed}),
-                                       guess || (!table_ && point_.speed.assumed))
-                            : unknown_estimate();
-    tap.static_total = point_.static_total.known
-                           ? estimate(middle->pressure.in(inch_water),
-                                      root_sum({std::sqrt(spread.pressure), 2 * fixed}), guess)
-                           : unknown_estimate();
+    tap.airflow = estimate(middle->airflow, root_sum({std::sqrt(spread.airflow), fixed}), guess);
+    tap.torque = estimate(middle->torque, std::sqrt(spread.torque), guess);
+    if (speed_known) {
+        tap.speed = estimate(middle->speed, root_sum({std::sqrt(spread.speed), fixed}),
+                             guess || (!table_ && point_.speed.assumed()));
+    }
+    if (point_.static_total.known()) {
+        tap.static_total =
+            estimate(middle->pressure, root_sum({std::sqrt(spread.pressure), 2 * fixed}), guess);
+    }
     return tap;
 }
 
 MotorLimits Prediction::watched(const MotorLimits& limits) const {
-    return table_ || point_.speed.known ? limits : MotorLimits{std::nullopt, std::nullopt, limits.torque};
+    return table_ || point_.speed.known() ? limits : MotorLimits{std::nullopt, std::nullopt, limits.torque};
 }
 
 std::optional<TapAir> Prediction::hold_torque(Torque tap, const MotorLimits& limits) const {
@@ -143,21 +146,21 @@ std::optional<TapAir> Prediction::spin(const SlipLine& line) const {
 }
 
 TapAir Prediction::turn_at(const DuctPoint& point, Speed speed) {
-    const double ratio = speed.in(rpm) / point.speed.value;
-    const double by_ratio = root_sum({relative(point.speed), assumed::tap_speed});
-    const bool guess = point.airflow.assumed || point.speed.assumed;
+    const double ratio = speed / point.speed.value();
+    const double by_ratio = root_sum({point.speed.relative(), assumed::tap_speed});
+    const bool guess = point.airflow.assumed() || point.speed.assumed();
     TapAir tap;
-    tap.airflow = estimate(point.airflow.value * ratio, root_sum({relative(point.airflow), by_ratio}), guess);
-    tap.speed = estimate(speed.in(rpm), assumed::tap_speed);
-    tap.static_total = tap.torque = unknown_estimate();
-    if (point.static_total.known) {
-        tap.static_total = estimate(point.static_total.value * ratio * ratio,
-                                    root_sum({relative(point.static_total), 2 * by_ratio}), guess);
+    tap.airflow =
+        estimate(point.airflow.value() * ratio, root_sum({point.airflow.relative(), by_ratio}), guess);
+    tap.speed = estimate(speed, assumed::tap_speed);
+    if (point.static_total.known()) {
+        tap.static_total = estimate(point.static_total.value() * ratio * ratio,
+                                    root_sum({point.static_total.relative(), 2 * by_ratio}), guess);
     }
-    if (point.torque.known) {
+    if (point.torque.known()) {
         tap.torque =
-            estimate(point.torque.value * ratio * ratio, root_sum({relative(point.torque), 2 * by_ratio}),
-                     guess || point.torque.assumed);
+            estimate(point.torque.value() * ratio * ratio, root_sum({point.torque.relative(), 2 * by_ratio}),
+                     guess || point.torque.assumed());
     }
     return tap;
 }

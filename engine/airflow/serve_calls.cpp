@@ -12,10 +12,10 @@ namespace endbell {
 
 namespace {
 
-void expect_rise(CallAir& call, const Estimate& airflow, double heat_factor) {
-    if (!call.heat || !airflow.known || airflow.value <= 0) return;
-    const double rise = rise_for(*call.heat, cfm(airflow.value), heat_factor).in(fahrenheit_degree);
-    call.expected_rise = estimate(rise, root_sum({relative(airflow), assumed::heat_output}), airflow.assumed);
+void expect_rise(CallAir& call, const Estimate<Airflow>& airflow, double heat_factor) {
+    if (!call.heat || !airflow.known() || airflow.value() <= Airflow()) return;
+    call.expected_rise = estimate(rise_for(*call.heat, airflow.value(), heat_factor),
+                                  root_sum({airflow.relative(), assumed::heat_output}), airflow.assumed());
 }
 
 void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow>& flows) {
@@ -23,7 +23,7 @@ void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow
     const bool usable = std::any_of(flows.begin(), flows.end(),
                                     [&](const TapFlow& f) { return in_window(window, f.airflow); });
     const bool any = std::any_of(plan.taps.begin(), plan.taps.end(),
-                                 [&](const TapAir& tap) { return in_window(window, tap.airflow.value); });
+                                 [&](const TapAir& tap) { return in_window(window, tap.airflow.value()); });
     call.unmet_reason = usable ? UnmetReason::outranked
                         : any  ? UnmetReason::overload
                                : UnmetReason::no_tap_in_window;
@@ -32,29 +32,28 @@ void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow
 /// A met call may still be worth a word.
 void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limits& limits) {
     const EquipmentFacts& equipment = job.equipment;
-    const double off = std::abs(air.airflow.value / call.target - 1);
+    const double off = std::abs(air.airflow.value() / call.target - 1);
     if (call.basis == WindowBasis::cfm_per_ton && off > limits.value(limit::airflow_match)) {
         call.cautions.push_back(off > limits.value(limit::airflow_warn) ? CallCaution::far_off_target
                                                                         : CallCaution::off_target);
     }
-    const double most = equipment.static_limit ? equipment.static_limit->in(inch_water)
-                                               : limits.value(limit::static_plate_default).in(inch_water);
-    if (air.static_total.known && air.static_total.value > most)
+    const Pressure most =
+        equipment.static_limit ? *equipment.static_limit : limits.value(limit::static_plate_default);
+    if (air.static_total.known() && air.static_total.value() > most)
         call.cautions.push_back(CallCaution::static_over_plate);
-    if (call.basis == WindowBasis::temperature_rise && call.expected_rise && equipment.rise_high) {
-        const double margin = equipment.rise_high->in(fahrenheit_degree)-call.expected_rise->value;
-        if (margin < limits.value(limit::rise_margin).in(fahrenheit_degree))
+    if (call.basis == WindowBasis::temperature_rise && call.expected_rise.known() && equipment.rise_high) {
+        if (*equipment.rise_high - call.expected_rise.value() < limits.value(limit::rise_margin))
             call.cautions.push_back(CallCaution::rise_near_limit);
     }
-    const double watts_per_cfm = air.input_power.known ? air.input_power.value / air.airflow.value : 0;
-    if (watts_per_cfm > limits.value(limit::fan_efficacy).in(watt))
-        call.cautions.push_back(CallCaution::watts_per_cfm);
+    const Power of_each_cfm =
+        air.input_power.known() ? air.input_power.value() / air.airflow.value().in(cfm) : Power();
+    if (of_each_cfm > limits.value(limit::fan_efficacy)) call.cautions.push_back(CallCaution::watts_per_cfm);
 }
 
 }  // namespace
 
 bool has_window(const CallAir& call) {
-    return call.high > 0;
+    return call.high > Airflow();
 }
 CallWindow window_of(const CallAir& call) {
     return {call.call, call.low, call.target, call.high, call.hard};
@@ -72,7 +71,7 @@ void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, d
     for (std::size_t i = 0; i < plan.taps.size(); ++i) {
         if (plan.taps[i].caution == LoadCaution::overload) continue;
         taps.push_back(i);
-        flows.push_back({plan.taps[i].airflow.value, plan.taps[i].airflow.plus_minus});
+        flows.push_back({plan.taps[i].airflow.value(), plan.taps[i].airflow.plus_minus()});
     }
     const TapAssignment choice = assign_taps(windows, flows);
     for (std::size_t i = 0; i < which.size(); ++i) {
@@ -97,10 +96,10 @@ void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits
     const TapAir& point = *call.programmed;
     const CallWindow window = window_of(call);
     expect_rise(call, point.airflow, heat_factor);
-    if (!in_window(window, point.airflow.value) || point.caution == LoadCaution::overload) return;
+    if (!in_window(window, point.airflow.value()) || point.caution == LoadCaution::overload) return;
     call.met = true;
     call.unmet_reason.reset();
-    call.assured = assured_in(window, {point.airflow.value, point.airflow.plus_minus});
+    call.assured = assured_in(window, {point.airflow.value(), point.airflow.plus_minus()});
     caution(call, point, job, limits);
 }
 

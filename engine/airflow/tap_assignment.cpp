@@ -53,10 +53,10 @@ class Search {
         return most;
     }
 
-    bool monotone(std::size_t call, double airflow) const {
+    bool monotone(std::size_t call, Airflow airflow) const {
         for (std::size_t j = 0; j < call; ++j) {
             if (!now_[j]) continue;
-            const double other = flows_[static_cast<std::size_t>(*now_[j])].airflow;
+            const Airflow other = flows_[static_cast<std::size_t>(*now_[j])].airflow;
             if (must_not_exceed(windows_[j].call, windows_[call].call) && other > airflow) return false;
             if (must_not_exceed(windows_[call].call, windows_[j].call) && airflow > other) return false;
         }
@@ -87,7 +87,7 @@ class Search {
 
 }  // namespace
 
-bool in_window(const CallWindow& window, double airflow) {
+bool in_window(const CallWindow& window, Airflow airflow) {
     return airflow >= window.low && airflow <= window.high;
 }
 
@@ -96,10 +96,11 @@ bool assured_in(const CallWindow& window, const TapFlow& flow) {
            in_window(window, flow.airflow + flow.plus_minus);
 }
 
-int comfort_of(const CallWindow& window, double airflow) {
-    const double room = airflow < window.target ? window.target - window.low : window.high - window.target;
-    const double off = std::abs(airflow - window.target);
-    if (off >= room) return off == 0 ? 1000 : 0;
+int comfort_of(const CallWindow& window, Airflow airflow) {
+    const bool short_of = airflow < window.target;
+    const Airflow room = short_of ? window.target - window.low : window.high - window.target;
+    const Airflow off = short_of ? window.target - airflow : airflow - window.target;
+    if (off >= room) return off == Airflow() ? 1000 : 0;
     return static_cast<int>(std::floor(1000 * (room - off) / room));
 }
 

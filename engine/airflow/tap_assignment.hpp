@@ -8,16 +8,16 @@
 
 namespace endbell {
 
-/// A call's window as whole cfm-like numbers of any unit. low <= target <= high.
+/// A call's window. low <= target <= high.
 struct CallWindow {
     Call call = Call::circulate;
-    double low = 0, target = 0, high = 0;
+    Airflow low, target, high;
     bool hard = false;
 };
 
 struct TapFlow {
-    double airflow = 0;
-    double plus_minus = 0;
+    Airflow airflow;
+    Airflow plus_minus;
 };
 
 /// What an assignment is worth, most important first. A later field never buys back an earlier one.
@@ -35,8 +35,8 @@ struct TapAssignment {
 };
 
 /// 1000 at the target, 0 at the edge of the window, straight between; never below 0.
-int comfort_of(const CallWindow& window, double airflow);
-bool in_window(const CallWindow& window, double airflow);
+int comfort_of(const CallWindow& window, Airflow airflow);
+bool in_window(const CallWindow& window, Airflow airflow);
 bool assured_in(const CallWindow& window, const TapFlow& flow);
 
 /// Airflow never falls from the first call to the second: low stage before high stage, dehumidify before

@@ -85,9 +85,10 @@ std::vector<EnergyLine> energy_lines(const FailedUnit& job, const AirPlan& air) 
     std::vector<EnergyLine> lines = share_hours(job, running(calls));
     for (EnergyLine& line : lines) {
         const TapAir* point = air_of(air, line.call);
-        if (point == nullptr || !point->input_power.known || point->input_power.value <= 0) return {};
+        if (point == nullptr || !point->input_power.known() || point->input_power.value() <= watt(0))
+            return {};
         line.tap = point->tap;
-        line.watts = point->input_power.value;
+        line.watts = point->input_power.value().in(watt);
     }
     return lines;
 }

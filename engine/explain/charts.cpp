@@ -108,17 +108,17 @@ void add_air_chart(Document& to, const AirPlan& air) {
     chart.numbers.header = {"call", "tap", "air, cfm", "needs, cfm", "inside"};
     for (const CallAir& call : air.calls) {
         const TapAir* got = air_of(air, call.call);
-        if (got == nullptr || !got->airflow.known) continue;
-        const bool window = call.high > 0;
+        if (got == nullptr || !got->airflow.known()) continue;
+        const EstimatedNumber moved = got->airflow.in(cfm);
+        const double low = call.low.in(cfm), high = call.high.in(cfm);
+        const bool window = high > 0;
         const std::string tap = call.tap ? "tap " + std::to_string(*call.tap) : "programmed";
-        const std::string flow =
-            say_number(got->airflow.value, 0) +
-            (got->airflow.plus_minus > 0 ? " +/-" + say_number(got->airflow.plus_minus, 0) : "");
-        const std::string needs =
-            window ? say_number(call.low, 0) + "-" + say_number(call.high, 0) : "not known";
-        const bool inside = window && got->airflow.value >= call.low && got->airflow.value <= call.high;
-        drawn.bars.push_back({std::string(word(call.call)) + ", " + tap, flow + ", needs " + needs, call.low,
-                              call.high, got->airflow.value, got->airflow.plus_minus});
+        const std::string flow = say_number(moved.value, 0) +
+                                 (moved.plus_minus > 0 ? " +/-" + say_number(moved.plus_minus, 0) : "");
+        const std::string needs = window ? say_number(low, 0) + "-" + say_number(high, 0) : "not known";
+        const bool inside = window && moved.value >= low && moved.value <= high;
+        drawn.bars.push_back({std::string(word(call.call)) + ", " + tap, flow + ", needs " + needs, low, high,
+                              moved.value, moved.plus_minus});
         chart.description += (chart.description.empty() ? "" : "; ") + std::string(word(call.call)) + " on " +
                              tap + " gets " + flow + " cfm and needs " + needs;
         chart.numbers.rows.push_back({std::string(word(call.call)), tap, flow, needs,

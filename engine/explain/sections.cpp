@@ -17,7 +17,7 @@ std::string text(std::string_view view) {
     return std::string(view);
 }
 
-std::string plus_minus(const Estimate& e, int decimals) {
+std::string plus_minus(const EstimatedNumber& e, int decimals) {
     if (!e.known) return "-";
     std::string out = say_number(e.value, decimals);
     if (e.plus_minus > 0) out += " +/-" + say_number(e.plus_minus, decimals);
@@ -210,14 +210,15 @@ void add_air(Document& to, const AirPlan& air) {
     if (!air.calls.empty()) {
         Grid calls{{"call", "tap", "window, cfm", "target", "from", "met"}, {}, ""};
         for (const CallAir& c : air.calls) {
-            const bool window = c.high > 0;
+            const bool window = c.high > Airflow();
             std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes")
                                     : (c.unmet_reason ? "no: " + text(word(*c.unmet_reason)) : "no");
             for (CallCaution caution : c.cautions) met += ", " + text(word(caution));
-            calls.rows.push_back({text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
-                                  window ? say_number(c.low, 0) + "-" + say_number(c.high, 0) : "not known",
-                                  window ? say_number(c.target, 0) : "-",
-                                  text(word(c.basis)) + (c.hard ? " (hard)" : ""), met});
+            calls.rows.push_back(
+                {text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
+                 window ? say_number(c.low.in(cfm), 0) + "-" + say_number(c.high.in(cfm), 0) : "not known",
+                 window ? say_number(c.target.in(cfm), 0) : "-",
+                 text(word(c.basis)) + (c.hard ? " (hard)" : ""), met});
         }
         to.add(calls);
     }
@@ -227,9 +228,10 @@ void add_air(Document& to, const AirPlan& air) {
                   "(a): assumed in part. Check it at start-up."};
         for (const TapAir& t : air.taps) {
             taps.rows.push_back(
-                {std::to_string(t.tap), plus_minus(t.airflow, 0), plus_minus(t.static_total, 2),
-                 plus_minus(t.speed, 0), plus_minus(t.shaft_power, 2), plus_minus(t.input_power, 0),
-                 plus_minus(t.line_current, 1),
+                {std::to_string(t.tap), plus_minus(t.airflow.in(cfm), 0),
+                 plus_minus(t.static_total.in(inch_water), 2), plus_minus(t.speed.in(rpm), 0),
+                 plus_minus(t.shaft_power.in(horsepower), 2), plus_minus(t.input_power.in(watt), 0),
+                 plus_minus(t.line_current.in(ampere), 1),
                  text(word(t.bound)) + (t.bound && t.caution ? ", " : "") + text(word(t.caution))});
         }
         to.add(taps);

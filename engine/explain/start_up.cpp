@@ -5,7 +5,7 @@ namespace endbell {
 
 namespace {
 
-std::string expected(const Estimate& e, int decimals, const char* unit) {
+std::string expected(const EstimatedNumber& e, int decimals, const char* unit) {
     if (!e.known) return "not known";
     return say_number(e.value, decimals) +
            (e.plus_minus > 0 ? " +/-" + say_number(e.plus_minus, decimals) : "") + " " + unit +
@@ -13,7 +13,8 @@ std::string expected(const Estimate& e, int decimals, const char* unit) {
 }
 
 std::string window_text(const CallAir& call) {
-    return call.high > 0 ? say_number(call.low, 0) + "-" + say_number(call.high, 0) : "not known";
+    return call.high > Airflow() ? say_number(call.low.in(cfm), 0) + "-" + say_number(call.high.in(cfm), 0)
+                                 : "not known";
 }
 
 }  // namespace
@@ -34,12 +35,14 @@ void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
         for (const TapAir& tap : option.air.taps) {
             if (tap.tap != *call.tap) continue;
             add("call " + std::string(word(call.call)) + ", tap " + std::to_string(tap.tap) + ": airflow",
-                expected(tap.airflow, 0, "cfm") + ", window " + window_text(call));
-            add("  its total static, rpm, amps", expected(tap.static_total, 2, "in. w.c.") + ", " +
-                                                     expected(tap.speed, 0, "rpm") + ", " +
-                                                     expected(tap.line_current, 1, "A"));
+                expected(tap.airflow.in(cfm), 0, "cfm") + ", window " + window_text(call));
+            add("  its total static, rpm, amps", expected(tap.static_total.in(inch_water), 2, "in. w.c.") +
+                                                     ", " + expected(tap.speed.in(rpm), 0, "rpm") + ", " +
+                                                     expected(tap.line_current.in(ampere), 1, "A"));
         }
-        if (call.expected_rise) add("  its temperature rise", expected(*call.expected_rise, 0, "F degrees"));
+        if (call.expected_rise.known()) {
+            add("  its temperature rise", expected(call.expected_rise.in(fahrenheit_degree), 0, "F degrees"));
+        }
     }
     if (job.equipment.rise_low && job.equipment.rise_high) {
         add("temperature rise",

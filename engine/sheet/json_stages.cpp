@@ -86,7 +86,7 @@ Json kit(const KitChoice& k) {
              })}};
 }
 
-Json estimate(const Estimate& e) {
+Json estimate(const EstimatedNumber& e) {
     if (!e.known) return nullptr;
     return {{"value", number(e.value)}, {"plus_minus", number(e.plus_minus)}, {"assumed", e.assumed}};
 }
@@ -100,21 +100,21 @@ Json air(const AirPlan& a) {
             {"taps", list(a.taps,
                           [](const TapAir& t) {
                               return Json{{"tap", t.tap},
-                                          {"cfm", estimate(t.airflow)},
-                                          {"static_inwc", estimate(t.static_total)},
-                                          {"rpm", estimate(t.speed)},
-                                          {"shaft_hp", estimate(t.shaft_power)},
-                                          {"watts", estimate(t.input_power)},
-                                          {"amps", estimate(t.line_current)},
+                                          {"cfm", estimate(t.airflow.in(cfm))},
+                                          {"static_inwc", estimate(t.static_total.in(inch_water))},
+                                          {"rpm", estimate(t.speed.in(rpm))},
+                                          {"shaft_hp", estimate(t.shaft_power.in(horsepower))},
+                                          {"watts", estimate(t.input_power.in(watt))},
+                                          {"amps", estimate(t.line_current.in(ampere))},
                                           {"load", estimate(t.load)},
                                           {"caution", word(t.caution)},
                                           {"bound", word(t.bound)}};
                           })},
             {"calls", list(a.calls, [](const CallAir& c) {
                  return Json{{"call", word(c.call)},
-                             {"low_cfm", number(c.low)},
-                             {"target_cfm", number(c.target)},
-                             {"high_cfm", number(c.high)},
+                             {"low_cfm", number(c.low.in(cfm))},
+                             {"target_cfm", number(c.target.in(cfm))},
+                             {"high_cfm", number(c.high.in(cfm))},
                              {"basis", word(c.basis)},
                              {"hard", c.hard},
                              {"tap", c.tap ? Json(*c.tap) : Json(nullptr)},

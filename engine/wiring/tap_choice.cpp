@@ -43,11 +43,11 @@ std::optional<int> only_tap(const Part& part) {
 }
 
 /// Airflow of a tap; a tap without one counts by its number, below any airflow.
-double air_of_tap(const AirPlan& air, int tap) {
+Airflow air_of_tap(const AirPlan& air, int tap) {
     for (const TapAir& t : air.taps) {
-        if (t.tap == tap) return t.airflow.value;
+        if (t.tap == tap) return t.airflow.value();
     }
-    return tap / 1000.0;
+    return cfm(tap / 1000.0);
 }
 
 void add_missing(const std::vector<std::string>& keys, std::vector<std::string>& into) {

@@ -34,19 +34,19 @@ BOOST_AUTO_TEST_CASE(each_call_gets_the_tap_nearest_its_target) {
     BOOST_REQUIRE(plan.computed);
     BOOST_TEST(plan.method == AirMethod::torque_ratio);
     BOOST_TEST(plan.point.torque_from == TorqueSource::slip_line);
-    BOOST_CHECK_CLOSE(plan.point.torque.value * 16, 32.0, 0.1);
+    BOOST_CHECK_CLOSE(plan.point.torque.in(pound_foot).value * 16, 32.0, 0.1);
     BOOST_REQUIRE(plan.taps.size() == 6u);
-    BOOST_CHECK_CLOSE(tap_of(plan, 1).airflow.value, 701.5, 0.1);
-    BOOST_CHECK_CLOSE(tap_of(plan, 2).airflow.value, 905.7, 0.1);
-    BOOST_CHECK_CLOSE(tap_of(plan, 5).airflow.value, 1145.6, 0.1);
-    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.value, 1215.1, 0.1);
-    BOOST_CHECK_CLOSE(tap_of(plan, 6).static_total.value, 0.732, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 1).airflow.in(cfm).value, 701.5, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 2).airflow.in(cfm).value, 905.7, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 5).airflow.in(cfm).value, 1145.6, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.in(cfm).value, 1215.1, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 6).static_total.in(inch_water).value, 0.732, 0.1);
     BOOST_TEST(call_of(plan, Call::cool_high).tap.value() == 6);
     BOOST_TEST(call_of(plan, Call::heat_high).tap.value() == 6);
     BOOST_TEST(call_of(plan, Call::circulate).tap.value() == 1);
-    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).expected_rise->value, 48.77, 0.1);
-    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).low, 911.7, 0.1);
-    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).target, 1185.2, 0.1);
+    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).expected_rise.in(fahrenheit_degree).value, 48.77, 0.1);
+    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).low.in(cfm), 911.7, 0.1);
+    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).target.in(cfm), 1185.2, 0.1);
     BOOST_TEST(call_of(plan, Call::heat_high).hard);
     BOOST_TEST(air_of(plan, Call::cool_high)->tap == 6);
 }
@@ -65,7 +65,7 @@ BOOST_AUTO_TEST_CASE(after_the_duct_is_mended_the_same_torque_moves_more_and_ano
     job.measured.airflow = known(cfm(1200.5));
     job.measured.static_total = known(inch_water(0.5004));
     const AirPlan plan = plan_air(job, constant_torque(0.75, six_taps), limits);
-    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.value, 1273.4, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.in(cfm).value, 1273.4, 0.1);
     BOOST_TEST(call_of(plan, Call::cool_high).tap.value() == 5);
 }
 
@@ -77,7 +77,7 @@ BOOST_AUTO_TEST_CASE(without_an_airflow_windows_are_given_and_no_tap_is_guessed)
     BOOST_TEST(plan.taps.empty());
     BOOST_TEST(has(plan.lacking, "measured.airflow"));
     BOOST_TEST(has(plan.lacking, "measured.static_total"));
-    BOOST_CHECK_CLOSE(call_of(plan, Call::cool_high).target, 1200.0, 1e-9);
+    BOOST_CHECK_CLOSE(call_of(plan, Call::cool_high).target.in(cfm), 1200.0, 1e-9);
     BOOST_TEST(call_of(plan, Call::cool_high).unmet_reason == UnmetReason::not_measured);
     BOOST_TEST(!call_of(plan, Call::cool_high).tap.has_value());
 }
@@ -89,11 +89,11 @@ BOOST_AUTO_TEST_CASE(airflow_comes_from_the_rise_where_nobody_measured_it) {
     job.measured.rise = known(fahrenheit_degree(50));
     const AirPlan plan = plan_air(job, constant_torque(0.75, six_taps), limits);
     BOOST_TEST(plan.point.airflow_from == AirflowSource::temperature_rise);
-    BOOST_CHECK_CLOSE(plan.point.airflow.value, 1185.2, 0.1);
-    BOOST_CHECK_CLOSE(plan.point.airflow.plus_minus, 1185.2 * 0.04104, 0.5);
-    BOOST_TEST(!plan.point.airflow.assumed);
+    BOOST_CHECK_CLOSE(plan.point.airflow.in(cfm).value, 1185.2, 0.1);
+    BOOST_CHECK_CLOSE(plan.point.airflow.in(cfm).plus_minus, 1185.2 * 0.04104, 0.5);
+    BOOST_TEST(!plan.point.airflow.assumed());
     job.equipment.altitude = {};
-    BOOST_TEST(plan_air(job, constant_torque(0.75, six_taps), limits).point.airflow.assumed);
+    BOOST_TEST(plan_air(job, constant_torque(0.75, six_taps), limits).point.airflow.assumed());
 }
 
 BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
@@ -104,7 +104,7 @@ BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
     AirPlan plan = plan_air(job, part, limits);
     BOOST_TEST(plan.point.torque_from == TorqueSource::watts);
     // 480 W x 0.70 x 1000/1200 = 280 W = 0.3755 hp; x 5252.113 / 1000 = 1.972 lb-ft. By hand.
-    BOOST_CHECK_CLOSE(plan.point.torque.value, 1.972, 0.1);
+    BOOST_CHECK_CLOSE(plan.point.torque.in(pound_foot).value, 1.972, 0.1);
     BOOST_TEST(has(plan.assumed, "plate.efficiency"));
 
     job.measured.watts = {};
@@ -112,10 +112,10 @@ BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
     plan = plan_air(job, part, limits);
     BOOST_TEST(plan.point.torque_from == TorqueSource::plate_power);
     // 0.8 of 2.4428 lb-ft. By hand.
-    BOOST_CHECK_CLOSE(plan.point.torque.value, 1.9542, 0.1);
-    BOOST_TEST(plan.point.torque.assumed);
-    BOOST_TEST(plan.point.speed.assumed);
-    BOOST_TEST(tap_of(plan, 6).airflow.assumed);
+    BOOST_CHECK_CLOSE(plan.point.torque.in(pound_foot).value, 1.9542, 0.1);
+    BOOST_TEST(plan.point.torque.assumed());
+    BOOST_TEST(plan.point.speed.assumed());
+    BOOST_TEST(tap_of(plan, 6).airflow.assumed());
 
     job.measured.amps = known(ampere(4.5));
     plan = plan_air(job, part, limits);
@@ -126,13 +126,13 @@ BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
 BOOST_AUTO_TEST_CASE(a_wider_reading_gives_a_wider_answer) {
     FailedUnit job = furnace();
     const Part part = constant_torque(0.75, six_taps);
-    const Estimate by_slip = tap_of(plan_air(job, part, limits), 6).airflow;
+    const EstimatedNumber by_slip = tap_of(plan_air(job, part, limits), 6).airflow.in(cfm);
     job.measured.speed = {};
-    const Estimate by_plate = tap_of(plan_air(job, part, limits), 6).airflow;
+    const EstimatedNumber by_plate = tap_of(plan_air(job, part, limits), 6).airflow.in(cfm);
     BOOST_TEST(by_plate.plus_minus > by_slip.plus_minus);
     // At the old torque: root of 7 % (airflow), half of 15.. % (slip), half of 5 % (tap): by hand 0.11 of
     // 1,145.6.
-    const Estimate same = tap_of(plan_air(furnace(), part, limits), 5).airflow;
+    const EstimatedNumber same = tap_of(plan_air(furnace(), part, limits), 5).airflow.in(cfm);
     BOOST_CHECK_CLOSE(same.plus_minus / same.value, 0.115, 8.0);
 }
 
@@ -143,7 +143,7 @@ BOOST_AUTO_TEST_CASE(a_speed_limit_binds_and_the_airflow_is_found_again) {
     part.motor->speed_limit = rpm(1100);
     const AirPlan plan = plan_air(furnace(), part, limits);
     BOOST_TEST(tap_of(plan, 6).bound == MotorLimit::speed);
-    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.value, 1148.03, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.in(cfm).value, 1148.03, 0.1);
     BOOST_TEST(!tap_of(plan, 5).bound);
 }
 
@@ -152,7 +152,7 @@ BOOST_AUTO_TEST_CASE(a_power_limit_binds_and_the_airflow_is_found_again) {
     // (0.40/0.41799)^(1/3).
     const AirPlan plan = plan_air(furnace(), constant_torque(0.40, six_taps), limits);
     BOOST_TEST(tap_of(plan, 6).bound == MotorLimit::power);
-    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.value, 1145.6 * 0.98544, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.in(cfm).value, 1145.6 * 0.98544, 0.1);
     BOOST_TEST(tap_of(plan, 6).caution == LoadCaution::near_full_load);
     BOOST_CHECK_CLOSE(tap_of(plan, 6).load.value, 1.0, 0.1);
 }
@@ -160,14 +160,14 @@ BOOST_AUTO_TEST_CASE(a_power_limit_binds_and_the_airflow_is_found_again) {
 BOOST_AUTO_TEST_CASE(the_same_capacitor_run_motor_settles_where_the_old_one_did) {
     const AirPlan plan = plan_air(furnace(), capacitor_run(0.5, {825, 950, 1075}), limits);
     BOOST_TEST(plan.method == AirMethod::slip_line);
-    BOOST_CHECK_CLOSE(tap_of(plan, 3).airflow.value, 1145.6, 0.1);
-    BOOST_CHECK_CLOSE(tap_of(plan, 3).speed.value, 1097.67, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 3).airflow.in(cfm).value, 1145.6, 0.1);
+    BOOST_CHECK_CLOSE(tap_of(plan, 3).speed.in(rpm).value, 1097.67, 0.1);
     // Efficiency 0.70 x 1097.67/1200 of 311.7 W shaft: 486.8 W. By hand.
-    BOOST_CHECK_CLOSE(tap_of(plan, 3).input_power.value, 486.8, 0.2);
-    BOOST_TEST(tap_of(plan, 3).input_power.assumed);
-    BOOST_TEST(tap_of(plan, 1).airflow.value < tap_of(plan, 2).airflow.value);
+    BOOST_CHECK_CLOSE(tap_of(plan, 3).input_power.in(watt).value, 486.8, 0.2);
+    BOOST_TEST(tap_of(plan, 3).input_power.assumed());
+    BOOST_TEST(tap_of(plan, 1).airflow.in(cfm).value < tap_of(plan, 2).airflow.in(cfm).value);
     // A lighter fan than the plate's runs each tap faster than its printed speed.
-    BOOST_TEST(tap_of(plan, 1).speed.value > 825);
+    BOOST_TEST(tap_of(plan, 1).speed.in(rpm).value > 825);
 }
 
 BOOST_AUTO_TEST_CASE(an_overloaded_tap_serves_no_call) {
@@ -185,9 +185,9 @@ BOOST_AUTO_TEST_CASE(speed_alone_gives_airflow_by_the_fan_laws) {
     part.motor->ratings[0].power.reset();
     const AirPlan plan = plan_air(job, part, limits);
     BOOST_TEST(plan.method == AirMethod::fan_laws);
-    BOOST_CHECK_CLOSE(tap_of(plan, 1).airflow.value, 1145.6 * 825 / 1097.67, 0.1);
-    BOOST_TEST(!tap_of(plan, 1).shaft_power.known);
-    BOOST_TEST(!tap_of(plan, 1).input_power.known);
+    BOOST_CHECK_CLOSE(tap_of(plan, 1).airflow.in(cfm).value, 1145.6 * 825 / 1097.67, 0.1);
+    BOOST_TEST(!tap_of(plan, 1).shaft_power.known());
+    BOOST_TEST(!tap_of(plan, 1).input_power.known());
 }
 
 BOOST_AUTO_TEST_CASE(a_constant_airflow_module_is_tried_at_each_target) {
@@ -202,9 +202,9 @@ BOOST_AUTO_TEST_CASE(a_constant_airflow_module_is_tried_at_each_target) {
     const CallAir& cool = call_of(plan, Call::cool_high);
     BOOST_TEST(cool.met);
     BOOST_TEST(!cool.tap.has_value());
-    BOOST_CHECK_CLOSE(cool.programmed->airflow.value, 1200.0, 0.01);
+    BOOST_CHECK_CLOSE(cool.programmed->airflow.in(cfm).value, 1200.0, 0.01);
     // 0.41799 hp x (1200/1145.6)^3. By hand.
-    BOOST_CHECK_CLOSE(cool.programmed->shaft_power.value, 0.48040, 0.1);
+    BOOST_CHECK_CLOSE(cool.programmed->shaft_power.in(horsepower).value, 0.48040, 0.1);
     BOOST_TEST(air_of(plan, Call::cool_high) == &*cool.programmed);
     BOOST_TEST(has(plan.assumed, "motors.program"));
 }
@@ -252,8 +252,8 @@ BOOST_AUTO_TEST_CASE(an_unknown_static_leaves_airflow_known_and_static_unknown) 
     job.measured.static_total = {};
     const AirPlan plan = plan_air(job, constant_torque(0.75, six_taps), limits);
     BOOST_TEST(plan.computed);
-    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.value, 1215.1, 0.1);
-    BOOST_TEST(!tap_of(plan, 6).static_total.known);
+    BOOST_CHECK_CLOSE(tap_of(plan, 6).airflow.in(cfm).value, 1215.1, 0.1);
+    BOOST_TEST(!tap_of(plan, 6).static_total.known());
     BOOST_TEST(has(plan.lacking, "measured.static_total"));
 }
 
@@ -263,7 +263,7 @@ BOOST_AUTO_TEST_CASE(both_sides_of_the_static_make_the_total_and_a_high_one_is_a
     job.measured.static_supply = known(inch_water(0.42));
     job.measured.static_return = known(inch_water(-0.48));
     const AirPlan plan = plan_air(job, constant_torque(0.75, six_taps), limits);
-    BOOST_CHECK_CLOSE(plan.point.static_total.value, 0.90, 1e-9);
+    BOOST_CHECK_CLOSE(plan.point.static_total.in(inch_water).value, 0.90, 1e-9);
     BOOST_TEST(plan.duct_first);
     BOOST_TEST(!plan_air(furnace(), constant_torque(0.75, six_taps), limits).duct_first);
 }
@@ -288,7 +288,7 @@ BOOST_AUTO_TEST_CASE(a_met_call_off_its_target_or_over_the_plate_static_says_so)
     plan = plan_air(job, constant_torque(0.75, {32}), limits);
     BOOST_TEST(call_of(plan, Call::cool_high).cautions.empty());
     BOOST_TEST(call_of(plan, Call::heat_high).cautions.empty());
-    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).expected_rise->value, 51.73, 0.1);
+    BOOST_CHECK_CLOSE(call_of(plan, Call::heat_high).expected_rise.in(fahrenheit_degree).value, 51.73, 0.1);
     job.equipment.rise_high = known(fahrenheit_degree(54));
     plan = plan_air(job, constant_torque(0.75, {32}), limits);
     BOOST_REQUIRE(call_of(plan, Call::heat_high).cautions.size() == 1u);
@@ -327,7 +327,7 @@ BOOST_AUTO_TEST_CASE(limits_that_nobody_can_watch_ask_for_the_speed) {
     job.plate.speed = known(rpm(1050));
     plan = plan_air(job, constant_torque(0.75, six_taps), limits);
     BOOST_TEST(plan.computed);
-    BOOST_TEST(plan.point.speed.assumed);
+    BOOST_TEST(plan.point.speed.assumed());
     BOOST_TEST(has(plan.assumed, "measured.speed"));
 }
 
@@ -335,8 +335,8 @@ BOOST_AUTO_TEST_CASE(a_dead_line_does_not_choose_the_rating) {
     FailedUnit job = furnace();
     job.measured.line_volts = known(volt(0));
     const AirPlan plan = plan_air(job, capacitor_run(0.5, {825, 950, 1075}), limits);
-    BOOST_CHECK_CLOSE(tap_of(plan, 3).speed.value, 1097.67, 0.1);
-    BOOST_TEST(tap_of(plan, 3).line_current.known);
+    BOOST_CHECK_CLOSE(tap_of(plan, 3).speed.in(rpm).value, 1097.67, 0.1);
+    BOOST_TEST(tap_of(plan, 3).line_current.known());
 }
 
 BOOST_AUTO_TEST_CASE(a_low_line_slows_an_induction_motor) {
@@ -346,5 +346,5 @@ BOOST_AUTO_TEST_CASE(a_low_line_slows_an_induction_motor) {
     job.equipment.supply = known(bare_supply(volt(115)));
     job.measured.line_volts = known(volt(104));
     const AirPlan plan = plan_air(job, capacitor_run(0.5, {825, 950, 1075}), limits);
-    BOOST_CHECK_SMALL(tap_of(plan, 3).speed.value - 1079.1, 0.1);
+    BOOST_CHECK_SMALL(tap_of(plan, 3).speed.in(rpm).value - 1079.1, 0.1);
 }

@@ -116,7 +116,7 @@ Part any_part(Dice& dice) {
     return part;
 }
 
-void sound(const Estimate& estimate) {
+void sound(const EstimatedNumber& estimate) {
     if (!estimate.known) return;
     BOOST_TEST(std::isfinite(estimate.value));
     BOOST_TEST(std::isfinite(estimate.plus_minus));
@@ -124,19 +124,20 @@ void sound(const Estimate& estimate) {
 }
 
 void sound(const TapAir& tap) {
-    BOOST_TEST(tap.airflow.known);
-    BOOST_TEST(tap.airflow.value > 0);
-    for (const Estimate* e : {&tap.airflow, &tap.static_total, &tap.speed, &tap.torque, &tap.shaft_power,
-                              &tap.input_power, &tap.line_current, &tap.load}) {
-        sound(*e);
+    BOOST_TEST(tap.airflow.known());
+    BOOST_TEST(tap.airflow.in(cfm).value > 0);
+    for (const EstimatedNumber& number :
+         {tap.airflow.in(cfm), tap.static_total.in(inch_water), tap.speed.in(rpm), tap.torque.in(pound_foot),
+          tap.shaft_power.in(horsepower), tap.input_power.in(watt), tap.line_current.in(ampere), tap.load}) {
+        sound(number);
     }
 }
 
 void sound(const AirPlan& plan, const CallAir& call) {
     BOOST_TEST((call.low <= call.target && call.target <= call.high));
-    BOOST_TEST(call.low >= 0);
+    BOOST_TEST(call.low.in(cfm) >= 0);
     BOOST_TEST(call.met != call.unmet_reason.has_value());  // unmet always says why, met never does
-    BOOST_TEST((call.high > 0 || !call.lacking.empty()));
+    BOOST_TEST((call.high > Airflow() || !call.lacking.empty()));
     if (!call.met) {
         BOOST_TEST(!call.tap.has_value());
         return;
@@ -144,10 +145,10 @@ void sound(const AirPlan& plan, const CallAir& call) {
     BOOST_TEST(plan.computed);
     const TapAir* point = air_of(plan, call.call);
     BOOST_REQUIRE(point);
-    BOOST_TEST(point->airflow.value >= call.low);
-    BOOST_TEST(point->airflow.value <= call.high);
+    BOOST_TEST((point->airflow.value() >= call.low));
+    BOOST_TEST((point->airflow.value() <= call.high));
     BOOST_TEST(point->caution != LoadCaution::overload);
-    if (call.assured) BOOST_TEST(point->airflow.value - point->airflow.plus_minus >= call.low);
+    if (call.assured) BOOST_TEST((point->airflow.value() - point->airflow.plus_minus() >= call.low));
 }
 
 }  // namespace
@@ -187,7 +188,7 @@ BOOST_AUTO_TEST_CASE(more_torque_never_moves_less_air_and_a_tighter_duct_never_m
         const AirPlan plan =
             plan_air(job, constant_torque(dice.between(.3, 1), {10, 15, 20, 25, 30, 35, 40}), limits);
         for (std::size_t i = 1; i < plan.taps.size(); ++i) {
-            BOOST_TEST(plan.taps[i].airflow.value >= plan.taps[i - 1].airflow.value - 1e-6);
+            BOOST_TEST(plan.taps[i].airflow.in(cfm).value >= plan.taps[i - 1].airflow.in(cfm).value - 1e-6);
         }
         const BlowerCurve rb1 = reference_blower();
         const double k = dice.between(.2, .6), torque = dice.between(.5, 3);

@@ -132,16 +132,16 @@ BOOST_AUTO_TEST_CASE(a_job_with_its_blower_table_is_solved_on_it) {
     AirPlan plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);
     BOOST_TEST(plan.method == AirMethod::blower_table);
     BOOST_TEST(plan.point.torque_from == TorqueSource::blower_table);
-    BOOST_CHECK_CLOSE(plan.point.torque.value, 1.998, 0.5);
+    BOOST_CHECK_CLOSE(plan.point.torque.in(pound_foot).value, 1.998, 0.5);
     BOOST_REQUIRE(plan.taps.size() == 2u);
-    BOOST_CHECK_CLOSE(plan.taps[1].airflow.value, 1200.5, 0.5);
-    BOOST_CHECK_CLOSE(plan.taps[1].speed.value, 989.5, 0.5);
+    BOOST_CHECK_CLOSE(plan.taps[1].airflow.in(cfm).value, 1200.5, 0.5);
+    BOOST_CHECK_CLOSE(plan.taps[1].speed.in(rpm).value, 989.5, 0.5);
 
     // No airflow reading: speed and static place the point on the table.
     job.measured.airflow = {};
     plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);
     BOOST_TEST(plan.point.airflow_from == AirflowSource::blower_table);
-    BOOST_CHECK_CLOSE(plan.point.airflow.value, 1200, 1.0);
+    BOOST_CHECK_CLOSE(plan.point.airflow.in(cfm).value, 1200, 1.0);
 
     // No speed either, but an airflow: the table alone gives the torque of every tap.
     job.measured.airflow = known(cfm(1200));
@@ -149,7 +149,7 @@ BOOST_AUTO_TEST_CASE(a_job_with_its_blower_table_is_solved_on_it) {
     job.plate = {};
     plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);
     BOOST_TEST(plan.computed);
-    BOOST_CHECK_CLOSE(plan.taps[1].airflow.value, 1200.5, 0.5);
+    BOOST_CHECK_CLOSE(plan.taps[1].airflow.in(cfm).value, 1200.5, 0.5);
 
     job.unit.belt_drive = known(true);
     plan = plan_air(job, constant_torque(0.75, {20, 32}), limits);

@@ -59,7 +59,7 @@ BOOST_AUTO_TEST_CASE(the_truth_lies_within_the_printed_spread) {
         for (std::size_t i = 0; i < torques.size(); ++i) {
             const Torque held = ounce_foot(torques[i] * chance.about_one(assumed::tap_torque));
             const auto real = run_constant_torque(blower, duct, held);
-            const Estimate& said = plan.taps[i].airflow;
+            const EstimatedNumber said = plan.taps[i].airflow.in(cfm);
             ++asked;
             inside += std::abs(real->airflow.in(cfm)-said.value) <= said.plus_minus;
             widest = std::max(widest, said.plus_minus / said.value);

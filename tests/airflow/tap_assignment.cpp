@@ -10,15 +10,19 @@ namespace {
 
 std::vector<TapFlow> flows(std::initializer_list<double> list, double plus_minus = 0) {
     std::vector<TapFlow> all;
-    for (double one : list) all.push_back({one, plus_minus});
+    for (double one : list) all.push_back({cfm(one), cfm(plus_minus)});
     return all;
 }
 
 using Taps = std::vector<std::optional<int>>;
 
-const CallWindow cool{Call::cool_high, 1050, 1200, 1350, false};
-const CallWindow heat{Call::heat_high, 912, 1185, 1693, true};
-const CallWindow fan{Call::circulate, 480, 600, 1200, false};
+CallWindow window(Call call, double low, double target, double high, bool hard) {
+    return {call, cfm(low), cfm(target), cfm(high), hard};
+}
+
+const CallWindow cool = window(Call::cool_high, 1050, 1200, 1350, false);
+const CallWindow heat = window(Call::heat_high, 912, 1185, 1693, true);
+const CallWindow fan = window(Call::circulate, 480, 600, 1200, false);
 
 }  // namespace
 
@@ -31,12 +35,12 @@ BOOST_AUTO_TEST_CASE(several_calls_may_share_the_tap_nearest_their_targets) {
 }
 
 BOOST_AUTO_TEST_CASE(comfort_is_whole_at_the_target_and_nothing_at_the_edge) {
-    BOOST_TEST(comfort_of(cool, 1200) == 1000);
-    BOOST_TEST(comfort_of(cool, 1125) == 500);  // half way down, by hand
-    BOOST_TEST(comfort_of(cool, 1275) == 500);
-    BOOST_TEST(comfort_of(cool, 1050) == 0);
-    BOOST_TEST(comfort_of(cool, 900) == 0);
-    BOOST_TEST(comfort_of({Call::cool_high, 5, 5, 5, false}, 5) == 1000);
+    BOOST_TEST(comfort_of(cool, cfm(1200)) == 1000);
+    BOOST_TEST(comfort_of(cool, cfm(1125)) == 500);  // half way down, by hand
+    BOOST_TEST(comfort_of(cool, cfm(1275)) == 500);
+    BOOST_TEST(comfort_of(cool, cfm(1050)) == 0);
+    BOOST_TEST(comfort_of(cool, cfm(900)) == 0);
+    BOOST_TEST(comfort_of(window(Call::cool_high, 5, 5, 5, false), cfm(5)) == 1000);
 }
 
 BOOST_AUTO_TEST_CASE(a_call_without_a_tap_in_its_window_is_unmet) {
@@ -46,15 +50,15 @@ BOOST_AUTO_TEST_CASE(a_call_without_a_tap_in_its_window_is_unmet) {
 
 BOOST_AUTO_TEST_CASE(a_hard_call_prefers_the_tap_that_holds_over_its_whole_uncertainty) {
     // 955 lies nearer the target of 960 but may be 895, below 912; 1,100 may be 1,040.
-    const CallWindow tight{Call::heat_high, 912, 960, 1693, true};
+    const CallWindow tight = window(Call::heat_high, 912, 960, 1693, true);
     BOOST_TEST((assign_taps({tight}, flows({955, 1100}, 60)).tap == Taps{1}));
     BOOST_TEST((assign_taps({tight}, flows({955, 1100}, 10)).tap == Taps{0}));
 }
 
 BOOST_AUTO_TEST_CASE(the_low_stage_never_moves_more_than_the_high_stage) {
     // The low stage alone would take 1,040 and the high stage 1,000.
-    const CallWindow low{Call::cool_low, 700, 1040, 1100, false},
-        high{Call::cool_high, 950, 1000, 1300, false};
+    const CallWindow low = window(Call::cool_low, 700, 1040, 1100, false),
+                     high = window(Call::cool_high, 950, 1000, 1300, false);
     const TapAssignment choice = assign_taps({low, high}, flows({1000, 1040}));
     BOOST_TEST((choice.tap == Taps{0, 0}));
     BOOST_TEST(must_not_exceed(Call::cool_low, Call::cool_high));
@@ -64,7 +68,8 @@ BOOST_AUTO_TEST_CASE(the_low_stage_never_moves_more_than_the_high_stage) {
 
 BOOST_AUTO_TEST_CASE(a_soft_call_gives_way_before_a_hard_one) {
     // A hard low heat that only 1,000 serves, and a soft high heat that only 900 would: one must go.
-    const CallWindow low{Call::heat_low, 950, 1000, 1050, true}, high{Call::heat_high, 850, 900, 940, false};
+    const CallWindow low = window(Call::heat_low, 950, 1000, 1050, true),
+                     high = window(Call::heat_high, 850, 900, 940, false);
     const TapAssignment choice = assign_taps({low, high}, flows({900, 1000}));
     BOOST_TEST((choice.tap == Taps{1, std::nullopt}));
 }
@@ -130,11 +135,11 @@ BOOST_AUTO_TEST_CASE(the_search_agrees_with_every_assignment_tried) {
             if (between(0, 2) == 0) continue;
             const int low = between(300, 1200), target = low + between(0, 250),
                       high = target + between(0, 400);
-            windows.push_back({call, double(low), double(target), double(high), between(0, 2) == 0});
+            windows.push_back(window(call, low, target, high, between(0, 2) == 0));
         }
         std::vector<TapFlow> taps;
         for (int t = between(1, 5); t > 0; --t)
-            taps.push_back({double(between(300, 1700)), double(between(0, 150))});
+            taps.push_back({cfm(between(300, 1700)), cfm(between(0, 150))});
         const TapAssignment fast = assign_taps(windows, taps), slow = brute_force(windows, taps);
         BOOST_TEST_CONTEXT("instance " << i) {
             BOOST_TEST((fast.tap == slow.tap));

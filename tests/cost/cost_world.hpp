@@ -73,9 +73,9 @@ inline AirPlan air(double cooling_watts, double heating_watts) {
     plan.computed = true;
     plan.taps.resize(2);
     plan.taps[0].tap = 1;
-    plan.taps[0].input_power.value = heating_watts;
+    plan.taps[0].input_power = estimate(watt(heating_watts), 0);
     plan.taps[1].tap = 2;
-    plan.taps[1].input_power.value = cooling_watts;
+    plan.taps[1].input_power = estimate(watt(cooling_watts), 0);
     plan.calls.resize(2);
     plan.calls[0].call = Call::cool_high;
     plan.calls[0].tap = 2;

@@ -84,7 +84,7 @@ AirPlan air_of_watts(const Request& request) {
     plan.computed = true;
     plan.taps.resize(1);
     plan.taps[0].tap = 1;
-    plan.taps[0].input_power.value = static_cast<double>(request.number("watts"));
+    plan.taps[0].input_power = estimate(watt(static_cast<double>(request.number("watts"))), 0);
     plan.calls.resize(1);
     plan.calls[0].call = Call::cool_high;
     plan.calls[0].tap = 1;

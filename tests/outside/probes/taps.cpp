@@ -13,11 +13,16 @@ int main() {
         std::vector<CallWindow> windows(calls);
         for (CallWindow& window : windows) {
             int call = 0;
-            std::cin >> call >> window.low >> window.target >> window.high >> window.hard;
-            window.call = static_cast<Call>(call);
+            double low = 0, target = 0, high = 0;
+            std::cin >> call >> low >> target >> high >> window.hard;
+            window = {static_cast<Call>(call), cfm(low), cfm(target), cfm(high), window.hard};
         }
         std::vector<TapFlow> flows(taps);
-        for (TapFlow& flow : flows) std::cin >> flow.airflow >> flow.plus_minus;
+        for (TapFlow& flow : flows) {
+            double airflow = 0, plus_minus = 0;
+            std::cin >> airflow >> plus_minus;
+            flow = {cfm(airflow), cfm(plus_minus)};
+        }
         const TapAssignment choice = assign_taps(windows, flows);
         for (const auto& tap : choice.tap) std::cout << (tap ? *tap : -1) << ' ';
         const TapScore& score = choice.score;
