@@ -6,7 +6,7 @@
 
 namespace endbell {
 
-double air_density(Length altitude, Temperature temperature) {
+Density air_density(Length altitude, Temperature temperature) {
     const double pressure_ratio = std::pow(1.0 - 6.8754e-6 * altitude.in(foot), 5.2559);
     return standard_density * pressure_ratio * 529.67 / (459.67 + temperature.in_fahrenheit());
 }
@@ -15,18 +15,18 @@ double density_ratio(Length altitude, Temperature temperature) {
     return air_density(altitude, temperature) / standard_density;
 }
 
-Airflow airflow_for(HeatRate heat, TemperatureRise rise, double factor) {
-    check(rise.in(fahrenheit_degree) > 0 && factor > 0, "a rise that carries heat is above zero");
-    return cfm(heat.in(btu_per_hour) / (factor * rise.in(fahrenheit_degree)));
+Airflow airflow_for(HeatRate heat, TemperatureRise rise, HeatFactor factor) {
+    check(rise > TemperatureRise() && factor > HeatFactor(), "a rise that carries heat is above zero");
+    return cfm(heat.in(btu_per_hour) / (factor.in(btu_per_hour_cfm_degree)*rise.in(fahrenheit_degree)));
 }
 
-TemperatureRise rise_for(HeatRate heat, Airflow airflow, double factor) {
-    check(airflow.in(cfm) > 0 && factor > 0, "an airflow that carries heat is above zero");
-    return fahrenheit_degree(heat.in(btu_per_hour) / (factor * airflow.in(cfm)));
+TemperatureRise rise_for(HeatRate heat, Airflow airflow, HeatFactor factor) {
+    check(airflow > Airflow() && factor > HeatFactor(), "an airflow that carries heat is above zero");
+    return fahrenheit_degree(heat.in(btu_per_hour) / (factor.in(btu_per_hour_cfm_degree)*airflow.in(cfm)));
 }
 
-HeatRate heat_for(Airflow airflow, TemperatureRise rise, double factor) {
-    return btu_per_hour(factor * airflow.in(cfm)*rise.in(fahrenheit_degree));
+HeatRate heat_for(Airflow airflow, TemperatureRise rise, HeatFactor factor) {
+    return btu_per_hour(factor.in(btu_per_hour_cfm_degree)*airflow.in(cfm)*rise.in(fahrenheit_degree));
 }
 
 Power air_power(Airflow airflow, Pressure pressure) {

@@ -117,7 +117,7 @@ void need_rise(Needs& needs, CallAir& call, double share) {
     if (share < 1) needs.assume("equipment.heating_stages");
     const HeatRate heat = *output * share;
     call.heat = heat;
-    const double factor = needs.out.heat_factor;
+    const HeatFactor factor = needs.out.heat_factor;
     call.low = airflow_for(heat, *equipment.rise_high, factor);
     call.high = airflow_for(heat, *equipment.rise_low, factor);
     call.target = airflow_for(heat, (*equipment.rise_low + *equipment.rise_high) / 2, factor);

@@ -10,7 +10,7 @@ namespace endbell {
 struct AirNeeds {
     std::vector<CallAir> calls;        // in the order of Call; no tap chosen yet
     std::vector<std::string> assumed;  // job keys
-    double heat_factor = 0;            // Btu/h a cfm and F degree, at this altitude and return air
+    HeatFactor heat_factor;            // at this altitude and return air
     double density_ratio = 1;
 };
 

@@ -48,9 +48,9 @@ std::optional<Three> least_squares(const std::vector<Sample>& samples) {
     return solution;
 }
 
-Residual residual_of(const std::vector<Sample>& samples, const Three& k, bool as_share) {
+Residual<double> residual_of(const std::vector<Sample>& samples, const Three& k, bool as_share) {
     double mean = 0, left = 0, spread = 0;
-    Residual residual;
+    Residual<double> residual;
     for (const Sample& s : samples) mean += s.y / static_cast<double>(samples.size());
     for (const Sample& s : samples) {
         const double off = s.y - (k[0] * s.x[0] + k[1] * s.x[1] + k[2] * s.x[2]);
@@ -59,7 +59,6 @@ Residual residual_of(const std::vector<Sample>& samples, const Three& k, bool as
         residual.greatest = std::max(residual.greatest, std::abs(as_share ? off / s.y : off));
     }
     residual.r_squared = spread > 0 ? 1 - left / spread : 0;
-    residual.rms = std::sqrt(left / static_cast<double>(samples.size()));
     return residual;
 }
 
@@ -94,7 +93,8 @@ BlowerFit fit_blower(const std::vector<BlowerRow>& rows) {
     fit.refusal = TableRefusal::rows_do_not_decide;
     const std::optional<Three> pressure = least_squares(pressures), torque = least_squares(torques);
     if (!pressure || !torque) return fit;
-    fit.pressure = residual_of(pressures, *pressure, false);
+    const Residual<double> in_inches = residual_of(pressures, *pressure, false);
+    fit.pressure = {in_inches.r_squared, inch_water(in_inches.greatest)};
     fit.torque = residual_of(torques, *torque, true);
     fit.refusal = TableRefusal::fit_too_loose;
     if (!(fit.pressure.r_squared >= loosest_r_squared && fit.torque.r_squared >= loosest_r_squared))

@@ -8,18 +8,18 @@
 
 namespace endbell {
 
-/// How well a curve passes through its table.
+/// How well a curve passes through its table. Q: double for a share of each row's own value.
+template <class Q>
 struct Residual {
     double r_squared = 0;
-    double rms = 0;       // in. w.c. or lb-ft
-    double greatest = 0;  // in. w.c. for static; a share of the torque for torque
+    Q greatest{};
 };
 
 struct BlowerFit {
     std::optional<BlowerCurve> curve;  // absent when refused
     std::optional<TableRefusal> refusal;
-    Residual pressure;
-    Residual torque;
+    Residual<Pressure> pressure;
+    Residual<double> torque;
 };
 
 /// Refused below six rows, below R^2 0.98 on either curve, or where a curve would not rise with speed.

@@ -12,17 +12,17 @@ constexpr FanHours hours;
 
 double watt_hours(const FanEnergyTest& test) {
     check(test.reduced_heat_ratio > 0, "a heating stage gives heat");
-    return hours.cooling * test.cooling.in(watt) +
-           hours.heating / test.reduced_heat_ratio * test.heating.in(watt) +
-           hours.circulation * test.circulation.in(watt);
+    return hours.cooling.in(hour)*test.cooling.in(watt) +
+           hours.heating.in(hour) / test.reduced_heat_ratio * test.heating.in(watt) +
+           hours.circulation.in(hour)*test.circulation.in(watt);
 }
 
 }  // namespace
 
 double fan_energy_rating(const FanEnergyTest& test) {
     check(test.greatest_airflow > cfm(0), "a rated fan moves air");
-    const double all_hours = hours.cooling + hours.heating + hours.circulation;
-    return watt_hours(test) / (all_hours * test.greatest_airflow.in(cfm)) * 1000;
+    const Duration all = hours.cooling + hours.heating + hours.circulation;
+    return watt_hours(test) / (all.in(hour)*test.greatest_airflow.in(cfm)) * 1000;
 }
 
 int certified_rating(const FanEnergyTest& test) {

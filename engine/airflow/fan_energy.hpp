@@ -44,11 +44,11 @@ struct FanEnergyTest {
     double reduced_heat_ratio = 1;  // reduced over maximum heat; 1 for single-stage
 };
 
-/// Hours a year of each mode.
+/// Of each mode in a year.
 struct FanHours {
-    double cooling = 640;
-    double heating = 830;
-    double circulation = 400;
+    Duration cooling = hour(640);
+    Duration heating = hour(830);
+    Duration circulation = hour(400);
 };
 
 /// W per 1,000 cfm: (640 Ec + (830 / ratio) Eh + 400 Ef) / ((640 + 830 + 400) Q) x 1000.
@@ -58,7 +58,7 @@ double fan_energy_rating(const FanEnergyTest& test);
 /// As certified: the nearest whole number.
 int certified_rating(const FanEnergyTest& test);
 
-/// kWh a year in the test's own hours.
+/// Of a year, in the test's own hours.
 Energy fan_energy(const FanEnergyTest& test);
 
 /// The most that the class may be certified at for its greatest airflow.

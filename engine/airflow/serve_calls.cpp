@@ -12,7 +12,7 @@ namespace endbell {
 
 namespace {
 
-void expect_rise(CallAir& call, const Estimate<Airflow>& airflow, double heat_factor) {
+void expect_rise(CallAir& call, const Estimate<Airflow>& airflow, HeatFactor heat_factor) {
     if (!call.heat || !airflow.known() || airflow.value() <= Airflow()) return;
     call.expected_rise = estimate(rise_for(*call.heat, airflow.value(), heat_factor),
                                   root_sum({airflow.relative(), assumed::heat_output}), airflow.assumed());
@@ -59,7 +59,7 @@ CallWindow window_of(const CallAir& call) {
     return {call.call, call.low, call.target, call.high, call.hard};
 }
 
-void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, double heat_factor) {
+void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor) {
     std::vector<std::size_t> which, taps;
     std::vector<CallWindow> windows;
     std::vector<TapFlow> flows;
@@ -90,7 +90,7 @@ void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, d
     }
 }
 
-void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits, double heat_factor) {
+void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor) {
     call.unmet_reason = UnmetReason::limit_binds;
     if (!call.programmed) return;
     const TapAir& point = *call.programmed;

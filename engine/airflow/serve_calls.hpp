@@ -11,10 +11,10 @@ CallWindow window_of(const CallAir& call);
 
 /// Gives each call its tap by the exact assignment, or the reason why it has none. Overloaded taps serve
 /// nobody. REQUIRES: plan.taps and plan.calls are filled.
-void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, double heat_factor);
+void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor);
 
 /// Judges `call.programmed` against the call's own window.
 /// REQUIRES: has_window(call); an absent programmed point means that a limit binds at any airflow.
-void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits, double heat_factor);
+void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor);
 
 }  // namespace endbell

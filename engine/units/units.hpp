@@ -20,6 +20,8 @@ struct HeatDimension;
 struct EnergyDimension;
 struct DurationDimension;
 struct RiseDimension;
+struct DensityDimension;
+struct HeatFactorDimension;
 
 using Power = Quantity<PowerDimension>;
 using Voltage = Quantity<VoltageDimension>;
@@ -38,6 +40,9 @@ using Energy = Quantity<EnergyDimension>;
 using Duration = Quantity<DurationDimension>;
 /// A difference of two temperatures. Never a temperature.
 using TemperatureRise = Quantity<RiseDimension>;
+using Density = Quantity<DensityDimension>;
+/// The heat that an airflow carries for each degree.
+using HeatFactor = Quantity<HeatFactorDimension>;
 
 inline constexpr Unit<PowerDimension> watt{1.0};
 inline constexpr Unit<PowerDimension> kilowatt{1000.0};
@@ -68,6 +73,8 @@ inline constexpr Unit<DurationDimension> calendar_day{24.0};
 inline constexpr Unit<DurationDimension> second{1.0 / 3600.0};
 inline constexpr Unit<RiseDimension> fahrenheit_degree{1.0};
 inline constexpr Unit<RiseDimension> celsius_degree{1.8};
+inline constexpr Unit<DensityDimension> pound_per_cubic_foot{1.0};
+inline constexpr Unit<HeatFactorDimension> btu_per_hour_cfm_degree{1.0};
 
 /// A temperature: a point on a scale. Two of them differ by a TemperatureRise.
 class Temperature {

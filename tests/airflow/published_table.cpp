@@ -76,7 +76,7 @@ BOOST_AUTO_TEST_CASE(a_fit_of_the_read_cells_is_accepted_and_close_to_them) {
     BOOST_TEST(!fit.refusal);
     BOOST_TEST(fit.pressure.r_squared > 0.999);
     BOOST_TEST(fit.torque.r_squared > 0.99);
-    BOOST_TEST(fit.pressure.greatest < 0.0103);
+    BOOST_TEST(fit.pressure.greatest.in(inch_water) < 0.0103);
     BOOST_TEST(fit.torque.greatest < 0.051);
     BOOST_CHECK_CLOSE(fit.curve->static_nn, 2.01706, 2.0);
 }

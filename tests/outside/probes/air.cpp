@@ -34,7 +34,8 @@ void units() {
 void density() {
     double feet = 0, fahrenheit = 0;
     while (std::cin >> feet >> fahrenheit) {
-        std::printf("%.10g\n", air_density(foot(feet), Temperature::fahrenheit(fahrenheit)));
+        std::printf("%.10g\n",
+                    air_density(foot(feet), Temperature::fahrenheit(fahrenheit)).in(pound_per_cubic_foot));
     }
 }
 
