@@ -33,6 +33,8 @@ const std::vector<RuleSentences>& sentences_of_size_and_place() {
           {R::slip_fit, "The shaft goes into the bore as it is."},
           {R::bushing, "The shaft is thinner than the bore: a bushing fills it."},
           {R::too_thick, "The shaft is thicker than the bore and does not go in."},
+          {R::bore_just_short,
+           "The bore reads just under a standard size: read it again, with a shaft or pin of that size."},
           {R::bore_not_stated, "Neither the bore nor the old shaft's diameter is stated."},
           {R::part_does_not_say, "The catalog does not state the shaft's diameter."}}},
         {rule_id::shaft_length,
