@@ -58,9 +58,9 @@ std::optional<double> modified_internal_rate(const std::vector<double>& flows, d
 
 }  // namespace plain
 
-std::optional<double> simple_payback(double extra_cost, double saving_a_year) {
+std::optional<Period> simple_payback(double extra_cost, double saving_a_year) {
     if (saving_a_year <= 0) return std::nullopt;
-    return extra_cost / saving_a_year;
+    return calendar_year(extra_cost / saving_a_year);
 }
 
 }  // namespace endbell

@@ -9,6 +9,8 @@
 #include <optional>
 #include <vector>
 
+#include "engine/units/units.hpp"
+
 namespace endbell {
 
 struct Real {};
@@ -45,6 +47,7 @@ struct Flows {
     std::vector<double> amounts;
 };
 
+/// On numbers without a kind: a rate is a fraction a year, and years are counted.
 namespace plain {
 double uniform_present_value(double d, double years);
 double years_to_recover(double d, double multiple);
@@ -56,33 +59,33 @@ std::optional<double> modified_internal_rate(const std::vector<double>& flows, d
 
 /// SPV: what 1 at the end of year n is worth today.
 template <class K>
-double single_present_value(Rate<K> d, double years) {
-    return std::pow(d.growth(), -years);
+double single_present_value(Rate<K> d, Period after) {
+    return std::pow(d.growth(), -after.in(calendar_year));
 }
 
 /// UPV: what 1 at the end of every year is worth today.
 template <class K>
-double uniform_present_value(Rate<K> d, double years) {
-    return plain::uniform_present_value(d.value(), years);
+double uniform_present_value(Rate<K> d, Period over) {
+    return plain::uniform_present_value(d.value(), over.in(calendar_year));
 }
 
 /// UPV*: the same for a yearly sum that grows by `escalation`, the first one already grown once.
 template <class K>
-double uniform_present_value(Rate<K> d, Rate<K> escalation, double years) {
-    return plain::uniform_present_value(d.growth() / escalation.growth() - 1.0, years);
+double uniform_present_value(Rate<K> d, Rate<K> escalation, Period over) {
+    return plain::uniform_present_value(d.growth() / escalation.growth() - 1.0, over.in(calendar_year));
 }
 
-/// CRF: the equal yearly sum that pays back 1. Years must be above 0.
+/// CRF: the equal yearly sum that pays back 1. REQUIRES: a period above 0.
 template <class K>
-double capital_recovery(Rate<K> d, double years) {
-    return 1.0 / uniform_present_value(d, years);
+double capital_recovery(Rate<K> d, Period over) {
+    return 1.0 / uniform_present_value(d, over);
 }
 
 /// The life over which a yearly `part` of 1 pays it back: the inverse of capital_recovery. Empty: never.
 template <class K>
-std::optional<double> life_for(Rate<K> d, double part) {
+std::optional<Period> life_for(Rate<K> d, double part) {
     if (part <= 0 || part <= d.value()) return std::nullopt;
-    return plain::years_to_recover(d.value(), 1.0 / part);
+    return calendar_year(plain::years_to_recover(d.value(), 1.0 / part));
 }
 
 template <class K>
@@ -104,24 +107,24 @@ std::optional<Rate<K>> modified_internal_rate(const Flows<K>& flows, Rate<K> fin
     return found ? std::optional<Rate<K>>(Rate<K>(*found)) : std::nullopt;
 }
 
-/// Years until the plain sum of savings equals the extra cost. Empty when nothing is saved.
-std::optional<double> simple_payback(double extra_cost, double saving_a_year);
+/// Until the plain sum of savings equals the extra cost. Empty when nothing is saved.
+std::optional<Period> simple_payback(double extra_cost, double saving_a_year);
 
 /// The same for discounted savings that grow by `escalation`. Empty when they never reach the extra cost.
 template <class K>
-std::optional<double> discounted_payback(Rate<K> d, Rate<K> escalation, double extra_cost,
+std::optional<Period> discounted_payback(Rate<K> d, Rate<K> escalation, double extra_cost,
                                          double saving_a_year) {
-    if (extra_cost <= 0) return 0.0;
+    if (extra_cost <= 0) return Period();
     if (saving_a_year <= 0) return std::nullopt;
     const double net = d.growth() / escalation.growth() - 1.0;
     if (extra_cost * net >= saving_a_year) return std::nullopt;
-    return plain::years_to_recover(net, extra_cost / saving_a_year);
+    return calendar_year(plain::years_to_recover(net, extra_cost / saving_a_year));
 }
 
 /// AIRR = (1 + d) SIR^(1/n) - 1: the modified internal rate with both rates d. SIR must be above 0.
 template <class K>
-double adjusted_return(Rate<K> d, double savings_to_investment, double years) {
-    return d.growth() * std::pow(savings_to_investment, 1.0 / years) - 1.0;
+double adjusted_return(Rate<K> d, double savings_to_investment, Period over) {
+    return d.growth() * std::pow(savings_to_investment, 1.0 / over.in(calendar_year)) - 1.0;
 }
 
 }  // namespace endbell

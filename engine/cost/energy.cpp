@@ -2,14 +2,11 @@
 
 #include <cmath>
 
+#include "engine/airflow/fan_energy.hpp"
+
 namespace endbell {
 
 namespace {
-
-// Source: appendix-aa (from memory).
-constexpr double cooling_hours = 640;
-constexpr double heating_hours = 830;
-constexpr double circulating_hours = 400;
 
 enum class Group { circulate, cool, heat, none };
 
@@ -32,25 +29,26 @@ Group group_of(Call call) {
     return Group::none;
 }
 
-struct Hours {
-    double hours;
+struct Running {
+    Duration a_year;
     bool assumed;
 };
 
-Hours hours_of(const FailedUnit& job, Group group) {
+Running running_time(const FailedUnit& job, Group group) {
     const ControlFacts& c = job.controls;
     const Reading<double>& stated = group == Group::cool   ? c.cool_hours
                                     : group == Group::heat ? c.heat_hours
                                                            : c.circulate_hours;
-    if (stated) return {*stated, false};
-    const double rated = group == Group::cool   ? cooling_hours
-                         : group == Group::heat ? heating_hours
-                                                : circulating_hours;
-    return {rated, true};
+    if (stated) return {hour(*stated), false};
+    constexpr FanHours rated;
+    return {hour(group == Group::cool   ? rated.cooling
+                 : group == Group::heat ? rated.heating
+                                        : rated.circulation),
+            true};
 }
 
-/// The calls that run, each with its group.
-std::vector<Call> running(const std::vector<Call>& calls) {
+/// The calls that run.
+std::vector<Call> running_calls(const std::vector<Call>& calls) {
     bool other_heat = false;
     for (Call call : calls) other_heat = other_heat || call == Call::heat_low || call == Call::heat_high;
     std::vector<Call> found;
@@ -67,11 +65,11 @@ std::vector<EnergyLine> share_hours(const FailedUnit& job, const std::vector<Cal
     for (Call call : calls) {
         int stages = 0;
         for (Call other : calls) stages += group_of(other) == group_of(call) ? 1 : 0;
-        const Hours hours = hours_of(job, group_of(call));
+        const Running running = running_time(job, group_of(call));
         EnergyLine line;
         line.call = call;
-        line.hours = hours.hours / stages;
-        line.hours_assumed = hours.assumed || stages > 1;
+        line.runs = running.a_year / stages;
+        line.hours_assumed = running.assumed || stages > 1;
         lines.push_back(line);
     }
     return lines;
@@ -82,39 +80,32 @@ std::vector<EnergyLine> share_hours(const FailedUnit& job, const std::vector<Cal
 std::vector<EnergyLine> energy_lines(const FailedUnit& job, const AirPlan& air) {
     std::vector<Call> calls;
     for (const CallAir& call : air.calls) calls.push_back(call.call);
-    std::vector<EnergyLine> lines = share_hours(job, running(calls));
+    std::vector<EnergyLine> lines = share_hours(job, running_calls(calls));
     for (EnergyLine& line : lines) {
         const TapAir* point = air_of(air, line.call);
         if (point == nullptr || !point->input_power.known() || point->input_power.value() <= watt(0))
             return {};
         line.tap = point->tap;
-        line.watts = point->input_power.value().in(watt);
+        line.draws = point->input_power.value();
     }
     return lines;
 }
 
 std::vector<EnergyLine> energy_lines_of_old(const FailedUnit& job, const std::vector<Call>& calls) {
     if (!job.measured.watts) return {};
-    std::vector<EnergyLine> lines = share_hours(job, running(calls));
-    for (EnergyLine& line : lines) line.watts = job.measured.watts->in(watt);
+    std::vector<EnergyLine> lines = share_hours(job, running_calls(calls));
+    for (EnergyLine& line : lines) line.draws = *job.measured.watts;
     return lines;
 }
 
 Energy energy_of(const std::vector<EnergyLine>& lines) {
     double watt_hours = 0;
-    for (const EnergyLine& line : lines) watt_hours += line.watts * line.hours;
+    for (const EnergyLine& line : lines) watt_hours += line.draws.in(watt)*line.runs.in(hour);
     return kilowatt_hour(watt_hours / 1000.0);
 }
 
 Money energy_cost(Energy energy, const Money& per_100_kwh) {
     return per_100_kwh.scaled(std::llround(energy.in(kilowatt_hour)*1000.0), 100'000);
-}
-
-double fan_energy_rating(double cooling_watts, double heating_watts, double circulating_watts,
-                         double most_cfm) {
-    const double watt_hours =
-        cooling_hours * cooling_watts + heating_hours * heating_watts + circulating_hours * circulating_watts;
-    return watt_hours / ((cooling_hours + heating_hours + circulating_hours) * most_cfm) * 1000.0;
 }
 
 }  // namespace endbell

@@ -19,8 +19,4 @@ Energy energy_of(const std::vector<EnergyLine>& lines);
 /// `per_100_kwh` times the energy, rounded once from whole watt-hours.
 Money energy_cost(Energy energy, const Money& per_100_kwh);
 
-/// Fan energy rating of the same appendix, in watts per 1,000 cfm, for a single-stage furnace; from memory.
-double fan_energy_rating(double cooling_watts, double heating_watts, double circulating_watts,
-                         double most_cfm);
-
 }  // namespace endbell

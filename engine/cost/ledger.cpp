@@ -126,25 +126,25 @@ class Pricer {
         bill.add_quote(*job_.equipment.replacement_price, "equipment.replacement_price");
         bill.close(option);
         const Life& life = equipment_life(facts_.heat.kind);
-        option.life_years = life.middle();
+        option.life = life.middle();
         option.life_source = life.source;
         ledger_.options.push_back(std::move(option));
     }
 
     // -- what holds for all of them
 
-    void set_life(CostOption& option, double years, std::string_view source) const {
-        option.life_years = years;
+    void set_life(CostOption& option, Period life, std::string_view source) const {
+        option.life = life;
         option.life_source = source;
         const Reading<double>& left = job_.equipment.remaining_years;
-        if (left && *left > 0 && *left < years) {
-            option.life_years = *left;
+        if (left && *left > 0 && calendar_year(*left) < life) {
+            option.life = calendar_year(*left);
             option.life_source = "equipment.remaining_years";
         }
     }
 
     /// A motor of unknown age is taken to be half through its life (common practice).
-    double half_life() const { return motor_life(job_.unit.load.said(), facts_.family.value).middle() / 2; }
+    Period half_life() const { return motor_life(job_.unit.load.said(), facts_.family.value).middle() / 2; }
 
     static std::vector<Call> calls_of(const std::vector<PricedCandidate>& candidates) {
         for (const PricedCandidate& candidate : candidates) {

@@ -43,8 +43,8 @@ struct CostLine {
 struct EnergyLine {
     Call call = Call::circulate;
     int tap = 0;  // 0: the old motor as it ran
-    double watts = 0;
-    double hours = 0;  // a year
+    Power draws;
+    Duration runs;  // a year
     bool hours_assumed =
         false;  // not from the job: 10 CFR 430 App. AA (from memory), or two stages shared equally
 };
@@ -52,18 +52,18 @@ struct EnergyLine {
 /// This option beside the one that is cheapest today, over the shorter of the two lives (whole years),
 /// without residual value. Savings are energy and expected recurrence.
 struct Comparison {
-    int years = 0;
+    Period over;                               // whole years
     double extra_first_cost = 0;               // minor units; negative: the option is also cheaper today
     double saving_per_year = 0;                // minor units, first year
     double net_saving = 0;                     // present value, minor units
-    std::optional<double> simple_payback;      // years; absent when nothing is saved
-    std::optional<double> discounted_payback;  // absent when the saving never pays the extra
+    std::optional<Period> simple_payback;      // absent when nothing is saved
+    std::optional<Period> discounted_payback;  // absent when the saving never pays the extra
     std::optional<double> savings_to_investment;
     std::optional<double> adjusted_return;  // a year
     /// Where the order of the two costs a year turns over: the value of one input with all others held.
     std::optional<Money> flips_at_electricity;  // per 100 kWh
     std::optional<double> flips_at_hours;       // factor on every call's hours
-    std::optional<double> flips_at_life;        // years of this option's life
+    std::optional<Period> flips_at_life;        // this option's
 };
 
 struct CostOption {
@@ -77,7 +77,7 @@ struct CostOption {
     std::vector<EnergyLine> energy_lines;
     std::optional<Energy> energy_per_year;
     std::optional<Money> energy_cost;  // a year, at today's price
-    double life_years = 0;             // ends with the equipment where that is known to end first
+    Period life;  // nothing where it is not known; ends with the equipment where that is known to end first
     std::string life_source;           // id of a Source; lives are common practice unless it says otherwise
     std::vector<Cause> causes_left;    // killers that this way does not cure
     /// Expected a year for losing the motor again: while a killer stays, and with all of them cured.

@@ -6,17 +6,17 @@ namespace endbell {
 
 namespace {
 
-// Years, low and high. A single published figure has low == high.
-constexpr Life condenser{"outdoor fan motor", 8, 15, "common-practice"};
-constexpr Life inducer{"draft inducer", 8, 15, "common-practice"};
-constexpr Life induction{"induction blower motor", 12, 18, "common-practice"};
-constexpr Life three_phase{"electric motor", 18, 18, "life-table"};
-constexpr Life electronic{"electronic blower motor", 12, 15, "common-practice"};
-constexpr Life any_blower{"blower motor", 12, 18, "common-practice"};
-constexpr Life control_module{"electronic module", 7, 12, "common-practice"};
-constexpr Life run_capacitor{"run capacitor", 5, 10, "life-capacitor"};
-constexpr Life furnace{"furnace", 18, 18, "life-table"};
-constexpr Life split_system{"split system", 15, 15, "life-table"};
+// Low and high. A single published figure has low == high.
+constexpr Life condenser{"outdoor fan motor", calendar_year(8), calendar_year(15), "common-practice"};
+constexpr Life inducer{"draft inducer", calendar_year(8), calendar_year(15), "common-practice"};
+constexpr Life induction{"induction blower motor", calendar_year(12), calendar_year(18), "common-practice"};
+constexpr Life three_phase{"electric motor", calendar_year(18), calendar_year(18), "life-table"};
+constexpr Life electronic{"electronic blower motor", calendar_year(12), calendar_year(15), "common-practice"};
+constexpr Life any_blower{"blower motor", calendar_year(12), calendar_year(18), "common-practice"};
+constexpr Life control_module{"electronic module", calendar_year(7), calendar_year(12), "common-practice"};
+constexpr Life run_capacitor{"run capacitor", calendar_year(5), calendar_year(10), "life-capacitor"};
+constexpr Life furnace{"furnace", calendar_year(18), calendar_year(18), "life-table"};
+constexpr Life split_system{"split system", calendar_year(15), calendar_year(15), "life-table"};
 
 }  // namespace
 
@@ -39,24 +39,25 @@ const Life& equipment_life(std::optional<HeatKind> heat) {
     return heat == HeatKind::gas || heat == HeatKind::oil ? furnace : split_system;
 }
 
-Weibull weibull_with_median(double median_years, double shape) {
-    return {median_years / std::pow(std::log(2.0), 1.0 / shape), shape};
+Weibull weibull_with_median(Period median, double shape) {
+    return {median / std::pow(std::log(2.0), 1.0 / shape), shape};
 }
 
-double survival(const Weibull& w, double years) {
-    return std::exp(-std::pow(years / w.scale, w.shape));
+double survival(const Weibull& w, Period age) {
+    return std::exp(-std::pow(age / w.scale, w.shape));
 }
 
-double chance_of_failure(const Weibull& w, double age, double until) {
+double chance_of_failure(const Weibull& w, Period age, Period until) {
     return 1.0 - survival(w, until) / survival(w, age);
 }
 
-double mean_remaining(const Weibull& w, double age) {
+Period mean_remaining(const Weibull& w, Period age) {
     // The area under the survival curve beyond `age`, by the trapezoid rule, out to where nothing is left.
-    constexpr double step = 0.01;
-    const double end = age + 12.0 * w.scale;
-    double area = 0;
-    for (double t = age; t < end; t += step) area += step * (survival(w, t) + survival(w, t + step)) / 2;
+    constexpr Period step = calendar_year(0.01);
+    const Period end = age + 12.0 * w.scale;
+    Period area;
+    for (Period t = age; t < end; t = t + step)
+        area = area + step * ((survival(w, t) + survival(w, t + step)) / 2);
     return area / survival(w, age);
 }
 

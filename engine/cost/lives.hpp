@@ -5,14 +5,15 @@
 #include <string_view>
 
 #include "engine/model/kinds.hpp"
+#include "engine/units/units.hpp"
 
 namespace endbell {
 
 struct Life {
     std::string_view what;
-    double low = 0, high = 0;  // years
+    Period low, high;
     std::string_view source;   // id of a Source
-    double middle() const { return (low + high) / 2; }
+    Period middle() const { return (low + high) / 2; }
 };
 
 /// Of a motor by what it turns and its family; of an unknown family the widest range.
@@ -24,14 +25,14 @@ const Life& equipment_life(std::optional<HeatKind> heat);
 
 /// Survival as exp(-(t / scale)^shape). A shape of about 2 is a part that wears out (common practice).
 struct Weibull {
-    double scale = 0;
+    Period scale;
     double shape = 2;
 };
-Weibull weibull_with_median(double median_years, double shape);
-double survival(const Weibull& w, double years);
+Weibull weibull_with_median(Period median, double shape);
+double survival(const Weibull& w, Period age);
 /// The chance of failing before `until`, given that it lives at `age`.
-double chance_of_failure(const Weibull& w, double age, double until);
-/// The mean of the years still to come, given that it lives at `age`.
-double mean_remaining(const Weibull& w, double age);
+double chance_of_failure(const Weibull& w, Period age, Period until);
+/// The mean of the time still to come, given that it lives at `age`.
+Period mean_remaining(const Weibull& w, Period age);
 
 }  // namespace endbell

@@ -19,13 +19,13 @@ double recurrence(const CostOption& option) {
 /// not.
 template <class K>
 double levelled(const CostOption& option, const YearTerms<K>& terms) {
-    return uniform_present_value(terms.discount, terms.escalation, option.life_years) *
-           capital_recovery(terms.discount, option.life_years);
+    return uniform_present_value(terms.discount, terms.escalation, option.life) *
+           capital_recovery(terms.discount, option.life);
 }
 
 template <class K>
 double first_cost_a_year(const CostOption& option, const YearTerms<K>& terms) {
-    return minor(option.today) * capital_recovery(terms.discount, option.life_years);
+    return minor(option.today) * capital_recovery(terms.discount, option.life);
 }
 
 std::optional<double> positive(double number) {
@@ -56,7 +56,7 @@ void find_flips(const CostOption& base, const CostOption& option, const YearTerm
 
 template <class K>
 std::optional<Money> cost_per_year(const CostOption& option, const YearTerms<K>& terms) {
-    if (!option.today || option.life_years <= 0) return std::nullopt;
+    if (!option.today || option.life <= Period()) return std::nullopt;
     const double energy = minor(option.energy_cost) * levelled(option, terms);
     const double year = first_cost_a_year(option, terms) + energy + recurrence(option);
     return Money(std::llround(year), option.today->currency());
@@ -65,17 +65,18 @@ std::optional<Money> cost_per_year(const CostOption& option, const YearTerms<K>&
 template <class K>
 std::optional<Comparison> compare(const CostOption& base, const CostOption& option,
                                   const YearTerms<K>& terms) {
-    const bool comparable = base.today && option.today && base.life_years > 0 && option.life_years > 0 &&
+    const bool comparable = base.today && option.today && base.life > Period() && option.life > Period() &&
                             base.energy_cost.has_value() == option.energy_cost.has_value();
     if (!comparable) return std::nullopt;
     Comparison c;
-    c.years = std::max(1, static_cast<int>(std::floor(std::min(base.life_years, option.life_years))));
+    const double shorter = std::min(base.life, option.life).in(calendar_year);
+    c.over = calendar_year(std::max(1.0, std::floor(shorter)));
     c.extra_first_cost = minor(option.today) - minor(base.today);
     const double energy = minor(base.energy_cost) - minor(option.energy_cost);
     const double fewer_failures = recurrence(base) - recurrence(option);
     c.saving_per_year = energy + fewer_failures;
-    const double worth = energy * uniform_present_value(terms.discount, terms.escalation, c.years) +
-                         fewer_failures * uniform_present_value(terms.discount, c.years);
+    const double worth = energy * uniform_present_value(terms.discount, terms.escalation, c.over) +
+                         fewer_failures * uniform_present_value(terms.discount, c.over);
     c.net_saving = worth - c.extra_first_cost;
     if (c.extra_first_cost > 0) {
         c.simple_payback = simple_payback(c.extra_first_cost, c.saving_per_year);
@@ -85,7 +86,7 @@ std::optional<Comparison> compare(const CostOption& base, const CostOption& opti
             discounted_payback(terms.discount, growth, c.extra_first_cost, c.saving_per_year);
         c.savings_to_investment = worth / c.extra_first_cost;
         if (worth > 0)
-            c.adjusted_return = adjusted_return(terms.discount, worth / c.extra_first_cost, c.years);
+            c.adjusted_return = adjusted_return(terms.discount, worth / c.extra_first_cost, c.over);
     }
     find_flips(base, option, terms, c);
     return c;

@@ -14,8 +14,8 @@ namespace {
 
 constexpr std::size_t most_ways = 6;
 
-std::string years(double n) {
-    return n > 0 ? say_number(n, 0) + " y" : "not known";
+std::string years(Period life) {
+    return life > Period() ? say_number(life.in(calendar_year), 0) + " y" : "not known";
 }
 
 /// The way that is recommended first, then the ledger's own order.
@@ -40,8 +40,8 @@ void add_ways(Document& to, const Ledger& ledger, const std::vector<std::size_t>
         const CostOption& o = ledger.options[ways[n]];
         table.rows.push_back({way_letter(n),
                               std::string(word(o.way)) + (o.part_id.empty() ? "" : " " + o.part_id),
-                              total_text(o), price_text(o.energy_cost), years(o.life_years),
-                              price_text(o.per_year), o.loses.empty() ? "-" : listed(o.loses)});
+                              total_text(o), price_text(o.energy_cost), years(o.life), price_text(o.per_year),
+                              o.loses.empty() ? "-" : listed(o.loses)});
     }
     table.caption = "Cost a year: today's price spread over the life, with power and expected loss.";
     if (ledger.options.size() > ways.size())
@@ -78,8 +78,8 @@ void add_assumptions(Document& to, const FailedUnit& job, const Ledger& ledger, 
     to.add(Heading{"What was assumed"});
     Bullets list;
     if (first != nullptr) {
-        if (first->life_years > 0)
-            list.items.push_back("Life of " + years(first->life_years) +
+        if (first->life > Period())
+            list.items.push_back("Life of " + years(first->life) +
                                  (job.equipment.remaining_years
                                       ? ": no longer than the equipment's own rest of life."
                                       : ", a middle figure for its kind."));

@@ -320,9 +320,10 @@ void add_ledger(Document& to, const Ledger& ledger) {
     to.add(Heading{"Cost of each way out"});
     Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, "", {2, 3, 4, 5}};
     for (const CostOption& o : ledger.options) {
-        table.rows.push_back(
-            {text(word(o.way)), o.part_id.empty() ? "-" : o.part_id, total_text(o), price_text(o.energy_cost),
-             o.life_years > 0 ? say_number(o.life_years, 0) + " y" : "-", price_text(o.per_year)});
+        table.rows.push_back({text(word(o.way)), o.part_id.empty() ? "-" : o.part_id, total_text(o),
+                              price_text(o.energy_cost),
+                              o.life > Period() ? say_number(o.life.in(calendar_year), 0) + " y" : "-",
+                              price_text(o.per_year)});
     }
     if (table.rows.empty()) {
         to.add(Paragraph{"No way out has a price in this catalog and job."});

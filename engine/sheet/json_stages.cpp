@@ -257,7 +257,7 @@ Json ledger(const Ledger& l) {
                      {"today", money(o.today)},
                      {"so_far", money(o.so_far)},
                      {"per_year", money(o.per_year)},
-                     {"life_years", o.life_years},
+                     {"life_years", o.life.in(calendar_year)},
                      {"good_until", o.good_until ? Json(write(*o.good_until)) : Json(nullptr)},
                      {"energy_kwh_per_year",
                       o.energy_per_year ? number(o.energy_per_year->in(kilowatt_hour)) : Json(nullptr)},

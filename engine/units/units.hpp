@@ -19,6 +19,7 @@ struct PressureDimension;
 struct HeatDimension;
 struct EnergyDimension;
 struct DurationDimension;
+struct PeriodDimension;
 struct RiseDimension;
 struct DensityDimension;
 struct HeatFactorDimension;
@@ -38,6 +39,8 @@ using Pressure = Quantity<PressureDimension>;
 using HeatRate = Quantity<HeatDimension>;
 using Energy = Quantity<EnergyDimension>;
 using Duration = Quantity<DurationDimension>;
+/// Years that pass, in which money is discounted and things wear out: never the hours that something runs.
+using Period = Quantity<PeriodDimension>;
 /// A difference of two temperatures. Never a temperature.
 using TemperatureRise = Quantity<RiseDimension>;
 using Density = Quantity<DensityDimension>;
@@ -71,6 +74,7 @@ inline constexpr Unit<EnergyDimension> kilowatt_hour{1.0};
 inline constexpr Unit<DurationDimension> hour{1.0};
 inline constexpr Unit<DurationDimension> calendar_day{24.0};
 inline constexpr Unit<DurationDimension> second{1.0 / 3600.0};
+inline constexpr Unit<PeriodDimension> calendar_year{1.0};
 inline constexpr Unit<RiseDimension> fahrenheit_degree{1.0};
 inline constexpr Unit<RiseDimension> celsius_degree{1.8};
 inline constexpr Unit<DensityDimension> pound_per_cubic_foot{1.0};

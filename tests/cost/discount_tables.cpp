@@ -77,7 +77,7 @@ bool printed(double value, double shown, int decimals) {
 // Mixing the two kinds of rate does not compile.
 template <class D, class E>
 concept CanGrow = requires(D d, E e) {
-    uniform_present_value(d, e, 10.0);
+    uniform_present_value(d, e, calendar_year(10));
 };
 static_assert(CanGrow<RealRate, RealRate> && CanGrow<NominalRate, NominalRate>);
 static_assert(!CanGrow<RealRate, NominalRate> && !CanGrow<NominalRate, RealRate>);
@@ -93,8 +93,10 @@ static_assert(!std::is_convertible_v<double, RealRate> && !std::is_convertible_v
 BOOST_AUTO_TEST_CASE(single_and_uniform_factors_equal_the_printed_tables) {
     for (const Row& row : table) {
         for (int i = 0; i < 4; ++i) {
-            BOOST_TEST(printed(single_present_value(RealRate(rates[i]), row.years), row.spv[i], 4));
-            BOOST_TEST(printed(uniform_present_value(RealRate(rates[i]), row.years), row.upv[i], 4));
+            BOOST_TEST(
+                printed(single_present_value(RealRate(rates[i]), calendar_year(row.years)), row.spv[i], 4));
+            BOOST_TEST(
+                printed(uniform_present_value(RealRate(rates[i]), calendar_year(row.years)), row.upv[i], 4));
         }
     }
 }
@@ -102,22 +104,23 @@ BOOST_AUTO_TEST_CASE(single_and_uniform_factors_equal_the_printed_tables) {
 BOOST_AUTO_TEST_CASE(growing_factors_equal_the_printed_tables) {
     for (const Row& row : table) {
         for (int i = 0; i < 4; ++i) {
-            BOOST_TEST(printed(uniform_present_value(RealRate(.03), RealRate(escalations[i]), row.years),
-                               row.growing[i], 4));
+            BOOST_TEST(printed(
+                uniform_present_value(RealRate(.03), RealRate(escalations[i]), calendar_year(row.years)),
+                row.growing[i], 4));
         }
     }
 }
 
 BOOST_AUTO_TEST_CASE(recovery_factors_equal_the_printed_tables) {
     for (const Row& row : table) {
-        BOOST_TEST(printed(capital_recovery(RealRate(.03), row.years), row.recovery[0], 5));
-        BOOST_TEST(printed(capital_recovery(RealRate(.07), row.years), row.recovery[1], 5));
+        BOOST_TEST(printed(capital_recovery(RealRate(.03), calendar_year(row.years)), row.recovery[0], 5));
+        BOOST_TEST(printed(capital_recovery(RealRate(.07), calendar_year(row.years)), row.recovery[1], 5));
     }
 }
 
 BOOST_AUTO_TEST_CASE(a_zero_rate_counts_the_years) {
-    BOOST_TEST(uniform_present_value(RealRate(0), 12) == 12);
-    BOOST_TEST(capital_recovery(NominalRate(0), 8) == .125);
+    BOOST_TEST(uniform_present_value(RealRate(0), calendar_year(12)) == 12);
+    BOOST_TEST(capital_recovery(NominalRate(0), calendar_year(8)) == .125);
 }
 
 BOOST_AUTO_TEST_CASE(a_nominal_rate_comes_from_a_real_one_only_through_inflation) {
@@ -129,7 +132,9 @@ BOOST_AUTO_TEST_CASE(a_nominal_rate_comes_from_a_real_one_only_through_inflation
 }
 
 BOOST_AUTO_TEST_CASE(a_life_is_the_inverse_of_the_recovery_factor) {
-    BOOST_TEST(*life_for(RealRate(.03), capital_recovery(RealRate(.03), 13.5)) == 13.5,
-               boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(
+        life_for(RealRate(.03), capital_recovery(RealRate(.03), calendar_year(13.5)))->in(calendar_year) ==
+            13.5,
+        boost::test_tools::tolerance(1e-9));
     BOOST_TEST(!life_for(RealRate(.03), .03));  // interest alone: never paid back
 }

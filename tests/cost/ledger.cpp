@@ -214,7 +214,7 @@ BOOST_AUTO_TEST_CASE(energy_comes_from_each_call_s_tap_and_its_hours) {
     const CostOption option = ledger(j, {c}).options.at(0);
     BOOST_REQUIRE(option.energy_lines.size() == 2);
     BOOST_TEST(!option.energy_lines[0].hours_assumed);
-    BOOST_TEST(option.energy_lines[1].hours == 830);  // 10 CFR 430 App. AA, from memory
+    BOOST_TEST(option.energy_lines[1].runs.in(hour) == 830);  // 10 CFR 430 App. AA, from memory
     BOOST_TEST(option.energy_lines[1].hours_assumed);
     BOOST_TEST(option.energy_per_year->in(kilowatt_hour) == 832, boost::test_tools::tolerance(1e-9));
     BOOST_TEST(option.energy_cost->minor() == 13'312);  // 832 kWh at 0.16
@@ -260,7 +260,7 @@ BOOST_AUTO_TEST_CASE(a_rate_is_real_or_nominal_never_both) {
 BOOST_AUTO_TEST_CASE(a_cost_a_year_is_over_the_option_s_own_life) {
     FailedUnit j = job();
     const PricedCandidate c = priced(motor("M-1"), offer("M-1", 18'500));
-    BOOST_TEST(ledger(j, {c}).options.at(0).life_years == 15);
+    BOOST_TEST(ledger(j, {c}).options.at(0).life.in(calendar_year) == 15);
     BOOST_TEST(ledger(j, {c}).options.at(0).per_year->minor() == 7'559);  // 902.38 x CRF(3 %, 15) = .0837666
     j.equipment.remaining_years = known(5.0);
     const CostOption ends = ledger(j, {c}).options.at(0);
@@ -375,7 +375,7 @@ BOOST_AUTO_TEST_CASE(an_airflow_fault_is_cured_and_the_motor_kept) {
     const Ledger l = ledger(job(), {}, shop(), d);
     BOOST_TEST((l.options.at(0).way == WayOut::keep_and_cure));
     BOOST_TEST(l.options.at(0).today->minor() == 12'000);  // 0.2 h 25.00, trip 95.00
-    BOOST_TEST(l.options.at(0).life_years == 7.5);         // half of 12 to 18: age unknown
+    BOOST_TEST(l.options.at(0).life.in(calendar_year) == 7.5);  // half of 12 to 18: age unknown
 }
 
 BOOST_AUTO_TEST_CASE(what_each_option_gives_up_is_said) {

@@ -15,7 +15,7 @@ CostOption thousand_dollars_over_three_years() {
     CostOption option;
     option.today = usd(100'000);
     option.energy_cost = usd(10'000);
-    option.life_years = 3.6;
+    option.life = calendar_year(3.6);
     return option;
 }
 
@@ -45,7 +45,7 @@ BOOST_AUTO_TEST_CASE(a_cause_that_stays_adds_the_dearer_loss) {
 
 BOOST_AUTO_TEST_CASE(without_a_total_or_a_life_there_is_nothing_to_draw) {
     CostOption option = thousand_dollars_over_three_years();
-    option.life_years = 0;
+    option.life = Period();
     BOOST_TEST(spent_by_year(option, 0).empty());
     option = thousand_dollars_over_three_years();
     option.today.reset();

@@ -15,8 +15,8 @@ namespace {
 std::optional<double> answer(const std::string& what, const std::vector<double>& n) {
     const auto flows = [&](std::ptrdiff_t from) { return Flows<Real>{{n.begin() + from, n.end()}}; };
     if (what == "npv") return net_present_value(RealRate(n.at(0)), flows(1));
-    if (what == "upv") return uniform_present_value(RealRate(n.at(0)), n.at(1));
-    if (what == "crf") return capital_recovery(RealRate(n.at(0)), n.at(1));
+    if (what == "upv") return uniform_present_value(RealRate(n.at(0)), calendar_year(n.at(1)));
+    if (what == "crf") return capital_recovery(RealRate(n.at(0)), calendar_year(n.at(1)));
     const auto rate = what == "irr" ? internal_rate(flows(0))
                                     : modified_internal_rate(flows(2), RealRate(n.at(0)), RealRate(n.at(1)));
     return rate ? std::optional<double>(rate->value()) : std::nullopt;

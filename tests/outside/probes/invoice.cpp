@@ -135,7 +135,7 @@ int main() {
     while (std::getline(std::cin, line)) {
         const CostOption option = price(Request(line));
         fmt::print("today={} per_year={} energy={} life={}", minor(option.today), minor(option.per_year),
-                   minor(option.energy_cost), option.life_years);
+                   minor(option.energy_cost), option.life.in(calendar_year));
         for (const CostLine& one : option.lines) {
             std::string kind(word(one.kind));
             for (char& c : kind) c = c == ' ' ? '_' : c;
