@@ -41,9 +41,9 @@ Running running_time(const FailedUnit& job, Group group) {
                                                            : c.circulate_hours;
     if (stated) return {hour(*stated), false};
     constexpr FanHours rated;
-    return {hour(group == Group::cool   ? rated.cooling
-                 : group == Group::heat ? rated.heating
-                                        : rated.circulation),
+    return {group == Group::cool   ? rated.cooling
+            : group == Group::heat ? rated.heating
+                                   : rated.circulation,
             true};
 }
 
