@@ -58,13 +58,13 @@ bool above_zero(const Reading<Q>& reading) {
 /// The window of each ton of cooling.
 Window per_ton(Needs& needs) {
     const Limits& limits = needs.limits;
-    const Reading<std::string>& climate = needs.job.equipment.climate;
+    const Reading<Climate>& climate = needs.job.equipment.climate;
     if (!climate) needs.assume("equipment.climate");
-    if (climate && *climate == "humid") {
+    if (climate && *climate == Climate::humid) {
         return {std::min(limits.value(limit::cooling_low), limits.value(limit::cooling_humid_low)),
                 assumed::cooling_humid, limits.value(limit::cooling_high)};
     }
-    if (climate && *climate == "dry") {
+    if (climate && *climate == Climate::dry) {
         return {limits.value(limit::cooling_low), assumed::cooling_dry,
                 std::max(limits.value(limit::cooling_high), limits.value(limit::cooling_dry_high))};
     }

@@ -137,7 +137,7 @@ struct EquipmentFacts {
     Reading<double> remaining_years;
     Reading<std::vector<BlowerRow>>
         blower_table;                  // of this unit's own blower, where its sheet prints rpm and hp
-    Reading<std::string> climate;      // "humid", "normal", "dry": sets cfm per ton
+    Reading<Climate> climate;
     Reading<Money> replacement_price;  // a quote for new equipment, where the user has one
 };
 

@@ -228,6 +228,15 @@ struct Words<HeatKind> {
         Word<HeatKind>{HeatKind::heat_pump, "heat pump"}, Word<HeatKind>{HeatKind::dual_fuel, "dual fuel"}};
 };
 
+/// How much moisture cooling has to take out: sets cfm a ton.
+enum class Climate { humid, normal, dry };
+template <>
+struct Words<Climate> {
+    static constexpr std::array table{Word<Climate>{Climate::humid, "humid"},
+                                      Word<Climate>{Climate::normal, "normal"},
+                                      Word<Climate>{Climate::dry, "dry"}};
+};
+
 /// Which call energises a heat pump's reversing valve.
 enum class ReversingValve { in_cooling, in_heating };
 template <>

@@ -149,12 +149,10 @@ Read<std::string> read_currency(std::string_view raw) {
     return read_as<std::string>(raw, code);
 }
 
-Read<std::string> read_climate(std::string_view raw) {
-    if (is_missing(raw)) return not_written<std::string>();
-    static constexpr std::array<std::string_view, 3> climates{"humid", "normal", "dry"};
-    const std::string word = folded(raw);
-    if (!is_one_of(word, climates)) return unreadable<std::string>(raw, "'humid', 'normal' or 'dry'");
-    return read_as<std::string>(raw, word);
+Read<Climate> read_climate(std::string_view raw) {
+    if (is_missing(raw)) return not_written<Climate>();
+    const std::optional<Climate> climate = from_word<Climate>(folded(raw));
+    return climate ? read_as(raw, *climate) : unreadable<Climate>(raw, "'humid', 'normal' or 'dry'");
 }
 
 Read<Money> read_money(std::string_view raw, const Currency& currency) {

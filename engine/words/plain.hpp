@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/units/date.hpp"
+#include "engine/model/kinds.hpp"
 #include "engine/units/money.hpp"
 #include "engine/words/read.hpp"
 
@@ -36,7 +37,7 @@ std::optional<Date> date_of_digits(std::string_view text);
 /// ISO 4217, capital letters.
 Read<std::string> read_currency(std::string_view raw);
 /// "humid", "normal" or "dry".
-Read<std::string> read_climate(std::string_view raw);
+Read<Climate> read_climate(std::string_view raw);
 
 /// An amount that may be nought, such as a trip charge.
 Read<Money> read_money(std::string_view raw, const Currency& currency);

@@ -64,7 +64,7 @@ inline FailedUnit furnace() {
     job.equipment.rise_high = known(fahrenheit_degree(65));
     job.equipment.altitude = known(foot(0));
     job.equipment.return_air = known(Temperature::fahrenheit(70));
-    job.equipment.climate = known(std::string("normal"));
+    job.equipment.climate = known(Climate::normal);
     job.equipment.supply = known(bare_supply(volt(120)));
     job.controls.heat = known(HeatKind::gas);
     job.measured.airflow = known(cfm(1145.6));

@@ -39,11 +39,11 @@ FailedUnit air_handler(HeatKind heat) {
 BOOST_AUTO_TEST_CASE(cooling_follows_the_climate) {
     FailedUnit job = furnace();
     check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 1050, 1200, 1350);
-    job.equipment.climate = known(std::string("humid"));
+    job.equipment.climate = known(Climate::humid);
     check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 975, 1050, 1350);
     job.equipment.cooling = known(ton_cooling(3.5));
     check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 1137.5, 1225, 1575);
-    job.equipment.climate = known(std::string("dry"));
+    job.equipment.climate = known(Climate::dry);
     check_window(air_needs(job, facts_of(job, limits), limits), Call::cool_high, 1225, 1575, 1750);
     job.equipment.climate = {};
     const AirNeeds needs = air_needs(job, facts_of(job, limits), limits);

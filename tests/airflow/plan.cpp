@@ -280,10 +280,10 @@ BOOST_AUTO_TEST_CASE(a_met_call_off_its_target_or_over_the_plate_static_says_so)
     BOOST_TEST(cool.cautions[0] == CallCaution::off_target);
     BOOST_TEST(cool.cautions[1] == CallCaution::static_over_plate);
     BOOST_TEST(!call_of(plan, Call::heat_high).met);
-    job.equipment.climate = known(std::string("humid"));  // 1,215.1 of a target of 1,050: 15.7 % over
+    job.equipment.climate = known(Climate::humid);  // 1,215.1 of a target of 1,050: 15.7 % over
     plan = plan_air(job, constant_torque(0.75, {36}), limits);
     BOOST_TEST(call_of(plan, Call::cool_high).cautions.at(0) == CallCaution::far_off_target);
-    job.equipment.climate = known(std::string("normal"));
+    job.equipment.climate = known(Climate::normal);
     job.equipment.static_limit = known(inch_water(0.8));
     plan = plan_air(job, constant_torque(0.75, {32}), limits);
     BOOST_TEST(call_of(plan, Call::cool_high).cautions.empty());

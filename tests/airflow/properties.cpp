@@ -73,7 +73,7 @@ FailedUnit any_job(Dice& dice) {
     job.equipment.rise_high = dice.reading(fahrenheit_degree, 50, 85);
     job.equipment.electric_heat = dice.reading(kilowatt, 5, 20);
     job.equipment.altitude = dice.reading(foot, 0, 8000);
-    job.equipment.climate = dice.one_of<std::string>({"humid", "normal", "dry"});
+    job.equipment.climate = dice.one_of({Climate::humid, Climate::normal, Climate::dry});
     job.controls.heat = dice.one_of({HeatKind::none, HeatKind::gas, HeatKind::oil, HeatKind::electric,
                                      HeatKind::heat_pump, HeatKind::dual_fuel});
     if (dice.roll(2)) {

@@ -64,6 +64,24 @@ Complaints unguarded_values(const std::vector<File>& sources) {
     return complaints;
 }
 
+/// Words between stages are enumerations: who compares a text compares what another stage may spell otherwise. What a
+/// part's terminal does is a word of the catalog.
+Complaints compared_texts(const std::vector<File>& sources) {
+    const std::vector<std::string> stages{"engine/facts/", "engine/airflow/", "engine/diagnosis/",
+                                          "engine/match/", "engine/kit/",     "engine/wiring/",
+                                          "engine/cost/",  "engine/select/",  "engine/explain/"};
+    Complaints complaints;
+    for (const File& file : sources) {
+        if (!stands_in(file.path, stages)) continue;
+        for (const std::string& line : captures(file.text, R"re(([^\n]*[=!]= "[a-z][^\n]*))re")) {
+            const bool of_a_terminal = line.find("t.function ==") != std::string::npos;
+            const bool of_columns = line.find("column.substr") != std::string::npos;
+            if (!of_a_terminal && !of_columns) complaints.push_back(file.path + " compares a text:" + line);
+        }
+    }
+    return complaints;
+}
+
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(only_job_and_facts_read_what_facts_are_derived_from) {
@@ -90,4 +108,17 @@ BOOST_AUTO_TEST_CASE(no_stage_decides_by_a_guess) {
 BOOST_AUTO_TEST_CASE(a_stage_that_takes_a_guess_is_caught) {
     BOOST_TEST(unguarded_values({{"engine/cost/ways.cpp", "x = job.plate.bearing.value;\n"}}).size() == 1U);
     BOOST_TEST(unguarded_values({{"engine/cost/ways.cpp", "x = job.plate.bearing.said();\n"}}).empty());
+}
+
+BOOST_AUTO_TEST_CASE(no_stage_compares_the_literals_of_another) {
+    CHECK_NO_COMPLAINTS(compared_texts(sources()));
+}
+
+BOOST_AUTO_TEST_CASE(a_compared_literal_is_caught) {
+    const std::string code = "if (plan.refusal == " + std::string("\"serial control\") return;\n");
+    BOOST_TEST(compared_texts({{"engine/select/select.cpp", code}}).size() == 1U);
+    BOOST_TEST(compared_texts({{"engine/words/kinds.cpp", code}}).empty());
+    BOOST_TEST(
+        compared_texts({{"engine/select/select.cpp", "if (plan.refusal == Refusal::serial_control)\n"}})
+            .empty());
 }
