@@ -5,8 +5,8 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/units/date.hpp"
 #include "engine/model/kinds.hpp"
+#include "engine/units/date.hpp"
 #include "engine/units/money.hpp"
 #include "engine/words/read.hpp"
 
