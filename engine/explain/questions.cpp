@@ -22,7 +22,9 @@ constexpr std::array entries{
     Entry{"unit.equipment_serial", "What is the serial number on the equipment's plate?"},
     Entry{"unit.assembly_number", "Which inducer assembly does the equipment's parts list name?"},
     Entry{"unit.plate_trusted",
-          "Are there signs of an earlier replacement, so that the plate may be the wrong motor's?"},
+          "May the plate be trusted: is this the motor that the equipment's own papers name, without signs "
+          "of an "
+          "earlier replacement? Correct what it says from those papers first."},
     Entry{"plate.service_factor", "Which service factor does the plate say?"},
     Entry{"plate.family",
           "Is there a capacitor with two brown leads, or a plug with thin wires? How many pins?"},

@@ -147,7 +147,10 @@ Ledger ledger_of(const Selection& s, const FailedUnit& job, const Books& books, 
 /// What a person should answer first. Readings that show what failed come before those that show what fits.
 std::vector<std::string> keys_to_ask(const Selection& s, const Question& question, const Books& books) {
     std::vector<std::string> keys;
-    const auto add = [&keys](const std::string& key) {
+    // What a plate that is not trusted says is open whatever is written of it: the one question is the plate.
+    const auto add = [&](const std::string& open) {
+        const bool of_the_plate = !s.facts.plate_trusted && open.rfind("plate.", 0) == 0;
+        const std::string key = of_the_plate ? "unit.plate_trusted" : open;
         if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
     };
     if (!s.diagnosis.nothing_measured) {

@@ -54,7 +54,9 @@ Setup land_conductors(Setup setup, const Facts& facts, const Motor& motor) {
     const Derived<int> phases = phase_of(motor);
     if (phases.is(3))
         return lack(std::move(setup), WiringRefusal::fewer_than_three_line_wires, "terminals.third line");
-    const bool known_supply = facts.supply.at_motor() && !facts.supply.dead;
+    if (facts.supply.dead)
+        return lack(std::move(setup), WiringRefusal::supply_not_known, "measured.line_volts");
+    const bool known_supply = facts.supply.at_motor().has_value();
     if (!known_supply) return lack(std::move(setup), WiringRefusal::supply_not_known, "equipment.supply");
     const auto conductors = conductors_for(facts.supply, phases ? phases.value : facts.phase.value);
     if (!conductors || phases.disagree)

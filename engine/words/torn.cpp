@@ -10,7 +10,7 @@ bool is_partly_read(std::string_view raw) {
     static constexpr std::array words{"torn",       "worn off",  "illegible",   "unreadable", "cannot read",
                                       "can't read", "cant read", "not legible", "scratched"};
     const std::string text = folded(raw);
-    const bool something = text.find_first_not_of("? .") != std::string::npos;
+    const bool something = text.find_first_of("abcdefghijklmnopqrstuvwxyz0123456789") != std::string::npos;
     if (!something) return false;  // nothing was read: the readers say what they make of that
     if (text.find('?') != std::string::npos || text.find("...") != std::string::npos ||
         raw.find("\u2026") != std::string_view::npos)
