@@ -14,7 +14,7 @@ from fractions import Fraction
 
 SIZES = ["1/15", "1/12", "1/10", "1/8", "1/6", "1/5", "1/4", "1/3", "1/2", "3/4", "1"]  # a standard size each
 POLES = {"1075": 6, "1140": 6, "825": 8, "1625": 4}  # 120 f / P at 60 Hz, less the slip of fan motors
-BAND, SPEED, LOW, CLEARANCE, BODY = 0.10, 0.05, 0.98, 0.002, 1 / 16
+BAND, SPEED, LOW, BODY = 0.10, 0.05, 0.98, 1 / 16
 COLUMNS = ["id", "price", "module", "family", "load", "retrofit", "phase", "poles", "rotation", "double_shaft", "diameter", "body", "mount",
            "enclosed", "any_position", "up", "down", "horizontal", "ambient", "size", "low", "high", "low2", "high2", "rpm", "torque"]
 
@@ -100,7 +100,7 @@ def parameters(job):
         turns = turning(job["plate.rotation"].split()[0], "lead end" if job["plate.rotation"].endswith("LE") else "shaft end")
         p["wrong_rotation"] = "CCW" if turns == "CW" else "CW"
     if job["plate.shaft_diameter"]:
-        p["most_diameter"] = number(job["plate.shaft_diameter"]) + CLEARANCE + 1e-9
+        p["most_diameter"] = number(job["plate.shaft_diameter"]) + 1e-9
     if job["plate.body_diameter"] and job["plate.mount"] in ("", "band", "ring"):
         p["most_body"] = number(job["plate.body_diameter"]) + BODY + 1e-9
     if job["unit.shaft_points"]:
