@@ -78,8 +78,8 @@ struct CostOption {
     std::optional<Energy> energy_per_year;
     std::optional<Money> energy_cost;  // a year, at today's price
     Period life;  // nothing where it is not known; ends with the equipment where that is known to end first
-    std::string life_source;           // id of a Source; lives are common practice unless it says otherwise
-    std::vector<Cause> causes_left;    // killers that this way does not cure
+    std::string life_source;         // id of a Source; lives are common practice unless it says otherwise
+    std::vector<Cause> causes_left;  // killers that this way does not cure
     /// Expected a year for losing the motor again: while a killer stays, and with all of them cured.
     std::optional<Money> recurrence_uncured;
     std::optional<Money> recurrence_cured;

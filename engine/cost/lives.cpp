@@ -6,17 +6,21 @@ namespace endbell {
 
 namespace {
 
-// Low and high. A single published figure has low == high.
-constexpr Life condenser{"outdoor fan motor", calendar_year(8), calendar_year(15), "common-practice"};
-constexpr Life inducer{"draft inducer", calendar_year(8), calendar_year(15), "common-practice"};
-constexpr Life induction{"induction blower motor", calendar_year(12), calendar_year(18), "common-practice"};
-constexpr Life three_phase{"electric motor", calendar_year(18), calendar_year(18), "life-table"};
-constexpr Life electronic{"electronic blower motor", calendar_year(12), calendar_year(15), "common-practice"};
-constexpr Life any_blower{"blower motor", calendar_year(12), calendar_year(18), "common-practice"};
-constexpr Life control_module{"electronic module", calendar_year(7), calendar_year(12), "common-practice"};
-constexpr Life run_capacitor{"run capacitor", calendar_year(5), calendar_year(10), "life-capacitor"};
-constexpr Life furnace{"furnace", calendar_year(18), calendar_year(18), "life-table"};
-constexpr Life split_system{"split system", calendar_year(15), calendar_year(15), "life-table"};
+constexpr Life in_years(std::string_view what, double low, double high, std::string_view source) {
+    return {what, calendar_year(low), calendar_year(high), source};
+}
+
+// Years, low and high. A single published figure has low == high.
+constexpr Life condenser = in_years("outdoor fan motor", 8, 15, "common-practice");
+constexpr Life inducer = in_years("draft inducer", 8, 15, "common-practice");
+constexpr Life induction = in_years("induction blower motor", 12, 18, "common-practice");
+constexpr Life three_phase = in_years("electric motor", 18, 18, "life-table");
+constexpr Life electronic = in_years("electronic blower motor", 12, 15, "common-practice");
+constexpr Life any_blower = in_years("blower motor", 12, 18, "common-practice");
+constexpr Life control_module = in_years("electronic module", 7, 12, "common-practice");
+constexpr Life run_capacitor = in_years("run capacitor", 5, 10, "life-capacitor");
+constexpr Life furnace = in_years("furnace", 18, 18, "life-table");
+constexpr Life split_system = in_years("split system", 15, 15, "life-table");
 
 }  // namespace
 

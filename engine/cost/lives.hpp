@@ -12,7 +12,7 @@ namespace endbell {
 struct Life {
     std::string_view what;
     Period low, high;
-    std::string_view source;   // id of a Source
+    std::string_view source;  // id of a Source
     Period middle() const { return (low + high) / 2; }
 };
 

@@ -374,7 +374,7 @@ BOOST_AUTO_TEST_CASE(an_airflow_fault_is_cured_and_the_motor_kept) {
     d.causes.push_back({Cause::loaded_filter, "measured.filter_drop", "common-practice", .12, .05});
     const Ledger l = ledger(job(), {}, shop(), d);
     BOOST_TEST((l.options.at(0).way == WayOut::keep_and_cure));
-    BOOST_TEST(l.options.at(0).today->minor() == 12'000);  // 0.2 h 25.00, trip 95.00
+    BOOST_TEST(l.options.at(0).today->minor() == 12'000);       // 0.2 h 25.00, trip 95.00
     BOOST_TEST(l.options.at(0).life.in(calendar_year) == 7.5);  // half of 12 to 18: age unknown
 }
 
