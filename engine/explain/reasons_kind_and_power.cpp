@@ -188,7 +188,7 @@ const std::vector<RuleSentences>& sentences_of_kind_and_power() {
           {R::highest_tap_wins, "Two taps may be live together: the motor obeys the higher one."},
           {R::one_output_at_a_time, "One blower output is live at a time: check it in the board's sequence."},
           {R::wired_for_one_tap, "The equipment was wired for a motor that allows one live tap."},
-          {R::one_tap_at_a_time_by_relay, "Two taps could be live together: relays keep all but one off."},
+          {R::one_tap_at_a_time_by_relay, "Relays keep all taps but one off."},
           {R::live_taps_not_known, "Whether two taps can be live together is not known."},
           {R::part_does_not_say, "The motor's sheet does not say what two live taps do."}}},
         {rule_id::tap_count,

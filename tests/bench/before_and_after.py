@@ -3,7 +3,7 @@
 
 usage: before_and_after.py BEFORE AFTER FOLDER [ROUNDS]
 
-BEFORE and AFTER are programs or build folders, FOLDER is what bench_generate wrote (tables/ and jobs.csv), ROUNDS are 7 unless
+BEFORE and AFTER are programs or build folders, FOLDER is what bench_generate wrote (tables/ and many.csv), ROUNDS are 7 unless
 given. Timed are whole processes, by the processor time that the operating system counts: an import, one `match` of each demo
 job against the imported catalog, and a batch of all of FOLDER's jobs. Every round runs both, and begins with the other one.
 Prints a table and lines `ratio NAME VALUE`: the time after over the time before, the median of the rounds' own ratios.
@@ -26,8 +26,10 @@ def program_of(path):
 def seconds(*commands):
     before = resource.getrusage(resource.RUSAGE_CHILDREN)
     for command in commands:
-        subprocess.run(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
-                       env={"PATH": os.environ.get("PATH", ""), "LC_ALL": "C.UTF-8", "ENDBELL_CONFIG": ""})
+        done = subprocess.run(command, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True,
+                              env={"PATH": os.environ.get("PATH", ""), "LC_ALL": "C.UTF-8", "ENDBELL_CONFIG": ""})
+        if not 0 <= done.returncode < 64:  # an answer of any kind; anything else is not the work that is to be timed
+            sys.exit(f"{' '.join(command)} ended with {done.returncode}: {done.stderr}")
     after = resource.getrusage(resource.RUSAGE_CHILDREN)
     return after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
 
@@ -68,7 +70,7 @@ def main(argv):
         compare("one-shot", rounds, lambda side: seconds(
             *([programs[side], "--catalog", catalogs[side], "match", job] for job in jobs)))
         compare("batch", rounds, lambda side: seconds(
-            [programs[side], "--catalog", catalogs[side], "batch", os.path.join(folder, "jobs.csv"),
+            [programs[side], "--catalog", catalogs[side], "batch", os.path.join(folder, "many.csv"),
              "--out", os.path.join(place, f"{side}.csv")]))
     return 0
 
