@@ -128,7 +128,7 @@ Document ask_document(const Selection& selection, const std::vector<OpenField>& 
                         outcome_sentence(selection)});
     } else {
         add_plate_doubt(d, selection.facts);
-    add_questions(d, selection.questions, open);
+        add_questions(d, selection.questions, open);
     }
     return d;
 }

@@ -166,8 +166,7 @@ const std::vector<RuleSentences>& sentences_of_size_and_place() {
          {{R::active, "It is still made."},
           {R::superseded, "Its maker names a newer part in its place."},
           {R::discontinued, "It is no longer made: only what is in stock can be had."}}},
-        {rule_id::wiring,
-         {{R::relays_of_the_wiring_plan, "The proven wiring needs relays."}}},
+        {rule_id::wiring, {{R::relays_of_the_wiring_plan, "The proven wiring needs relays."}}},
     };
     return all;
 }

@@ -75,7 +75,8 @@ void add_work_sheet(Document& to, const FailedUnit& job, const Selection& select
     add_kit(to, option.kit);
     add_air(to, option.air);
     add_wiring(to, option.wiring);
-    to.add(Figure{draw_before(job, selection.facts), "The calls that each terminal gave the old motor, from the job."});
+    to.add(Figure{draw_before(job, selection.facts),
+                  "The calls that each terminal gave the old motor, from the job."});
     add_start_up(to, job, option);
     to.add(Heading{"Findings that matter"});
     add_findings(to, option.candidate.findings, Verdict::fits_with_changes);

@@ -93,8 +93,9 @@ void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const cha
         }
     };
     read(false);
-    const bool trust_told =
-        std::any_of(values.begin(), values.end(), [](const KeyValue& v) { return is_named(*v.key, "unit.plate_trusted"); });
+    const bool trust_told = std::any_of(values.begin(), values.end(), [](const KeyValue& v) {
+        return is_named(*v.key, "unit.plate_trusted");
+    });
     if (trust_told) {  // a plate that was not trusted may be now: what it said is read again
         for (const JobKey& key : job_keys()) {
             if (key.group == "plate" && key.follows.empty()) key.reread(job);

@@ -93,7 +93,11 @@ Rows equipment_keys() {
             read_plate_amps),
         row(plate, &F::compressor_amps, {"compressor_amps", "the compressor's rated-load amps", "A", "17.9"},
             read_current),
-        row(plate, &F::supply, {"supply", "what feeds it: a nominal (115, 208, 230, 277, 460, 575) or a system (120/240, 208Y/120, 480Y/277, 240 high leg, 460-3-60)", "V", "208Y/120"},
+        row(plate, &F::supply,
+            {"supply",
+             "what feeds it: a nominal (115, 208, 230, 277, 460, 575) or a system (120/240, 208Y/120, "
+             "480Y/277, 240 high leg, 460-3-60)",
+             "V", "208Y/120"},
             read_supply),
         row(plate, &F::cooling,
             {"cooling", "total cooling capacity", "tons up to 25, Btu/h from 6000", "3 ton"}, read_cooling),

@@ -118,7 +118,9 @@ Askable tape(Askable a) {
 
 /// Another key that is stated can settle this one.
 Askable unless(bool (*settled)(const Facts&), Askable a) {
-    a.blank = [blank = std::move(a.blank), settled](const Question& q) { return blank(q) && !settled(q.facts); };
+    a.blank = [blank = std::move(a.blank), settled](const Question& q) {
+        return blank(q) && !settled(q.facts);
+    };
     return a;
 }
 
@@ -300,7 +302,8 @@ std::vector<Askable> all() {
         unless(phase_known, field("plate.phase", 15, 0.80, &F::plate, &P::phase,
                                   Wish<int>([](const Part& p) { return of_motor(p, &Motor::phase); }))),
         field("plate.speed", 15, 0.65, &F::plate, &P::speed, speeds),
-        unless(frequency_known, field("plate.frequency", 15, 0.60, &F::plate, &P::frequency, hertz_of_supplies)),
+        unless(frequency_known,
+               field("plate.frequency", 15, 0.60, &F::plate, &P::frequency, hertz_of_supplies)),
         unless(poles_known, field("plate.poles", 15, 0.50, &F::plate, &P::poles,
                                   Wish<int>([](const Part& p) { return of_motor(p, &Motor::poles); }))),
         field("plate.power", 15, 0.70, &F::plate, &P::power, powers),
@@ -330,8 +333,7 @@ std::vector<Askable> all() {
         field("measured.live_taps", 180, 0.40, &F::measured, &M::live_taps, live_taps),
         field("plate.ambient", 15, 0.60, &F::plate, &P::ambient,
               Wish<Temperature>([](const Part& p) { return of_motor(p, &Motor::ambient); })),
-        proof("measured.spins_free", 60, 0.60,
-              [](const Question& q) { return !q.job.measured.spins_free; }),
+        proof("measured.spins_free", 60, 0.60, [](const Question& q) { return !q.job.measured.spins_free; }),
         proof("measured.winding_to_shell", 400, 0.40,
               [](const Question& q) { return !q.job.measured.winding_to_shell; }),
         proof("measured.windings", 420, 0.40, [](const Question& q) { return !q.job.measured.windings; }),

@@ -66,12 +66,14 @@ struct PlateFacts {
 template <class Visit>
 void each_plate_reading(PlateFacts& plate, const Visit& visit) {
     const auto each = [&](auto&... readings) { (visit(readings), ...); };
-    auto& [family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation, double_shaft,
-           shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle, enclosure, bearing,
-           ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule, program, connector] = plate;
-    each(family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation, double_shaft,
-         shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle, enclosure, bearing,
-         ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule, program, connector);
+    auto& [family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation,
+           double_shaft, shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle,
+           enclosure, bearing, ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule,
+           program, connector] = plate;
+    each(family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation,
+         double_shaft, shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle,
+         enclosure, bearing, ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule,
+         program, connector);
 }
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
@@ -122,7 +124,7 @@ struct EquipmentFacts {
     Reading<Current> fan_amps;  // the fan's full-load current on the equipment plate
     Reading<Current> compressor_amps;
     Reading<SupplySystem> supply;  // what feeds it: a figure, or a system as the trade writes it
-    Reading<HeatRate> cooling;  // total; one ton is 12,000 Btu/h
+    Reading<HeatRate> cooling;     // total; one ton is 12,000 Btu/h
     Reading<int> cooling_stages;
     Reading<int> heating_stages;
     Reading<HeatRate> heat_input;
@@ -136,7 +138,7 @@ struct EquipmentFacts {
     Reading<Temperature> return_air;
     Reading<double> remaining_years;
     Reading<std::vector<BlowerRow>>
-        blower_table;                  // of this unit's own blower, where its sheet prints rpm and hp
+        blower_table;  // of this unit's own blower, where its sheet prints rpm and hp
     Reading<Climate> climate;
     Reading<Money> replacement_price;  // a quote for new equipment, where the user has one
 };

@@ -33,10 +33,12 @@ struct VoltageClass {
     bool to_neutral = false;        // to be had from a line conductor to the neutral, and only so
     bool only_60_hertz = true;      // 220 to 240 V are the world's 50 Hz supply, too
 };
-inline constexpr std::array voltage_classes{
-    VoltageClass{volt(115), {110, 115, 120}, true},     VoltageClass{volt(208), {200, 208, 0}},
-    VoltageClass{volt(230), {220, 230, 240}, false, false}, VoltageClass{volt(277), {265, 270, 277}, true},
-    VoltageClass{volt(460), {440, 460, 480}},           VoltageClass{volt(575), {575, 600, 0}}};
+inline constexpr std::array voltage_classes{VoltageClass{volt(115), {110, 115, 120}, true},
+                                            VoltageClass{volt(208), {200, 208, 0}},
+                                            VoltageClass{volt(230), {220, 230, 240}, false, false},
+                                            VoltageClass{volt(277), {265, 270, 277}, true},
+                                            VoltageClass{volt(460), {440, 460, 480}},
+                                            VoltageClass{volt(575), {575, 600, 0}}};
 
 /// The class that a written figure stands for; null for a figure that stands for itself.
 constexpr const VoltageClass* class_of(double written) {

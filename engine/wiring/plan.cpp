@@ -169,8 +169,8 @@ WiringPlan plug_for_plug() {
     return plan;
 }
 
-WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits,
-                     bool use_run_signal) {
+WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+                     const Limits& limits, bool use_run_signal) {
     Task task{job, facts, part, limits, set_up(job, facts, part, air, use_run_signal), {}, {}};
     if (task.setup.refusal) return refused(task.setup);
     TapChoice choice = choose_taps(task.setup.controls, part, air);
@@ -202,7 +202,8 @@ WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part
 
 }  // namespace
 
-WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits) {
+WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+                      const Limits& limits) {
     if (part.module) return plug_for_plug();
     if (!part.motor) {
         WiringPlan none;
@@ -254,7 +255,8 @@ Verdict verdict_of(const WiringPlan& plan) {
     return plan.refusal ? verdict_of(*plan.refusal) : Verdict::fits;
 }
 
-void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
+void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,
+              const Limits& limits) {
     if (!plan.possible) return;
     if (plan.method != WiringMethod::plug_for_plug) {
         plan.faults = single_faults(plan);
@@ -265,7 +267,8 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const
     for (WiringPlan& other : plan.alternatives) annotate(other, job, facts, part, limits);
 }
 
-WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits) {
+WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+                       const Limits& limits) {
     WiringPlan plan = lay_wiring(job, facts, part, air, limits);
     annotate(plan, job, facts, part, limits);
     return plan;

@@ -64,7 +64,8 @@ std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, con
     return list;
 }
 
-std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan) {
+std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part,
+                                   const WiringPlan& plan) {
     using enum WiringCheck;
     std::vector<WiringCheck> list{lock_out, absence_of_voltage};
     const auto when = [&](bool true_here, WiringCheck checkpoint) {

@@ -5,6 +5,7 @@
 namespace endbell {
 
 std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan);
-std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part, const WiringPlan& plan);
+std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part,
+                                   const WiringPlan& plan);
 
 }  // namespace endbell

@@ -26,7 +26,8 @@ std::vector<std::string> names_of(const std::vector<ControlSignal>& signals);
 
 /// `use_run_signal`: where part and job have a run signal, take it; else turn board outputs into 24 V by
 /// relays.
-Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, bool use_run_signal);
+Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+             bool use_run_signal);
 bool has_run_signal(const FailedUnit& job, const Part& part);
 
 /// The part's terminal of that function, or null.

@@ -70,7 +70,6 @@ std::string signal_name(const std::string& label, const std::vector<ControlSigna
     return used == 0 ? name : name + " (" + std::to_string(used + 1) + ")";
 }
 
-
 /// A heat call may mean elements: they are in, or nobody has said that beside a heat pump there are none.
 bool may_run_elements(const Heat& heat) {
     return heat.elements.is(true) || heat.kind == HeatKind::electric || heat.kind == HeatKind::heat_pump;
@@ -81,8 +80,8 @@ bool plans(const AirPlan& air, Call call) {
 }
 
 /// The terminals the job names, or those its kind of system has.
-std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air, bool letters_only,
-                                              Controls& into) {
+std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air,
+                                              bool letters_only, Controls& into) {
     std::vector<ControlSignal> signals;
     const ControlFacts& controls = job.controls;
     for (const Terminal& t : named_terminals(controls)) {
@@ -100,8 +99,8 @@ std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat&
         job.equipment.cooling_stages ? *job.equipment.cooling_stages > 1 : plans(air, Call::cool_low);
     const bool heating_two =
         job.equipment.heating_stages ? *job.equipment.heating_stages > 1 : plans(air, Call::heat_low);
-    const bool cools = plans(air, Call::cool_high) || plans(air, Call::cool_low) || job.equipment.cooling ||
-                       compressor_heat;
+    const bool cools =
+        plans(air, Call::cool_high) || plans(air, Call::cool_low) || job.equipment.cooling || compressor_heat;
     signals.push_back({"G", Role::fan, Call::circulate});
     if (cools) signals.push_back({"Y1", Role::compressor1, Call::cool_high});
     if (cools && cooling_two) signals.push_back({"Y2", Role::compressor2, Call::cool_high});
@@ -258,7 +257,8 @@ bool is_thermostat_letter(std::string_view label) {
     return role_of(label).has_value() || other != std::end(not_for_a_blower);
 }
 
-Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool letters_only) {
+Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air,
+                             bool letters_only) {
     Controls controls;
     if (!facts.heat.kind) {
         controls.lacking.push_back("controls.heat");

@@ -50,7 +50,8 @@ bool is_thermostat_letter(std::string_view label);
 /// published thermostat matrix; the rest common practice. `air` says whether two cooling or heating stages
 /// are in play where the job does not. `letters_only`: the job's other terminals are a board's, not the
 /// thermostat's.
-Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool letters_only);
+Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air,
+                             bool letters_only);
 
 /// A board's outputs: each alone, and none; the job's own states where it lists them.
 Controls board_controls(const FailedUnit& job);

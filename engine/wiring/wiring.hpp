@@ -136,17 +136,20 @@ std::string text_of(const WiringPlan& plan, const NetPlace& place);
 
 /// The plan with its proof, before it is annotated: all that decides whether a part can be wired, and with what.
 /// `air` names the wanted tap of each call.
-WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits);
+WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+                      const Limits& limits);
 
 /// What the wiring comes to for the part: what its refusal does, and `fits` without one.
 Verdict verdict_of(const WiringPlan& plan);
 
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
 /// checks, also to its alternative.
-void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits);
+void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,
+              const Limits& limits);
 
 /// Both.
-WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air, const Limits& limits);
+WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+                       const Limits& limits);
 
 /// The plan's netlist, evaluated by relay logic alone: which taps are live when `live` signals are.
 /// Shares no code with the synthesis.

@@ -56,8 +56,9 @@ bool is_partly_read(std::string_view raw);
 /// Open: nothing of a value that was read in part decides.
 template <class T>
 Read<T> ask_torn(std::string_view raw) {
-    return ask<T>(raw, "part of it could not be read: what does the whole say, or what do the equipment's papers say?",
-                  {});
+    return ask<T>(
+        raw, "part of it could not be read: what does the whole say, or what do the equipment's papers say?",
+        {});
 }
 
 /// The same outcome for another type: everything but the value.

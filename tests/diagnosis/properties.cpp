@@ -50,7 +50,8 @@ BOOST_AUTO_TEST_CASE(answering_every_missing_reading_ends_in_a_conclusion) {
     for (int i = 0; i < 2000; ++i) {
         FailedUnit job = maker.job();
         if (!diagnose(job, facts_of(job, limits), limits).contradictions.empty()) continue;
-        for (int round = 0; round < 6 && diagnose(job, facts_of(job, limits), limits).fault == Fault::not_shown; ++round) {
+        for (int round = 0;
+             round < 6 && diagnose(job, facts_of(job, limits), limits).fault == Fault::not_shown; ++round) {
             for (const MissingReading& m : diagnose(job, facts_of(job, limits), limits).missing) {
                 if (m.job_key == "plate.family") job.plate.family = known(Family::constant_airflow);
                 if (m.job_key == "plate.volts") job.plate.volts = known(std::vector{plate_volts(230)});

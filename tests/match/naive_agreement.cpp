@@ -65,7 +65,8 @@ BOOST_AUTO_TEST_CASE(a_naive_matcher_agrees_on_a_hundred_thousand_pairs) {
     std::set<std::string> undeclared;
     for (int i = 0; i < pairs; ++i) {
         const World w = pair(dice);
-        const Candidate engine = examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part);
+        const Candidate engine =
+            examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part);
         const naive::Opinion second = naive::judge(w.job, w.diagnosis, w.part);
         Verdict worst = Verdict::fits;
         for (const auto& [rule, verdict] : second) worst = std::max(worst, verdict);
@@ -112,7 +113,9 @@ BOOST_AUTO_TEST_CASE(one_changed_limit_makes_them_disagree) {
             World w = pair(dice);
             w.limits.tighten(limit, value, "this test");
             const naive::Opinion second = naive::judge(w.job, w.diagnosis, w.part);
-            for (const Finding& f : examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part).findings) {
+            for (const Finding& f :
+                 examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part)
+                     .findings) {
                 disagreements += second.at(std::string(f.rule)) == f.verdict ? 0 : 1;
             }
         }

@@ -15,10 +15,12 @@ using namespace endbell;
 inline const Limits limits;  // the program's own
 
 /// As the engine's, with the facts of the job.
-inline WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& in_force) {
+inline WiringPlan plan_wiring(const FailedUnit& job, const Part& part, const AirPlan& air,
+                              const Limits& in_force) {
     return endbell::plan_wiring(job, facts_of(job, in_force), part, air, in_force);
 }
-inline WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air, const Limits& in_force) {
+inline WiringPlan lay_wiring(const FailedUnit& job, const Part& part, const AirPlan& air,
+                             const Limits& in_force) {
     return endbell::lay_wiring(job, facts_of(job, in_force), part, air, in_force);
 }
 

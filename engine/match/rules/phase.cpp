@@ -11,7 +11,9 @@ Finding judge(const Question& q, const Part& part) {
     const Derived<int>& needs = q.facts.phase;
     const Derived<int> has = phase_of(*part.motor);
     Answer say(id, "physics", wanted(needs), offered(has.value));
-    if (needs.disagree) return say.ask(Reason::plate_disagrees_with_itself, {"plate.phase", "plate.family", "equipment.supply"});
+    if (needs.disagree)
+        return say.ask(Reason::plate_disagrees_with_itself,
+                       {"plate.phase", "plate.family", "equipment.supply"});
     if (!needs) return say.ask(Reason::phase_not_stated, {"plate.phase"});
     if (has.disagree) return say.ask(Reason::part_disagrees_with_itself, {"motors.phase", "motors.family"});
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.phase"});
