@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/model/limit.hpp"
+
 namespace endbell {
 
 namespace {
