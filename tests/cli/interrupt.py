@@ -96,8 +96,10 @@ sweep("import", IMPORT, fresh_catalog, lambda stopped: digest(shop.path("shop.db
 
 # -- a batch over older results
 
+BATCH = 2000  # jobs: enough that a signal meets the work, not only the program's start and end
+
 with open(shop.path("jobs.csv"), "w", newline="", encoding="utf-8") as file:
-    csv.writer(file).writerows([["tag", "plate"]] + [[f"t{i}", "1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc"] for i in range(60)])
+    csv.writer(file).writerows([["tag", "plate"]] + [[f"t{i}", "1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc"] for i in range(BATCH)])
 OLD = "what was there before\n"
 
 
@@ -109,7 +111,7 @@ def old_results():
 def results_whole(stopped):
     with open(shop.path("results.csv"), encoding="utf-8") as results, open(shop.path("results.orders.csv"), encoding="utf-8") as orders:
         texts = results.read(), orders.read()
-    fresh = texts[0].count("\n") == 61 and texts[1].startswith("seller,")
+    fresh = texts[0].count("\n") == BATCH + 1 and texts[1].startswith("seller,")
     return fresh or (stopped and texts == (OLD, OLD))
 
 
