@@ -28,7 +28,7 @@ int exit_of(const Diagnosis& diagnosis) {
 int run_match(const Arguments& typed) {
     const Session session = open_session(typed);
     const auto wanted = static_cast<std::size_t>(std::max(20, typed.top));
-    Selection selection = select(session.job, session.books(), session.policy, {wanted});
+    Selection selection = select_part(session.job, session.books(), session.policy, {wanted});
     if (typed.json) {
         print(selection_json("match", selection, session, typed.top));
     } else {
@@ -72,7 +72,7 @@ int run_diagnose(const Arguments& typed) {
 
 int run_wire(const Arguments& typed) {
     const Session session = open_session(typed);
-    Selection selection = select(session.job, session.books(), session.policy);
+    Selection selection = select_part(session.job, session.books(), session.policy);
     const Option* option = chosen_option(typed, session, selection);
     if (option == nullptr) {
         if (typed.json)
@@ -93,7 +93,7 @@ int run_wire(const Arguments& typed) {
 
 int run_compare(const Arguments& typed) {
     const Session session = open_session(typed);
-    Selection selection = select(session.job, session.books(), session.policy);
+    Selection selection = select_part(session.job, session.books(), session.policy);
     if (typed.json) {
         print(selection_json("compare", selection, session, 0));
     } else {
@@ -104,7 +104,7 @@ int run_compare(const Arguments& typed) {
 
 int run_sheet(const Arguments& typed) {
     const Session session = open_session(typed);
-    Selection selection = select(session.job, session.books(), session.policy);
+    Selection selection = select_part(session.job, session.books(), session.policy);
     const Option* option = chosen_option(typed, session, selection);
     const Reader reader = *from_word<Reader>(typed.reader);
     const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
@@ -119,7 +119,7 @@ int run_sheet(const Arguments& typed) {
 
 int run_rules(const Arguments& typed) {
     std::vector<std::string> known;
-    for (const Rule& rule : rules()) known.emplace_back(rule.id);
+    for (const Rule& rule : all_rules()) known.emplace_back(rule.id);
     if (!typed.rule.empty() && std::count(known.begin(), known.end(), typed.rule) == 0) {
         const std::string near = nearest(typed.rule, known);
         throw BadUsage(

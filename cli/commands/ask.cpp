@@ -31,7 +31,7 @@ struct Present {
     std::vector<AskedReading> asked;
 
     explicit Present(const Arguments& typed)
-        : session(open_session(typed)), selection(select(session.job, session.books(), session.policy)) {
+        : session(open_session(typed)), selection(select_part(session.job, session.books(), session.policy)) {
         if (selection.outcome == Outcome::undecided) {
             asked = what_to_ask(Question{session.job, selection.facts, selection.diagnosis, session.limits},
                                 selection.report, *session.catalog);
@@ -244,7 +244,7 @@ class Dialogue {
 int run_ask(const Arguments& typed) {
     if (typed.answer) return Dialogue(typed).run();
     const Session session = open_session(typed);
-    Selection selection = select(session.job, session.books(), session.policy);
+    Selection selection = select_part(session.job, session.books(), session.policy);
     if (typed.json) {
         print(selection_json("ask", selection, session, 0));
     } else {

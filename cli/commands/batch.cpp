@@ -18,8 +18,8 @@
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
-#include "engine/catalog/csv_file.hpp"
 #include "engine/cost/orders.hpp"
+#include "engine/csv/csv_file.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/job/job.hpp"
 #include "engine/job/shop_policy.hpp"
@@ -145,7 +145,7 @@ class Counter {
         if (shop_) add_shop(job, *shop_);
         Policy policy = policy_of(job);
         if (!shelf_ || shelf_->policy() != policy) shelf_.emplace(books_, std::move(policy));
-        return select(job, books_, *shelf_, {2, false});
+        return select_part(job, books_, *shelf_, {2, false});
     }
 
   private:

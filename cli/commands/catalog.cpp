@@ -8,12 +8,12 @@
 #include "engine/base/text.hpp"
 #include "engine/catalog/changes.hpp"
 #include "engine/catalog/generations.hpp"
-#include "engine/catalog/import.hpp"
-#include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/import/import.hpp"
 #include "engine/index/index_ahead.hpp"
 #include "engine/job/job.hpp"
+#include "engine/quality/quality.hpp"
 #include "engine/sheet/json.hpp"
 
 namespace endbell::cli {

@@ -1,6 +1,6 @@
 #include "cli/manual/writers.hpp"
 #include "engine/job/job.hpp"
-#include "engine/match/rule.hpp"
+#include "engine/rules/rule.hpp"
 
 namespace endbell::cli {
 
@@ -46,7 +46,7 @@ Completion completion_of(const Item& item) {
     if (item.value == "FOLDER") return {Next::folders, {}};
     Completion known{Next::words, {}};
     if (item.name == "RULE") {
-        for (const Rule& rule : rules()) known.words.emplace_back(rule.id);
+        for (const Rule& rule : all_rules()) known.words.emplace_back(rule.id);
         return known;
     }
     if (item.value == "KEY=VALUE") {

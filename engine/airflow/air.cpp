@@ -4,7 +4,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 Density air_density(Length altitude, Temperature temperature) {
     const double pressure_ratio = std::pow(1.0 - 6.8754e-6 * altitude.in(foot), 5.2559);
@@ -33,4 +33,4 @@ Power air_power(Airflow airflow, Pressure pressure) {
     return watt(airflow.in(litre_per_second) / 1000.0 * pressure.in(pascal));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// 0.075 lb/ft3: what the trade calls standard air. Dry air at 70 F and sea level is 0.15 % lighter.
 inline constexpr Density standard_density = pound_per_cubic_foot(0.075);
@@ -27,4 +27,4 @@ HeatRate heat_for(Airflow airflow, TemperatureRise rise, HeatFactor factor);
 /// Work a second put into the air: 117.557 W for 1,000 cfm against 1 in. w.c.
 Power air_power(Airflow airflow, Pressure pressure);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

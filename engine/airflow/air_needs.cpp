@@ -7,7 +7,7 @@
 #include "engine/airflow/assumptions.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -256,4 +256,4 @@ AirNeeds air_needs(const FailedUnit& job, const Facts& facts, const Limits& limi
     return needs.out;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -5,7 +5,7 @@
 
 #include "engine/airflow/air_plan.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 struct AirNeeds {
     std::vector<CallAir> calls;        // in the order of Call; no tap chosen yet
@@ -18,4 +18,4 @@ struct AirNeeds {
 /// Elements always have a call. An unknown window is 0 to 0 with its missing job keys in `lacking`.
 AirNeeds air_needs(const FailedUnit& job, const Facts& facts, const Limits& limits);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -10,7 +10,7 @@
 #include "engine/airflow/serve_calls.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -189,4 +189,4 @@ const TapAir* air_of(const AirPlan& plan, Call call) {
     return nullptr;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

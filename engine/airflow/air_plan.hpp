@@ -11,7 +11,7 @@
 #include "engine/model/limits.hpp"
 #include "engine/model/part.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// One tap's operating point on this duct.
 struct TapAir {
@@ -81,4 +81,4 @@ const TapAir* air_of(const AirPlan& plan, Call call);
 /// Null when the job has no such call.
 const CallAir* find_call(const AirPlan& plan, Call call);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -4,7 +4,7 @@
 #pragma once
 #include "engine/units/units.hpp"
 
-namespace endbell::assumed {
+namespace endbell::inline airflow::assumed {
 
 // Spread of a reading, as a share of it or as it is; about 95 %.
 inline constexpr double airflow_reading = 0.07;               // flow grid or traverse, from memory
@@ -50,4 +50,4 @@ inline constexpr double dehumidify_low = 0.75, dehumidify_target = 0.825,
 // Cooling targets of each ton: a trade article gives 400, 350 in humid and 450 in dry places.
 inline constexpr Airflow cooling_humid = cfm(350), cooling_normal = cfm(400), cooling_dry = cfm(450);
 
-}  // namespace endbell::assumed
+}  // namespace endbell::inline airflow::assumed

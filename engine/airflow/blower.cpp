@@ -5,7 +5,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -150,4 +150,4 @@ std::optional<OperatingPoint> run_induction(const BlowerCurve& blower, const Duc
     return std::nullopt;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -12,7 +12,7 @@
 #include "engine/airflow/kinds.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 struct BlowerCurve {
     double static_nn = 0, static_nq = 0, static_qq = 0;  // A, B, C
@@ -73,4 +73,4 @@ struct InductionMotor {
 std::optional<OperatingPoint> run_induction(const BlowerCurve& blower, const Duct& duct,
                                             const InductionMotor& motor, double density_ratio = 1);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -108,4 +108,4 @@ BlowerFit fit_blower(const std::vector<BlowerRow>& rows) {
     return fit;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

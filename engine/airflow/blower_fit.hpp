@@ -6,7 +6,7 @@
 #include "engine/airflow/blower.hpp"
 #include "engine/model/failed_unit.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// How well a curve passes through its table. Q: double for a share of each row's own value.
 template <class Q>
@@ -26,4 +26,4 @@ struct BlowerFit {
 /// Torque of a row is 5252.113 hp / rpm. Rows are taken to be standard air, as tables print.
 BlowerFit fit_blower(const std::vector<BlowerRow>& rows);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -5,7 +5,7 @@
 #include "engine/airflow/old_torque.hpp"
 #include "engine/airflow/spread.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -142,4 +142,4 @@ FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds&
     return Finder(job, facts, needs, blower).run();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

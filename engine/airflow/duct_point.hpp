@@ -7,7 +7,7 @@
 #include "engine/airflow/air_needs.hpp"
 #include "engine/airflow/blower.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 struct FoundPoint {
     DuctPoint point;
@@ -25,4 +25,4 @@ FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds&
 /// Measured total, or supply less return (the return side reads negative); unknown unless above 0.
 Estimate<Pressure> measured_static(const FailedUnit& job);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -74,4 +74,4 @@ Current line_current(Power input, Voltage volts, double factor, int phases) {
     return ampere(input.in(watt) / (volts.in(volt)*factor * root));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -5,7 +5,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// Shaft over electrical input of an electronic motor at a load fraction, from the default curve; where the
 /// part's efficiency at rated load is known, the curve is scaled through it.
@@ -24,4 +24,4 @@ double power_factor(Family family);
 /// W / (V x PF), over sqrt(3) for three phase.
 Current line_current(Power input, Voltage volts, double power_factor, int phases = 1);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -4,7 +4,7 @@
 
 #include "engine/units/quantity.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// An estimate as plain numbers: of a share, which has no unit, or of the unit that was asked for.
 struct EstimatedNumber {
@@ -60,4 +60,4 @@ Estimate<Quantity<Dimension>> estimate_within(Quantity<Dimension> value, Quantit
     return {base, {value.in(base), plus_minus.in(base), false, true}};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

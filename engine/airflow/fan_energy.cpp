@@ -4,7 +4,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -56,4 +56,4 @@ double greatest_rating(FurnaceClass furnace, Airflow greatest_airflow) {
     throw OurBug("every class has a limit");
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -9,7 +9,7 @@
 #include "engine/model/word.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// The furnace classes of 10 CFR 430.32(y) that have a limit.
 enum class FurnaceClass {
@@ -22,9 +22,8 @@ enum class FurnaceClass {
     mobile_home_gas_condensing,
     mobile_home_electric
 };
-template <>
-struct Words<FurnaceClass> {
-    static constexpr std::array table{
+constexpr auto words_of(FurnaceClass) {
+    return std::array{
         Word<FurnaceClass>{FurnaceClass::gas_non_condensing, "gas non-condensing"},
         Word<FurnaceClass>{FurnaceClass::gas_condensing, "gas condensing"},
         Word<FurnaceClass>{FurnaceClass::gas_weatherized, "gas weatherized"},
@@ -33,7 +32,7 @@ struct Words<FurnaceClass> {
         Word<FurnaceClass>{FurnaceClass::mobile_home_gas_non_condensing, "mobile home gas non-condensing"},
         Word<FurnaceClass>{FurnaceClass::mobile_home_gas_condensing, "mobile home gas condensing"},
         Word<FurnaceClass>{FurnaceClass::mobile_home_electric, "mobile home electric"}};
-};
+}
 
 /// Electrical input in each mode at the reference static, and the greatest airflow there.
 struct FanEnergyTest {
@@ -64,4 +63,4 @@ Energy fan_energy(const FanEnergyTest& test);
 /// The most that the class may be certified at for its greatest airflow.
 double greatest_rating(FurnaceClass furnace, Airflow greatest_airflow);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -4,7 +4,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 Airflow airflow_at(Torque torque, Torque known_torque, Airflow known_airflow) {
     check(torque.in(pound_foot) > 0 && known_torque.in(pound_foot) > 0,
@@ -12,4 +12,4 @@ Airflow airflow_at(Torque torque, Torque known_torque, Airflow known_airflow) {
     return known_airflow * std::sqrt(torque / known_torque);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -3,7 +3,7 @@
 #pragma once
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// A fan's running point. Torque follows from power and speed.
 struct FanPoint {
@@ -32,4 +32,4 @@ constexpr Torque torque_for(Airflow wanted, Torque torque, Airflow airflow) {
 /// The airflow of a torque on the same duct: Q2 = Q1 sqrt(T2 / T1). REQUIRES: both torques above 0.
 Airflow airflow_at(Torque torque, Torque known_torque, Airflow known_airflow);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

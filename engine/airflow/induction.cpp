@@ -4,7 +4,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 Torque SlipLine::at(Speed speed) const {
     return full_load * (strength * ((synchronous - speed) / (synchronous - rated)));
@@ -42,4 +42,4 @@ InductionMotor motor_of(const BreakdownCurve& curve) {
     return {curve.synchronous, [curve](Speed speed) { return curve.at(speed); }};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -5,7 +5,7 @@
 #include "engine/airflow/blower.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// Torque falls in a straight line from full load at `rated` to nothing at `synchronous`; `strength` is what
 /// a lower tap or a lower voltage (its square) leaves of it. Good near full load; real motors bend and peak
@@ -37,4 +37,4 @@ struct BreakdownCurve {
 };
 InductionMotor motor_of(const BreakdownCurve& curve);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -2,34 +2,31 @@
 #pragma once
 #include "engine/model/word.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// The limit of a motor that kept it from its set value.
 enum class MotorLimit { speed, power, torque };
-template <>
-struct Words<MotorLimit> {
-    static constexpr std::array table{Word<MotorLimit>{MotorLimit::speed, "speed"},
-                                      Word<MotorLimit>{MotorLimit::power, "power"},
-                                      Word<MotorLimit>{MotorLimit::torque, "torque"}};
-};
+constexpr auto words_of(MotorLimit) {
+    return std::array{Word<MotorLimit>{MotorLimit::speed, "speed"},
+                      Word<MotorLimit>{MotorLimit::power, "power"},
+                      Word<MotorLimit>{MotorLimit::torque, "torque"}};
+}
 
 /// What a tap's shaft power is beside rated power times service factor. An overloaded tap serves no call.
 enum class LoadCaution { near_full_load, overload };
-template <>
-struct Words<LoadCaution> {
-    static constexpr std::array table{Word<LoadCaution>{LoadCaution::near_full_load, "near full load"},
-                                      Word<LoadCaution>{LoadCaution::overload, "overload"}};
-};
+constexpr auto words_of(LoadCaution) {
+    return std::array{Word<LoadCaution>{LoadCaution::near_full_load, "near full load"},
+                      Word<LoadCaution>{LoadCaution::overload, "overload"}};
+}
 
 /// What a call's window comes from.
 enum class WindowBasis { cfm_per_ton, temperature_rise, electric_elements, circulation };
-template <>
-struct Words<WindowBasis> {
-    static constexpr std::array table{Word<WindowBasis>{WindowBasis::cfm_per_ton, "cfm per ton"},
-                                      Word<WindowBasis>{WindowBasis::temperature_rise, "temperature rise"},
-                                      Word<WindowBasis>{WindowBasis::electric_elements, "electric elements"},
-                                      Word<WindowBasis>{WindowBasis::circulation, "circulation"}};
-};
+constexpr auto words_of(WindowBasis) {
+    return std::array{Word<WindowBasis>{WindowBasis::cfm_per_ton, "cfm per ton"},
+                      Word<WindowBasis>{WindowBasis::temperature_rise, "temperature rise"},
+                      Word<WindowBasis>{WindowBasis::electric_elements, "electric elements"},
+                      Word<WindowBasis>{WindowBasis::circulation, "circulation"}};
+}
 
 /// Why a call has no tap that serves it.
 enum class UnmetReason {
@@ -41,16 +38,15 @@ enum class UnmetReason {
     limit_binds,  // a programmed airflow that a limit of the motor keeps out of the window
     by_the_board  // the equipment's board commands the airflow
 };
-template <>
-struct Words<UnmetReason> {
-    static constexpr std::array table{Word<UnmetReason>{UnmetReason::no_tap_in_window, "no tap in window"},
-                                      Word<UnmetReason>{UnmetReason::not_measured, "not measured"},
-                                      Word<UnmetReason>{UnmetReason::window_not_known, "window not known"},
-                                      Word<UnmetReason>{UnmetReason::outranked, "outranked"},
-                                      Word<UnmetReason>{UnmetReason::overload, "overload"},
-                                      Word<UnmetReason>{UnmetReason::limit_binds, "limit binds"},
-                                      Word<UnmetReason>{UnmetReason::by_the_board, "by the board"}};
-};
+constexpr auto words_of(UnmetReason) {
+    return std::array{Word<UnmetReason>{UnmetReason::no_tap_in_window, "no tap in window"},
+                      Word<UnmetReason>{UnmetReason::not_measured, "not measured"},
+                      Word<UnmetReason>{UnmetReason::window_not_known, "window not known"},
+                      Word<UnmetReason>{UnmetReason::outranked, "outranked"},
+                      Word<UnmetReason>{UnmetReason::overload, "overload"},
+                      Word<UnmetReason>{UnmetReason::limit_binds, "limit binds"},
+                      Word<UnmetReason>{UnmetReason::by_the_board, "by the board"}};
+}
 
 /// What is to be said of a call that is met.
 enum class CallCaution {
@@ -60,35 +56,31 @@ enum class CallCaution {
     rise_near_limit,    // limit rise.margin
     watts_per_cfm       // limit fan.efficacy
 };
-template <>
-struct Words<CallCaution> {
-    static constexpr std::array table{Word<CallCaution>{CallCaution::off_target, "off target"},
-                                      Word<CallCaution>{CallCaution::far_off_target, "far off target"},
-                                      Word<CallCaution>{CallCaution::static_over_plate, "static over plate"},
-                                      Word<CallCaution>{CallCaution::rise_near_limit, "rise near limit"},
-                                      Word<CallCaution>{CallCaution::watts_per_cfm, "watts per cfm"}};
-};
+constexpr auto words_of(CallCaution) {
+    return std::array{Word<CallCaution>{CallCaution::off_target, "off target"},
+                      Word<CallCaution>{CallCaution::far_off_target, "far off target"},
+                      Word<CallCaution>{CallCaution::static_over_plate, "static over plate"},
+                      Word<CallCaution>{CallCaution::rise_near_limit, "rise near limit"},
+                      Word<CallCaution>{CallCaution::watts_per_cfm, "watts per cfm"}};
+}
 
 /// Where the old motor's airflow was found.
 enum class AirflowSource { reading, temperature_rise, blower_table };
-template <>
-struct Words<AirflowSource> {
-    static constexpr std::array table{
-        Word<AirflowSource>{AirflowSource::reading, "reading"},
-        Word<AirflowSource>{AirflowSource::temperature_rise, "temperature rise"},
-        Word<AirflowSource>{AirflowSource::blower_table, "blower table"}};
-};
+constexpr auto words_of(AirflowSource) {
+    return std::array{Word<AirflowSource>{AirflowSource::reading, "reading"},
+                      Word<AirflowSource>{AirflowSource::temperature_rise, "temperature rise"},
+                      Word<AirflowSource>{AirflowSource::blower_table, "blower table"}};
+}
 
 /// Where the old motor's shaft torque was found, best first.
 enum class TorqueSource { blower_table, watts, slip_line, amps, plate_power };
-template <>
-struct Words<TorqueSource> {
-    static constexpr std::array table{Word<TorqueSource>{TorqueSource::blower_table, "blower table"},
-                                      Word<TorqueSource>{TorqueSource::watts, "watts"},
-                                      Word<TorqueSource>{TorqueSource::slip_line, "slip line"},
-                                      Word<TorqueSource>{TorqueSource::amps, "amps"},
-                                      Word<TorqueSource>{TorqueSource::plate_power, "plate power"}};
-};
+constexpr auto words_of(TorqueSource) {
+    return std::array{Word<TorqueSource>{TorqueSource::blower_table, "blower table"},
+                      Word<TorqueSource>{TorqueSource::watts, "watts"},
+                      Word<TorqueSource>{TorqueSource::slip_line, "slip line"},
+                      Word<TorqueSource>{TorqueSource::amps, "amps"},
+                      Word<TorqueSource>{TorqueSource::plate_power, "plate power"}};
+}
 
 /// How a plan's airflows were worked out, or why there is nothing to work out.
 enum class AirMethod {
@@ -101,17 +93,16 @@ enum class AirMethod {
     no_calls,      // no indoor blower
     no_motor       // an accessory
 };
-template <>
-struct Words<AirMethod> {
-    static constexpr std::array table{Word<AirMethod>{AirMethod::torque_ratio, "torque ratio"},
-                                      Word<AirMethod>{AirMethod::blower_table, "blower table"},
-                                      Word<AirMethod>{AirMethod::slip_line, "slip line"},
-                                      Word<AirMethod>{AirMethod::fan_laws, "fan laws"},
-                                      Word<AirMethod>{AirMethod::programmed_airflow, "programmed airflow"},
-                                      Word<AirMethod>{AirMethod::by_the_board, "by the board"},
-                                      Word<AirMethod>{AirMethod::no_calls, "no calls"},
-                                      Word<AirMethod>{AirMethod::no_motor, "no motor"}};
-};
+constexpr auto words_of(AirMethod) {
+    return std::array{Word<AirMethod>{AirMethod::torque_ratio, "torque ratio"},
+                      Word<AirMethod>{AirMethod::blower_table, "blower table"},
+                      Word<AirMethod>{AirMethod::slip_line, "slip line"},
+                      Word<AirMethod>{AirMethod::fan_laws, "fan laws"},
+                      Word<AirMethod>{AirMethod::programmed_airflow, "programmed airflow"},
+                      Word<AirMethod>{AirMethod::by_the_board, "by the board"},
+                      Word<AirMethod>{AirMethod::no_calls, "no calls"},
+                      Word<AirMethod>{AirMethod::no_motor, "no motor"}};
+}
 
 /// Why a published blower table is not used.
 enum class TableRefusal {
@@ -121,25 +112,22 @@ enum class TableRefusal {
     not_a_blower,  // its torque or flow falls as the wheel turns faster
     belt_drive     // its rpm is the wheel's, not the motor's
 };
-template <>
-struct Words<TableRefusal> {
-    static constexpr std::array table{
-        Word<TableRefusal>{TableRefusal::too_few_rows, "too few rows"},
-        Word<TableRefusal>{TableRefusal::rows_do_not_decide, "rows do not decide"},
-        Word<TableRefusal>{TableRefusal::fit_too_loose, "fit too loose"},
-        Word<TableRefusal>{TableRefusal::not_a_blower, "not a blower"},
-        Word<TableRefusal>{TableRefusal::belt_drive, "belt drive"}};
-};
+constexpr auto words_of(TableRefusal) {
+    return std::array{Word<TableRefusal>{TableRefusal::too_few_rows, "too few rows"},
+                      Word<TableRefusal>{TableRefusal::rows_do_not_decide, "rows do not decide"},
+                      Word<TableRefusal>{TableRefusal::fit_too_loose, "fit too loose"},
+                      Word<TableRefusal>{TableRefusal::not_a_blower, "not a blower"},
+                      Word<TableRefusal>{TableRefusal::belt_drive, "belt drive"}};
+}
 
 /// What an answer may rest on that no job key and no catalog column would replace.
 enum class Assumption {
     power_factor,  // the family's usual one
     duct_curve     // that the duct is as it was measured
 };
-template <>
-struct Words<Assumption> {
-    static constexpr std::array table{Word<Assumption>{Assumption::power_factor, "power factor"},
-                                      Word<Assumption>{Assumption::duct_curve, "duct curve"}};
-};
+constexpr auto words_of(Assumption) {
+    return std::array{Word<Assumption>{Assumption::power_factor, "power factor"},
+                      Word<Assumption>{Assumption::duct_curve, "duct curve"}};
+}
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

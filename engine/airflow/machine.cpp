@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -101,4 +101,4 @@ Machine machine_of(const Facts& facts, const Part& part, const Limits& limits) {
     return machine;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

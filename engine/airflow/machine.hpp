@@ -9,7 +9,7 @@
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/part.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// Torque for constant torque, speed for induction; absent: the catalog does not say.
 struct TapSetting {
@@ -42,4 +42,4 @@ struct Machine {
 /// A module is its motor half's plate with the module's own power. Of several ratings, the one in use.
 Machine machine_of(const Facts& facts, const Part& part, const Limits& limits);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

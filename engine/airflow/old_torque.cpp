@@ -7,7 +7,7 @@
 #include "engine/airflow/electric.hpp"
 #include "engine/airflow/spread.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -120,4 +120,4 @@ std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, c
     return std::nullopt;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

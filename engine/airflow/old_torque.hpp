@@ -9,7 +9,7 @@
 #include "engine/airflow/induction.hpp"
 #include "engine/facts/facts.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 struct TorqueWay {
     Estimate<Torque> torque;
@@ -29,4 +29,4 @@ std::optional<SlipLine> old_slip_line(const Facts& facts);
 std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point,
                                     const BlowerCurve* blower, double density_ratio);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -8,7 +8,7 @@
 #include "engine/airflow/spread.hpp"
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -165,4 +165,4 @@ TapAir Prediction::turn_at(const DuctPoint& point, Speed speed) {
     return tap;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

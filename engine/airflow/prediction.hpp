@@ -8,7 +8,7 @@
 #include "engine/airflow/duct_point.hpp"
 #include "engine/airflow/machine.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// A blower and a duct that agree with a measured point. Without a table the blower has the reference shape
 /// scaled through the point; on the same duct the shape does not matter, and the answer is the fan laws'.
@@ -57,4 +57,4 @@ class Prediction {
 void add_electric(TapAir& tap, const Machine& machine, const Limits& limits,
                   std::vector<std::string>& assumed);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

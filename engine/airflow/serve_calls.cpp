@@ -8,7 +8,7 @@
 #include "engine/airflow/spread.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -103,4 +103,4 @@ void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits
     caution(call, point, job, limits);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -3,7 +3,7 @@
 #include "engine/airflow/air_needs.hpp"
 #include "engine/airflow/tap_assignment.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 bool has_window(const CallAir& call);
 /// REQUIRES: has_window(call).
@@ -17,4 +17,4 @@ void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, H
 /// REQUIRES: has_window(call); an absent programmed point means that a limit binds at any airflow.
 void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <initializer_list>
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 inline double root_sum(std::initializer_list<double> parts) {
     double squares = 0;
@@ -11,4 +11,4 @@ inline double root_sum(std::initializer_list<double> parts) {
     return std::sqrt(squares);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

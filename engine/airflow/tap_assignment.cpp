@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -123,4 +123,4 @@ TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vec
     return Search(windows, flows).run();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

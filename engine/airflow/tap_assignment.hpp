@@ -6,7 +6,7 @@
 
 #include "engine/airflow/air_plan.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 /// A call's window. low <= target <= high.
 struct CallWindow {
@@ -47,4 +47,4 @@ bool must_not_exceed(Call lesser, Call greater);
 /// equal scores the one whose tap indices come first in order (unmet last). Exact: a search with a bound.
 TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows);
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -6,7 +6,7 @@
 #include "engine/airflow/spread.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline airflow {
 
 namespace {
 
@@ -61,4 +61,4 @@ void add_electric(TapAir& tap, const Machine& machine, const Limits& limits,
                                 root_sum({tap.input_power.relative(), assumed::power_factor}), true);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline airflow

@@ -3,7 +3,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace endbell {
+namespace endbell::inline base {
 
 /// Caught once, in main: exit 70.
 class OurBug : public std::logic_error {
@@ -15,4 +15,4 @@ inline void check(bool holds, const char* claim) {
     if (!holds) throw OurBug(std::string("this should always hold: ") + claim);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline base

@@ -7,7 +7,7 @@
 #include "engine/base/check.hpp"
 #include "engine/base/texts.hpp"
 
-namespace endbell {
+namespace endbell::inline base {
 
 /// Ids as a catalog gives them, which is ascending: the order of two is that of their places.
 class Ids {
@@ -24,4 +24,4 @@ class Ids {
     std::vector<Texts::Place> places_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline base

@@ -5,7 +5,7 @@
 
 #include <cstdint>
 
-namespace endbell {
+namespace endbell::inline base {
 
 #if defined(MADV_POPULATE_READ) && defined(MADV_POPULATE_WRITE)
 
@@ -44,4 +44,4 @@ void prefer_large_pages([[maybe_unused]] void* start, [[maybe_unused]] std::size
 #endif
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline base

@@ -3,7 +3,7 @@
 #pragma once
 #include <cstddef>
 
-namespace endbell {
+namespace endbell::inline base {
 
 /// Of a mapped file: these bytes are about to be read. Changes nothing but time, and nothing at all where the system
 /// does not know how.
@@ -16,4 +16,4 @@ constexpr std::size_t large_page = 2 * 1024 * 1024;
 /// Whole large pages between these ends are to be brought in as such. Changes nothing but time.
 void prefer_large_pages(void* start, std::size_t bytes);
 
-}  // namespace endbell
+}  // namespace endbell::inline base

@@ -2,7 +2,7 @@
 #pragma once
 #include <string>
 
-namespace endbell {
+namespace endbell::inline base {
 
 /// line and column count from 1; 0 means "not known".
 struct Place {
@@ -16,4 +16,4 @@ struct Place {
 /// "jobs/attic.toml:12:9", as far as it is known.
 std::string to_text(const Place& place);
 
-}  // namespace endbell
+}  // namespace endbell::inline base

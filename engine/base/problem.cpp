@@ -4,7 +4,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline base {
 
 std::string to_text(const Place& place) {
     std::string text = visible(place.file);
@@ -41,4 +41,4 @@ BadData::BadData(std::vector<Problem> problems)
 
 BadUsage::BadUsage(Problem problem) : std::runtime_error(to_text(problem)), problem_(std::move(problem)) {}
 
-}  // namespace endbell
+}  // namespace endbell::inline base

@@ -6,7 +6,7 @@
 
 #include "engine/base/place.hpp"
 
-namespace endbell {
+namespace endbell::inline base {
 
 struct Problem {
     Place at;
@@ -40,4 +40,4 @@ class BadUsage : public std::runtime_error {
     Problem problem_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline base

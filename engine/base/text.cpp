@@ -7,7 +7,7 @@
 #include <numeric>
 #include <optional>
 
-namespace endbell {
+namespace endbell::inline base {
 
 namespace {
 
@@ -182,4 +182,4 @@ std::string fingerprint(std::string_view bytes) {
     return text;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline base

@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline base {
 
 /// No byte beyond 0x7f.
 bool is_ascii(std::string_view text);
@@ -33,4 +33,4 @@ std::string nearest(std::string_view wanted, const std::vector<std::string>& kno
 /// 64-bit FNV-1a of `bytes` as 16 hexadecimal digits. A fingerprint, not a seal.
 std::string fingerprint(std::string_view bytes);
 
-}  // namespace endbell
+}  // namespace endbell::inline base

@@ -10,7 +10,7 @@
 #include "engine/base/check.hpp"
 #include "engine/base/pages.hpp"
 
-namespace endbell {
+namespace endbell::inline base {
 
 /// REQUIRES: no text has a zero byte or is as long as a block (checked: they may come from somebody else's file).
 class Texts {
@@ -47,4 +47,4 @@ class Texts {
     std::size_t used_ = 0;  // bytes of the last block
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline base

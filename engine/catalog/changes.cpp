@@ -7,7 +7,7 @@
 #include "engine/catalog/digest.hpp"
 #include "engine/catalog/generations.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 namespace fs = std::filesystem;
 
@@ -163,4 +163,4 @@ Changes last_changes(const fs::path& catalog, std::size_t most) {
                           "import once more first"});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

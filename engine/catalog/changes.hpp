@@ -6,19 +6,18 @@
 #include <string>
 #include <vector>
 
-#include "engine/catalog/cell.hpp"
+#include "engine/fields/cell.hpp"
 #include "engine/model/word.hpp"
 #include "engine/units/money.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 enum class ChangeKind { added, changed, retired };
-template <>
-struct Words<ChangeKind> {
-    static constexpr std::array table{Word<ChangeKind>{ChangeKind::added, "new"},
-                                      Word<ChangeKind>{ChangeKind::changed, "changed"},
-                                      Word<ChangeKind>{ChangeKind::retired, "retired"}};
-};
+constexpr auto words_of(ChangeKind) {
+    return std::array{Word<ChangeKind>{ChangeKind::added, "new"},
+                      Word<ChangeKind>{ChangeKind::changed, "changed"},
+                      Word<ChangeKind>{ChangeKind::retired, "retired"}};
+}
 
 struct CellChange {
     std::string column;
@@ -64,4 +63,4 @@ Changes changes_between(const std::filesystem::path& older, const std::filesyste
 /// Against the generation before: the newest one kept. Throws BadData when none is kept.
 Changes last_changes(const std::filesystem::path& catalog, std::size_t most = 1000);
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

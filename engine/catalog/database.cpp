@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 namespace {
 
@@ -224,4 +224,4 @@ std::string to_text(const Stored& value) {
     return "";
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -8,9 +8,9 @@
 #include <string_view>
 
 #include "engine/base/problem.hpp"
-#include "engine/catalog/columns.hpp"
+#include "engine/fields/tables.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 /// The text of catalog-schema/schema.sql.
 std::string_view schema_sql();
@@ -55,4 +55,4 @@ void bind_value(SQLite::Statement& statement, int index, const Stored& value);
 /// For a person: "", "5", "0.5", the text.
 std::string to_text(const Stored& value);
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -10,7 +10,7 @@
 #include "engine/catalog/database.hpp"
 #include "engine/catalog/plain_statement.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 namespace {
 
@@ -194,4 +194,4 @@ GenerationRow read_generation(SQLite::Database& db) {
     return {row.getColumn(0).getInt(), row.getColumn(1).getString()};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

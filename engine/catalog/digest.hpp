@@ -10,9 +10,9 @@
 #include <span>
 #include <string>
 
-#include "engine/catalog/cell.hpp"
+#include "engine/fields/cell.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 std::uint64_t row_fingerprint(std::span<const Stored> values);
 
@@ -56,4 +56,4 @@ struct GenerationRow {
 /// Throws BadData through `guarded` when the row is missing.
 GenerationRow read_generation(SQLite::Database& db);
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -6,7 +6,7 @@
 #include "engine/catalog/digest.hpp"
 #include "engine/catalog/replacement.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 namespace fs = std::filesystem;
 
@@ -67,4 +67,4 @@ Generation restore(const fs::path& catalog, int number) {
     return {next_number, digest, catalog, false};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 struct Generation {
     int number = 0;
@@ -23,4 +23,4 @@ std::vector<Generation> generations(const std::filesystem::path& catalog);
 /// Also when the current file is damaged. Throws BadData when generation `number` is not kept or is damaged.
 Generation restore(const std::filesystem::path& catalog, int number);
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -12,7 +12,7 @@
 #include "engine/base/texts.hpp"
 #include "engine/catalog/digest.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 std::string sight_key(std::string_view number) {
     std::string key = number_key(number);
@@ -147,4 +147,4 @@ void rebuild_numbers(SQLite::Database& db) {
     db.exec("COMMIT");
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -8,7 +8,7 @@
 
 #include "engine/catalog/plain_statement.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 /// number_key() with the characters that are misread for each other folded to one: O Q D 0, I L 1, S 5, B 8,
 /// Z 2, G 6.
@@ -48,4 +48,4 @@ class Numbers {
 /// Fills the table `numbers` from parts (id and number) and cross_references (old number).
 void rebuild_numbers(SQLite::Database& db);
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -3,12 +3,12 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/catalog/columns.hpp"
 #include "engine/catalog/database.hpp"
 #include "engine/catalog/digest.hpp"
 #include "engine/catalog/row_reader.hpp"
+#include "engine/fields/tables.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 namespace {
 
@@ -126,4 +126,4 @@ void PartRows::each(SQLite::Database& db, PartReading reading, const IdRange& ra
     }
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -10,7 +10,7 @@
 #include "engine/catalog/plain_statement.hpp"
 #include "engine/model/catalog.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 enum class PartReading {
     of_one_part,
@@ -69,4 +69,4 @@ class PartRows {
     Rows motors_, ratings_, taps_, terminals_, modules_, fits_, cures_, excludes_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -10,9 +10,9 @@
 #include <utility>
 #include <variant>
 
-#include "engine/catalog/cell.hpp"
+#include "engine/fields/cell.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 /// Of an argument of a function that SQL calls; nothing of NULL.
 inline std::string_view argument_text(sqlite3_value* argument) {
@@ -88,4 +88,4 @@ class PlainStatement {
     std::unique_ptr<sqlite3_stmt, Finalize> statement_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -11,7 +11,7 @@
 #include "engine/base/problem.hpp"
 #include "engine/catalog/generations.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 namespace fs = std::filesystem;
 
@@ -121,4 +121,4 @@ void Replacement::swap_in(int current) {
         fs::remove(kept_file(catalog_, kept[i]), error);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

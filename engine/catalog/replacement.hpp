@@ -4,7 +4,7 @@
 #include <functional>
 #include <string_view>
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 using WritePoint = std::function<void(std::string_view)>;
 
@@ -41,4 +41,4 @@ std::filesystem::path kept_file(const std::filesystem::path& catalog, int number
 /// Numbers of the kept files, newest first.
 std::vector<int> kept_numbers(const std::filesystem::path& catalog);
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

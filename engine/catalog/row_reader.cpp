@@ -6,7 +6,7 @@
 #include "engine/model/rotation.hpp"
 #include "engine/words/plain.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 namespace {
 
@@ -256,4 +256,4 @@ LabourTask read_labour(const PlainStatement& statement) {
     return task;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

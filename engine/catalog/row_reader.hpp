@@ -10,7 +10,7 @@
 #include "engine/model/part.hpp"
 #include "engine/model/word.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 /// Takes the columns of the present row one after the other. Throws SQLite::Exception (as damage) on a value
 /// that no import can have written.
@@ -98,4 +98,4 @@ Offer read_offer(const PlainStatement& row);
 CrossReference read_reference(const PlainStatement& row);
 LabourTask read_labour(const PlainStatement& row);
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

@@ -14,7 +14,7 @@
 #include "engine/catalog/part_rows.hpp"
 #include "engine/catalog/row_reader.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 struct StoredCatalog::State {
     explicit State(const std::filesystem::path& path)
@@ -276,4 +276,4 @@ std::vector<TableRows> StoredCatalog::rows_of(std::string_view part_id) const {
     });
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

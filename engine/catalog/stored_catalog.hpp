@@ -6,11 +6,11 @@
 #include <string>
 #include <vector>
 
-#include "engine/catalog/cell.hpp"
+#include "engine/fields/cell.hpp"
 #include "engine/model/catalog.hpp"
 #include "engine/model/limits.hpp"
 
-namespace endbell {
+namespace endbell::inline catalog {
 
 /// A number that looks like the one asked for when characters are misread for each other (0/O, 1/I, 5/S,
 /// 8/B).
@@ -87,4 +87,4 @@ class StoredCatalog : public Catalog {
     std::unique_ptr<State> state_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline catalog

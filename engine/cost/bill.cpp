@@ -7,7 +7,7 @@
 #include "engine/base/text.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -223,4 +223,4 @@ void Bill::close(CostOption& option) {
     if (oldest_price_ && !undated_) option.good_until = last_good_day(*oldest_price_, books_.limits);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -7,7 +7,7 @@
 
 #include "engine/cost/ledger.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// Collects the lines of one option. What a line needs and nobody stated goes into `lacking`; an optional
 /// line that the shop does not state goes into `not_counted`.
@@ -60,4 +60,4 @@ class Bill {
 /// Older than limit price.age on the policy's date, or of no date that can be read.
 bool is_stale(const Offer& offer, const Policy& policy, const Limits& limits);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -1,6 +1,6 @@
 #include "engine/cost/discount.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace plain {
 
@@ -63,4 +63,4 @@ std::optional<Period> simple_payback(double extra_cost, double saving_a_year) {
     return calendar_year(extra_cost / saving_a_year);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -11,7 +11,7 @@
 
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 struct Real {};
 struct Nominal {};
@@ -127,4 +127,4 @@ double adjusted_return(Rate<K> d, double savings_to_investment, Period over) {
     return d.growth() * std::pow(savings_to_investment, 1.0 / over.in(calendar_year)) - 1.0;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

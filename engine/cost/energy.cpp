@@ -4,7 +4,7 @@
 
 #include "engine/airflow/fan_energy.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -108,4 +108,4 @@ Money energy_cost(Energy energy, const Money& per_100_kwh) {
     return per_100_kwh.scaled(std::llround(energy.in(kilowatt_hour)*1000.0), 100'000);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

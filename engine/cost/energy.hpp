@@ -4,7 +4,7 @@
 
 #include "engine/cost/ledger.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// Hours a year of each group of calls, from the job; where it gives none, those of the federal fan-energy
 /// rating (10 CFR 430 Subpart B Appendix AA, from memory): cooling 640, heating 830, circulation 400. Empty
@@ -19,4 +19,4 @@ Energy energy_of(const std::vector<EnergyLine>& lines);
 /// `per_100_kwh` times the energy, rounded once from whole watt-hours.
 Money energy_cost(Energy energy, const Money& per_100_kwh);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

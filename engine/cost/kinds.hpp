@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/model/word.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// One way out of a failed motor: ways.hpp says which is which.
 enum class WayOut {
@@ -16,18 +16,17 @@ enum class WayOut {
     retrofit,
     equipment
 };
-template <>
-struct Words<WayOut> {
-    static constexpr std::array table{Word<WayOut>{WayOut::keep_and_cure, "keep and cure"},
-                                      Word<WayOut>{WayOut::capacitor, "capacitor"},
-                                      Word<WayOut>{WayOut::control_repair, "control repair"},
-                                      Word<WayOut>{WayOut::module, "module"},
-                                      Word<WayOut>{WayOut::same_motor, "same motor"},
-                                      Word<WayOut>{WayOut::motor, "motor"},
-                                      Word<WayOut>{WayOut::universal, "universal"},
-                                      Word<WayOut>{WayOut::retrofit, "retrofit"},
-                                      Word<WayOut>{WayOut::equipment, "equipment"}};
-};
+constexpr auto words_of(WayOut) {
+    return std::array{Word<WayOut>{WayOut::keep_and_cure, "keep and cure"},
+                      Word<WayOut>{WayOut::capacitor, "capacitor"},
+                      Word<WayOut>{WayOut::control_repair, "control repair"},
+                      Word<WayOut>{WayOut::module, "module"},
+                      Word<WayOut>{WayOut::same_motor, "same motor"},
+                      Word<WayOut>{WayOut::motor, "motor"},
+                      Word<WayOut>{WayOut::universal, "universal"},
+                      Word<WayOut>{WayOut::retrofit, "retrofit"},
+                      Word<WayOut>{WayOut::equipment, "equipment"}};
+}
 
 /// What a line of a quote is for.
 enum class LineKind {
@@ -42,19 +41,18 @@ enum class LineKind {
     core_credit,
     equipment
 };
-template <>
-struct Words<LineKind> {
-    static constexpr std::array table{Word<LineKind>{LineKind::part, "part"},
-                                      Word<LineKind>{LineKind::kit_part, "kit part"},
-                                      Word<LineKind>{LineKind::labour, "labour"},
-                                      Word<LineKind>{LineKind::emergency, "emergency"},
-                                      Word<LineKind>{LineKind::trip, "trip"},
-                                      Word<LineKind>{LineKind::diagnosis, "diagnosis"},
-                                      Word<LineKind>{LineKind::second_visit, "second visit"},
-                                      Word<LineKind>{LineKind::tax, "tax"},
-                                      Word<LineKind>{LineKind::core_credit, "core credit"},
-                                      Word<LineKind>{LineKind::equipment, "equipment"}};
-};
+constexpr auto words_of(LineKind) {
+    return std::array{Word<LineKind>{LineKind::part, "part"},
+                      Word<LineKind>{LineKind::kit_part, "kit part"},
+                      Word<LineKind>{LineKind::labour, "labour"},
+                      Word<LineKind>{LineKind::emergency, "emergency"},
+                      Word<LineKind>{LineKind::trip, "trip"},
+                      Word<LineKind>{LineKind::diagnosis, "diagnosis"},
+                      Word<LineKind>{LineKind::second_visit, "second visit"},
+                      Word<LineKind>{LineKind::tax, "tax"},
+                      Word<LineKind>{LineKind::core_credit, "core credit"},
+                      Word<LineKind>{LineKind::equipment, "equipment"}};
+}
 constexpr bool is_part(LineKind kind) {
     return kind == LineKind::part || kind == LineKind::kit_part;
 }
@@ -65,12 +63,10 @@ enum class PricedBy {
     markup,  // on cost
     margin   // of price
 };
-template <>
-struct Words<PricedBy> {
-    static constexpr std::array table{Word<PricedBy>{PricedBy::cost, "cost"},
-                                      Word<PricedBy>{PricedBy::markup, "markup"},
-                                      Word<PricedBy>{PricedBy::margin, "margin"}};
-};
+constexpr auto words_of(PricedBy) {
+    return std::array{Word<PricedBy>{PricedBy::cost, "cost"}, Word<PricedBy>{PricedBy::markup, "markup"},
+                      Word<PricedBy>{PricedBy::margin, "margin"}};
+}
 
 /// What the old unit had and a way out does not give; last, what a way out leaves wrong.
 enum class Loss {
@@ -85,19 +81,18 @@ enum class Loss {
     new_motor_half,
     cause_stays
 };
-template <>
-struct Words<Loss> {
-    static constexpr std::array table{Word<Loss>{Loss::constant_airflow, "constant airflow"},
-                                      Word<Loss>{Loss::humidity_control, "humidity control"},
-                                      Word<Loss>{Loss::communicating_control, "communicating control"},
-                                      Word<Loss>{Loss::efficiency, "efficiency"},
-                                      Word<Loss>{Loss::speeds, "speeds"},
-                                      Word<Loss>{Loss::ball_bearing, "ball bearing"},
-                                      Word<Loss>{Loss::closed_enclosure, "closed enclosure"},
-                                      Word<Loss>{Loss::warranty, "warranty"},
-                                      Word<Loss>{Loss::new_motor_half, "new motor half"},
-                                      Word<Loss>{Loss::cause_stays, "cause stays"}};
-};
+constexpr auto words_of(Loss) {
+    return std::array{Word<Loss>{Loss::constant_airflow, "constant airflow"},
+                      Word<Loss>{Loss::humidity_control, "humidity control"},
+                      Word<Loss>{Loss::communicating_control, "communicating control"},
+                      Word<Loss>{Loss::efficiency, "efficiency"},
+                      Word<Loss>{Loss::speeds, "speeds"},
+                      Word<Loss>{Loss::ball_bearing, "ball bearing"},
+                      Word<Loss>{Loss::closed_enclosure, "closed enclosure"},
+                      Word<Loss>{Loss::warranty, "warranty"},
+                      Word<Loss>{Loss::new_motor_half, "new motor half"},
+                      Word<Loss>{Loss::cause_stays, "cause stays"}};
+}
 
 /// What somebody will pay, or nobody stated, and no line holds.
 enum class NotCounted {
@@ -112,26 +107,23 @@ enum class NotCounted {
     materials,
     energy
 };
-template <>
-struct Words<NotCounted> {
-    static constexpr std::array table{Word<NotCounted>{NotCounted::markup, "markup"},
-                                      Word<NotCounted>{NotCounted::trip, "trip"},
-                                      Word<NotCounted>{NotCounted::diagnosis, "diagnosis"},
-                                      Word<NotCounted>{NotCounted::lead_time, "lead time"},
-                                      Word<NotCounted>{NotCounted::waiting, "waiting for the part"},
-                                      Word<NotCounted>{NotCounted::tax, "tax"},
-                                      Word<NotCounted>{NotCounted::control_parts, "control parts"},
-                                      Word<NotCounted>{NotCounted::unpriced_cause, "a cause without a price"},
-                                      Word<NotCounted>{NotCounted::materials, "materials of the repair"},
-                                      Word<NotCounted>{NotCounted::energy, "energy"}};
-};
+constexpr auto words_of(NotCounted) {
+    return std::array{Word<NotCounted>{NotCounted::markup, "markup"},
+                      Word<NotCounted>{NotCounted::trip, "trip"},
+                      Word<NotCounted>{NotCounted::diagnosis, "diagnosis"},
+                      Word<NotCounted>{NotCounted::lead_time, "lead time"},
+                      Word<NotCounted>{NotCounted::waiting, "waiting for the part"},
+                      Word<NotCounted>{NotCounted::tax, "tax"},
+                      Word<NotCounted>{NotCounted::control_parts, "control parts"},
+                      Word<NotCounted>{NotCounted::unpriced_cause, "a cause without a price"},
+                      Word<NotCounted>{NotCounted::materials, "materials of the repair"},
+                      Word<NotCounted>{NotCounted::energy, "energy"}};
+}
 
 /// Of a rate, and of the money that it discounts: inflation taken out, or left in.
 enum class RateKind { real, nominal };
-template <>
-struct Words<RateKind> {
-    static constexpr std::array table{Word<RateKind>{RateKind::real, "real"},
-                                      Word<RateKind>{RateKind::nominal, "nominal"}};
-};
+constexpr auto words_of(RateKind) {
+    return std::array{Word<RateKind>{RateKind::real, "real"}, Word<RateKind>{RateKind::nominal, "nominal"}};
+}
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -9,7 +9,7 @@
 #include "engine/cost/ways.hpp"
 #include "engine/cost/yearly.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -288,4 +288,4 @@ Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis&
     return Pricer(job, facts, diagnosis, books, policy).run(candidates);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

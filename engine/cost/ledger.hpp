@@ -12,7 +12,7 @@
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/kit/kit.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// Which offer a price is from.
 struct OfferName {
@@ -145,4 +145,4 @@ Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis&
                      const std::vector<PricedCandidate>& candidates, const Books& books,
                      const Policy& policy);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -65,4 +65,4 @@ Period mean_remaining(const Weibull& w, Period age) {
     return area / survival(w, age);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -7,7 +7,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 struct Life {
     std::string_view what;
@@ -35,4 +35,4 @@ double chance_of_failure(const Weibull& w, Period age, Period until);
 /// The mean of the time still to come, given that it lives at `age`.
 Period mean_remaining(const Weibull& w, Period age);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -7,7 +7,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -80,4 +80,4 @@ OrderList order_list(const std::vector<Purchase>& purchases) {
     return list;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -6,7 +6,7 @@
 
 #include "engine/cost/ledger.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// One part that one job needs.
 struct Purchase {
@@ -41,4 +41,4 @@ struct OrderList {
 /// Counts and totals add up to the purchases, whatever their order. REQUIRES: every count is above 0.
 OrderList order_list(const std::vector<Purchase>& purchases);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

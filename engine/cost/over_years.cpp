@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-namespace endbell {
+namespace endbell::inline cost {
 
 std::vector<double> spent_by_year(const CostOption& option, double escalation) {
     if (!option.today || option.life < calendar_year(1)) return {};
@@ -21,4 +21,4 @@ std::vector<double> spent_by_year(const CostOption& option, double escalation) {
     return spent;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -4,7 +4,7 @@
 
 #include "engine/cost/ledger.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// Minor units by the end of year 0, 1, 2 ... up to the whole years of its life: today's total, then each year's
 /// electricity and the expected loss. Money of today, not discounted; `escalation` is the real yearly growth of
@@ -12,4 +12,4 @@ namespace endbell {
 /// without a total or a life. Electricity that is not known counts as nothing: say so beside it.
 std::vector<double> spent_by_year(const CostOption& option, double escalation);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

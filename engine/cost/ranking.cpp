@@ -3,7 +3,7 @@
 #include "engine/cost/ways.hpp"
 #include "engine/cost/yearly.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -90,4 +90,4 @@ void put_on_years(const FailedUnit& job, Ledger& ledger) {
     }
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

@@ -4,7 +4,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -163,4 +163,4 @@ std::vector<Cause> causes_left(const CostOption& option, const std::vector<Kille
     return left;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

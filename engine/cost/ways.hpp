@@ -5,7 +5,7 @@
 
 #include "engine/cost/ledger.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// module; same_motor (the old number's own part, or one of equal family and rating that a cross reference calls its
 /// equal or its successor); universal (of the same family, with several power ratings or with families that its sheet
@@ -33,4 +33,4 @@ std::vector<ShopTask> cure_tasks(const std::vector<KillerCause>& causes);
 /// wrong one, and a motor without a capacitor that of a failed one.
 std::vector<Cause> causes_left(const CostOption& option, const std::vector<KillerCause>& causes);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

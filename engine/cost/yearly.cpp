@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace endbell {
+namespace endbell::inline cost {
 
 namespace {
 
@@ -97,4 +97,4 @@ template std::optional<Money> cost_per_year(const CostOption&, const YearTerms<N
 template std::optional<Comparison> compare(const CostOption&, const CostOption&, const YearTerms<Real>&);
 template std::optional<Comparison> compare(const CostOption&, const CostOption&, const YearTerms<Nominal>&);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

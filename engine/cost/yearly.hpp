@@ -3,7 +3,7 @@
 #include "engine/cost/discount.hpp"
 #include "engine/cost/ledger.hpp"
 
-namespace endbell {
+namespace endbell::inline cost {
 
 /// Prices that a year's cost depends on, in money of one kind.
 template <class Kind>
@@ -36,4 +36,4 @@ extern template std::optional<Comparison> compare(const CostOption&, const CostO
 /// 436.14(a)(2). The job's escalation is real: beside a nominal rate it is refused.
 void put_on_years(const FailedUnit& job, Ledger& ledger);
 
-}  // namespace endbell
+}  // namespace endbell::inline cost

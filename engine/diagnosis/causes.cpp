@@ -3,7 +3,7 @@
 #include "engine/diagnosis/conclude.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -57,4 +57,4 @@ std::vector<KillerCause> causes_in(const FailedUnit& job, const Facts& facts, co
     return causes;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

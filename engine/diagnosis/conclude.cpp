@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -207,4 +207,4 @@ bool motor_half_good(const Facts& facts, const Rows& rows) {
     return passed(rows, Test::spins_free) && !failed(rows, Test::shaft_play);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

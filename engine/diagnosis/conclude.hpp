@@ -7,7 +7,7 @@
 
 #include "engine/diagnosis/tests.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 /// What the symptoms say of the motor as a whole. Only what was stated: air readings of another day say
 /// nothing.
@@ -50,4 +50,4 @@ std::vector<KillerCause> causes_in(const FailedUnit& job, const Facts& facts, co
 /// Of a two-piece motor: three good windings, good insulation, a free shaft.
 bool motor_half_good(const Facts& facts, const Rows& rows);
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

@@ -3,7 +3,7 @@
 #include "engine/diagnosis/conclude.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -139,4 +139,4 @@ FailedUnit without_doubtful(FailedUnit job, const std::vector<Contradiction>& co
     return job;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

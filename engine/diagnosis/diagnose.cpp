@@ -4,7 +4,7 @@
 #include "engine/base/text.hpp"
 #include "engine/diagnosis/conclude.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -91,4 +91,4 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
     return result;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

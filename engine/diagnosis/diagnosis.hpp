@@ -9,7 +9,7 @@
 #include "engine/model/finding.hpp"
 #include "engine/model/limits.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 enum class Fault {
     motor,
@@ -23,19 +23,18 @@ enum class Fault {
     none,
     not_shown
 };
-template <>
-struct Words<Fault> {
-    static constexpr std::array table{Word<Fault>{Fault::motor, "motor"},
-                                      Word<Fault>{Fault::module, "module"},
-                                      Word<Fault>{Fault::motor_and_module, "motor and module"},
-                                      Word<Fault>{Fault::capacitor, "capacitor"},
-                                      Word<Fault>{Fault::supply, "supply"},
-                                      Word<Fault>{Fault::control_signal, "control signal"},
-                                      Word<Fault>{Fault::airflow, "airflow"},
-                                      Word<Fault>{Fault::wheel_or_bearing, "wheel or bearing"},
-                                      Word<Fault>{Fault::none, "no fault found"},
-                                      Word<Fault>{Fault::not_shown, "not shown yet"}};
-};
+constexpr auto words_of(Fault) {
+    return std::array{Word<Fault>{Fault::motor, "motor"},
+                      Word<Fault>{Fault::module, "module"},
+                      Word<Fault>{Fault::motor_and_module, "motor and module"},
+                      Word<Fault>{Fault::capacitor, "capacitor"},
+                      Word<Fault>{Fault::supply, "supply"},
+                      Word<Fault>{Fault::control_signal, "control signal"},
+                      Word<Fault>{Fault::airflow, "airflow"},
+                      Word<Fault>{Fault::wheel_or_bearing, "wheel or bearing"},
+                      Word<Fault>{Fault::none, "no fault found"},
+                      Word<Fault>{Fault::not_shown, "not shown yet"}};
+}
 
 /// One reading against one threshold.
 struct Evidence {
@@ -96,4 +95,4 @@ struct Diagnosis {
 /// `facts` are the job's.
 Diagnosis diagnose(const FailedUnit& job, const Facts& facts, const Limits& limits);
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

@@ -3,7 +3,7 @@
 
 #include "engine/diagnosis/conclude.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -127,4 +127,4 @@ std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts&
     return missing;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

@@ -4,7 +4,7 @@
 
 #include "engine/diagnosis/tests.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 constexpr double decimal_slack = 1e-9;  // relative; far below the last digit of any meter
@@ -36,4 +36,4 @@ bool moves_duct_air(const FailedUnit& job) {
     return !job.unit.load || *job.unit.load == Load::indoor_blower;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

@@ -3,7 +3,7 @@
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -112,4 +112,4 @@ void test_air(const FailedUnit& job, const Limits& limits, Rows& rows) {
     if (auto row = airflow_row(job, limits)) rows.push_back(std::move(*row));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

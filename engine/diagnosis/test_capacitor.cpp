@@ -4,7 +4,7 @@
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -87,4 +87,4 @@ void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& lim
     if (!any && family) rows.push_back(open_row(Test::capacitor, "measured.capacitor", "capacitor-practice"));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

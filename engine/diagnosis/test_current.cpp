@@ -4,7 +4,7 @@
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -77,4 +77,4 @@ void test_current(const FailedUnit& job, const Facts& facts, const Limits& limit
     if (auto row = plate_row(job, facts, limits)) rows.push_back(std::move(*row));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

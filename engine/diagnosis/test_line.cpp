@@ -3,7 +3,7 @@
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -77,4 +77,4 @@ void test_line(const Facts& facts, const Limits& limits, Rows& rows) {
     rows.push_back(std::move(row));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

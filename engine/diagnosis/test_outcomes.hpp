@@ -5,7 +5,7 @@
 
 #include "engine/diagnosis/kinds.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 struct TestOutcome {
     Test test;
@@ -104,4 +104,4 @@ inline constexpr auto test_outcomes = [] {
     });
 }();
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

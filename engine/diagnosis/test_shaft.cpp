@@ -1,6 +1,6 @@
 #include "engine/diagnosis/tests.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 void test_shaft(const FailedUnit& job, Rows& rows) {
     Evidence spin = open_row(Test::spins_free, "measured.spins_free", "free-shaft");
@@ -20,4 +20,4 @@ void test_shaft(const FailedUnit& job, Rows& rows) {
     rows.push_back(std::move(play));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

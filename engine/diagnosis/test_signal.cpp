@@ -6,7 +6,7 @@
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -118,4 +118,4 @@ void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits
     if (job.measured.live_taps) rows.push_back(taps_row(job));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

@@ -2,7 +2,7 @@
 
 #include "engine/diagnosis/tests.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -48,4 +48,4 @@ void test_symptoms(const FailedUnit& job, Rows& rows) {
     }
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

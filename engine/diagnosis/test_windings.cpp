@@ -6,7 +6,7 @@
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 namespace {
 
@@ -147,4 +147,4 @@ void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limi
     }
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

@@ -5,7 +5,7 @@
 
 #include "engine/diagnosis/diagnosis.hpp"
 
-namespace endbell {
+namespace endbell::inline diagnosis {
 
 using Rows = std::vector<Evidence>;
 
@@ -34,4 +34,4 @@ bool has_symptom(const FailedUnit& job, Symptom symptom);
 /// Duct readings belong to an indoor blower only.
 bool moves_duct_air(const FailedUnit& job);
 
-}  // namespace endbell
+}  // namespace endbell::inline diagnosis

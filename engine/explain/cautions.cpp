@@ -1,6 +1,6 @@
 #include "engine/explain/cautions.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 void add_safety(Document& to, bool electronic) {
     to.add(Heading{"Before you open anything"});
@@ -29,4 +29,4 @@ void add_deference(Document& to) {
                    "they differ from this sheet, follow them."});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

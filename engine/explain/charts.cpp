@@ -7,7 +7,7 @@
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -138,4 +138,4 @@ void add_air_chart(Document& to, const AirPlan& air) {
     to.add(chart);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

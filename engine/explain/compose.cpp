@@ -7,7 +7,7 @@
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -174,7 +174,7 @@ std::string bounded_by(const Limit& row) {
 Document rules_document(const Limits& limits, const std::string& only_rule) {
     Document d{"Rules and limits in force", {}, ""};
     Grid table{{"rule", "claim", "weight", "sources"}, {}, ""};
-    for (const Rule& rule : rules()) {
+    for (const Rule& rule : all_rules()) {
         if (!only_rule.empty() && rule.id != only_rule) continue;
         std::string from;
         for (std::string_view id : rule.sources)
@@ -187,7 +187,7 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
     Grid rows{{"limit", "value", "may be", "bounds", "meaning", "source", "set by"}, {}, ""};
     for (const Limit& row : limits.rows()) {
         bool wanted = only_rule.empty();
-        for (const Rule& rule : rules()) {
+        for (const Rule& rule : all_rules()) {
             if (rule.id != only_rule) continue;
             for (const LimitId& read : rule.limits) wanted = wanted || read.text == row.id;
         }
@@ -204,4 +204,4 @@ Document rules_document(const Limits& limits, const std::string& only_rule) {
     return d;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

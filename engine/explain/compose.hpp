@@ -7,7 +7,7 @@
 #include "engine/model/failed_unit.hpp"
 #include "engine/select/select.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// A job field whose text does not decide, as a question with its possible readings.
 struct OpenField {
@@ -28,14 +28,13 @@ Document cost_document(const Selection& selection);
 Document rules_document(const Limits& limits, const std::string& only_rule);
 
 enum class Reader { counter, technician, estimate };
-template <>
-struct Words<Reader> {
-    static constexpr std::array table{Word<Reader>{Reader::counter, "counter"},
-                                      Word<Reader>{Reader::technician, "technician"},
-                                      Word<Reader>{Reader::estimate, "estimate"}};
-};
+constexpr auto words_of(Reader) {
+    return std::array{Word<Reader>{Reader::counter, "counter"},
+                      Word<Reader>{Reader::technician, "technician"},
+                      Word<Reader>{Reader::estimate, "estimate"}};
+}
 /// `option` may be null: then the sheet says why there is no part to take.
 Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option,
                         Reader reader, const std::vector<OpenField>& open);
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -6,7 +6,7 @@
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -120,4 +120,4 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
     return d;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -5,7 +5,7 @@
 #include "engine/explain/values.hpp"
 #include "engine/words/write.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -147,4 +147,4 @@ void add_counter_ticket(Document& to, const FailedUnit&, const Selection& select
                   std::string("________") + "  Sold by: ________________"});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

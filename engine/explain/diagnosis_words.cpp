@@ -2,7 +2,7 @@
 
 #include <array>
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -259,4 +259,4 @@ std::vector<English<Cause>> english_of_cures() {
     return std::vector(cure_sentences.begin(), cure_sentences.end());
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -5,7 +5,7 @@
 #include "engine/diagnosis/test_outcomes.hpp"
 #include "engine/explain/english.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// What is tested, as a table names it: "line volts".
 std::string say(Test test);
@@ -38,4 +38,4 @@ std::vector<English<Fault>> english_of_keeping();
 std::vector<English<Cause>> english_of_causes();
 std::vector<English<Cause>> english_of_cures();
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -5,9 +5,9 @@
 #include <variant>
 #include <vector>
 
-#include "engine/wiring/drawing.hpp"
+#include "engine/explain/drawing.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// What to do, before anything else is said: "Take" beside the part, and what that rests on.
 struct Decision {
@@ -108,4 +108,4 @@ struct Document {
     void add(Block block) { blocks.push_back(std::move(block)); }
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -7,7 +7,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// The English of one value.
 template <class Key>
@@ -24,4 +24,4 @@ std::string english_of(const List& list, const Key& key) {
     return std::string(found->text);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

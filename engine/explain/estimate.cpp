@@ -8,7 +8,7 @@
 #include "engine/explain/values.hpp"
 #include "engine/words/write.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -136,4 +136,4 @@ void add_estimate(Document& to, const FailedUnit& job, const Selection& selectio
     add_expiry(to, job, first);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

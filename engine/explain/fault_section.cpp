@@ -3,7 +3,7 @@
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 void add_fault(Document& to, const Diagnosis& d) {
     const bool killed = !d.replace_nothing() && d.fault != Fault::not_shown;
@@ -28,4 +28,4 @@ void add_fault(Document& to, const Diagnosis& d) {
     for (const KillerCause& k : d.causes) to.add(Warning{"CAUTION", cause_sentence(k)});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

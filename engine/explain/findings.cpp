@@ -5,7 +5,7 @@
 #include "engine/explain/reasons.hpp"
 #include "engine/explain/values.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -45,4 +45,4 @@ std::string say(const Remedy& remedy) {
     return text;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

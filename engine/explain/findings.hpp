@@ -4,11 +4,11 @@
 
 #include "engine/model/finding.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 std::string sentence(const Finding& finding);
 
 /// What a remedy asks for: "shaft bushing from 5/16 in to 1/2 in".
 std::string say(const Remedy& remedy);
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

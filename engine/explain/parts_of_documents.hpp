@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/explain/compose.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 std::string outcome_sentence(const Selection& selection);
 std::string part_name(const Part& part);
@@ -59,4 +59,4 @@ void add_work_sheet(Document& to, const FailedUnit& job, const Selection& select
                     const std::vector<OpenField>& open);
 void add_estimate(Document& to, const FailedUnit& job, const Selection& selection, const Option& option);
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -5,7 +5,7 @@
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -82,4 +82,4 @@ std::string what_is_left(const MatchReport& report) {
            (shown == 1 ? " is" : " are") + " shown to fit.";
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -2,11 +2,11 @@
 #pragma once
 #include <string>
 
+#include "engine/ask/ask.hpp"
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/explain/compose.hpp"
-#include "engine/match/ask.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// Why a key is asked: the first of the three that is there; none: the wiring waits for it.
 struct PutQuestion {
@@ -27,4 +27,4 @@ Document answering_document(const PutQuestion& question);
 /// "12 parts can still fit; 3 are shown to fit."
 std::string what_is_left(const MatchReport& report);
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

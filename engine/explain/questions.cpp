@@ -2,7 +2,7 @@
 
 #include <array>
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -129,4 +129,4 @@ std::vector<std::string> keys_with_questions() {
     return keys;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

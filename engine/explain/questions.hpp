@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// "plate.rotation" -> "Which way does the shaft turn, and seen from which end?". A key without a
 /// question of its own gives "What is KEY?".
@@ -13,4 +13,4 @@ std::string question_for(std::string_view job_key);
 /// The keys that have a question: for the test that every key the stages ask for is among them.
 std::vector<std::string> keys_with_questions();
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -4,7 +4,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -26,4 +26,4 @@ std::string_view sentence_for(std::string_view rule, Reason reason) {
     return found->text;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -6,7 +6,7 @@
 
 #include "engine/model/finding.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 struct ReasonSentence {
     Reason reason;
@@ -26,4 +26,4 @@ const std::vector<RuleSentences>& sentences_of_size_and_place();
 /// Our bug where there is none.
 std::string_view sentence_for(std::string_view rule, Reason reason);
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

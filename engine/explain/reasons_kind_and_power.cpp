@@ -1,7 +1,7 @@
 #include "engine/explain/reasons.hpp"
 #include "engine/model/rule_ids.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 const std::vector<RuleSentences>& sentences_of_kind_and_power() {
     using R = Reason;
@@ -202,4 +202,4 @@ const std::vector<RuleSentences>& sentences_of_kind_and_power() {
     return all;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -1,7 +1,7 @@
 #include "engine/explain/reasons.hpp"
 #include "engine/model/rule_ids.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 const std::vector<RuleSentences>& sentences_of_size_and_place() {
     using R = Reason;
@@ -171,4 +171,4 @@ const std::vector<RuleSentences>& sentences_of_size_and_place() {
     return all;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -9,7 +9,7 @@
 #include "engine/explain/values.hpp"
 #include "engine/explain/wiring_words.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -379,4 +379,4 @@ void add_fallen(Document& to, const MatchReport& report, std::size_t most) {
     to.add(table);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -1,7 +1,7 @@
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -51,4 +51,4 @@ void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
     to.add(table);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

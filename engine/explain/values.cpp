@@ -6,7 +6,7 @@
 
 #include "engine/words/write.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -79,4 +79,4 @@ std::string say_number(double number, int decimals) {
     return out == "-0" ? "0" : out;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

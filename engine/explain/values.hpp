@@ -6,7 +6,7 @@
 
 #include "engine/model/finding.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// "1/2 hp", "208-230 V", "CW from the shaft end (CWSE)", "0.5 in". An unknown value is "not known".
 std::string say(const Value& value);
@@ -24,4 +24,4 @@ std::string listed(const std::vector<E>& values) {
     return out;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

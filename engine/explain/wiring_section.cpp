@@ -1,12 +1,12 @@
 #include <algorithm>
 
 #include "engine/base/text.hpp"
+#include "engine/explain/drawing.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/explain/wiring_words.hpp"
-#include "engine/wiring/drawing.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -176,4 +176,4 @@ void add_checks(Document& to, const WiringPlan& plan) {
     to.add(checks);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -2,7 +2,7 @@
 
 #include <array>
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -164,4 +164,4 @@ std::vector<English<WiringRescue>> english_of_wiring_rescues() {
     return std::vector(rescue_sentences.begin(), rescue_sentences.end());
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -4,7 +4,7 @@
 #include "engine/explain/english.hpp"
 #include "engine/wiring/kinds.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 /// A whole sentence.
 std::string say(WiringCaution caution);
@@ -21,4 +21,4 @@ std::vector<English<WiringCheck>> english_of_wiring_checks();
 std::vector<English<WiringRefusal>> english_of_wiring_refusals();
 std::vector<English<WiringRescue>> english_of_wiring_rescues();
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

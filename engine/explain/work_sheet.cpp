@@ -2,13 +2,13 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/diagnosis_words.hpp"
+#include "engine/explain/drawing.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/wiring_words.hpp"
-#include "engine/wiring/drawing.hpp"
 
-namespace endbell {
+namespace endbell::inline explain {
 
 namespace {
 
@@ -82,4 +82,4 @@ void add_work_sheet(Document& to, const FailedUnit& job, const Selection& select
     add_findings(to, option.candidate.findings, Verdict::fits_with_changes);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline explain

@@ -7,7 +7,7 @@
 #include "engine/model/reading.hpp"
 #include "engine/model/word.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 /// What an implied value follows from. Each is a definition or the trade's own rule, named to its source.
 enum class Because {
@@ -25,22 +25,21 @@ enum class Because {
     power_and_speed,  // torque is power over speed (physics)
     live_reading      // the class of nominal volts nearest to a live reading
 };
-template <>
-struct Words<Because> {
-    static constexpr std::array table{Word<Because>{Because::run_capacitor, "run capacitor"},
-                                      Word<Because>{Because::any_capacitor, "capacitor"},
-                                      Word<Because>{Because::family, "family"},
-                                      Word<Because>{Because::speed, "rated speed"},
-                                      Word<Because>{Because::voltage_class, "voltage class"},
-                                      Word<Because>{Because::supply_system, "supply system"},
-                                      Word<Because>{Because::control_source, "control source"},
-                                      Word<Because>{Because::load, "load"},
-                                      Word<Because>{Because::fuel_input, "fuel input"},
-                                      Word<Because>{Because::element_power, "element power"},
-                                      Word<Because>{Because::heat_kind, "heat kind"},
-                                      Word<Because>{Because::power_and_speed, "power and speed"},
-                                      Word<Because>{Because::live_reading, "live reading"}};
-};
+constexpr auto words_of(Because) {
+    return std::array{Word<Because>{Because::run_capacitor, "run capacitor"},
+                      Word<Because>{Because::any_capacitor, "capacitor"},
+                      Word<Because>{Because::family, "family"},
+                      Word<Because>{Because::speed, "rated speed"},
+                      Word<Because>{Because::voltage_class, "voltage class"},
+                      Word<Because>{Because::supply_system, "supply system"},
+                      Word<Because>{Because::control_source, "control source"},
+                      Word<Because>{Because::load, "load"},
+                      Word<Because>{Because::fuel_input, "fuel input"},
+                      Word<Because>{Because::element_power, "element power"},
+                      Word<Because>{Because::heat_kind, "heat kind"},
+                      Word<Because>{Because::power_and_speed, "power and speed"},
+                      Word<Because>{Because::live_reading, "live reading"}};
+}
 
 /// Three origins: read (`origin` says where, no `because`), implied (Origin::implied: decides, with its reason), or
 /// nothing. What was guessed or assumed never gets here.
@@ -74,4 +73,4 @@ Derived<T> contradicted() {
     return {std::nullopt, Origin::job, std::nullopt, true};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

@@ -4,7 +4,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 namespace {
 
@@ -220,4 +220,4 @@ Facts facts_of(const FailedUnit& job, const Limits& limits) {
     return facts;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

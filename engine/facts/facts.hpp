@@ -14,7 +14,7 @@
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/limits.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 /// What makes heat in the equipment. Empty: not known.
 struct Heat {
@@ -75,4 +75,4 @@ Speed synchronous(int poles, Frequency frequency);
 std::optional<int> phase_by_construction(Family family);
 std::optional<SignalClass> signal_by_construction(Family family);
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

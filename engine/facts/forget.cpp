@@ -1,6 +1,6 @@
 #include "engine/facts/facts.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 void forget(FailedUnit& job, std::string_view key) {
     const auto drop = [&](std::string_view name, auto& reading) {
@@ -28,4 +28,4 @@ void forget(FailedUnit& job, std::string_view key) {
     drop("equipment.rise_high", job.equipment.rise_high);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

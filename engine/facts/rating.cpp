@@ -6,7 +6,7 @@
 
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 namespace {
 
@@ -101,4 +101,4 @@ Derived<SignalClass> signal_of(const Motor& motor) {
     return stated_or_built(motor.signal, motor.family ? signal_by_construction(*motor.family) : std::nullopt);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

@@ -6,7 +6,7 @@
 #include "engine/facts/facts.hpp"
 #include "engine/model/part.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 /// Ordered worst last.
 enum class VoltageFit { good, below_range_a, far_from_plate, outside };
@@ -34,4 +34,4 @@ Derived<int> poles_of(const Motor& motor, std::optional<Speed> rated);
 /// What tells the part to run: as the catalog states it, or as its family has it by construction.
 Derived<SignalClass> signal_of(const Motor& motor);
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

@@ -4,7 +4,7 @@
 
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 namespace {
 
@@ -106,4 +106,4 @@ std::optional<Conductors> conductors_for(const Supply& supply, std::optional<int
     return to_neutral ? Conductors::line_and_neutral : Conductors::two_lines;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

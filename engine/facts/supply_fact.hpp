@@ -8,7 +8,7 @@
 #include "engine/model/finding.hpp"
 #include "engine/model/limits.hpp"
 
-namespace endbell {
+namespace endbell::inline facts {
 
 struct Supply {
     /// Every nominal at the motor that the job leaves possible, ascending; empty: it says nothing.
@@ -41,4 +41,4 @@ Supply supply_of(const FailedUnit& job, const Derived<int>& phase,
 /// The line conductors of a motor of so many phases on this supply; empty where it is not known.
 std::optional<Conductors> conductors_for(const Supply& supply, std::optional<int> phases);
 
-}  // namespace endbell
+}  // namespace endbell::inline facts

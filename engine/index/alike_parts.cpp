@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace endbell {
+namespace endbell::inline index {
 
 AlikeParts::AlikeParts(const std::vector<IndexColumn>& columns, std::size_t words,
                        std::vector<std::shared_ptr<const Sayings>> known)
@@ -64,4 +64,4 @@ Alike AlikeParts::alike(const Part& of_family, const Part& of_body) const {
     return made;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

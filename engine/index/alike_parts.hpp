@@ -9,7 +9,7 @@
 #include "engine/index/rule_memory.hpp"
 #include "engine/match/match.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// Worked out once for all parts of the same classes.
 class AlikeParts {
@@ -43,4 +43,4 @@ class AlikeParts {
     std::map<Asked, std::shared_ptr<const Alike>> known_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -5,7 +5,7 @@
 #include <utility>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline index {
 
 template <class Item, class Better>
 class Best {
@@ -37,4 +37,4 @@ class Best {
     std::vector<Item> kept_;  // a heap: the worst in front
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -8,7 +8,7 @@
 #define ENDBELL_COUNTS
 #endif
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -39,4 +39,4 @@ std::int64_t count_bits(const Word64* set, std::size_t words) {
     return count(set, words);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -5,7 +5,7 @@
 #include <cstdint>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline index {
 
 using Word64 = std::uint64_t;
 using BitSet = std::vector<Word64>;
@@ -31,4 +31,4 @@ void each_bit(Word64 word, std::size_t word_number, Visit visit) {
         visit(word_number * 64 + static_cast<std::size_t>(std::countr_zero(word)));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

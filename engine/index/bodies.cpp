@@ -5,7 +5,7 @@
 #include "engine/base/check.hpp"
 #include "engine/base/pages.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 Bodies::Bodies(const SideFile& file, std::size_t section, std::span<const TileStart> starts,
                std::size_t columns)
@@ -65,4 +65,4 @@ bool Bodies::copy(std::size_t stretch, const std::vector<BodyWords>& wanted, Wor
     return true;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

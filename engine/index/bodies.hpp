@@ -9,7 +9,7 @@
 #include "engine/index/side_file.hpp"
 #include "engine/index/tile.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// Some words of a stretch's bodies, counted from the first one of the section.
 struct BodyWords {
@@ -54,4 +54,4 @@ class Bodies {
     mutable std::vector<std::atomic<int>> times_;  // that a stretch was gone through
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -12,12 +12,12 @@
 #include "engine/base/check.hpp"
 #include "engine/base/ids.hpp"
 #include "engine/base/text.hpp"
+#include "engine/fields/part_fields.hpp"
 #include "engine/index/classes.hpp"
 #include "engine/index/columns.hpp"
-#include "engine/match/part_fields.hpp"
-#include "engine/match/rule.hpp"
+#include "engine/rules/rule.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -280,4 +280,4 @@ SideFileWriter IndexDraft::write(const std::filesystem::path& path, std::string_
     return built_->write(path, stamp);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

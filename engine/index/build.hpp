@@ -12,7 +12,7 @@
 #include "engine/index/side_file.hpp"
 #include "engine/model/catalog.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// Names the fields and rules of this program: an index made for others is made again.
 std::string rules_stamp();
@@ -42,4 +42,4 @@ class IndexDraft {
     std::unique_ptr<Builder> built_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

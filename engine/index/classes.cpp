@@ -5,7 +5,7 @@
 
 #include "engine/base/pages.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 std::vector<Number> Numbered::numbers_of(const Numbered& other) {
     std::vector<Number> ours(other.numbers_.size());
@@ -98,4 +98,4 @@ void Classes::put_in_order(const std::vector<std::vector<Number>>& ranks) {
     for (std::size_t came = 0; came < of_part_.size(); ++came) of_part_.set(came, places[of_part_[came]]);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -9,7 +9,7 @@
 #include <utility>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline index {
 
 using Number = std::uint32_t;
 
@@ -123,4 +123,4 @@ class Classes {
     std::size_t alike_ = 0;  // so many of them, which are not in `of_part_` yet
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -4,10 +4,10 @@
 #include <optional>
 
 #include "engine/base/check.hpp"
-#include "engine/match/part_fields.hpp"
-#include "engine/match/rule.hpp"
+#include "engine/fields/part_fields.hpp"
+#include "engine/rules/rule.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -25,7 +25,7 @@ std::vector<std::vector<std::string_view>> read_words(const SideFile& file) {
 const RuleColumns& rule_columns() {
     static const RuleColumns all = [] {
         RuleColumns made;
-        for (const Rule& rule : rules()) {
+        for (const Rule& rule : all_rules()) {
             std::vector<int> fields{part_field("parts.kind")};
             for (const std::string_view column : rule.part_columns) fields.push_back(part_field(column));
             const auto known = std::find(made.fields.begin(), made.fields.end(), fields);
@@ -92,4 +92,4 @@ std::size_t IndexColumn::class_of(std::size_t stretch, std::size_t words, std::s
     return c;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -21,7 +21,7 @@
 #include "engine/index/tile.hpp"
 #include "engine/model/part.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// The sets of part fields that the rules look at, each once.
 struct RuleColumns {
@@ -91,4 +91,4 @@ class IndexColumn {
 /// Throws OurBug when the file is not as `build` writes it.
 std::vector<IndexColumn> read_columns(const SideFile& file);
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -3,9 +3,9 @@
 #include <utility>
 
 #include "engine/base/problem.hpp"
-#include "engine/catalog/columns.hpp"
+#include "engine/fields/tables.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -90,4 +90,4 @@ void IndexAhead::put_in_place() {
     }
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -14,7 +14,7 @@
 #include "engine/index/build.hpp"
 #include "engine/index/part_index.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// FILE-index and FILE-prices, and of which state of the catalog they must be.
 struct SideFiles {
@@ -72,4 +72,4 @@ class IndexAhead {
     std::future<std::unique_ptr<SideDraft>> parts_, all_;  // null: nothing is lacking
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -5,7 +5,7 @@
 #include "engine/base/problem.hpp"
 #include "engine/index/index_ahead.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, const StoredCatalog& catalog) {
     try {
@@ -73,4 +73,4 @@ std::optional<LabourTask> IndexedCatalog::labour(std::string_view task) const {
     return known->second;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -11,7 +11,7 @@
 #include "engine/index/part_index.hpp"
 #include "engine/index/recent.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// What many jobs ask again is read once: accessories with their offers, hours of work, and the parts of late.
 class IndexedCatalog : public StoredCatalog {
@@ -47,4 +47,4 @@ class IndexedCatalog : public StoredCatalog {
 /// written.
 std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, const StoredCatalog& catalog);
 
-}  // namespace endbell
+}  // namespace endbell::inline index

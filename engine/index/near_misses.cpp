@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -67,4 +67,4 @@ std::vector<std::uint32_t> NearMisses::take() {
     return positions;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

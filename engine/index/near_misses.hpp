@@ -9,7 +9,7 @@
 #include "engine/index/best.hpp"
 #include "engine/index/stretch.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// The parts of one stretch that some way of failing ends.
 struct Ended {
@@ -46,4 +46,4 @@ class NearMisses {
     Best<Miss, std::less<>> nearest_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -7,12 +7,12 @@
 
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
+#include "engine/fields/part_fields.hpp"
 #include "engine/index/alike_parts.hpp"
 #include "engine/index/near_misses.hpp"
-#include "engine/match/answer.hpp"
-#include "engine/match/part_fields.hpp"
+#include "engine/rules/answer.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -117,14 +117,14 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
         alone.emplace_back(p, *catalog.part(id(p)));
     }
     const JobBytes job(q);
-    for (std::size_t r = 0; r < rules().size(); ++r) {
+    for (std::size_t r = 0; r < all_rules().size(); ++r) {
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const std::size_t first = asked.list.size();
         for (const Saying& saying : asked.known.back()->list)
             asked.list.push_back({r, &saying, saying.verdict, {&column, saying.edges, {}}});
         for (const auto& [position, part] : alone)
-            asked.set_apart(first, r, position, saying_of(rules()[r].check(q, part)), all_);
+            asked.set_apart(first, r, position, saying_of(all_rules()[r].check(q, part)), all_);
     }
     return asked;
 }
@@ -132,10 +132,10 @@ PartIndex::Asked PartIndex::ask(const Question& q, const Catalog& catalog) const
 /// Only the verdicts: all sayings of a rule with the same one are taken together.
 PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
     Asked asked;
-    asked.list.reserve(2 * rules().size());
-    asked.known.reserve(rules().size());
+    asked.list.reserve(2 * all_rules().size());
+    asked.known.reserve(all_rules().size());
     const JobBytes job(q);
-    for (std::size_t r = 0; r < rules().size(); ++r) {
+    for (std::size_t r = 0; r < all_rules().size(); ++r) {
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         asked.known.push_back(memory_.sayings(r, column, q, job));
         const Sayings& known = *asked.known.back();
@@ -286,7 +286,7 @@ Swept PartIndex::explain(const Asked& asked, const Question& q, const Catalog& c
     for (std::size_t s = 0; s < asked.list.size(); ++s) {
         const FailCount& fail = swept.fails[s];
         if (fail.parts == 0) continue;
-        const std::string_view rule = rules()[asked.list[s].rule].id;
+        const std::string_view rule = all_rules()[asked.list[s].rule].id;
         tallies[{rule, asked.list[s].saying->reason}] = {
             rule, asked.list[s].saying->reason, static_cast<int>(fail.parts), static_cast<int>(fail.only),
             static_cast<int>(fail.would_fit)};
@@ -311,4 +311,4 @@ PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
             cheapest(swept.fitting, swept.lives, most, Verdict::not_shown)};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -13,7 +13,7 @@
 #include "engine/index/sweep.hpp"
 #include "engine/match/match.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 class PartIndex : public Sieve {
   public:
@@ -67,4 +67,4 @@ class PartIndex : public Sieve {
     mutable RuleMemory memory_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -6,7 +6,7 @@
 
 #include "engine/index/best.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -101,4 +101,4 @@ std::vector<std::uint32_t> Prices::cheapest(const BitSet& set, const Lives& live
     return best.take();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -14,7 +14,7 @@
 #include "engine/index/stretch.hpp"
 #include "engine/model/catalog.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// Stands for a price that nobody states; dearer than any.
 inline constexpr std::uint32_t no_price = 0xFFFFFFFF;
@@ -55,4 +55,4 @@ class Prices {
     std::span<const std::uint32_t> order_;  // blocks, cheapest first
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -7,7 +7,7 @@
 #include <unordered_map>
 #include <utility>
 
-namespace endbell {
+namespace endbell::inline index {
 
 template <class Value>
 class Recent {
@@ -33,4 +33,4 @@ class Recent {
     std::unordered_map<std::string, Value> newer_, older_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -3,10 +3,10 @@
 #include <algorithm>
 
 #include "engine/base/check.hpp"
-#include "engine/match/answer.hpp"
 #include "engine/match/match.hpp"
+#include "engine/rules/answer.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -93,19 +93,19 @@ Saying saying_of(const Finding& f) {
 }
 
 RuleMemory::RuleMemory() {
-    known_.resize(rules().size());
+    known_.resize(all_rules().size());
 }
 
 std::shared_ptr<const Sayings> RuleMemory::sayings(std::size_t r, const IndexColumn& column,
                                                    const Question& q, const JobBytes& job) {
     static const auto nothing = std::make_shared<const Sayings>();
-    if (rules()[r].decides && !rules()[r].decides(q.job)) return nothing;
+    if (all_rules()[r].decides && !all_rules()[r].decides(q.job)) return nothing;
     std::string key = job.of_rule(r);
     {
         const std::lock_guard lock(mutex_);
         if (const auto known = known_[r].find(key); known != known_[r].end()) return known->second;
     }
-    auto made = std::make_shared<const Sayings>(ask(rules()[r], column, q));
+    auto made = std::make_shared<const Sayings>(ask(all_rules()[r], column, q));
     const std::lock_guard lock(mutex_);
     if (known_[r].size() >= jobs_remembered) known_[r].clear();
     known_[r].emplace(std::move(key), made);
@@ -117,4 +117,4 @@ void RuleMemory::forget() {
     for (Known& of_rule : known_) of_rule.clear();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -9,10 +9,10 @@
 #include <vector>
 
 #include "engine/index/columns.hpp"
-#include "engine/match/job_fields.hpp"
 #include "engine/model/task.hpp"
+#include "engine/rules/job_fields.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// What a rule says of some parts, other than that they fit; what fits is not told apart from what fits with a
 /// caution.
@@ -76,4 +76,4 @@ class RuleMemory {
     std::vector<Known> known_;  // of each rule
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -12,7 +12,7 @@
 #include "engine/base/check.hpp"
 #include "engine/base/problem.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -185,4 +185,4 @@ void SideFileWriter::put_in_place() {
     if (failure) state_->failed();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -11,7 +11,7 @@
 #include <string_view>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// Sections of bytes, each beginning at a multiple of 64.
 class SideFile {
@@ -81,4 +81,4 @@ class SideFileWriter {
     std::unique_ptr<State> state_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -8,7 +8,7 @@
 
 #include "engine/index/bits.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 inline constexpr std::size_t stretch_words = 128;
 inline constexpr std::size_t stretch_parts = stretch_words * 64;
@@ -36,4 +36,4 @@ inline std::int64_t count_bits(const BitSet& set, const Lives& lives) {
 /// bit p.
 using Planes = std::vector<Stretch>;
 
-}  // namespace endbell
+}  // namespace endbell::inline index

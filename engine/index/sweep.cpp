@@ -14,7 +14,7 @@
 #endif
 #define ENDBELL_INTO_EACH [[gnu::always_inline]] inline
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -226,4 +226,4 @@ Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all
     return out;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -9,7 +9,7 @@
 #include "engine/index/near_misses.hpp"
 #include "engine/index/rule_memory.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// The exclusive or of some sets: of those at the edges of classes of one column, and of some for all stretches.
 struct Edges {
@@ -63,4 +63,4 @@ const std::vector<Gait>& gaits();
 Swept sweep(const std::vector<Said>& list, const Count* count, const Word64* all, std::size_t words,
             const Gait& gait = gaits().front());
 
-}  // namespace endbell
+}  // namespace endbell::inline index

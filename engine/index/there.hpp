@@ -7,7 +7,7 @@
 
 #include "engine/index/sweep.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// A set that has parts in the stretch: all of them where `full`, turned over by each of the `mixed` sets, which hold
 /// some of its parts.
@@ -165,4 +165,4 @@ struct SetsThere {
     Swept& out;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -5,7 +5,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 namespace {
 
@@ -139,4 +139,4 @@ void TileMaker::write(std::span<const std::uint32_t> of_part) {
     for (std::size_t w = words; w < l.kept * words; ++w) sets[w] |= sets[w - words];
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline index

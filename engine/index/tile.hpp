@@ -12,7 +12,7 @@
 
 #include "engine/index/stretch.hpp"
 
-namespace endbell {
+namespace endbell::inline index {
 
 /// No tile keeps more sets than this.
 inline constexpr std::size_t sets_at_most = 128;
@@ -91,4 +91,4 @@ class TileMaker {
     std::vector<Word64> head_, body_;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline index

@@ -10,7 +10,7 @@
 #include "engine/job/truth.hpp"
 #include "engine/words/plate_text.hpp"
 
-namespace endbell {
+namespace endbell::inline job {
 
 namespace {
 
@@ -260,4 +260,4 @@ std::vector<OpenQuestion> open_questions(const FailedUnit& job) {
     return questions;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline job

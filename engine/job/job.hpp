@@ -1,4 +1,4 @@
-// START HERE. The job file: TOML with the groups [unit] [plate] [measured] [equipment] [controls] [shop].
+// The job file: TOML with the groups [unit] [plate] [measured] [equipment] [controls] [shop].
 // Keys have the names of the fields of engine/model/failed_unit.hpp; every value may be written as the trade
 // writes it.
 //     [plate]
@@ -17,7 +17,7 @@
 #include "engine/base/problem.hpp"
 #include "engine/model/failed_unit.hpp"
 
-namespace endbell {
+namespace endbell::inline job {
 
 /// Throws BadData with every problem of the text, ascending by line. `filename` is only named in them.
 FailedUnit read_job(std::string_view text, const std::string& filename);
@@ -91,4 +91,4 @@ struct KeyValue {
 /// is spoilt then. Leaves the digest to the caller.
 void set_keys(FailedUnit& job, const std::vector<KeyValue>& values);
 
-}  // namespace endbell
+}  // namespace endbell::inline job

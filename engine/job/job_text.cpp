@@ -8,7 +8,7 @@
 #include "engine/base/text.hpp"
 #include "engine/job/toml_text.hpp"
 
-namespace endbell {
+namespace endbell::inline job {
 
 namespace {
 
@@ -134,4 +134,4 @@ std::string with_key(std::string_view toml, const std::string& filename, const J
     return text;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline job

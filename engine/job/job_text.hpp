@@ -5,7 +5,7 @@
 
 #include "engine/job/job.hpp"
 
-namespace endbell {
+namespace endbell::inline job {
 
 /// The text with `key` saying `raw`: where it stands, at the end of its group, or in a group of its own at the
 /// end. Comments, order and line ends stay. Throws BadData when the text is not TOML, or its group is not
@@ -13,4 +13,4 @@ namespace endbell {
 std::string with_key(std::string_view toml, const std::string& filename, const JobKey& key,
                      std::string_view raw);
 
-}  // namespace endbell
+}  // namespace endbell::inline job

@@ -7,7 +7,7 @@
 #include "engine/job/job.hpp"
 #include "engine/words/words.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 /// What is told about a key.
 struct Told {
@@ -169,4 +169,4 @@ Rows equipment_keys();
 Rows controls_keys();
 Rows shop_keys();
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

@@ -1,7 +1,7 @@
 #include "engine/base/text.hpp"
 #include "engine/job/key_row.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 namespace {
 
@@ -104,4 +104,4 @@ Rows controls_keys() {
     };
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

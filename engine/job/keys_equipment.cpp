@@ -1,7 +1,7 @@
 #include "engine/base/text.hpp"
 #include "engine/job/key_row.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 namespace {
 
@@ -136,4 +136,4 @@ Rows equipment_keys() {
     };
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

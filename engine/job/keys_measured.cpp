@@ -1,6 +1,6 @@
 #include "engine/job/key_row.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 namespace {
 
@@ -74,4 +74,4 @@ Rows measured_keys() {
     };
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

@@ -1,6 +1,6 @@
 #include "engine/job/key_row.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 namespace {
 
@@ -97,4 +97,4 @@ Rows plate_keys() {
     };
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

@@ -1,6 +1,6 @@
 #include "engine/job/key_row.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 namespace {
 
@@ -48,4 +48,4 @@ Rows shop_keys() {
     };
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

@@ -1,6 +1,6 @@
 #include "engine/job/key_row.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 Rows unit_keys() {
     const GroupOf<UnitFacts> unit{"unit", Origin::job, &FailedUnit::unit};
@@ -31,4 +31,4 @@ Rows unit_keys() {
     };
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

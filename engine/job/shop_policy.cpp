@@ -9,7 +9,7 @@
 #include "engine/words/plain.hpp"
 #include "engine/words/write.hpp"
 
-namespace endbell {
+namespace endbell::inline job {
 
 namespace {
 
@@ -103,4 +103,4 @@ void tighten(Limits& limits, const ShopPolicy& shop) {
     if (!problems.empty()) throw BadData(std::move(problems));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline job

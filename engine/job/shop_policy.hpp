@@ -12,7 +12,7 @@
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/limits.hpp"
 
-namespace endbell {
+namespace endbell::inline job {
 
 struct ShopPolicy {
     FailedUnit defaults;  // only its [shop] group
@@ -36,4 +36,4 @@ void add_shop(FailedUnit& job, const ShopPolicy& shop);
 /// Throws BadData for an unknown row, with a near one, and for a looser value.
 void tighten(Limits& limits, const ShopPolicy& shop);
 
-}  // namespace endbell
+}  // namespace endbell::inline job

@@ -7,7 +7,7 @@
 
 #include "engine/words/number.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 namespace {
 
@@ -129,4 +129,4 @@ TomlDocument parse_toml(std::string_view text, const std::string& filename) {
     return document;
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

@@ -7,7 +7,7 @@
 
 #include "engine/base/problem.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 struct Entry {
     std::string group;  // empty: a key outside any group
@@ -29,4 +29,4 @@ struct TomlDocument {
 /// Throws BadData when the text is not TOML.
 TomlDocument parse_toml(std::string_view text, const std::string& filename);
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

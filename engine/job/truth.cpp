@@ -7,7 +7,7 @@
 #include "engine/facts/facts.hpp"
 #include "engine/words/write.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 namespace {
 
@@ -110,4 +110,4 @@ void doubt(FailedUnit& job) {
     }
 }
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

@@ -5,7 +5,7 @@
 #include "engine/base/problem.hpp"
 #include "engine/model/failed_unit.hpp"
 
-namespace endbell::job {
+namespace endbell::inline job {
 
 /// Values that contradict physics or each other: they are refused.
 std::vector<Problem> impossible(const FailedUnit& job);
@@ -13,4 +13,4 @@ std::vector<Problem> impossible(const FailedUnit& job);
 /// Opens readings that one of two slips would explain: the sign of a static, three phases beside a capacitor.
 void doubt(FailedUnit& job);
 
-}  // namespace endbell::job
+}  // namespace endbell::inline job

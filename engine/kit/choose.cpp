@@ -4,7 +4,7 @@
 #include "engine/kit/kit.hpp"
 #include "engine/kit/reach.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 namespace {
 
@@ -181,4 +181,4 @@ KitChoice choose_kit(const Candidate& candidate, const Books& books, const Polic
     return choose_kit(candidate, KitShelf(books, policy));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

@@ -9,7 +9,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 namespace {
 
@@ -216,4 +216,4 @@ RankedCovers rank_covers(const CoverProblem& problem, Needs wanted) {
     return ranked;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

@@ -12,7 +12,7 @@
 #include <optional>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline kit {
 
 /// A set of needs: bit i is need i.
 using Needs = std::uint32_t;
@@ -104,4 +104,4 @@ struct RankedCovers {
 /// As solve_cover, with the covers that come next.
 RankedCovers rank_covers(const CoverProblem& problem, Needs wanted);
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

@@ -4,7 +4,7 @@
 #include "engine/base/text.hpp"
 #include "engine/kit/kit.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 namespace {
 
@@ -126,4 +126,4 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
     return Verdict::does_not_fit;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

@@ -11,7 +11,7 @@
 #include "engine/model/task.hpp"
 #include "engine/units/money.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 /// Something bought for the kit, and which remedies (indices into KitChoice::remedies) it puts right.
 struct KitPart {
@@ -33,13 +33,12 @@ struct KitWork {
 
 /// The first of these in which a kit is worse than the chosen one: no two kits have the same parts.
 enum class LostOn { no_price, price, lead_time, added_parts, part_id };
-template <>
-struct Words<LostOn> {
-    static constexpr std::array table{
-        Word<LostOn>{LostOn::no_price, "no price"}, Word<LostOn>{LostOn::price, "price"},
-        Word<LostOn>{LostOn::lead_time, "lead time"}, Word<LostOn>{LostOn::added_parts, "added parts"},
-        Word<LostOn>{LostOn::part_id, "part id"}};
-};
+constexpr auto words_of(LostOn) {
+    return std::array{Word<LostOn>{LostOn::no_price, "no price"}, Word<LostOn>{LostOn::price, "price"},
+                      Word<LostOn>{LostOn::lead_time, "lead time"},
+                      Word<LostOn>{LostOn::added_parts, "added parts"},
+                      Word<LostOn>{LostOn::part_id, "part id"}};
+}
 
 /// A kit that would also do, and the one line on which it lost: the best kit without one chosen part.
 struct RunnerUp {
@@ -155,4 +154,4 @@ bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 /// adapters between mounts) and bolt_circle.match (adapters between bolt circles).
 Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits);
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

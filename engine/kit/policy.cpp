@@ -5,7 +5,7 @@
 #include "engine/base/text.hpp"
 #include "engine/kit/kit.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 namespace {
 
@@ -77,4 +77,4 @@ std::optional<Offer> best_offer(const std::vector<Offer>& offers, const Policy& 
     return best != nullptr ? std::optional<Offer>(*best) : std::nullopt;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

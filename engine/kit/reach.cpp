@@ -6,7 +6,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 namespace {
 
@@ -182,4 +182,4 @@ CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf) 
     return problem;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

@@ -7,7 +7,7 @@
 #include "engine/kit/cover.hpp"
 #include "engine/kit/kit.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 /// One way to put remedies right: an accessory, or a chain of two bushings (the outside of one is the inside
 /// of the other). A bushing used in a chain is used for nothing else.
@@ -41,4 +41,4 @@ inline constexpr int unknown_lead = 1'000'000;
 /// each other.
 CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf);
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

@@ -3,7 +3,7 @@
 #include "engine/kit/kit.hpp"
 #include "engine/model/limit.hpp"
 
-namespace endbell {
+namespace endbell::inline kit {
 
 namespace {
 
@@ -62,4 +62,4 @@ const std::vector<KitShelf::Row>& KitShelf::curing(Cure cure) const {
     return found != by_cure_.end() ? found->second : none;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline kit

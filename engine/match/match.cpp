@@ -5,9 +5,9 @@
 #include <utility>
 
 #include "engine/base/check.hpp"
-#include "engine/match/answer.hpp"
+#include "engine/rules/answer.hpp"
 
-namespace endbell {
+namespace endbell::inline match {
 
 namespace {
 
@@ -178,8 +178,8 @@ bool is_part_column(std::string_view key) {
 
 Candidate examine(const Question& question, Part part) {
     Candidate candidate;
-    candidate.findings.reserve(rules().size() + 1);  // and one of the wiring's
-    for (const Rule& rule : rules()) {
+    candidate.findings.reserve(all_rules().size() + 1);  // and one of the wiring's
+    for (const Rule& rule : all_rules()) {
         candidate.findings.push_back(rule.check(question, part));
         // Also "not concerned" says by whose word the rule stands.
         if (candidate.findings.back().source.empty()) candidate.findings.back().source = rule.sources.front();
@@ -233,7 +233,7 @@ Alike alike_of(const Candidate& candidate) {
     return alike;
 }
 
-Matched match(const Question& question, const Books& books, const Keep& keep) {
+Matched match_parts(const Question& question, const Books& books, const Keep& keep) {
     if (books.sieve != nullptr) return books.sieve->sift(question, books.catalog, keep);
     Report report(books.catalog, keep);
     books.catalog.each_part([&](const Part& part) {
@@ -242,4 +242,4 @@ Matched match(const Question& question, const Books& books, const Keep& keep) {
     return report.finished(question);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline match

@@ -10,10 +10,10 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/match/rule.hpp"
 #include "engine/model/task.hpp"
+#include "engine/rules/rule.hpp"
 
-namespace endbell {
+namespace endbell::inline match {
 
 /// One part with what every rule found; the verdict is the worst finding's.
 struct Candidate {
@@ -105,7 +105,7 @@ struct Matched {
 
 /// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A sieve answers
 /// the same from its index.
-Matched match(const Question& question, const Books& books, const Keep& keep = {});
+Matched match_parts(const Question& question, const Books& books, const Keep& keep = {});
 
 /// A part of the catalog with its findings and what cross references claim of it for the job's old numbers.
 Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id);
@@ -135,4 +135,4 @@ void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part);
 /// The findings for one part: what `endbell why` prints.
 Candidate examine(const Question& question, Part part);
 
-}  // namespace endbell
+}  // namespace endbell::inline match

@@ -10,7 +10,7 @@
 
 #include "engine/model/part.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// A price less its core credit, in whatever currency: whole minor units from 0 to 4,294,967,294. Empty without a price.
 std::optional<std::int64_t> asked_price(const std::optional<Money>& price,
@@ -79,4 +79,4 @@ class PlainCatalog : public Catalog {
     std::string stamp() const override { return "plain"; }
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline model

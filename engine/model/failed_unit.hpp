@@ -12,7 +12,7 @@
 #include "engine/units/money.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// [unit] what the motor turns, and where it sits.
 struct UnitFacts {
@@ -209,4 +209,4 @@ struct FailedUnit {
     std::string digest;  // fingerprint of the job's text
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -13,17 +13,16 @@
 #include "engine/model/supply.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// Ordered, worst last: a part's verdict is the worst of its findings.
 enum class Verdict { fits, fits_with_changes, not_shown, does_not_fit };
-template <>
-struct Words<Verdict> {
-    static constexpr std::array table{Word<Verdict>{Verdict::fits, "fits"},
-                                      Word<Verdict>{Verdict::fits_with_changes, "fits with changes"},
-                                      Word<Verdict>{Verdict::not_shown, "not shown to fit"},
-                                      Word<Verdict>{Verdict::does_not_fit, "does not fit"}};
-};
+constexpr auto words_of(Verdict) {
+    return std::array{Word<Verdict>{Verdict::fits, "fits"},
+                      Word<Verdict>{Verdict::fits_with_changes, "fits with changes"},
+                      Word<Verdict>{Verdict::not_shown, "not shown to fit"},
+                      Word<Verdict>{Verdict::does_not_fit, "does not fit"}};
+}
 
 /// A typed value of a finding. std::string holds words (family, mount, program); double a bare ratio or
 /// count.
@@ -72,4 +71,4 @@ struct Finding {
     Fact computed;         // a number worked out on the way: a cube-law overload, a recomputed ampacity
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -2,16 +2,15 @@
 #pragma once
 #include "engine/model/word.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// What the motor turns.
 enum class Load { indoor_blower, outdoor_fan, draft_inducer };
-template <>
-struct Words<Load> {
-    static constexpr std::array table{Word<Load>{Load::indoor_blower, "indoor blower"},
-                                      Word<Load>{Load::outdoor_fan, "outdoor fan"},
-                                      Word<Load>{Load::draft_inducer, "draft inducer"}};
-};
+constexpr auto words_of(Load) {
+    return std::array{Word<Load>{Load::indoor_blower, "indoor blower"},
+                      Word<Load>{Load::outdoor_fan, "outdoor fan"},
+                      Word<Load>{Load::draft_inducer, "draft inducer"}};
+}
 
 /// How the motor makes its torque, which decides what may replace it.
 enum class Family {
@@ -22,15 +21,14 @@ enum class Family {
     constant_airflow,  // electronic, two pieces, programmed module
     communicating      // electronic, serial or pulse commands from the equipment's board
 };
-template <>
-struct Words<Family> {
-    static constexpr std::array table{Word<Family>{Family::shaded_pole, "shaded pole"},
-                                      Word<Family>{Family::capacitor_run, "capacitor run"},
-                                      Word<Family>{Family::three_phase, "three phase"},
-                                      Word<Family>{Family::constant_torque, "constant torque"},
-                                      Word<Family>{Family::constant_airflow, "constant airflow"},
-                                      Word<Family>{Family::communicating, "communicating"}};
-};
+constexpr auto words_of(Family) {
+    return std::array{Word<Family>{Family::shaded_pole, "shaded pole"},
+                      Word<Family>{Family::capacitor_run, "capacitor run"},
+                      Word<Family>{Family::three_phase, "three phase"},
+                      Word<Family>{Family::constant_torque, "constant torque"},
+                      Word<Family>{Family::constant_airflow, "constant airflow"},
+                      Word<Family>{Family::communicating, "communicating"}};
+}
 constexpr bool is_electronic(Family f) {
     return f == Family::constant_torque || f == Family::constant_airflow || f == Family::communicating;
 }
@@ -48,40 +46,36 @@ enum class SignalClass {
     pulse,          // pulse-width command
     serial          // serial command
 };
-template <>
-struct Words<SignalClass> {
-    static constexpr std::array table{Word<SignalClass>{SignalClass::switched_line, "switched line"},
-                                      Word<SignalClass>{SignalClass::line_signal, "line signal"},
-                                      Word<SignalClass>{SignalClass::control_24v, "24 V"},
-                                      Word<SignalClass>{SignalClass::pulse, "pulse"},
-                                      Word<SignalClass>{SignalClass::serial, "serial"}};
-};
+constexpr auto words_of(SignalClass) {
+    return std::array{Word<SignalClass>{SignalClass::switched_line, "switched line"},
+                      Word<SignalClass>{SignalClass::line_signal, "line signal"},
+                      Word<SignalClass>{SignalClass::control_24v, "24 V"},
+                      Word<SignalClass>{SignalClass::pulse, "pulse"},
+                      Word<SignalClass>{SignalClass::serial, "serial"}};
+}
 
 /// What the part's own sheet says of two live taps.
 enum class TapRule { one_tap_only, highest_tap_wins, not_stated };
-template <>
-struct Words<TapRule> {
-    static constexpr std::array table{Word<TapRule>{TapRule::one_tap_only, "one tap only"},
-                                      Word<TapRule>{TapRule::highest_tap_wins, "highest tap wins"},
-                                      Word<TapRule>{TapRule::not_stated, "not stated"}};
-};
+constexpr auto words_of(TapRule) {
+    return std::array{Word<TapRule>{TapRule::one_tap_only, "one tap only"},
+                      Word<TapRule>{TapRule::highest_tap_wins, "highest tap wins"},
+                      Word<TapRule>{TapRule::not_stated, "not stated"}};
+}
 
 /// The one canonical direction: as seen from the shaft end. A bare CW is none of these: it is a question.
 enum class Rotation { cw_shaft_end, ccw_shaft_end, reversible };
-template <>
-struct Words<Rotation> {
-    static constexpr std::array table{Word<Rotation>{Rotation::cw_shaft_end, "CWSE"},
-                                      Word<Rotation>{Rotation::ccw_shaft_end, "CCWSE"},
-                                      Word<Rotation>{Rotation::reversible, "reversible"}};
-};
+constexpr auto words_of(Rotation) {
+    return std::array{Word<Rotation>{Rotation::cw_shaft_end, "CWSE"},
+                      Word<Rotation>{Rotation::ccw_shaft_end, "CCWSE"},
+                      Word<Rotation>{Rotation::reversible, "reversible"}};
+}
 
 enum class Mount { band, studs, lugs, ring, base, face };
-template <>
-struct Words<Mount> {
-    static constexpr std::array table{Word<Mount>{Mount::band, "band"}, Word<Mount>{Mount::studs, "studs"},
-                                      Word<Mount>{Mount::lugs, "lugs"}, Word<Mount>{Mount::ring, "ring"},
-                                      Word<Mount>{Mount::base, "base"}, Word<Mount>{Mount::face, "face"}};
-};
+constexpr auto words_of(Mount) {
+    return std::array{Word<Mount>{Mount::band, "band"}, Word<Mount>{Mount::studs, "studs"},
+                      Word<Mount>{Mount::lugs, "lugs"}, Word<Mount>{Mount::ring, "ring"},
+                      Word<Mount>{Mount::base, "base"}, Word<Mount>{Mount::face, "face"}};
+}
 
 enum class Enclosure {
     open_drip_proof,
@@ -90,80 +84,70 @@ enum class Enclosure {
     enclosed_non_ventilated,
     enclosed_fan_cooled
 };
-template <>
-struct Words<Enclosure> {
-    static constexpr std::array table{Word<Enclosure>{Enclosure::open_drip_proof, "ODP"},
-                                      Word<Enclosure>{Enclosure::open_air_over, "OPAO"},
-                                      Word<Enclosure>{Enclosure::enclosed_air_over, "TEAO"},
-                                      Word<Enclosure>{Enclosure::enclosed_non_ventilated, "TENV"},
-                                      Word<Enclosure>{Enclosure::enclosed_fan_cooled, "TEFC"}};
-};
+constexpr auto words_of(Enclosure) {
+    return std::array{Word<Enclosure>{Enclosure::open_drip_proof, "ODP"},
+                      Word<Enclosure>{Enclosure::open_air_over, "OPAO"},
+                      Word<Enclosure>{Enclosure::enclosed_air_over, "TEAO"},
+                      Word<Enclosure>{Enclosure::enclosed_non_ventilated, "TENV"},
+                      Word<Enclosure>{Enclosure::enclosed_fan_cooled, "TEFC"}};
+}
 constexpr bool is_enclosed(Enclosure e) {
     return e == Enclosure::enclosed_air_over || e == Enclosure::enclosed_non_ventilated ||
            e == Enclosure::enclosed_fan_cooled;
 }
 
 enum class Bearing { ball, sleeve };
-template <>
-struct Words<Bearing> {
-    static constexpr std::array table{Word<Bearing>{Bearing::ball, "ball"},
-                                      Word<Bearing>{Bearing::sleeve, "sleeve"}};
-};
+constexpr auto words_of(Bearing) {
+    return std::array{Word<Bearing>{Bearing::ball, "ball"}, Word<Bearing>{Bearing::sleeve, "sleeve"}};
+}
 
 /// Which way the shaft points where the motor sits; a part's plate may allow all.
 enum class ShaftPosition { up, down, horizontal, all };
-template <>
-struct Words<ShaftPosition> {
-    static constexpr std::array table{Word<ShaftPosition>{ShaftPosition::up, "shaft up"},
-                                      Word<ShaftPosition>{ShaftPosition::down, "shaft down"},
-                                      Word<ShaftPosition>{ShaftPosition::horizontal, "horizontal"},
-                                      Word<ShaftPosition>{ShaftPosition::all, "all positions"}};
-};
+constexpr auto words_of(ShaftPosition) {
+    return std::array{Word<ShaftPosition>{ShaftPosition::up, "shaft up"},
+                      Word<ShaftPosition>{ShaftPosition::down, "shaft down"},
+                      Word<ShaftPosition>{ShaftPosition::horizontal, "horizontal"},
+                      Word<ShaftPosition>{ShaftPosition::all, "all positions"}};
+}
 
 enum class Protection { automatic, manual, impedance, none };
-template <>
-struct Words<Protection> {
-    static constexpr std::array table{Word<Protection>{Protection::automatic, "thermal automatic"},
-                                      Word<Protection>{Protection::manual, "thermal manual"},
-                                      Word<Protection>{Protection::impedance, "impedance"},
-                                      Word<Protection>{Protection::none, "none"}};
-};
+constexpr auto words_of(Protection) {
+    return std::array{Word<Protection>{Protection::automatic, "thermal automatic"},
+                      Word<Protection>{Protection::manual, "thermal manual"},
+                      Word<Protection>{Protection::impedance, "impedance"},
+                      Word<Protection>{Protection::none, "none"}};
+}
 
 /// How a two-voltage motor is set to one of its ratings.
 enum class VoltageSelection { none, jumper, plug, leads };
-template <>
-struct Words<VoltageSelection> {
-    static constexpr std::array table{Word<VoltageSelection>{VoltageSelection::none, "none"},
-                                      Word<VoltageSelection>{VoltageSelection::jumper, "jumper"},
-                                      Word<VoltageSelection>{VoltageSelection::plug, "plug"},
-                                      Word<VoltageSelection>{VoltageSelection::leads, "leads"}};
-};
+constexpr auto words_of(VoltageSelection) {
+    return std::array{Word<VoltageSelection>{VoltageSelection::none, "none"},
+                      Word<VoltageSelection>{VoltageSelection::jumper, "jumper"},
+                      Word<VoltageSelection>{VoltageSelection::plug, "plug"},
+                      Word<VoltageSelection>{VoltageSelection::leads, "leads"}};
+}
 
 enum class PartKind { motor, module, accessory };
-template <>
-struct Words<PartKind> {
-    static constexpr std::array table{Word<PartKind>{PartKind::motor, "motor"},
-                                      Word<PartKind>{PartKind::module, "module"},
-                                      Word<PartKind>{PartKind::accessory, "accessory"}};
-};
+constexpr auto words_of(PartKind) {
+    return std::array{Word<PartKind>{PartKind::motor, "motor"}, Word<PartKind>{PartKind::module, "module"},
+                      Word<PartKind>{PartKind::accessory, "accessory"}};
+}
 
 enum class PartStatus { active, superseded, discontinued };
-template <>
-struct Words<PartStatus> {
-    static constexpr std::array table{Word<PartStatus>{PartStatus::active, "active"},
-                                      Word<PartStatus>{PartStatus::superseded, "superseded"},
-                                      Word<PartStatus>{PartStatus::discontinued, "discontinued"}};
-};
+constexpr auto words_of(PartStatus) {
+    return std::array{Word<PartStatus>{PartStatus::active, "active"},
+                      Word<PartStatus>{PartStatus::superseded, "superseded"},
+                      Word<PartStatus>{PartStatus::discontinued, "discontinued"}};
+}
 
 /// `supersedes` and `superseded by` point opposite ways. Both are claims with a source; rules still check.
 enum class Relation { replaces, supersedes, superseded_by, equivalent };
-template <>
-struct Words<Relation> {
-    static constexpr std::array table{Word<Relation>{Relation::replaces, "replaces"},
-                                      Word<Relation>{Relation::supersedes, "supersedes"},
-                                      Word<Relation>{Relation::superseded_by, "superseded by"},
-                                      Word<Relation>{Relation::equivalent, "equivalent"}};
-};
+constexpr auto words_of(Relation) {
+    return std::array{Word<Relation>{Relation::replaces, "replaces"},
+                      Word<Relation>{Relation::supersedes, "supersedes"},
+                      Word<Relation>{Relation::superseded_by, "superseded by"},
+                      Word<Relation>{Relation::equivalent, "equivalent"}};
+}
 
 /// What an accessory or a piece of work puts right.
 enum class Cure {
@@ -184,25 +168,24 @@ enum class Cure {
     lead_parking,        // work only: cap and insulate unused speed leads
     airflow_setup        // work only: choose and verify taps after the change
 };
-template <>
-struct Words<Cure> {
-    static constexpr std::array table{Word<Cure>{Cure::shaft_bushing, "shaft bushing"},
-                                      Word<Cure>{Cure::shaft_cut, "shaft cut"},
-                                      Word<Cure>{Cure::mount_band, "mount band"},
-                                      Word<Cure>{Cure::mount_adapter, "mount adapter"},
-                                      Word<Cure>{Cure::body_ring, "body ring"},
-                                      Word<Cure>{Cure::run_capacitor, "run capacitor"},
-                                      Word<Cure>{Cure::capacitor_removal, "capacitor removal"},
-                                      Word<Cure>{Cure::isolation_relay, "isolation relay"},
-                                      Word<Cure>{Cure::line_relay, "line relay"},
-                                      Word<Cure>{Cure::harness, "harness"},
-                                      Word<Cure>{Cure::transformer, "transformer"},
-                                      Word<Cure>{Cure::voltage_selection, "voltage selection"},
-                                      Word<Cure>{Cure::rotation_selection, "rotation selection"},
-                                      Word<Cure>{Cure::rain_shield, "rain shield"},
-                                      Word<Cure>{Cure::lead_parking, "lead parking"},
-                                      Word<Cure>{Cure::airflow_setup, "airflow setup"}};
-};
+constexpr auto words_of(Cure) {
+    return std::array{Word<Cure>{Cure::shaft_bushing, "shaft bushing"},
+                      Word<Cure>{Cure::shaft_cut, "shaft cut"},
+                      Word<Cure>{Cure::mount_band, "mount band"},
+                      Word<Cure>{Cure::mount_adapter, "mount adapter"},
+                      Word<Cure>{Cure::body_ring, "body ring"},
+                      Word<Cure>{Cure::run_capacitor, "run capacitor"},
+                      Word<Cure>{Cure::capacitor_removal, "capacitor removal"},
+                      Word<Cure>{Cure::isolation_relay, "isolation relay"},
+                      Word<Cure>{Cure::line_relay, "line relay"},
+                      Word<Cure>{Cure::harness, "harness"},
+                      Word<Cure>{Cure::transformer, "transformer"},
+                      Word<Cure>{Cure::voltage_selection, "voltage selection"},
+                      Word<Cure>{Cure::rotation_selection, "rotation selection"},
+                      Word<Cure>{Cure::rain_shield, "rain shield"},
+                      Word<Cure>{Cure::lead_parking, "lead parking"},
+                      Word<Cure>{Cure::airflow_setup, "airflow setup"}};
+}
 /// Work only: no part is bought for it.
 constexpr bool is_work_only(Cure c) {
     return c == Cure::shaft_cut || c == Cure::capacitor_removal || c == Cure::voltage_selection ||
@@ -211,60 +194,52 @@ constexpr bool is_work_only(Cure c) {
 
 /// What gives the blower its calls today.
 enum class ControlSource { thermostat, board_24v, board_line, pulse_or_serial };
-template <>
-struct Words<ControlSource> {
-    static constexpr std::array table{Word<ControlSource>{ControlSource::thermostat, "thermostat"},
-                                      Word<ControlSource>{ControlSource::board_24v, "24 V board"},
-                                      Word<ControlSource>{ControlSource::board_line, "line-voltage board"},
-                                      Word<ControlSource>{ControlSource::pulse_or_serial, "pulse or serial"}};
-};
+constexpr auto words_of(ControlSource) {
+    return std::array{Word<ControlSource>{ControlSource::thermostat, "thermostat"},
+                      Word<ControlSource>{ControlSource::board_24v, "24 V board"},
+                      Word<ControlSource>{ControlSource::board_line, "line-voltage board"},
+                      Word<ControlSource>{ControlSource::pulse_or_serial, "pulse or serial"}};
+}
 
 enum class HeatKind { none, gas, oil, electric, heat_pump, dual_fuel };
-template <>
-struct Words<HeatKind> {
-    static constexpr std::array table{
+constexpr auto words_of(HeatKind) {
+    return std::array{
         Word<HeatKind>{HeatKind::none, "none"},           Word<HeatKind>{HeatKind::gas, "gas furnace"},
         Word<HeatKind>{HeatKind::oil, "oil furnace"},     Word<HeatKind>{HeatKind::electric, "electric heat"},
         Word<HeatKind>{HeatKind::heat_pump, "heat pump"}, Word<HeatKind>{HeatKind::dual_fuel, "dual fuel"}};
-};
+}
 
 /// How much moisture cooling has to take out: sets cfm a ton.
 enum class Climate { humid, normal, dry };
-template <>
-struct Words<Climate> {
-    static constexpr std::array table{Word<Climate>{Climate::humid, "humid"},
-                                      Word<Climate>{Climate::normal, "normal"},
-                                      Word<Climate>{Climate::dry, "dry"}};
-};
+constexpr auto words_of(Climate) {
+    return std::array{Word<Climate>{Climate::humid, "humid"}, Word<Climate>{Climate::normal, "normal"},
+                      Word<Climate>{Climate::dry, "dry"}};
+}
 
 /// Which call energises a heat pump's reversing valve.
 enum class ReversingValve { in_cooling, in_heating };
-template <>
-struct Words<ReversingValve> {
-    static constexpr std::array table{Word<ReversingValve>{ReversingValve::in_cooling, "O"},
-                                      Word<ReversingValve>{ReversingValve::in_heating, "B"}};
-};
+constexpr auto words_of(ReversingValve) {
+    return std::array{Word<ReversingValve>{ReversingValve::in_cooling, "O"},
+                      Word<ReversingValve>{ReversingValve::in_heating, "B"}};
+}
 
 /// What a live dehumidify terminal means. Ask: both are sold.
 enum class DehumidifyLogic { not_used, live_is_normal, live_is_dehumidify };
-template <>
-struct Words<DehumidifyLogic> {
-    static constexpr std::array table{
-        Word<DehumidifyLogic>{DehumidifyLogic::not_used, "not used"},
-        Word<DehumidifyLogic>{DehumidifyLogic::live_is_normal, "live is normal"},
-        Word<DehumidifyLogic>{DehumidifyLogic::live_is_dehumidify, "live is dehumidify"}};
-};
+constexpr auto words_of(DehumidifyLogic) {
+    return std::array{Word<DehumidifyLogic>{DehumidifyLogic::not_used, "not used"},
+                      Word<DehumidifyLogic>{DehumidifyLogic::live_is_normal, "live is normal"},
+                      Word<DehumidifyLogic>{DehumidifyLogic::live_is_dehumidify, "live is dehumidify"}};
+}
 
 /// What a person asks the blower for. Each has its own airflow window.
 enum class Call { circulate, cool_low, cool_high, heat_low, heat_high, electric_heat, dehumidify };
-template <>
-struct Words<Call> {
-    static constexpr std::array table{
+constexpr auto words_of(Call) {
+    return std::array{
         Word<Call>{Call::circulate, "circulate"},  Word<Call>{Call::cool_low, "cool low"},
         Word<Call>{Call::cool_high, "cool"},       Word<Call>{Call::heat_low, "heat low"},
         Word<Call>{Call::heat_high, "heat"},       Word<Call>{Call::electric_heat, "electric heat"},
         Word<Call>{Call::dehumidify, "dehumidify"}};
-};
+}
 
 enum class Symptom {
     no_run,
@@ -278,18 +253,17 @@ enum class Symptom {
     runs_backwards,
     weak_air
 };
-template <>
-struct Words<Symptom> {
-    static constexpr std::array table{Word<Symptom>{Symptom::no_run, "no run"},
-                                      Word<Symptom>{Symptom::hums, "hums"},
-                                      Word<Symptom>{Symptom::rocks_then_starts, "rocks then starts"},
-                                      Word<Symptom>{Symptom::rocks_never_starts, "rocks never starts"},
-                                      Word<Symptom>{Symptom::runs_slow, "runs slow"},
-                                      Word<Symptom>{Symptom::runs_on_after_call, "runs on after call"},
-                                      Word<Symptom>{Symptom::trips_hot, "trips hot"},
-                                      Word<Symptom>{Symptom::noisy, "noisy"},
-                                      Word<Symptom>{Symptom::runs_backwards, "runs backwards"},
-                                      Word<Symptom>{Symptom::weak_air, "weak air"}};
-};
+constexpr auto words_of(Symptom) {
+    return std::array{Word<Symptom>{Symptom::no_run, "no run"},
+                      Word<Symptom>{Symptom::hums, "hums"},
+                      Word<Symptom>{Symptom::rocks_then_starts, "rocks then starts"},
+                      Word<Symptom>{Symptom::rocks_never_starts, "rocks never starts"},
+                      Word<Symptom>{Symptom::runs_slow, "runs slow"},
+                      Word<Symptom>{Symptom::runs_on_after_call, "runs on after call"},
+                      Word<Symptom>{Symptom::trips_hot, "trips hot"},
+                      Word<Symptom>{Symptom::noisy, "noisy"},
+                      Word<Symptom>{Symptom::runs_backwards, "runs backwards"},
+                      Word<Symptom>{Symptom::weak_air, "weak air"}};
+}
 
-}  // namespace endbell
+}  // namespace endbell::inline model

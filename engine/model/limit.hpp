@@ -8,7 +8,7 @@
 #include "engine/model/limit_rows.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// A unit as rows write it.
 template <class Dimension>
@@ -189,4 +189,4 @@ inline constexpr LimitOf<Duration> price_age{"price.age"};
 
 }  // namespace limit
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -4,7 +4,7 @@
 
 #include "engine/model/limits.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 // A row: id, value, unit, the safe way, what it bounds, band, source, meaning. Keep each block in order of use.
 inline constexpr auto limit_rows = [] {
@@ -144,4 +144,4 @@ inline constexpr auto limit_rows = [] {
     });
 }();
 
-}  // namespace endbell
+}  // namespace endbell::inline model

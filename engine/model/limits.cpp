@@ -6,7 +6,7 @@
 #include "engine/base/check.hpp"
 #include "engine/model/limit_rows.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 // `read` means: seen in an excerpt of a public third-party copy of the document, never the
 // paper code books: check the adopted edition before relying on a value.
@@ -129,4 +129,4 @@ Limits::Tightening Limits::tighten(std::string_view id, double value, std::strin
     return Tightening::accepted;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -9,17 +9,16 @@
 
 #include "engine/model/word.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// How a number came to us. A remembered value is never presented as read.
 enum class Basis { read, calculated, from_memory, common_practice };
-template <>
-struct Words<Basis> {
-    static constexpr std::array table{Word<Basis>{Basis::read, "read in a third-party copy"},
-                                      Word<Basis>{Basis::calculated, "calculated"},
-                                      Word<Basis>{Basis::from_memory, "from memory"},
-                                      Word<Basis>{Basis::common_practice, "common practice"}};
-};
+constexpr auto words_of(Basis) {
+    return std::array{Word<Basis>{Basis::read, "read in a third-party copy"},
+                      Word<Basis>{Basis::calculated, "calculated"},
+                      Word<Basis>{Basis::from_memory, "from memory"},
+                      Word<Basis>{Basis::common_practice, "common practice"}};
+}
 
 struct Source {
     std::string id;     // "nec-430.248"
@@ -29,19 +28,16 @@ struct Source {
 
 /// Which direction is stricter: the safe way, the only one in which a shop may move a row.
 enum class Stricter { lower, higher };
-template <>
-struct Words<Stricter> {
-    static constexpr std::array table{Word<Stricter>{Stricter::lower, "lower"},
-                                      Word<Stricter>{Stricter::higher, "higher"}};
-};
+constexpr auto words_of(Stricter) {
+    return std::array{Word<Stricter>{Stricter::lower, "lower"}, Word<Stricter>{Stricter::higher, "higher"}};
+}
 
 /// Where volts are meant to be read: where the utility hands them over, or at the motor, which has less.
 enum class Band { none, service, utilisation };
-template <>
-struct Words<Band> {
-    static constexpr std::array table{Word<Band>{Band::none, "none"}, Word<Band>{Band::service, "service"},
-                                      Word<Band>{Band::utilisation, "utilisation"}};
-};
+constexpr auto words_of(Band) {
+    return std::array{Word<Band>{Band::none, "none"}, Word<Band>{Band::service, "service"},
+                      Word<Band>{Band::utilisation, "utilisation"}};
+}
 
 /// One of the program's own rows (limit_rows.hpp).
 struct LimitRow {
@@ -102,4 +98,4 @@ const std::vector<Source>& sources();
 /// Throws OurBug when there is no such source.
 const Source& source(std::string_view id);
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -10,7 +10,7 @@
 #include "engine/units/money.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// One power or voltage rating; a wide-range or two-voltage motor has several.
 struct Rating {
@@ -138,4 +138,4 @@ struct Part {
     std::optional<Accessory> accessory;
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -3,7 +3,7 @@
 #include "engine/base/text.hpp"
 #include "engine/model/catalog.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 std::optional<std::int64_t> asked_price(const std::optional<Money>& price,
                                         const std::optional<Money>& core_credit) {
@@ -67,4 +67,4 @@ std::optional<LabourTask> PlainCatalog::labour(std::string_view task) const {
     return std::nullopt;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -7,7 +7,7 @@
 
 #include "engine/base/place.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// Where a value comes from. An implied value follows from others that were read, and decides as they do; what was guessed
 /// or assumed is shown as such and never decides.
@@ -46,4 +46,4 @@ Reading<T> known(T value, Origin origin = Origin::job) {
     return reading;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline model

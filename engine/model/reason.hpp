@@ -2,7 +2,7 @@
 #pragma once
 #include <cstdint>
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// In the order of their words, so that what is sorted by reason is sorted as it reads.
 enum class Reason : std::uint16_t {
@@ -182,4 +182,4 @@ enum class Reason : std::uint16_t {
     within_tolerance
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline model

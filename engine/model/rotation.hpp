@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/model/kinds.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 enum class Spin { cw, ccw };
 enum class ViewedFrom { shaft_end, lead_end };
@@ -22,4 +22,4 @@ constexpr Rotation seen_from_other_end(Rotation r) {
     return r == Rotation::cw_shaft_end ? Rotation::ccw_shaft_end : Rotation::cw_shaft_end;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -2,7 +2,7 @@
 #pragma once
 #include <string_view>
 
-namespace endbell::rule_id {
+namespace endbell::inline model::rule_id {
 
 inline constexpr std::string_view ambient = "ambient";
 inline constexpr std::string_view bearing = "bearing";
@@ -43,4 +43,4 @@ inline constexpr std::string_view wanted_part = "wanted-part";
 /// No rule: what the wiring plan adds to a candidate's findings.
 inline constexpr std::string_view wiring = "wiring";
 
-}  // namespace endbell::rule_id
+}  // namespace endbell::inline model::rule_id

@@ -9,7 +9,7 @@
 
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// low == high for a single nominal. 208-230 has low 208, high 230. A reconnectable 115/208-230 is two of
 /// these.
@@ -97,4 +97,4 @@ inline std::vector<Voltage> volts_of(const SupplySystem& system) {
 /// The line conductors that feed a motor, its earth apart.
 enum class Conductors { line_and_neutral, two_lines, three_lines };
 
-}  // namespace endbell
+}  // namespace endbell::inline model

@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/model/kinds.hpp"
 
-namespace endbell {
+namespace endbell::inline model {
 
 /// The table's own spelling: a task in other words would never be found.
 enum class ShopTask {
@@ -32,34 +32,33 @@ enum class ShopTask {
     diagnosis,
     second_visit
 };
-template <>
-struct Words<ShopTask> {
-    static constexpr std::array table{Word<ShopTask>{ShopTask::motor_swap, "motor swap"},
-                                      Word<ShopTask>{ShopTask::module_swap, "module swap"},
-                                      Word<ShopTask>{ShopTask::retrofit_swap, "retrofit swap"},
-                                      Word<ShopTask>{ShopTask::capacitor_swap, "capacitor swap"},
-                                      Word<ShopTask>{ShopTask::inducer_swap, "inducer swap"},
-                                      Word<ShopTask>{ShopTask::condenser_motor_swap, "condenser motor swap"},
-                                      Word<ShopTask>{ShopTask::shaft_cut, "shaft cut"},
-                                      Word<ShopTask>{ShopTask::bushing_fit, "bushing fit"},
-                                      Word<ShopTask>{ShopTask::band_fit, "band fit"},
-                                      Word<ShopTask>{ShopTask::adapter_fit, "adapter fit"},
-                                      Word<ShopTask>{ShopTask::relay_fit, "relay fit"},
-                                      Word<ShopTask>{ShopTask::transformer_fit, "transformer fit"},
-                                      Word<ShopTask>{ShopTask::harness_fit, "harness fit"},
-                                      Word<ShopTask>{ShopTask::voltage_selection, "voltage selection"},
-                                      Word<ShopTask>{ShopTask::rotation_selection, "rotation selection"},
-                                      Word<ShopTask>{ShopTask::lead_parking, "lead parking"},
-                                      Word<ShopTask>{ShopTask::airflow_setup, "airflow setup"},
-                                      Word<ShopTask>{ShopTask::capacitor_removal, "capacitor removal"},
-                                      Word<ShopTask>{ShopTask::rain_shield_fit, "rain shield fit"},
-                                      Word<ShopTask>{ShopTask::filter_change, "filter change"},
-                                      Word<ShopTask>{ShopTask::duct_repair, "duct repair"},
-                                      Word<ShopTask>{ShopTask::control_repair, "control repair"},
-                                      Word<ShopTask>{ShopTask::supply_repair, "supply repair"},
-                                      Word<ShopTask>{ShopTask::diagnosis, "diagnosis"},
-                                      Word<ShopTask>{ShopTask::second_visit, "second visit"}};
-};
+constexpr auto words_of(ShopTask) {
+    return std::array{Word<ShopTask>{ShopTask::motor_swap, "motor swap"},
+                      Word<ShopTask>{ShopTask::module_swap, "module swap"},
+                      Word<ShopTask>{ShopTask::retrofit_swap, "retrofit swap"},
+                      Word<ShopTask>{ShopTask::capacitor_swap, "capacitor swap"},
+                      Word<ShopTask>{ShopTask::inducer_swap, "inducer swap"},
+                      Word<ShopTask>{ShopTask::condenser_motor_swap, "condenser motor swap"},
+                      Word<ShopTask>{ShopTask::shaft_cut, "shaft cut"},
+                      Word<ShopTask>{ShopTask::bushing_fit, "bushing fit"},
+                      Word<ShopTask>{ShopTask::band_fit, "band fit"},
+                      Word<ShopTask>{ShopTask::adapter_fit, "adapter fit"},
+                      Word<ShopTask>{ShopTask::relay_fit, "relay fit"},
+                      Word<ShopTask>{ShopTask::transformer_fit, "transformer fit"},
+                      Word<ShopTask>{ShopTask::harness_fit, "harness fit"},
+                      Word<ShopTask>{ShopTask::voltage_selection, "voltage selection"},
+                      Word<ShopTask>{ShopTask::rotation_selection, "rotation selection"},
+                      Word<ShopTask>{ShopTask::lead_parking, "lead parking"},
+                      Word<ShopTask>{ShopTask::airflow_setup, "airflow setup"},
+                      Word<ShopTask>{ShopTask::capacitor_removal, "capacitor removal"},
+                      Word<ShopTask>{ShopTask::rain_shield_fit, "rain shield fit"},
+                      Word<ShopTask>{ShopTask::filter_change, "filter change"},
+                      Word<ShopTask>{ShopTask::duct_repair, "duct repair"},
+                      Word<ShopTask>{ShopTask::control_repair, "control repair"},
+                      Word<ShopTask>{ShopTask::supply_repair, "supply repair"},
+                      Word<ShopTask>{ShopTask::diagnosis, "diagnosis"},
+                      Word<ShopTask>{ShopTask::second_visit, "second visit"}};
+}
 
 /// The work of putting this right.
 constexpr ShopTask task_of(Cure cure) {
@@ -98,4 +97,4 @@ constexpr ShopTask task_of(Cure cure) {
     return ShopTask::airflow_setup;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline model

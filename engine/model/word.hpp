@@ -4,7 +4,7 @@
 #include <optional>
 #include <string_view>
 
-namespace endbell {
+namespace endbell::inline model {
 
 template <class E>
 struct Word {
@@ -12,9 +12,14 @@ struct Word {
     std::string_view text;
 };
 
-/// Specialised beside each enumeration: `static constexpr std::array table{Word<E>{...}, ...}`.
+/// Beside each enumeration, in its own namespace, stands `constexpr auto words_of(E)`: an array of Word<E>, one a value.
 template <class E>
-struct Words;
+requires requires {
+    words_of(E{});
+}
+struct Words {
+    static constexpr auto table = words_of(E{});
+};
 
 template <class E>
 constexpr std::string_view word(E value) {
@@ -38,4 +43,4 @@ constexpr std::optional<E> from_word(std::string_view text) {
     return std::nullopt;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline model

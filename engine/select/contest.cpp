@@ -5,7 +5,7 @@
 #include <tuple>
 #include <utility>
 
-namespace endbell {
+namespace endbell::inline select {
 
 namespace {
 
@@ -231,4 +231,4 @@ void carry_the_best(Selection& s, std::unique_ptr<MoreNames> more, const Questio
     Contest(s, *more, question, books, shelf, wanted).run();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline select

@@ -10,7 +10,7 @@
 #error "the build names the program's version"
 #endif
 
-namespace endbell {
+namespace endbell::inline select {
 
 namespace {
 
@@ -193,18 +193,19 @@ void annotate(Option& option, const FailedUnit& job, const Facts& facts, const L
     annotate(option.wiring, job, facts, option.candidate.part, limits);
 }
 
-Selection select(const FailedUnit& job, const Books& books, const Policy& policy, const Wanted& wanted) {
-    return select(job, books, KitShelf(books, policy), wanted);
+Selection select_part(const FailedUnit& job, const Books& books, const Policy& policy, const Wanted& wanted) {
+    return select_part(job, books, KitShelf(books, policy), wanted);
 }
 
-Selection select(const FailedUnit& job, const Books& books, const KitShelf& shelf, const Wanted& wanted) {
+Selection select_part(const FailedUnit& job, const Books& books, const KitShelf& shelf,
+                      const Wanted& wanted) {
     const Policy& policy = shelf.policy();
     Selection s;
     s.stamp = stamp_of(job, books.catalog);
     s.facts = facts_of(job, books.limits);
     s.diagnosis = diagnose(job, s.facts, books.limits);
     const Question question{job, s.facts, s.diagnosis, books.limits};
-    Matched matched = match(question, books, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
+    Matched matched = match_parts(question, books, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
     s.report = std::move(matched.report);
     carry_the_best(s, std::move(matched.more), question, books, shelf, wanted);
     s.ledger = ledger_of(s, job, books, policy, wanted.options);
@@ -220,4 +221,4 @@ Selection select(const FailedUnit& job, const Books& books, const KitShelf& shel
     return s;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline select

@@ -7,26 +7,25 @@
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
+#include "engine/ask/ask.hpp"
+#include "engine/ask/relax.hpp"
 #include "engine/cost/ledger.hpp"
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/facts/facts.hpp"
 #include "engine/kit/kit.hpp"
-#include "engine/match/ask.hpp"
 #include "engine/match/match.hpp"
-#include "engine/match/relax.hpp"
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline select {
 
 /// What the whole answer comes to; also the exit code of the commands.
 enum class Outcome { something_fits = 0, nothing_fits = 10, undecided = 11, do_not_replace = 12 };
-template <>
-struct Words<Outcome> {
-    static constexpr std::array table{Word<Outcome>{Outcome::something_fits, "something fits"},
-                                      Word<Outcome>{Outcome::nothing_fits, "nothing fits"},
-                                      Word<Outcome>{Outcome::undecided, "readings are missing"},
-                                      Word<Outcome>{Outcome::do_not_replace, "do not replace it"}};
-};
+constexpr auto words_of(Outcome) {
+    return std::array{Word<Outcome>{Outcome::something_fits, "something fits"},
+                      Word<Outcome>{Outcome::nothing_fits, "nothing fits"},
+                      Word<Outcome>{Outcome::undecided, "readings are missing"},
+                      Word<Outcome>{Outcome::do_not_replace, "do not replace it"}};
+}
 
 /// One candidate carried through every stage.
 struct Option {
@@ -81,8 +80,10 @@ struct Wanted {
 };
 
 /// The shop's policy is the shelf's.
-Selection select(const FailedUnit& job, const Books& books, const KitShelf& shelf, const Wanted& wanted = {});
-Selection select(const FailedUnit& job, const Books& books, const Policy& policy, const Wanted& wanted = {});
+Selection select_part(const FailedUnit& job, const Books& books, const KitShelf& shelf,
+                      const Wanted& wanted = {});
+Selection select_part(const FailedUnit& job, const Books& books, const Policy& policy,
+                      const Wanted& wanted = {});
 
 /// One candidate carried through every later stage, whatever its verdict. Its wiring is laid and proven, and not
 /// annotated: that is done for those that somebody reads.
@@ -90,4 +91,4 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
              const Books& books);
 void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Limits& limits);
 
-}  // namespace endbell
+}  // namespace endbell::inline select

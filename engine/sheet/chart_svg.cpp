@@ -9,7 +9,7 @@
 #include "engine/sheet/drawing_svg.hpp"
 #include "engine/sheet/escape.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 namespace {
 
@@ -184,4 +184,4 @@ std::string chart_svg(const Chart& chart, const std::string& id) {
     return svg_head(width, height, chart.title, chart.description, id, "") + inside + "</svg>\n";
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

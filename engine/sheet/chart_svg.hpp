@@ -4,9 +4,9 @@
 
 #include "engine/explain/document.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 /// `id` is unique on the page: it ties the title and the description to the drawing.
 std::string chart_svg(const Chart& chart, const std::string& id);
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

@@ -6,7 +6,7 @@
 
 #include "engine/sheet/escape.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 namespace {
 
@@ -52,4 +52,4 @@ std::string to_svg(const Drawing& d, const std::string& description, const std::
     return out + "</svg>\n";
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

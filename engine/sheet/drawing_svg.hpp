@@ -3,9 +3,9 @@
 #pragma once
 #include <string>
 
-#include "engine/wiring/drawing.hpp"
+#include "engine/explain/drawing.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 /// The opening tag with what a reader who cannot see the drawing is told. `id` is unique on the page.
 std::string svg_head(double width, double height, const std::string& title, const std::string& description,
@@ -13,4 +13,4 @@ std::string svg_head(double width, double height, const std::string& title, cons
 
 std::string to_svg(const Drawing& drawing, const std::string& description, const std::string& id);
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

@@ -2,7 +2,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 std::string escape_html(std::string_view text) {
     std::string out;
@@ -30,4 +30,4 @@ std::string escape_html(std::string_view text) {
     return out;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

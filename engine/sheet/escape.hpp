@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 /// Characters of one paragraph or cell that a page or a terminal shows; what is left out is said. JSON has all.
 inline constexpr std::size_t longest_text = 1500;
@@ -13,4 +13,4 @@ inline constexpr std::size_t longest_text = 1500;
 /// longer than `longest_text` cut.
 std::string escape_html(std::string_view text);
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

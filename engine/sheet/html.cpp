@@ -8,7 +8,7 @@
 #include "engine/sheet/escape.hpp"
 #include "engine/sheet/style.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 namespace {
 
@@ -142,4 +142,4 @@ std::string render_html(const Document& document) {
     return out + "</body>\n</html>\n";
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

@@ -5,8 +5,8 @@
 #include "engine/explain/document.hpp"
 #include "engine/sheet/escape.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 std::string render_html(const Document& document);
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

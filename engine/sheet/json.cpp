@@ -11,7 +11,7 @@
 #include "engine/explain/values.hpp"
 #include "engine/sheet/json_stages.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 namespace {
 
@@ -198,7 +198,7 @@ std::string json_rules(std::string_view command, const Limits& limits, std::stri
     Json out = envelope(command, "");
     out["exit_code"] = 0;
     out["rules"] = Json::array();
-    for (const Rule& r : rules()) {
+    for (const Rule& r : all_rules()) {
         if (!only_rule.empty() && r.id != only_rule) continue;
         out["rules"].push_back({{"rule", r.id},
                                 {"claim", r.claim},
@@ -229,4 +229,4 @@ std::string json_problems(std::string_view command, const std::vector<Problem>& 
     return written(out);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

@@ -8,7 +8,7 @@
 #include "engine/explain/compose.hpp"
 #include "engine/select/select.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 /// Bumped when a field changes its meaning or goes; new fields do not bump it.
 inline constexpr int json_format = 1;
@@ -32,4 +32,4 @@ std::string json_document(std::string_view command, const Document& document, in
 /// What went wrong, where there is no answer: one document too, so that a program always has one to read.
 std::string json_problems(std::string_view command, const std::vector<Problem>& problems, int exit_code);
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

@@ -5,7 +5,7 @@
 #include "engine/explain/values.hpp"
 #include "engine/words/write.hpp"
 
-namespace endbell::json {
+namespace endbell::inline sheet::json {
 
 namespace {
 
@@ -284,4 +284,4 @@ Json option(const Option& o) {
     return out;
 }
 
-}  // namespace endbell::json
+}  // namespace endbell::inline sheet::json

@@ -7,7 +7,7 @@
 
 #include "engine/select/select.hpp"
 
-namespace endbell::json {
+namespace endbell::inline sheet::json {
 
 using Json = nlohmann::ordered_json;
 
@@ -28,4 +28,4 @@ Json diagnosis(const Diagnosis& d);
 Json ledger(const Ledger& l);
 Json option(const Option& o);
 
-}  // namespace endbell::json
+}  // namespace endbell::inline sheet::json

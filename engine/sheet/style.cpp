@@ -1,6 +1,6 @@
 #include "engine/sheet/style.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 namespace {
 
@@ -110,4 +110,4 @@ std::string_view page_style() {
     return style;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

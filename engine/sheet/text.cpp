@@ -6,7 +6,7 @@
 #include "engine/base/text.hpp"
 #include "engine/sheet/escape.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 namespace {
 
@@ -215,4 +215,4 @@ std::string render_text(const Document& document, int width) {
     return out;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

@@ -4,9 +4,9 @@
 
 #include "engine/explain/document.hpp"
 
-namespace endbell {
+namespace endbell::inline sheet {
 
 /// `width` in characters, at least 40. Control characters in the document's text come out visible.
 std::string render_text(const Document& document, int width);
 
-}  // namespace endbell
+}  // namespace endbell::inline sheet

@@ -2,7 +2,7 @@
 #pragma once
 #include <chrono>
 
-namespace endbell {
+namespace endbell::inline units {
 
 /// It may be one that no calendar has, 30 February, as somebody wrote it: ok() tells.
 using Date = std::chrono::year_month_day;
@@ -11,4 +11,4 @@ constexpr Date date_of(int year, unsigned month, unsigned day) {
     return {std::chrono::year(year), std::chrono::month(month), std::chrono::day(day)};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline units

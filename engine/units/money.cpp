@@ -7,7 +7,7 @@
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline units {
 
 namespace {
 
@@ -157,4 +157,4 @@ std::optional<Share> read_percent(std::string_view text) {
     return Share{*millionths};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline units

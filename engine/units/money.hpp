@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace endbell {
+namespace endbell::inline units {
 
 /// An ISO 4217 code and how many decimal digits its minor unit has (USD 2, JPY 0, KWD 3).
 struct Currency {
@@ -65,4 +65,4 @@ std::optional<Money> read_amount(std::string_view text, const Currency& currency
 /// "7.25", "7.25 %" -> 72,500 millionths. Empty when it is not a share with at most four decimals.
 std::optional<Share> read_percent(std::string_view text);
 
-}  // namespace endbell
+}  // namespace endbell::inline units

@@ -4,7 +4,7 @@
 #pragma once
 #include <compare>
 
-namespace endbell {
+namespace endbell::inline units {
 
 template <class Dimension>
 class Quantity;
@@ -42,4 +42,4 @@ constexpr Quantity<Dimension> Unit<Dimension>::operator()(double number) const {
     return Quantity<Dimension>(number * to_base);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline units

@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/units/quantity.hpp"
 
-namespace endbell {
+namespace endbell::inline units {
 
 struct PowerDimension;
 struct VoltageDimension;
@@ -112,4 +112,4 @@ inline constexpr Power shaft_power(Torque torque, Speed speed) {
     return horsepower(torque.in(pound_foot)*speed.in(rpm) / pound_foot_rpm_per_horsepower);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline units

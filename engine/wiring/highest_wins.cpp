@@ -4,7 +4,7 @@
 #include "engine/base/check.hpp"
 #include "engine/wiring/table.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -180,4 +180,4 @@ std::optional<Circuit> one_output_one_tap(const TapTable& table) {
     return circuit_of(table, 0, {ways});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

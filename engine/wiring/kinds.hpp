@@ -3,7 +3,7 @@
 #pragma once
 #include "engine/model/finding.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// Why no wiring is given.
 enum class WiringRefusal {
@@ -27,9 +27,8 @@ enum class WiringRefusal {
     no_circuit,
     two_taps_on_one_tap_part
 };
-template <>
-struct Words<WiringRefusal> {
-    static constexpr std::array table{
+constexpr auto words_of(WiringRefusal) {
+    return std::array{
         Word<WiringRefusal>{WiringRefusal::no_motor, "no motor"},
         Word<WiringRefusal>{WiringRefusal::inducer_by_its_own_diagram, "inducer by its own diagram"},
         Word<WiringRefusal>{WiringRefusal::fewer_than_three_line_wires, "fewer than three line wires"},
@@ -50,7 +49,7 @@ struct Words<WiringRefusal> {
         Word<WiringRefusal>{WiringRefusal::line_voltage_on_24v_tap, "line voltage on a 24 V tap"},
         Word<WiringRefusal>{WiringRefusal::no_circuit, "no circuit"},
         Word<WiringRefusal>{WiringRefusal::two_taps_on_one_tap_part, "two taps on a one-tap part"}};
-};
+}
 /// What a refusal comes to for the part. Not shown: how it is fed is not known, or has no place in a plan yet. What
 /// waits for readings of the controls or of the air says nothing of the part.
 Verdict verdict_of(WiringRefusal refusal);
@@ -66,9 +65,8 @@ enum class WiringRescue {
     heat_terminal,
     common_wire
 };
-template <>
-struct Words<WiringRescue> {
-    static constexpr std::array table{
+constexpr auto words_of(WiringRescue) {
+    return std::array{
         Word<WiringRescue>{WiringRescue::speed_leads, "a motor with speed leads"},
         Word<WiringRescue>{WiringRescue::assembly_and_its_diagram, "the specified assembly and its diagram"},
         Word<WiringRescue>{WiringRescue::equipment_makers_part, "the equipment maker's own part"},
@@ -77,25 +75,22 @@ struct Words<WiringRescue> {
         Word<WiringRescue>{WiringRescue::part_with_run_signal, "a part with a line-voltage run signal"},
         Word<WiringRescue>{WiringRescue::heat_terminal, "the terminal that calls the heat"},
         Word<WiringRescue>{WiringRescue::common_wire, "a common wire from the same transformer"}};
-};
+}
 
 enum class WiringMethod { direct, one_conductor, priority_of_the_part, plug_for_plug };
-template <>
-struct Words<WiringMethod> {
-    static constexpr std::array table{
-        Word<WiringMethod>{WiringMethod::direct, "direct"},
-        Word<WiringMethod>{WiringMethod::one_conductor, "one conductor"},
-        Word<WiringMethod>{WiringMethod::priority_of_the_part, "priority of the part"},
-        Word<WiringMethod>{WiringMethod::plug_for_plug, "plug for plug"}};
-};
+constexpr auto words_of(WiringMethod) {
+    return std::array{Word<WiringMethod>{WiringMethod::direct, "direct"},
+                      Word<WiringMethod>{WiringMethod::one_conductor, "one conductor"},
+                      Word<WiringMethod>{WiringMethod::priority_of_the_part, "priority of the part"},
+                      Word<WiringMethod>{WiringMethod::plug_for_plug, "plug for plug"}};
+}
 
 /// A plan with a condition holds only while that is true.
 enum class WiringCondition { one_board_output_at_a_time };
-template <>
-struct Words<WiringCondition> {
-    static constexpr std::array table{
+constexpr auto words_of(WiringCondition) {
+    return std::array{
         Word<WiringCondition>{WiringCondition::one_board_output_at_a_time, "one board output at a time"}};
-};
+}
 
 /// What a wire of the line side is for. A control wire has none.
 enum class WireNote {
@@ -108,38 +103,34 @@ enum class WireNote {
     capacitor,
     parked
 };
-template <>
-struct Words<WireNote> {
-    static constexpr std::array table{
-        Word<WireNote>{WireNote::constant_line_power, "constant line power"},
-        Word<WireNote>{WireNote::second_line_conductor, "second line conductor"},
-        Word<WireNote>{WireNote::neutral, "neutral"},
-        Word<WireNote>{WireNote::earth, "earth"},
-        Word<WireNote>{WireNote::same_transformer, "same transformer"},
-        Word<WireNote>{WireNote::run_signal, "run signal"},
-        Word<WireNote>{WireNote::capacitor, "capacitor"},
-        Word<WireNote>{WireNote::parked, "parked"}};
-};
+constexpr auto words_of(WireNote) {
+    return std::array{Word<WireNote>{WireNote::constant_line_power, "constant line power"},
+                      Word<WireNote>{WireNote::second_line_conductor, "second line conductor"},
+                      Word<WireNote>{WireNote::neutral, "neutral"},
+                      Word<WireNote>{WireNote::earth, "earth"},
+                      Word<WireNote>{WireNote::same_transformer, "same transformer"},
+                      Word<WireNote>{WireNote::run_signal, "run signal"},
+                      Word<WireNote>{WireNote::capacitor, "capacitor"},
+                      Word<WireNote>{WireNote::parked, "parked"}};
+}
 
 /// What is set, fitted or removed on the line side.
 enum class SettingKind { jumper, plug, leads, capacitor };
-template <>
-struct Words<SettingKind> {
-    static constexpr std::array table{Word<SettingKind>{SettingKind::jumper, "jumper"},
-                                      Word<SettingKind>{SettingKind::plug, "plug"},
-                                      Word<SettingKind>{SettingKind::leads, "leads"},
-                                      Word<SettingKind>{SettingKind::capacitor, "capacitor"}};
-};
+constexpr auto words_of(SettingKind) {
+    return std::array{Word<SettingKind>{SettingKind::jumper, "jumper"},
+                      Word<SettingKind>{SettingKind::plug, "plug"},
+                      Word<SettingKind>{SettingKind::leads, "leads"},
+                      Word<SettingKind>{SettingKind::capacitor, "capacitor"}};
+}
 
 /// The control transformer with all that a plan adds, against its rating and limit transformer.plan.
 enum class PowerJudgement { within_plan, over_plan, over_rating, not_known };
-template <>
-struct Words<PowerJudgement> {
-    static constexpr std::array table{Word<PowerJudgement>{PowerJudgement::within_plan, "within plan"},
-                                      Word<PowerJudgement>{PowerJudgement::over_plan, "over plan"},
-                                      Word<PowerJudgement>{PowerJudgement::over_rating, "over rating"},
-                                      Word<PowerJudgement>{PowerJudgement::not_known, "not known"}};
-};
+constexpr auto words_of(PowerJudgement) {
+    return std::array{Word<PowerJudgement>{PowerJudgement::within_plan, "within plan"},
+                      Word<PowerJudgement>{PowerJudgement::over_plan, "over plan"},
+                      Word<PowerJudgement>{PowerJudgement::over_rating, "over rating"},
+                      Word<PowerJudgement>{PowerJudgement::not_known, "not known"}};
+}
 
 /// What must be said about a plan.
 enum class WiringCaution {
@@ -164,9 +155,8 @@ enum class WiringCaution {
     transformer_above_its_planned_load,
     transformer_overloaded
 };
-template <>
-struct Words<WiringCaution> {
-    static constexpr std::array table{
+constexpr auto words_of(WiringCaution) {
+    return std::array{
         Word<WiringCaution>{WiringCaution::line_power_always_present, "line power always present"},
         Word<WiringCaution>{WiringCaution::both_line_conductors_live, "both line conductors live"},
         Word<WiringCaution>{WiringCaution::earth_g_is_not_fan_g, "earth G is not fan G"},
@@ -191,7 +181,7 @@ struct Words<WiringCaution> {
         Word<WiringCaution>{WiringCaution::transformer_above_its_planned_load,
                             "transformer above its planned load"},
         Word<WiringCaution>{WiringCaution::transformer_overloaded, "transformer overloaded"}};
-};
+}
 
 /// Checks before and after power-on, in the order in which they are made.
 enum class WiringCheck {
@@ -211,28 +201,26 @@ enum class WiringCheck {
     temperature_rise,
     combustion_and_limits
 };
-template <>
-struct Words<WiringCheck> {
-    static constexpr std::array table{
-        Word<WiringCheck>{WiringCheck::lock_out, "lock out"},
-        Word<WiringCheck>{WiringCheck::absence_of_voltage, "absence of voltage"},
-        Word<WiringCheck>{WiringCheck::wait_five_minutes, "wait five minutes"},
-        Word<WiringCheck>{WiringCheck::discharge_the_capacitor, "discharge the capacitor"},
-        Word<WiringCheck>{WiringCheck::earth_continuous, "earth continuous"},
-        Word<WiringCheck>{WiringCheck::settings_match_the_supply, "settings match the supply"},
-        Word<WiringCheck>{WiringCheck::plugs_in_before_power, "plugs in before power"},
-        Word<WiringCheck>{WiringCheck::line_without_a_call, "line at the motor without a call"},
-        Word<WiringCheck>{WiringCheck::tap_volts_with_each_call, "tap volts with each call"},
-        Word<WiringCheck>{WiringCheck::one_tap_live_in_each_call, "one tap live in each call"},
-        Word<WiringCheck>{WiringCheck::rotation, "rotation"},
-        Word<WiringCheck>{WiringCheck::amps_at_or_below_plate, "amps at or below plate"},
-        Word<WiringCheck>{WiringCheck::static_and_airflow, "static and airflow"},
-        Word<WiringCheck>{WiringCheck::temperature_rise, "temperature rise"},
-        Word<WiringCheck>{WiringCheck::combustion_and_limits, "combustion and limits"}};
-};
+constexpr auto words_of(WiringCheck) {
+    return std::array{Word<WiringCheck>{WiringCheck::lock_out, "lock out"},
+                      Word<WiringCheck>{WiringCheck::absence_of_voltage, "absence of voltage"},
+                      Word<WiringCheck>{WiringCheck::wait_five_minutes, "wait five minutes"},
+                      Word<WiringCheck>{WiringCheck::discharge_the_capacitor, "discharge the capacitor"},
+                      Word<WiringCheck>{WiringCheck::earth_continuous, "earth continuous"},
+                      Word<WiringCheck>{WiringCheck::settings_match_the_supply, "settings match the supply"},
+                      Word<WiringCheck>{WiringCheck::plugs_in_before_power, "plugs in before power"},
+                      Word<WiringCheck>{WiringCheck::line_without_a_call, "line at the motor without a call"},
+                      Word<WiringCheck>{WiringCheck::tap_volts_with_each_call, "tap volts with each call"},
+                      Word<WiringCheck>{WiringCheck::one_tap_live_in_each_call, "one tap live in each call"},
+                      Word<WiringCheck>{WiringCheck::rotation, "rotation"},
+                      Word<WiringCheck>{WiringCheck::amps_at_or_below_plate, "amps at or below plate"},
+                      Word<WiringCheck>{WiringCheck::static_and_airflow, "static and airflow"},
+                      Word<WiringCheck>{WiringCheck::temperature_rise, "temperature rise"},
+                      Word<WiringCheck>{WiringCheck::combustion_and_limits, "combustion and limits"}};
+}
 /// Made with the power off and the old motor still in place: the work comes after these.
 constexpr bool is_before_the_work(WiringCheck check) {
     return check <= WiringCheck::discharge_the_capacitor;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

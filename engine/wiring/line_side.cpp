@@ -9,7 +9,7 @@
 #include "engine/model/limit.hpp"
 #include "engine/wiring/setup.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -117,4 +117,4 @@ Current secondary_current(ApparentPower rating, Voltage secondary) {
     return ampere(rating.in(volt_ampere) / secondary.in(volt));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// Appends the line wires, the settings and what is lacking for them. `plan` must know its signals and taps.
 void add_line_side(const Facts& facts, const Part& part, Conductors conductors, const Limits& limits,
@@ -17,4 +17,4 @@ Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft);
 /// Full-load current of a transformer at its secondary.
 Current secondary_current(ApparentPower rating, Voltage secondary);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

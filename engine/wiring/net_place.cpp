@@ -6,7 +6,7 @@
 
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -75,4 +75,4 @@ bool reads_like_a_place(std::string_view label) {
     return own || relay || label.rfind(tap_stem, 0) == 0 || label.rfind(motor_stem, 0) == 0;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -4,7 +4,7 @@
 #include <string_view>
 #include <utility>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 struct NetPlace {
     enum class Kind {
@@ -53,4 +53,4 @@ struct NetPlace {
 /// Would a reader take this label of a job for another place of the netlist?
 bool reads_like_a_place(std::string_view label);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

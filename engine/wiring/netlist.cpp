@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -78,4 +78,4 @@ void write_netlist(const Circuit& circuit, const CircuitEnds& ends, int poles_a_
     }
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/wiring/synthesis.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// The circuit's two ends on this job.
 struct CircuitEnds {
@@ -14,4 +14,4 @@ struct CircuitEnds {
 /// signals. A pole more than `poles_a_relay` needs another relay body with its coil beside the first.
 void write_netlist(const Circuit& circuit, const CircuitEnds& ends, int poles_a_relay, WiringPlan& plan);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

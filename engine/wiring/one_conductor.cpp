@@ -3,7 +3,7 @@
 #include "engine/base/check.hpp"
 #include "engine/wiring/table.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -78,4 +78,4 @@ std::optional<Circuit> one_conductor(const TapTable& table, Sources sources) {
         [&](const Circuit& c) { return idle_states(table, c); });
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -44,4 +44,4 @@ std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<
     return demands;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

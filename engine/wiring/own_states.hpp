@@ -5,7 +5,7 @@
 
 #include "engine/wiring/states.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// The terminals the job names; else those its own states name.
 std::vector<Terminal> named_terminals(const ControlFacts& controls);
@@ -17,4 +17,4 @@ bool is_stated(const ControlFacts& controls, const std::string& label);
 /// those) is left out of them.
 std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<ControlSignal>& signals);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -11,7 +11,7 @@
 #include "engine/wiring/setup.hpp"
 #include "engine/wiring/tap_choice.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -274,4 +274,4 @@ WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& pa
     return plan;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

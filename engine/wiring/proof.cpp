@@ -8,7 +8,7 @@
 #include "engine/base/check.hpp"
 #include "engine/wiring/simulate.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -119,4 +119,4 @@ std::vector<int> live_taps(const WiringPlan& plan, SignalSet live) {
     return Simulator(plan).run(live).live_taps;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

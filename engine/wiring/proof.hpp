@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// One row a state of the signals, 2^n in all. A row holds when the simulator finds the wanted tap obeyed
 /// where the state is reachable; at most one tap live where the part does not say that the highest wins; no
@@ -14,4 +14,4 @@ bool all_hold(const std::vector<TruthRow>& truth);
 /// Every relay coil open, every contact stuck either way, every control wire off, one at a time.
 std::vector<FaultRow> single_faults(const WiringPlan& plan);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

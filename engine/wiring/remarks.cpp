@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -89,4 +89,4 @@ std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, co
     return list;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -2,10 +2,10 @@
 #pragma once
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan);
 std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part,
                                    const WiringPlan& plan);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -172,4 +172,4 @@ Setup set_up(const FailedUnit& job, const Facts& facts, const Part& part, const 
     return setup;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

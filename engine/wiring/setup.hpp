@@ -4,7 +4,7 @@
 #include "engine/wiring/netlist.hpp"
 #include "engine/wiring/states.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 struct Setup {
     std::optional<WiringRefusal> refusal;
@@ -33,4 +33,4 @@ bool has_run_signal(const FailedUnit& job, const Part& part);
 /// The part's terminal of that function, or null.
 const PartTerminal* terminal(const Part& part, std::string_view function);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 Simulator::Simulator(const WiringPlan& plan) : plan_(&plan) {
     for (const Wire& wire : plan.wires) {
@@ -144,4 +144,4 @@ NetState Simulator::judge() const {
     return state;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

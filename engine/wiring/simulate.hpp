@@ -5,7 +5,7 @@
 
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// One broken thing. `relay`, `pole` (from 1) and `wire` are read where the kind asks for them.
 struct SingleFault {
@@ -77,4 +77,4 @@ class Simulator {
     std::vector<Conductor> conductors_;  // by the place that stands for them
 };
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -5,7 +5,7 @@
 #include "engine/base/text.hpp"
 #include "engine/wiring/own_states.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -303,4 +303,4 @@ Controls board_controls(const FailedUnit& job) {
     return controls;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -7,7 +7,7 @@
 
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// What a terminal means, whatever it is labelled.
 enum class Role { fan, compressor1, compressor2, heat1, heat2, emergency, dehumidify, output };
@@ -56,4 +56,4 @@ Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const Ai
 /// A board's outputs: each alone, and none; the job's own states where it lists them.
 Controls board_controls(const FailedUnit& job);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -6,7 +6,7 @@
 
 #include "engine/wiring/table.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -101,4 +101,4 @@ std::vector<int> Circuit::taps_in(SignalSet live, int signals) const {
     return taps;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -11,7 +11,7 @@
 #include "engine/wiring/tree.hpp"
 #include "engine/wiring/wiring.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// What is wanted of every state. Size 2^signals each.
 struct TapTable {
@@ -50,4 +50,4 @@ std::optional<Circuit> highest_wins(const TapTable& table, Sources sources);
 /// None: two outputs would share a tap.
 std::optional<Circuit> one_output_one_tap(const TapTable& table);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -4,7 +4,7 @@
 
 #include "engine/wiring/synthesis.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 std::vector<int> members(SignalSet set);
 
@@ -27,4 +27,4 @@ std::optional<Circuit> fewest(const TapTable& table,
                               const std::function<std::optional<Circuit>(SignalSet)>& build,
                               const std::function<int(const Circuit&)>& idle_states);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -105,4 +105,4 @@ int highest_tap(const Part& part, const std::vector<ControlState>& states) {
     return highest;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -2,7 +2,7 @@
 #pragma once
 #include "engine/wiring/states.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 struct TapChoice {
     std::vector<ControlState> states;
@@ -16,4 +16,4 @@ TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan&
 /// The highest tap number of the part or of the states.
 int highest_tap(const Part& part, const std::vector<ControlState>& states);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

@@ -4,7 +4,7 @@
 
 #include "engine/base/check.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 namespace {
 
@@ -108,4 +108,4 @@ ContactTree smallest_tree(int coils, const std::vector<Leaves>& allowed) {
     return Cubes(coils, allowed).tree();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

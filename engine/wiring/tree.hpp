@@ -4,7 +4,7 @@
 #include <cstdint>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// A set of leaves as bits.
 using Leaves = std::uint32_t;
@@ -29,4 +29,4 @@ struct ContactTree {
 /// the highest.
 ContactTree smallest_tree(int coils, const std::vector<Leaves>& allowed);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

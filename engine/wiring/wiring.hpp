@@ -5,11 +5,11 @@
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
-#include "engine/kit/kit.hpp"
+
 #include "engine/wiring/kinds.hpp"
 #include "engine/wiring/net_place.hpp"
 
-namespace endbell {
+namespace endbell::inline wiring {
 
 /// A set of signals as bits; signal i is WiringPlan::signals[i].
 using SignalSet = unsigned;
@@ -60,13 +60,12 @@ struct TapRow {
 
 /// One thing broken, and every signal state that it changes.
 enum class FaultKind { coil_open, welded_open_side, welded_closed_side, wire_off };
-template <>
-struct Words<FaultKind> {
-    static constexpr std::array table{Word<FaultKind>{FaultKind::coil_open, "coil open"},
-                                      Word<FaultKind>{FaultKind::welded_open_side, "contact welded to NO"},
-                                      Word<FaultKind>{FaultKind::welded_closed_side, "contact stuck on NC"},
-                                      Word<FaultKind>{FaultKind::wire_off, "wire off"}};
-};
+constexpr auto words_of(FaultKind) {
+    return std::array{Word<FaultKind>{FaultKind::coil_open, "coil open"},
+                      Word<FaultKind>{FaultKind::welded_open_side, "contact welded to NO"},
+                      Word<FaultKind>{FaultKind::welded_closed_side, "contact stuck on NC"},
+                      Word<FaultKind>{FaultKind::wire_off, "wire off"}};
+}
 struct FaultEffect {
     SignalSet live = 0;
     std::string state;  // reachable states only
@@ -155,4 +154,4 @@ WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& pa
 /// Shares no code with the synthesis.
 std::vector<int> live_taps(const WiringPlan& plan, SignalSet live);
 
-}  // namespace endbell
+}  // namespace endbell::inline wiring

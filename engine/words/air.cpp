@@ -4,7 +4,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -234,4 +234,4 @@ Read<Duration> read_duration(std::string_view raw) {
                                                        Nought::a_value});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

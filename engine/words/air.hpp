@@ -5,7 +5,7 @@
 #include "engine/units/units.hpp"
 #include "engine/words/scale.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// Bare numbers are cfm; "400/ton" is a question.
 Read<Airflow> read_airflow(std::string_view raw);
@@ -39,4 +39,4 @@ RiseRange read_rise_range(std::string_view raw);
 
 Read<Duration> read_duration(std::string_view raw);  // bare numbers are seconds
 
-}  // namespace endbell
+}  // namespace endbell::inline words

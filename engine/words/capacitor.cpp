@@ -4,7 +4,7 @@
 #include "engine/base/text.hpp"
 #include "engine/words/electrical.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -98,4 +98,4 @@ Read<Capacitance> read_metered_capacitance(std::string_view raw) {
     return read_quantity(raw, farad_scale(Nought::a_value));
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -5,7 +5,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -169,4 +169,4 @@ Read<int> read_phase(std::string_view raw) {
     return unreadable<int>(raw, "the phases: '1' or '3'");
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -9,7 +9,7 @@
 #include "engine/units/units.hpp"
 #include "engine/words/scale.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// The nominal that a written voltage stands for: 110, 115, 120 are 115; 220, 230, 240 are 230; 200, 208 are
 /// 208; 265, 270, 277; 440, 460, 480; 575, 600. Any other figure stands for itself.
@@ -54,4 +54,4 @@ Read<Capacitance> read_capacitance(std::string_view raw);
 /// A metered capacitance; 0 is a reading (a dead capacitor).
 Read<Capacitance> read_metered_capacitance(std::string_view raw);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

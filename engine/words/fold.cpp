@@ -6,7 +6,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -147,4 +147,4 @@ bool is_spreadsheet_day(double number) {
     return number >= 36526 && number <= 54788;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

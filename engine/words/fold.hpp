@@ -3,7 +3,7 @@
 #include <string>
 #include <string_view>
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// ASCII lower case; typographic dashes, quotes, fractions, mu, degree, ohm, phase and times signs as ASCII;
 /// runs of white space as one blank, none at the ends. Other bytes pass. Idempotent.
@@ -29,4 +29,4 @@ inline bool is_digit(char c) {
 /// A whole number that is a date of 2000 to 2049 in spreadsheet days (36526 to 54788): "45293" was once 1/2.
 bool is_spreadsheet_day(double number);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -9,7 +9,7 @@
 #include "engine/words/spellings_motor.hpp"
 #include "engine/words/spellings_part.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -98,4 +98,4 @@ template Read<std::vector<Family>> read_kinds<Family>(std::string_view);
 template Read<std::vector<ShaftPosition>> read_kinds<ShaftPosition>(std::string_view);
 template Read<std::vector<Symptom>> read_kinds<Symptom>(std::string_view);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/words/read.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// One word of an enumeration. "ECM" for a family, "ID fan" for a load and their like are questions.
 template <class E>
@@ -42,4 +42,4 @@ extern template Read<std::vector<Family>> read_kinds<Family>(std::string_view);
 extern template Read<std::vector<ShaftPosition>> read_kinds<ShaftPosition>(std::string_view);
 extern template Read<std::vector<Symptom>> read_kinds<Symptom>(std::string_view);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

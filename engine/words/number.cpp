@@ -8,7 +8,7 @@
 #include "engine/base/text.hpp"
 #include "engine/words/fold.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -167,4 +167,4 @@ std::vector<std::string> cut(std::string_view text, std::string_view separators)
     return parts;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline words {
 
 struct Number {
     double value = 0;
@@ -38,4 +38,4 @@ std::string shortest(double value);
 /// Cuts folded text at every one of `separators` outside fractions: "1/2-1/6" at '-' gives two.
 std::vector<std::string> cut(std::string_view text, std::string_view separators);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -8,7 +8,7 @@
 #include "engine/words/fold.hpp"
 #include "engine/words/number.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -212,4 +212,4 @@ Read<int> read_selling_unit(std::string_view raw) {
     return unreadable<int>(raw, "a selling unit, such as 'each'");
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -10,7 +10,7 @@
 #include "engine/units/money.hpp"
 #include "engine/words/read.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 Read<bool> read_yes_no(std::string_view raw);
 /// A whole number from 0: "3", "1,200".
@@ -50,4 +50,4 @@ Read<Share> read_factor(std::string_view raw);
 /// How many pieces a price is for: "each" 1; "PK2" and "KIT" are questions.
 Read<int> read_selling_unit(std::string_view raw);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -8,7 +8,7 @@
 #include "engine/words/slashed.hpp"
 #include "engine/words/words.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -233,4 +233,4 @@ PlateText read_plate(std::string_view text) {
     return reader.finished();
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

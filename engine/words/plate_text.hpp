@@ -7,7 +7,7 @@
 
 #include "engine/model/failed_unit.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// Some words of the text, and the job key they were read as ("plate.power"). `key` "noted": understood, but
 /// nothing in a choice depends on it (insulation class, duty).
@@ -28,4 +28,4 @@ struct PlateText {
 /// 440 beside a capacitor are its volts.
 PlateText read_plate(std::string_view text);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

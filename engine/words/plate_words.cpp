@@ -7,7 +7,7 @@
 #include "engine/words/fold.hpp"
 #include "engine/words/words.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -343,4 +343,4 @@ const std::vector<Recogniser>& recognisers() {
     return list;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -5,7 +5,7 @@
 
 #include "engine/words/plate_text.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 struct Recogniser {
     std::string_view key;  // the job key it fills
@@ -16,4 +16,4 @@ struct Recogniser {
 /// In the order in which they are asked; an earlier one is the more specific.
 const std::vector<Recogniser>& recognisers();
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -7,7 +7,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -207,4 +207,4 @@ Read<Power> read_electric_heat(std::string_view raw) {
                                                     200});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 #include "engine/units/units.hpp"
 #include "engine/words/scale.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// The standard ratings, ascending, in hp: 1/60 to 1 of NEMA MG 1 10.32 and the trade's extra steps, then 1.5
 /// to 10.
@@ -33,4 +33,4 @@ Read<Power> read_watts(std::string_view raw);
 /// Electric heat: "10 kW", "10KW strip"; bare numbers are kilowatts. "2 banks" is a question.
 Read<Power> read_electric_heat(std::string_view raw);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

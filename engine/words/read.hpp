@@ -11,7 +11,7 @@
 
 #include "engine/model/reading.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 template <class T>
 struct Read {
@@ -72,4 +72,4 @@ Read<T> no_value(const Read<U>& other) {
     return read;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 
 #include "engine/words/turning.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -192,4 +192,4 @@ Read<Rotation> read_rotation(std::string_view raw, std::string_view viewed_from)
     return both;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -10,7 +10,7 @@
 #include "engine/words/number.hpp"
 #include "engine/words/read.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// What nought means in a field: on a plate it stands for "nobody wrote it", on a meter it is a reading.
 enum class Nought { missing, a_value };
@@ -92,4 +92,4 @@ Read<Quantity<D>> read_quantity(std::string_view raw, const Scale<D>& scale) {
     return read_as<Q>(raw, value);
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

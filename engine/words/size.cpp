@@ -4,7 +4,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -152,4 +152,4 @@ ShaftText read_shaft(std::string_view raw) {
     return shaft;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 #include "engine/units/units.hpp"
 #include "engine/words/scale.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// Inches, also as "5-5/8" (mixed, never a range); mm, cm and ft where written.
 Read<Length> read_length(std::string_view raw);
@@ -30,4 +30,4 @@ struct ShaftText {
 /// The larger figure is the length. With "flat" the larger figure is a question. All three fail together.
 ShaftText read_shaft(std::string_view raw);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 #include "engine/words/plate_words.hpp"
 #include "engine/words/words.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -75,4 +75,4 @@ std::vector<std::string> slash_pieces(const std::string& word) {
     return known && cut ? pieces : std::vector<std::string>{};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

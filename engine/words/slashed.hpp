@@ -4,10 +4,10 @@
 #include <string>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// The pieces of a word, each the longest that is one thing on a plate ("208/230", "1075/3SPD"); empty when
 /// none of them is.
 std::vector<std::string> slash_pieces(const std::string& word);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-namespace endbell {
+namespace endbell::inline words {
 
 struct OpenSpelling {
     std::string_view text;
@@ -28,4 +28,4 @@ inline const std::vector<OpenSpelling>& open_spellings() {
     return none;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -3,7 +3,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/words/spelling_list.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 template <>
 inline SpellingList<ControlSource> spellings<ControlSource>() {
@@ -141,4 +141,4 @@ inline SpellingList<Symptom> spellings<Symptom>() {
             {"weak airflow", weak_air}};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -3,7 +3,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/words/spelling_list.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 template <>
 inline SpellingList<Load> spellings<Load>() {
@@ -296,4 +296,4 @@ inline SpellingList<VoltageSelection> spellings<VoltageSelection>() {
             {"fixed", none}};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -4,7 +4,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/words/spelling_list.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 template <>
 inline SpellingList<PartKind> spellings<PartKind>() {
@@ -52,4 +52,4 @@ inline SpellingList<Cure> spellings<Cure>() {
             {"plug adapter", harness},  {"slinger", rain_shield},     {"rain slinger", rain_shield}};
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 #include "engine/words/electrical.hpp"
 #include "engine/words/write.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -132,4 +132,4 @@ std::string write(const SupplySystem& system) {
     return line;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

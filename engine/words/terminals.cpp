@@ -5,7 +5,7 @@
 
 #include "engine/words/fold.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -71,4 +71,4 @@ Read<TerminalUse> read_terminal(std::string_view raw) {
     return unreadable<TerminalUse>(raw, "a terminal's label, such as 'Y1', 'W2' or 'R'");
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 #include "engine/model/word.hpp"
 #include "engine/words/read.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// What a control terminal is for.
 enum class TerminalUse {
@@ -20,21 +20,19 @@ enum class TerminalUse {
     air_cleaner,
     parked  // a dead terminal that holds unused leads: never power
 };
-template <>
-struct Words<TerminalUse> {
-    static constexpr std::array table{
-        Word<TerminalUse>{TerminalUse::cooling_call, "cooling call"},
-        Word<TerminalUse>{TerminalUse::heat_call, "heat call"},
-        Word<TerminalUse>{TerminalUse::supply_24v, "24 V supply"},
-        Word<TerminalUse>{TerminalUse::emergency_heat, "emergency heat"},
-        Word<TerminalUse>{TerminalUse::reversing_valve_cooling, "reversing valve in cooling"},
-        Word<TerminalUse>{TerminalUse::dehumidify, "dehumidify"},
-        Word<TerminalUse>{TerminalUse::humidify, "humidify"},
-        Word<TerminalUse>{TerminalUse::air_cleaner, "air cleaner"},
-        Word<TerminalUse>{TerminalUse::parked, "parked"}};
-};
+constexpr auto words_of(TerminalUse) {
+    return std::array{Word<TerminalUse>{TerminalUse::cooling_call, "cooling call"},
+                      Word<TerminalUse>{TerminalUse::heat_call, "heat call"},
+                      Word<TerminalUse>{TerminalUse::supply_24v, "24 V supply"},
+                      Word<TerminalUse>{TerminalUse::emergency_heat, "emergency heat"},
+                      Word<TerminalUse>{TerminalUse::reversing_valve_cooling, "reversing valve in cooling"},
+                      Word<TerminalUse>{TerminalUse::dehumidify, "dehumidify"},
+                      Word<TerminalUse>{TerminalUse::humidify, "humidify"},
+                      Word<TerminalUse>{TerminalUse::air_cleaner, "air cleaner"},
+                      Word<TerminalUse>{TerminalUse::parked, "parked"}};
+}
 
 /// "Y1", "W2", "R", "M1". "G", "C", "B", "COOL" and every colour are questions.
 Read<TerminalUse> read_terminal(std::string_view raw);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -4,7 +4,7 @@
 #include "engine/words/fold.hpp"
 #include "engine/words/read.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 bool is_partly_read(std::string_view raw) {
     static constexpr std::array words{"torn",       "worn off",  "illegible",   "unreadable", "cannot read",
@@ -21,4 +21,4 @@ bool is_partly_read(std::string_view raw) {
     return false;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -6,7 +6,7 @@
 
 #include "engine/base/text.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -177,4 +177,4 @@ Read<Torque> read_torque(std::string_view raw) {
                                                      Nought::a_value});
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

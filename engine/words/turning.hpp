@@ -7,7 +7,7 @@
 #include "engine/units/units.hpp"
 #include "engine/words/scale.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 /// A plate's speed, the highest where several are listed. "variable" and "300-1300" are questions.
 Read<Speed> read_speed(std::string_view raw);
@@ -44,4 +44,4 @@ struct RotationText {
 };
 RotationText read_rotation_text(std::string_view raw);
 
-}  // namespace endbell
+}  // namespace endbell::inline words

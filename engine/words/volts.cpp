@@ -5,7 +5,7 @@
 #include "engine/base/text.hpp"
 #include "engine/words/electrical.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -187,4 +187,4 @@ Read<PlateVolts> read_rating_volts(std::string_view raw) {
     return read_as<PlateVolts>(raw, list.reading->front());
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -1,4 +1,4 @@
-// START HERE. One reader for job files, plate text and catalog cells. Each reader is a function of the
+// One reader for job files, plate text and catalog cells. Each reader is a function of the
 // field's text and gives one of four outcomes (read.hpp); write.hpp prints values so that they read back.
 #pragma once
 #include "engine/words/air.hpp"

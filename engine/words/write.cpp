@@ -8,7 +8,7 @@
 #include "engine/words/number.hpp"
 #include "engine/words/power.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 namespace {
 
@@ -165,4 +165,4 @@ std::string write(const std::vector<PlateVolts>& volts) {
     return text;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

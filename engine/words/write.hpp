@@ -9,7 +9,7 @@
 #include "engine/units/money.hpp"
 #include "engine/units/units.hpp"
 
-namespace endbell {
+namespace endbell::inline words {
 
 std::string write(Power shaft);        // "1/2 hp"; off the ladder "0.45 hp"
 std::string write_watts(Power input);  // "420 W"
@@ -60,4 +60,4 @@ std::string write(const std::vector<T>& list) {
     return text;
 }
 
-}  // namespace endbell
+}  // namespace endbell::inline words

@@ -21,7 +21,7 @@
 #include <vector>
 
 #include "engine/base/text.hpp"
-#include "engine/catalog/csv_file.hpp"
+#include "engine/csv/csv_file.hpp"
 #include "engine/index/indexed_catalog.hpp"
 #include "engine/job/job.hpp"
 #include "engine/select/select.hpp"
@@ -116,9 +116,10 @@ int agree(const Books& books, const char* file, const std::vector<FailedUnit>& j
     int differences = 0;
     for (const FailedUnit& job : jobs) {
         const Asked asked(job, books.limits);
-        const std::string with = said_of(match(asked.question, books).report);
-        const std::string without = said_of(match(asked.question, {rules_only, rules_only.limits()}).report);
-        pairs += match(asked.question, books).report.parts_asked;
+        const std::string with = said_of(match_parts(asked.question, books).report);
+        const std::string without =
+            said_of(match_parts(asked.question, {rules_only, rules_only.limits()}).report);
+        pairs += match_parts(asked.question, books).report.parts_asked;
         if (with == without) continue;
         if (++differences == 1) fmt::print("-- with index\n{}-- by rules\n{}", with, without);
     }
@@ -160,7 +161,7 @@ int main(int argc, char** argv) {
     } else if (what == "tallies") {
         for (const Asked& a : asked) {
             std::map<std::string_view, std::pair<int, int>> by_rule;
-            for (const Tally& t : match(a.question, books, {0, 0, 0, true}).report.tallies) {
+            for (const Tally& t : match_parts(a.question, books, {0, 0, 0, true}).report.tallies) {
                 by_rule[t.rule].first += t.parts;
                 by_rule[t.rule].second += t.parts_only;
             }
@@ -170,18 +171,20 @@ int main(int argc, char** argv) {
             fmt::print("{}\n", line);
         }
         time_jobs("tallies", jobs.size(), forget, [&](std::size_t j) {
-            match(asked[j].question, books, {0, 0, 0, true});
+            match_parts(asked[j].question, books, {0, 0, 0, true});
         });
         fmt::print("figure bandwidth {:.0f}\n", read_bandwidth());
     } else if (what == "select") {
         std::vector<Policy> policies;
         for (const FailedUnit& job : jobs) policies.push_back(policy_of(job));
         std::int64_t carried = 0;
-        for (std::size_t j = 0; j < jobs.size(); ++j) carried += select(jobs[j], books, policies[j]).carried;
+        for (std::size_t j = 0; j < jobs.size(); ++j)
+            carried += select_part(jobs[j], books, policies[j]).carried;
         fmt::print("carried {:.1f} a job\n", static_cast<double>(carried) / static_cast<double>(jobs.size()));
-        time_jobs("select", jobs.size(), forget, [&](std::size_t j) { select(jobs[j], books, policies[j]); });
+        time_jobs("select", jobs.size(), forget,
+                  [&](std::size_t j) { select_part(jobs[j], books, policies[j]); });
         time_jobs("picks", jobs.size(), forget, [&](std::size_t j) {
-            select(jobs[j], books, policies[j], {2, false});
+            select_part(jobs[j], books, policies[j], {2, false});
         });
     }
     return 0;

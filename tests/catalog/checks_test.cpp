@@ -5,10 +5,10 @@
 #include <random>
 
 #include "engine/base/text.hpp"
-#include "engine/catalog/column_checks.hpp"
-#include "engine/catalog/csv_file.hpp"
 #include "engine/catalog/database.hpp"
-#include "engine/catalog/plain_line.hpp"
+#include "engine/csv/csv_file.hpp"
+#include "engine/csv/plain_line.hpp"
+#include "engine/import/column_checks.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;

@@ -5,7 +5,7 @@
 #include <sstream>
 #include <string>
 
-#include "engine/catalog/import.hpp"
+#include "engine/import/import.hpp"
 
 namespace endbell::testing {
 

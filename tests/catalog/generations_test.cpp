@@ -3,8 +3,8 @@
 #include "engine/catalog/changes.hpp"
 #include "engine/catalog/database.hpp"
 #include "engine/catalog/generations.hpp"
-#include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
+#include "engine/quality/quality.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;

@@ -7,8 +7,8 @@
 #include <csignal>
 
 #include "engine/catalog/generations.hpp"
-#include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
+#include "engine/quality/quality.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;

@@ -3,8 +3,8 @@
 
 #include <boost/test/unit_test.hpp>
 
-#include "engine/catalog/csv_file.hpp"
 #include "engine/catalog/stored_catalog.hpp"
+#include "engine/csv/csv_file.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;

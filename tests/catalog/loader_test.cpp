@@ -4,8 +4,8 @@
 #include <boost/test/unit_test.hpp>
 
 #include "engine/base/problem.hpp"
-#include "engine/catalog/quality.hpp"
 #include "engine/catalog/stored_catalog.hpp"
+#include "engine/quality/quality.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;

@@ -9,9 +9,9 @@
 #include <set>
 
 #include "engine/base/text.hpp"
-#include "engine/catalog/columns.hpp"
 #include "engine/catalog/database.hpp"
-#include "engine/catalog/quality.hpp"
+#include "engine/fields/tables.hpp"
+#include "engine/quality/quality.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;
@@ -230,7 +230,7 @@ BOOST_AUTO_TEST_CASE(a_rule_that_a_descriptor_names_has_its_file) {
         for (const auto& field : schema["fields"]) {
             for (const auto& rule : field.value("neededBy", ordered_json::array())) {
                 const std::string id = rule;
-                BOOST_TEST(fs::exists(fs::path(ENDBELL_ROOT) / "engine/match/rules" / (id + ".cpp")), id);
+                BOOST_TEST(fs::exists(fs::path(ENDBELL_ROOT) / "engine/rules" / (id + ".cpp")), id);
             }
         }
     }

@@ -7,7 +7,7 @@
 #include <utility>
 
 #include "engine/explain/reasons.hpp"
-#include "engine/match/rule.hpp"
+#include "engine/rules/rule.hpp"
 
 using namespace endbell;
 
@@ -19,7 +19,7 @@ using Pair = std::pair<std::string, std::string>;  // rule and the reason's word
 std::set<Pair> declared() {
     std::set<Pair> pairs{
         {std::string(rule_id::wiring), std::string(word(Reason::relays_of_the_wiring_plan))}};
-    for (const Rule& rule : rules()) {
+    for (const Rule& rule : all_rules()) {
         for (const Reason reason : rule.reasons) pairs.emplace(rule.id, word(reason));
     }
     return pairs;
@@ -58,7 +58,7 @@ BOOST_AUTO_TEST_CASE(every_reason_of_every_rule_has_its_sentence_and_none_is_lef
     BOOST_TEST(declared().size() > 250U);
     const std::vector<std::string> none;
     BOOST_TEST(complaints(declared(), written()) == none, boost::test_tools::per_element());
-    for (const Rule& rule : rules()) {
+    for (const Rule& rule : all_rules()) {
         for (const Reason reason : rule.reasons) BOOST_TEST(!sentence_for(rule.id, reason).empty());
     }
 }

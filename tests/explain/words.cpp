@@ -7,7 +7,7 @@
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
-#include "engine/match/rule.hpp"
+#include "engine/rules/rule.hpp"
 
 using namespace endbell;
 
@@ -37,7 +37,7 @@ BOOST_AUTO_TEST_CASE(numbers_never_depend_on_a_locale_and_drop_trailing_zeros) {
 
 BOOST_AUTO_TEST_CASE(every_job_key_that_a_rule_asks_for_has_a_question) {
     const std::vector<std::string> known = keys_with_questions();
-    for (const Rule& rule : rules()) {
+    for (const Rule& rule : all_rules()) {
         for (std::string_view key : rule.job_keys) {
             BOOST_TEST((std::find(known.begin(), known.end(), std::string(key)) != known.end()),
                        std::string(key) << " has no question");

@@ -67,9 +67,10 @@ Complaints unguarded_values(const std::vector<File>& sources) {
 /// Words between stages are enumerations: who compares a text compares what another stage may spell otherwise. What a
 /// part's terminal does is a word of the catalog.
 Complaints compared_texts(const std::vector<File>& sources) {
-    const std::vector<std::string> stages{"engine/facts/", "engine/airflow/", "engine/diagnosis/",
-                                          "engine/match/", "engine/kit/",     "engine/wiring/",
-                                          "engine/cost/",  "engine/select/",  "engine/explain/"};
+    const std::vector<std::string> stages{"engine/facts/",  "engine/airflow/", "engine/diagnosis/",
+                                          "engine/rules/",  "engine/match/",   "engine/ask/",
+                                          "engine/kit/",    "engine/wiring/",  "engine/cost/",
+                                          "engine/select/", "engine/explain/"};
     Complaints complaints;
     for (const File& file : sources) {
         if (!stands_in(file.path, stages)) continue;

@@ -38,7 +38,7 @@ BOOST_AUTO_TEST_CASE(no_two_headers_define_a_type_of_one_name) {
 }
 
 BOOST_AUTO_TEST_CASE(a_name_given_twice_is_caught) {
-    const File one{"engine/match/trade.hpp", "\nstruct Signal {\n"};
+    const File one{"engine/rules/trade.hpp", "\nstruct Signal {\n"};
     const File other{"engine/wiring/states.hpp", "\nstruct Signal {\n"};
     const File forward{"engine/wiring/plan.hpp", "\nstruct Signal;\n"};
     BOOST_TEST(twice_defined({one, other}).size() == 1U);

@@ -6,11 +6,11 @@
 #include <iterator>
 #include <sstream>
 
+#include "engine/fields/part_fields.hpp"
 #include "engine/index/build.hpp"
 #include "engine/index/part_index.hpp"
-#include "engine/match/answer.hpp"
-#include "engine/match/job_fields.hpp"
-#include "engine/match/part_fields.hpp"
+#include "engine/rules/answer.hpp"
+#include "engine/rules/job_fields.hpp"
 #include "tests/match/pairs.hpp"
 #include "tests/match/shelf.hpp"
 
@@ -146,9 +146,9 @@ BOOST_AUTO_TEST_CASE(index_and_rules_give_the_same_report) {
             World w = base_pair(dice);
             for (std::size_t n = dice.below(5); n > 0; --n) spoil_job(w, dice);
             const Keep keep{1 + dice.below(200), 1 + dice.below(50), 10};
-            Matched with = match(ask(w), both.with(), keep);
+            Matched with = match_parts(ask(w), both.with(), keep);
             BOOST_TEST_CONTEXT("round " << round << " job " << j) {
-                BOOST_TEST(text(with) == text(match(ask(w), both.without(), keep)));
+                BOOST_TEST(text(with) == text(match_parts(ask(w), both.without(), keep)));
             }
             verdicts[0] += with.report.fitting;
             verdicts[1] += with.report.changing;
@@ -173,11 +173,11 @@ BOOST_AUTO_TEST_CASE(index_and_rules_agree_over_several_stretches) {
     for (int j = 0; j < 4; j += ENDBELL_SAMPLE) {
         World w = base_pair(dice);
         if (j > 0) spoil_job(w, dice);
-        Matched with = match(ask(w), both.with());
-        BOOST_TEST(text(with) == text(match(ask(w), both.without())));
+        Matched with = match_parts(ask(w), both.with());
+        BOOST_TEST(text(with) == text(match_parts(ask(w), both.without())));
         fallen += with.report.parts_asked - with.report.fitting - with.report.changing - with.report.open;
-        BOOST_TEST(text(match(ask(w), both.with(), Keep{20, 20, 0, false})) ==
-                   text(match(ask(w), both.without(), Keep{20, 20, 0, false})));
+        BOOST_TEST(text(match_parts(ask(w), both.with(), Keep{20, 20, 0, false})) ==
+                   text(match_parts(ask(w), both.without(), Keep{20, 20, 0, false})));
     }
     BOOST_TEST(fallen > 0);
 }
@@ -188,7 +188,7 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_part_than_it_names) {
     for (int i = 0; i < 4'000; ++i) {
         const World w = pair(dice);
         if (w.job.unit.assembly_number.said()) continue;  // specified inducers are asked whole
-        for (const Rule& rule : rules()) {
+        for (const Rule& rule : all_rules()) {
             std::vector<int> fields{part_field("parts.kind")};
             for (const std::string_view column : rule.part_columns) fields.push_back(part_field(column));
             const std::string whole = saying(rule.check(ask(w), w.part));
@@ -209,7 +209,7 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_job_than_it_names) {
         World other = one;
         for (std::size_t n = 1 + dice.below(4); n > 0; --n) spoil_job(other, dice);
         other.part = one.part;
-        for (const Rule& rule : rules()) {
+        for (const Rule& rule : all_rules()) {
             std::string a, b;
             for (const int f : job_fields_of(rule)) {
                 job_fields()[static_cast<std::size_t>(f)].take(ask(one), a);
@@ -234,7 +234,7 @@ BOOST_AUTO_TEST_CASE(a_rule_that_does_not_decide_lets_every_part_pass) {
     Dice dice(34);
     for (int i = 0; i < 4'000; ++i) {
         const World w = pair(dice);
-        for (const Rule& rule : rules()) {
+        for (const Rule& rule : all_rules()) {
             if (rule.decides && !rule.decides(w.job))
                 BOOST_TEST(word(rule.check(ask(w), w.part).verdict) == "fits");
         }
@@ -258,8 +258,8 @@ BOOST_AUTO_TEST_CASE(specified_inducers_are_set_apart) {
         spoil_job(w, dice);
         w.job.unit.load = known(Load::draft_inducer);
         w.job.unit.assembly_number = known(std::string("AS-71"));
-        Matched with = match(ask(w), both.with());
-        BOOST_TEST(text(with) == text(match(ask(w), both.without())));
+        Matched with = match_parts(ask(w), both.with());
+        BOOST_TEST(text(with) == text(match_parts(ask(w), both.without())));
         specified += with.report.fitting + with.report.changing + with.report.open;
     }
     BOOST_TEST(specified > 0);
@@ -271,7 +271,7 @@ BOOST_AUTO_TEST_CASE(living_counts_all_that_nothing_ends) {
     for (int j = 0; j < 40; ++j) {
         World w = base_pair(dice);
         w.job.unit.assembly_number = {};
-        const MatchReport report = match(ask(w), both.without(), Keep{1000, 1000}).report;
+        const MatchReport report = match_parts(ask(w), both.without(), Keep{1000, 1000}).report;
         const PartIndex::Living lives = both.index->living(ask(w), 5);
         BOOST_TEST(lives.count == report.fitting + report.changing + report.open);
         BOOST_TEST(lives.cheapest.size() == std::min<std::size_t>(5, static_cast<std::size_t>(lives.count)));
@@ -307,7 +307,7 @@ BOOST_AUTO_TEST_CASE(a_damaged_side_file_is_never_read_beyond_its_end) {
         try {
             both.index = PartIndex::open(file, "a");
             if (both.index && both.index->open_prices(home.folder / "prices", "b")) {
-                match(ask(w), both.with());
+                match_parts(ask(w), both.with());
             } else {
                 ++refused;
             }
@@ -343,8 +343,8 @@ BOOST_AUTO_TEST_CASE(new_prices_need_no_new_index) {
     BOOST_REQUIRE(both.index->open_prices(home.folder / "prices", "new"));
     for (int j = 0; j < 30; ++j) {
         const World w = base_pair(dice);
-        BOOST_TEST(text(match(ask(w), both.with(), Keep{7, 7})) ==
-                   text(match(ask(w), both.without(), Keep{7, 7})));
+        BOOST_TEST(text(match_parts(ask(w), both.with(), Keep{7, 7})) ==
+                   text(match_parts(ask(w), both.without(), Keep{7, 7})));
     }
 }
 

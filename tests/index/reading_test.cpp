@@ -5,7 +5,7 @@
 
 #include "engine/catalog/generations.hpp"
 #include "engine/catalog/stored_catalog.hpp"
-#include "engine/match/part_fields.hpp"
+#include "engine/fields/part_fields.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;

@@ -35,8 +35,9 @@ BOOST_AUTO_TEST_CASE(every_motor_and_module_is_asked_every_rule_and_no_accessory
     const MatchReport r = s.report();
     BOOST_TEST(r.parts_asked == 1);
     const Candidate only = s.living().at(0);
-    BOOST_TEST(only.findings.size() == rules().size());
-    for (std::size_t i = 0; i < rules().size(); ++i) BOOST_TEST(only.findings[i].rule == rules()[i].id);
+    BOOST_TEST(only.findings.size() == all_rules().size());
+    for (std::size_t i = 0; i < all_rules().size(); ++i)
+        BOOST_TEST(only.findings[i].rule == all_rules()[i].id);
     BOOST_TEST(word(only.verdict) == "fits with changes");  // its own capacitor
 }
 
@@ -73,8 +74,8 @@ BOOST_AUTO_TEST_CASE(shown_parts_stand_cheapest_first_and_a_price_that_nobody_st
     BOOST_TEST(r.shown[2].part_id == "c");
     BOOST_TEST(r.shown[3].part_id == "a");
     BOOST_TEST(!r.shown[3].least_price);
-    BOOST_TEST(match(s.question(), books_of(s.catalog), Keep{1}).report.shown.size() == 1u);
-    BOOST_TEST(match(s.question(), books_of(s.catalog), Keep{1}).report.changing == 4);
+    BOOST_TEST(match_parts(s.question(), books_of(s.catalog), Keep{1}).report.shown.size() == 1u);
+    BOOST_TEST(match_parts(s.question(), books_of(s.catalog), Keep{1}).report.changing == 4);
 }
 
 // "2 parts: shaft too thick; 1 of them nothing else."

@@ -3,9 +3,9 @@
 #include <map>
 #include <sstream>
 
-#include "engine/match/answer.hpp"
+#include "engine/ask/relax.hpp"
 #include "engine/match/match.hpp"
-#include "engine/match/relax.hpp"
+#include "engine/rules/answer.hpp"
 #include "tests/match/pairs.hpp"
 #include "tests/match/shelf.hpp"
 
@@ -19,7 +19,7 @@ Question ask(const World& w) {
 
 /// Everything that a report decided, as text.
 std::string text(const Question& q, const Catalog& catalog) {
-    const MatchReport r = match(q, books_of(catalog)).report;
+    const MatchReport r = match_parts(q, books_of(catalog)).report;
     std::ostringstream out;
     const auto candidate = [&](const Candidate& c) {
         out << c.part.id << ' ' << word(c.verdict);
@@ -76,9 +76,9 @@ BOOST_AUTO_TEST_CASE(one_more_blank_field_of_a_part_never_adds_a_fit) {
         ++blanked;
         const Candidate after = examine(ask(w), w.part);
         if (shown(before.verdict) || !shown(after.verdict) || contradicts(before)) continue;
-        for (std::size_t r = 0; r < rules().size(); ++r) {
-            BOOST_TEST_CONTEXT(i << ' ' << rules()[r].id << ": " << word(before.findings[r].reason) << " -> "
-                                 << word(after.findings[r].reason)) {
+        for (std::size_t r = 0; r < all_rules().size(); ++r) {
+            BOOST_TEST_CONTEXT(i << ' ' << all_rules()[r].id << ": " << word(before.findings[r].reason)
+                                 << " -> " << word(after.findings[r].reason)) {
                 BOOST_TEST((shown(before.findings[r].verdict) || !shown(after.findings[r].verdict)));
             }
         }
@@ -154,7 +154,7 @@ BOOST_AUTO_TEST_CASE(one_more_blank_field_of_a_job_adds_no_fit_that_does_not_say
         blank(w.job);
         const Candidate after = examine(ask(w), w.part);
         if (contradicts(before)) continue;
-        for (std::size_t r = 0; r < rules().size(); ++r) {
+        for (std::size_t r = 0; r < all_rules().size(); ++r) {
             const Finding& was = before.findings[r];
             const Finding& is = after.findings[r];
             if (was.verdict != Verdict::does_not_fit || !shown(is.verdict)) continue;
@@ -206,11 +206,11 @@ BOOST_AUTO_TEST_CASE(the_named_rules_alone_leave_the_same_parts) {
         World w = base_pair(dice);
         spoil_job(w, dice);
         const PlainCatalog catalog = shelf(dice, w, 60);
-        const MatchReport r = match(ask(w), books_of(catalog)).report;
+        const MatchReport r = match_parts(ask(w), books_of(catalog)).report;
         int ended = 0;
         for (const Part& part : catalog.parts_list) {
             bool by_named = false;
-            for (const Rule& rule : rules()) {
+            for (const Rule& rule : all_rules()) {
                 const bool named = std::any_of(r.tallies.begin(), r.tallies.end(),
                                                [&](const Tally& t) { return t.rule == rule.id; });
                 by_named = by_named || (named && rule.check(ask(w), part).verdict == Verdict::does_not_fit);
@@ -230,7 +230,7 @@ BOOST_AUTO_TEST_CASE(a_way_out_is_a_blank_or_a_tape_size) {
         const World w = pair(dice);
         PlainCatalog catalog;
         catalog.parts_list.push_back(w.part);
-        for (const Relaxation& way : relaxations(ask(w), match(ask(w), books_of(catalog)).report)) {
+        for (const Relaxation& way : relaxations(ask(w), match_parts(ask(w), books_of(catalog)).report)) {
             ++seen;
             const bool tape = way.job_key == "measured.bore" || way.job_key == "measured.band_diameter" ||
                               way.job_key == "measured.shaft_needed" || way.job_key == "measured.shaft_room";
@@ -253,7 +253,7 @@ BOOST_AUTO_TEST_CASE(what_the_plate_states_is_no_way_out) {
         World w = rule_tests::blower();
         spoil(w.motor());
         catalog.parts_list = {w.part};
-        const MatchReport report = match(ask(w), books_of(catalog)).report;
+        const MatchReport report = match_parts(ask(w), books_of(catalog)).report;
         BOOST_TEST(report.near_misses.size() == 1u);
         return relaxations(ask(w), report).size();
     };
@@ -273,10 +273,10 @@ BOOST_AUTO_TEST_CASE(a_ways_out_names_the_value_that_would_do) {
         catalog.parts_list.back().id = id;
     }
     catalog.parts_list[1].motor->shaft_diameter = inch(0.625);
-    const auto ways = relaxations(ask(w), match(ask(w), books_of(catalog)).report);
+    const auto ways = relaxations(ask(w), match_parts(ask(w), books_of(catalog)).report);
     BOOST_TEST(ways.empty());  // 1075 for 825 ends by speed as well as by poles: two findings, no near miss
     w = rule_tests::blower();
-    const auto thick = relaxations(ask(w), match(ask(w), books_of(catalog)).report);
+    const auto thick = relaxations(ask(w), match_parts(ask(w), books_of(catalog)).report);
     BOOST_REQUIRE(!thick.empty());
     BOOST_TEST(thick[0].job_key == "measured.bore");  // not yet measured: it may be so
     BOOST_TEST(thick[0].unread);
@@ -338,7 +338,7 @@ BOOST_AUTO_TEST_CASE(applying_the_remedies_of_a_finding_makes_it_fit) {
     for (int i = 0; i < 20'000; ++i) {
         const World w = pair(dice);
         if (!w.part.motor) continue;
-        for (const Rule& rule : rules()) {
+        for (const Rule& rule : all_rules()) {
             const Finding before = rule.check(ask(w), w.part);
             if (before.verdict != Verdict::fits_with_changes || before.remedies.size() != 1) continue;
             World after = w;

@@ -10,7 +10,7 @@ namespace endbell::match_tests {
 
 /// The parts that live, with their findings, in the report's order: shown first.
 inline std::vector<Candidate> living(const Question& question, const Catalog& catalog) {
-    const MatchReport report = match(question, books_of(catalog), Keep{1'000'000, 1'000'000}).report;
+    const MatchReport report = match_parts(question, books_of(catalog), Keep{1'000'000, 1'000'000}).report;
     std::vector<Candidate> all;
     for (const auto* list : {&report.shown, &report.not_shown}) {
         for (const Standing& s : *list) all.push_back(candidate(question, catalog, s.part_id));
@@ -29,7 +29,7 @@ struct Shelf {
         return catalog.parts_list.back();
     }
     Question question() const { return Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}; }
-    MatchReport report() const { return match(question(), books_of(catalog)).report; }
+    MatchReport report() const { return match_parts(question(), books_of(catalog)).report; }
     std::vector<Candidate> living() const { return match_tests::living(question(), catalog); }
 };
 

@@ -9,7 +9,7 @@ namespace endbell::rule_tests {
 BOOST_AUTO_TEST_CASE(every_rule_has_its_own_name_a_claim_and_sources_and_limits_that_exist) {
     std::set<std::string_view> ids;
     const Limits limits;
-    for (const Rule& r : rules()) {
+    for (const Rule& r : all_rules()) {
         BOOST_TEST_CONTEXT(r.id) {
             BOOST_TEST(ids.insert(r.id).second);
             BOOST_TEST(!r.claim.empty());
@@ -31,7 +31,7 @@ BOOST_AUTO_TEST_CASE(every_rule_answers_for_every_kind_of_part_and_names_only_wh
     with_accessory.part = accessory;
     for (const World& w :
          {blower(), condenser(), five_taps(), retrofit(), module_job(), inducer(), blank, with_accessory}) {
-        for (const Rule& r : rules()) {
+        for (const Rule& r : all_rules()) {
             BOOST_TEST_CONTEXT(r.id << " on " << w.part.id) {
                 const Finding f = w(r.id);
                 BOOST_TEST(f.rule == r.id);
@@ -56,7 +56,7 @@ BOOST_AUTO_TEST_CASE(every_rule_answers_for_every_kind_of_part_and_names_only_wh
 BOOST_AUTO_TEST_CASE(a_preference_always_fits) {
     World blank;
     blank.part.motor = Motor{};
-    for (const Rule& r : rules()) {
+    for (const Rule& r : all_rules()) {
         if (r.weight != Weight::preference) continue;
         for (const World& w : {blower(), condenser(), blank}) BOOST_TEST(word(w(r.id).verdict) == "fits");
     }

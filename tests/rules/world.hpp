@@ -18,7 +18,7 @@ struct World {
     Limits limits;
 
     Finding operator()(std::string_view rule) const {
-        for (const Rule& r : rules()) {
+        for (const Rule& r : all_rules()) {
             if (r.id == rule) return r.check(Question{job, facts_of(job, limits), diagnosis, limits}, part);
         }
         throw OurBug("no such rule: " + std::string(rule));
@@ -28,7 +28,7 @@ struct World {
 
 /// The rule says in the registry that it can give this reason.
 inline bool is_declared(const Finding& finding) {
-    for (const Rule& r : rules()) {
+    for (const Rule& r : all_rules()) {
         if (r.id == finding.rule)
             return std::find(r.reasons.begin(), r.reasons.end(), finding.reason) != r.reasons.end();
     }

@@ -90,7 +90,7 @@ Part capacitor_part() {
 }
 
 Selection answer(const FailedUnit& job, const PlainCatalog& catalog) {
-    return select(job, books_of(catalog), policy_of(job));
+    return select_part(job, books_of(catalog), policy_of(job));
 }
 
 }  // namespace

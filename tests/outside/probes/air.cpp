@@ -15,7 +15,7 @@ void factor(const char* name, double value) {
     std::printf("%s %.12g\n", name, value);
 }
 
-void units() {
+void unit_factors() {
     factor("air_power_W", air_power(cfm(1000), inch_water(1)).in(watt));
     factor("shaft_hp", shaft_power(pound_foot(1), rpm(1000)).in(horsepower));
     factor("kW_in_btu_per_hour", kilowatt_heat(1).in(btu_per_hour));
@@ -44,7 +44,7 @@ void density() {
 int main(int argc, char** argv) {
     const std::string_view what = argc > 1 ? argv[1] : "";
     if (what == "units") {
-        units();
+        unit_factors();
     } else if (what == "density") {
         density();
     } else {

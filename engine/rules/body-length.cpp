@@ -1,0 +1,37 @@
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_body_length {
+
+constexpr std::string_view id = rule_id::body_length;
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto room = q.job.measured.body_room.said();
+    const auto length = part.motor->body_length;
+    Answer say(id, "common-practice", wanted(q.job.measured.body_room), offered(length));
+    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);
+    if (!room) return say.not_stated("measured.body_room");
+    if (!length) return say.ask(Reason::part_does_not_say, {"motors.body_length_in"});
+    if (*length > *room + inch(rounding)) return say.fails(Reason::body_too_long);
+    return say.fits(Reason::body_clears);
+}
+
+}  // namespace of_body_length
+
+Rule body_length() {
+    using namespace of_body_length;
+    return {id,
+            "the body clears the wheel housing or the blade guard",
+            Weight::hard,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
+             Reason::body_too_long, Reason::body_clears},
+            {"common-practice", "inducer"},
+            {},
+            {"measured.body_room"},
+            {"motors.body_length_in"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

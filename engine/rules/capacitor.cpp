@@ -1,0 +1,48 @@
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_capacitor {
+
+constexpr std::string_view id = rule_id::capacitor;
+
+// The new motor's own value, never the old motor's; and always a new capacitor.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const Motor& motor = *part.motor;
+    Answer say(id, "capacitor-practice", wanted(q.facts.capacitor), offered(motor.capacitor));
+    if (!motor.family) return say.ask(Reason::part_does_not_say, {"motors.family"});
+    if (*motor.family == Family::capacitor_run) {
+        if (specified_assembly(q.job, part) && !motor.capacitor)
+            return say.caution(Reason::with_the_assembly);
+        if (!motor.capacitor) return say.ask(Reason::part_does_not_say, {"motors.capacitor_uf"});
+        if (!motor.capacitor_volts) return say.ask(Reason::part_does_not_say, {"motors.capacitor_v"});
+        Remedy fresh = remedy(Cure::run_capacitor);
+        fresh.capacitor = motor.capacitor;
+        fresh.capacitor_volts = motor.capacitor_volts;
+        return say.changes(Reason::new_capacitor, {fresh});
+    }
+    const auto was = q.facts.family.value;
+    const bool had_one = q.facts.capacitor.value || was == Family::capacitor_run;
+    if (had_one) return say.changes(Reason::old_capacitor_out, {remedy(Cure::capacitor_removal)});
+    if (!was) return say.not_stated("plate.family");
+    return say.fits(Reason::no_capacitor);
+}
+
+}  // namespace of_capacitor
+
+Rule capacitor() {
+    using namespace of_capacitor;
+    return {id,
+            "a capacitor-run motor gets a new capacitor of its own value; any other gets none",
+            Weight::curable,
+            {Reason::not_concerned, Reason::part_does_not_say, Reason::with_the_assembly,
+             Reason::new_capacitor, Reason::old_capacitor_out, Reason::not_stated, Reason::no_capacitor},
+            {"capacitor-practice"},
+            {},
+            {"plate.capacitor", "plate.family"},
+            {"motors.family", "motors.capacitor_uf", "motors.capacitor_v"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

@@ -1,0 +1,44 @@
+#include "engine/base/text.hpp"
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_connector {
+
+constexpr std::string_view id = rule_id::connector;
+
+// Between motors of one family; a retrofit is wired lead by lead.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto was = q.facts.family.value;
+    if (was && part.motor->family && *was != *part.motor->family) return not_concerned(id);
+    const auto needs = q.job.plate.connector.said();
+    const auto has = part.motor->connector;
+    Answer say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
+    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);
+    if (!needs) return say.not_stated("plate.connector");
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.connector"});
+    if (lower(trimmed(*needs)) == lower(trimmed(*has))) return say.fits(Reason::same_plug);
+    Remedy harness = remedy(Cure::harness);
+    harness.connector_from = *needs;  // the equipment's plug
+    harness.connector_to = *has;      // the motor's
+    return say.changes(Reason::other_plug, {harness});
+}
+
+}  // namespace of_connector
+
+Rule connector() {
+    using namespace of_connector;
+    return {id,
+            "the equipment's plug goes on, or a harness joins them",
+            Weight::curable,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
+             Reason::same_plug, Reason::other_plug},
+            {"common-practice", "inducer"},
+            {},
+            {"plate.connector", "plate.family"},
+            {"motors.family", "motors.connector"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

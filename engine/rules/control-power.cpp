@@ -1,0 +1,64 @@
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_control_power {
+
+constexpr std::string_view id = rule_id::control_power;
+
+// A tap draws at most 20 mA, so a retrofit adds under half a volt-ampere: only a full transformer minds.
+ApparentPower tap_load(const Limits& limits) {
+    return volt_ampere(limits.value(limit::tap_current).in(ampere)*limits.value(limit::tap_volts).in(volt));
+}
+
+// A transformer that carries `total` at the planned share of its rating.
+Remedy transformer_for(ApparentPower total, const Limits& limits) {
+    Remedy r = remedy(Cure::transformer);
+    r.power = total / limits.value(limit::transformer_plan);
+    return r;
+}
+
+Finding judge_transformer(const Question& q, Answer say) {
+    const auto rated = q.job.controls.transformer.said();
+    const auto load = q.job.controls.transformer_load.said();
+    if (!rated || !load) return say.fits(Reason::common_present);
+    const ApparentPower total = *load + tap_load(q.limits);
+    const double share = total / *rated;
+    const double plan = q.limits.value(limit::transformer_plan);
+    say.computed(total).limit(q.limits, limit::transformer_plan, *rated * plan);
+    if (share > 1 + rounding)
+        return say.changes(Reason::transformer_overloaded, {transformer_for(total, q.limits)});
+    if (share > plan + rounding) return say.caution(Reason::transformer_nearly_full);
+    return say.fits(Reason::common_present);
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
+    Answer say(id, "va-budget", wanted(q.job.controls.common_present),
+               {std::string(word(SignalClass::control_24v)), Origin::catalog});
+    const auto common = q.job.controls.common_present.said();
+    // The signals return to the transformer that sends them: a second one has no common with them.
+    if (common == false) return Answer(say).from("retrofit-wiring").fails(Reason::no_common);
+    if (q.facts.signal.value == SignalClass::control_24v) return say.fits(Reason::already_24v);
+    if (!common) return say.ask(Reason::common_not_stated, {"controls.common_present"});
+    return judge_transformer(q, say);
+}
+
+}  // namespace of_control_power
+
+Rule control_power() {
+    using namespace of_control_power;
+    return {id,
+            "24 V taps have the common of their signals and a transformer that carries them",
+            Weight::curable,
+            {Reason::common_present, Reason::transformer_overloaded, Reason::transformer_nearly_full,
+             Reason::not_concerned, Reason::no_common, Reason::already_24v, Reason::common_not_stated},
+            {"va-budget", "tap-current", "retrofit-wiring"},
+            {limit::tap_current, limit::tap_volts, limit::transformer_plan},
+            {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal",
+             "plate.family", "controls.source"},
+            {"motors.signal"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

@@ -1,0 +1,40 @@
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_double_shaft {
+
+constexpr std::string_view id = rule_id::double_shaft;
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto has = part.motor->double_shaft;
+    const auto needs = q.job.plate.double_shaft.said();
+    Answer say(id, "common-practice", wanted(q.job.plate.double_shaft), offered(has));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
+    if (!needs && has != true) return say.not_stated("plate.double_shaft");
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.double_shaft"});
+    if (needs == true && !*has) return say.fails(Reason::single_shaft);
+    if (needs == true || !*has) return say.fits(Reason::same_shafts);
+    if (part.motor->shaft_cuttable == false) return say.caution(Reason::unused_end_to_guard);
+    return say.changes(Reason::unused_end_to_cut, {remedy(Cure::shaft_cut)}, !needs);
+}
+
+}  // namespace of_double_shaft
+
+Rule double_shaft() {
+    using namespace of_double_shaft;
+    return {
+        id,
+        "the motor drives as many wheels as the old one; an unused end is cut or guarded",
+        Weight::hard,
+        {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
+         Reason::single_shaft, Reason::same_shafts, Reason::unused_end_to_guard, Reason::unused_end_to_cut},
+        {"common-practice", "inducer"},
+        {},
+        {"plate.double_shaft"},
+        {"motors.double_shaft", "motors.shaft_cuttable"},
+        judge};
+}
+
+}  // namespace endbell::inline rules::rule

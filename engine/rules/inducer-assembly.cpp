@@ -1,0 +1,39 @@
+#include <algorithm>
+
+#include "engine/base/text.hpp"
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_inducer_assembly {
+
+constexpr std::string_view id = rule_id::inducer_assembly;
+
+// Part of a certified combustion system: no sizing up or down and no look-alikes.
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor || q.job.unit.load.said() != Load::draft_inducer) return not_concerned(id);
+    Answer say(id, "inducer", wanted(q.job.unit.assembly_number), offered(part.motor->assembly));
+    const auto number = q.job.unit.assembly_number.said();
+    if (!number) return say.ask(Reason::assembly_not_stated, {"unit.assembly_number"});
+    if (!part.motor->assembly) return say.ask(Reason::part_does_not_say, {"motors.assembly"});
+    if (number_key(*number) != number_key(*part.motor->assembly)) return say.fails(Reason::other_assembly);
+    return say.fits(Reason::specified_assembly);
+}
+
+}  // namespace of_inducer_assembly
+
+Rule inducer_assembly() {
+    using namespace of_inducer_assembly;
+    return {id,
+            "a draft inducer is the assembly that the equipment specifies",
+            Weight::hard,
+            {Reason::not_concerned, Reason::assembly_not_stated, Reason::part_does_not_say,
+             Reason::other_assembly, Reason::specified_assembly},
+            {"inducer"},
+            {},
+            {"unit.load", "unit.assembly_number"},
+            {"motors.assembly"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

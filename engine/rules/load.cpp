@@ -1,0 +1,41 @@
+#include <algorithm>
+
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_load {
+
+constexpr std::string_view id = rule_id::load;
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const std::vector<Load>& loads = part.motor->loads;
+    std::string listed;
+    for (const Load l : loads) listed += (listed.empty() ? "" : ";") + std::string(word(l));
+    Answer say(id, "common-practice", wanted(q.job.unit.load),
+               loads.empty() ? Fact{} : Fact{listed, Origin::catalog});
+    const auto load = q.job.unit.load.said();
+    if (!load) return say.ask(Reason::load_not_stated, {"unit.load"});
+    if (loads.empty()) return say.ask(Reason::part_does_not_say, {"motors.loads"});
+    if (std::find(loads.begin(), loads.end(), *load) == loads.end()) return say.fails(Reason::other_load);
+    return say.fits(Reason::same_load);
+}
+
+}  // namespace of_load
+
+Rule load() {
+    using namespace of_load;
+    return {id,
+            "the motor is made for what it has to turn",
+            Weight::hard,
+            {Reason::not_concerned, Reason::load_not_stated, Reason::part_does_not_say, Reason::other_load,
+             Reason::same_load},
+            {"common-practice"},
+            {},
+            {"unit.load"},
+            {"motors.loads"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

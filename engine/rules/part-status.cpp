@@ -1,0 +1,37 @@
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_part_status {
+
+constexpr std::string_view id = rule_id::part_status;
+
+Finding judge(const Question&, const Part& part) {
+    Answer say(id, "common-practice", {}, {std::string(word(part.status)), Origin::catalog});
+    switch (part.status) {
+        case PartStatus::active:
+            return say.fits(Reason::active);
+        case PartStatus::superseded:
+            return say.caution(Reason::superseded);
+        case PartStatus::discontinued:
+            return say.caution(Reason::discontinued);
+    }
+    return say.fits(Reason::active);
+}
+
+}  // namespace of_part_status
+
+Rule part_status() {
+    using namespace of_part_status;
+    return {id,
+            "the part is still made, or what is left of it is said",
+            Weight::preference,
+            {Reason::active, Reason::superseded, Reason::discontinued},
+            {"common-practice"},
+            {},
+            {},
+            {},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

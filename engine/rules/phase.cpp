@@ -1,0 +1,41 @@
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_phase {
+
+constexpr std::string_view id = rule_id::phase;
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const Derived<int>& needs = q.facts.phase;
+    const Derived<int> has = phase_of(*part.motor);
+    Answer say(id, "physics", wanted(needs), offered(has.value));
+    if (needs.disagree)
+        return say.ask(Reason::plate_disagrees_with_itself,
+                       {"plate.phase", "plate.family", "equipment.supply"});
+    if (!needs) return say.ask(Reason::phase_not_stated, {"plate.phase"});
+    if (has.disagree) return say.ask(Reason::part_disagrees_with_itself, {"motors.phase", "motors.family"});
+    if (!has) return say.ask(Reason::part_does_not_say, {"motors.phase"});
+    if (*needs != *has) return say.fails(Reason::other_phase);
+    return say.fits(Reason::same_phase);
+}
+
+}  // namespace of_phase
+
+Rule phase() {
+    using namespace of_phase;
+    return {id,
+            "the motor takes the phases that the supply has",
+            Weight::hard,
+            {Reason::not_concerned, Reason::plate_disagrees_with_itself, Reason::phase_not_stated,
+             Reason::part_disagrees_with_itself, Reason::part_does_not_say, Reason::other_phase,
+             Reason::same_phase},
+            {"physics"},
+            {},
+            {"plate.phase", "plate.family"},
+            {"motors.family", "motors.phase"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

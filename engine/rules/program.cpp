@@ -1,0 +1,60 @@
+#include <algorithm>
+
+#include "engine/base/text.hpp"
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_program {
+
+constexpr std::string_view id = rule_id::program;
+
+bool lists_old_motor(const Module& module, const FailedUnit& job) {
+    const auto old = job.unit.old_part_number.said();
+    return !old || module.fits.empty() ||
+           std::any_of(module.fits.begin(), module.fits.end(),
+                       [&](const std::string& m) { return number_key(m) == number_key(*old); });
+}
+
+// Constant-airflow and communicating motors obey a program made for one equipment. A constant-torque motor is
+// held to one only where both sides name it: universal ones carry none.
+bool concerned(const Question& q, const Part& part) {
+    const auto was = q.facts.family.value;
+    if (part.module) return !was || *was == Family::constant_airflow;
+    if (!part.motor || !part.motor->family) return false;
+    const Family now = *part.motor->family;
+    if (was && *was != now) return false;
+    if (now == Family::constant_airflow || now == Family::communicating) return true;
+    return now == Family::constant_torque && q.job.plate.program.said() && part.motor->program;
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (!concerned(q, part)) return not_concerned(id);
+    const auto& has = part.module ? part.module->program : part.motor->program;
+    Answer say(id, "program", wanted(q.job.plate.program), offered(has));
+    const auto needs = q.job.plate.program.said();
+    if (!needs) return say.ask(Reason::program_not_stated, {"plate.program"});
+    if (!has) return say.ask(Reason::part_does_not_say, {part.module ? "modules.program" : "motors.program"});
+    if (number_key(*needs) != number_key(*has)) return say.fails(Reason::other_program);
+    if (part.module && !lists_old_motor(*part.module, q.job))
+        return say.caution(Reason::old_motor_not_listed);
+    return say.fits(Reason::same_program);
+}
+
+}  // namespace of_program
+
+Rule program() {
+    using namespace of_program;
+    return {id,
+            "a programmed motor or module carries the program of this equipment",
+            Weight::hard,
+            {Reason::not_concerned, Reason::program_not_stated, Reason::part_does_not_say,
+             Reason::other_program, Reason::old_motor_not_listed, Reason::same_program},
+            {"program"},
+            {},
+            {"plate.program", "plate.family", "unit.old_part_number"},
+            {"motors.family", "motors.program"},
+            judge};
+}
+
+}  // namespace endbell::inline rules::rule

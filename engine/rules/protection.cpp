@@ -1,0 +1,44 @@
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_protection {
+
+constexpr std::string_view id = rule_id::protection;
+
+Finding judge(const Question& q, const Part& part) {
+    if (!part.motor) return not_concerned(id);
+    const auto has = part.motor->protection;
+    Answer say(id, "nec-430.32", wanted(q.job.plate.protection), offered(has));
+    if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
+    if (!has) {
+        // An electronic motor's own control limits its current (common practice).
+        const bool electronic = part.motor->family && is_electronic(*part.motor->family);
+        return electronic ? say.from("common-practice").fits(Reason::limited_by_its_control)
+                          : say.ask(Reason::part_does_not_say, {"motors.protection"});
+    }
+    if (*has == Protection::none) return say.fails(Reason::not_protected);
+    if (q.job.plate.protection.said() == Protection::manual && *has == Protection::automatic) {
+        return say.caution(Reason::restarts_by_itself);
+    }
+    return say.fits(Reason::is_protected);
+}
+
+}  // namespace of_protection
+
+Rule protection() {
+    using namespace of_protection;
+    return {
+        id,
+        "the motor is thermally or impedance protected",
+        Weight::hard,
+        {Reason::not_concerned, Reason::specified_assembly, Reason::limited_by_its_control,
+         Reason::part_does_not_say, Reason::not_protected, Reason::restarts_by_itself, Reason::is_protected},
+        {"nec-430.32", "common-practice", "inducer"},
+        {},
+        {"plate.protection"},
+        {"motors.family electronic", "motors.protection"},
+        judge};
+}
+
+}  // namespace endbell::inline rules::rule

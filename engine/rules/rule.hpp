@@ -1,0 +1,53 @@
+// A rule is one claim about an old motor and a catalog part. One rule: one .cpp in rules/, one test in
+// tests/rules/, one page in docs/rules/, one line in registry.cpp. tests/house fails when one is missing.
+#pragma once
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "engine/diagnosis/diagnosis.hpp"
+#include "engine/facts/facts.hpp"
+#include "engine/model/catalog.hpp"
+#include "engine/model/failed_unit.hpp"
+#include "engine/model/finding.hpp"
+#include "engine/model/limits.hpp"
+#include "engine/model/rule_ids.hpp"
+
+namespace endbell::inline rules {
+
+/// Everything a rule may look at besides the part.
+struct Question {
+    const FailedUnit& job;
+    Facts facts;  // of the job
+    const Diagnosis& diagnosis;
+    const Limits& limits;
+};
+
+/// How a mismatch counts. Only for reading: the finding's verdict says what it came to.
+enum class Weight { hard, curable, preference };
+constexpr auto words_of(Weight) {
+    return std::array{Word<Weight>{Weight::hard, "hard"}, Word<Weight>{Weight::curable, "curable"},
+                      Word<Weight>{Weight::preference, "preference"}};
+}
+
+struct Rule {
+    std::string_view id;     // "shaft-diameter"; also the names of its file, test and page
+    std::string_view claim;  // one sentence that a fitting part makes true
+    Weight weight;
+    std::vector<Reason> reasons;             // all that it can say
+    std::vector<std::string_view> sources;   // ids
+    std::vector<LimitId> limits;             // rows it reads: {limit::power_low, limit::power_step_up}
+    std::vector<std::string_view> job_keys;  // "plate.rotation": what it asks of the job
+    /// What its verdict depends on of the part, beside the kind: columns of part_fields(). Of a draft inducer
+    /// that the job names by its assembly, every rule may look at more.
+    std::vector<std::string_view> part_columns;
+    /// Always answers, also for parts of a kind it does not concern (then: fits, reason "not concerned").
+    Finding (*check)(const Question&, const Part&);
+    /// False: the job says nothing by which this rule could do other than let every part pass. Empty: ask it.
+    bool (*decides)(const FailedUnit&) = nullptr;
+};
+
+/// All rules in the order in which a person would check them.
+const std::vector<Rule>& all_rules();
+
+}  // namespace endbell::inline rules

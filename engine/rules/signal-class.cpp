@@ -1,0 +1,115 @@
+#include <algorithm>
+
+#include "engine/rules/registry.hpp"
+
+namespace endbell::inline rules::rule {
+
+namespace of_signal_class {
+
+constexpr std::string_view id = rule_id::signal_class;
+
+bool has_run_signal(const Motor& motor) {
+    return std::any_of(motor.terminals.begin(), motor.terminals.end(),
+                       [](const PartTerminal& t) { return t.function == "run signal"; });
+}
+
+// What drives the relay: the equipment's side of it.
+Remedy line_relay(const Question& q, SignalClass given) {
+    Remedy relay = remedy(Cure::line_relay);
+    if (given == SignalClass::control_24v) {
+        relay.coil = volt(24);
+        return relay;
+    }
+    if (!q.facts.supply.nominal.empty()) relay.coil = coil_class(q.facts.supply.nominal.back());
+    return relay;
+}
+
+// Speed leads that carried line current give way to 24 V taps beside constant line power. In a furnace the
+// board must keep deciding when the blower runs: through a line run signal, or through its own 24 V outputs.
+Finding retrofit_to_taps(const Question& q, const Motor& motor, Answer say) {
+    const auto from = q.job.controls.source.said();
+    if (!from) return say.ask(Reason::control_source_not_stated, {"controls.source"});
+    if (*from == ControlSource::pulse_or_serial) return say.fails(Reason::board_speaks_serial);
+    if (*from == ControlSource::board_24v)
+        return say.changes(Reason::control_24v_from_board, {remedy(Cure::lead_parking)});
+    const bool run_signal = has_run_signal(motor);
+    if (*from == ControlSource::board_line) {
+        if (run_signal) return say.changes(Reason::board_keeps_the_run_signal, {remedy(Cure::lead_parking)});
+        return say.changes(Reason::line_to_24v_by_relay,
+                           {line_relay(q, SignalClass::switched_line), remedy(Cure::lead_parking)});
+    }
+    if (!q.facts.heat.burner) return say.ask(Reason::heat_not_stated, {"controls.heat"});
+    if (!*q.facts.heat.burner)
+        return say.changes(Reason::control_24v_from_thermostat, {remedy(Cure::lead_parking)});
+    const auto board = q.job.controls.run_signal_available.said();
+    if (!board) return say.ask(Reason::interlock_not_stated, {"controls.run_signal_available"});
+    if (!*board || !run_signal) return say.fails(Reason::furnace_loses_its_interlock);
+    return say.changes(Reason::board_keeps_the_run_signal, {remedy(Cure::lead_parking)});
+}
+
+Finding judge_motor(const Question& q, const Part& part) {
+    const Derived<SignalClass> offer = signal_of(*part.motor);
+    const Derived<SignalClass>& job = q.facts.signal;
+    const auto needs = offer.value;
+    const auto given = job.value;
+    Answer say(id, "common-practice", wanted(job), offered(needs));
+    if (job.disagree) return say.ask(Reason::plate_disagrees_with_itself, {"plate.signal", "plate.family"});
+    if (offer.disagree)
+        return say.ask(Reason::part_disagrees_with_itself, {"motors.signal", "motors.family"});
+    if (specified_assembly(q.job, part) && given && !needs) {
+        return say.from("inducer").fits(Reason::specified_assembly);
+    }
+    if (!given) return say.ask(Reason::signal_not_stated, {"plate.signal"});
+    if (!needs) return say.ask(Reason::part_does_not_say, {"motors.signal"});
+    if (*given == *needs) return say.fits(Reason::same_signal);
+    say.from("retrofit-wiring");
+    if (*given == SignalClass::switched_line && *needs == SignalClass::control_24v) {
+        return retrofit_to_taps(q, *part.motor, say);
+    }
+    if (*given == SignalClass::switched_line && *needs == SignalClass::line_signal) {
+        return say.changes(Reason::line_signal_from_the_speed_leads, {remedy(Cure::lead_parking)});
+    }
+    const bool line_and_24v = (*given == SignalClass::line_signal && *needs == SignalClass::control_24v) ||
+                              (*given == SignalClass::control_24v && *needs == SignalClass::line_signal);
+    if (line_and_24v) return say.changes(Reason::relay_between_line_and_24v, {line_relay(q, *given)});
+    return say.fails(Reason::other_signal);
+}
+
+Finding judge_module(const Question& q, const Part& part) {
+    const auto given = q.facts.signal.value;
+    Answer say(id, "program", wanted(q.facts.signal), offered(part.module->signal));
+    if (!given) return say.ask(Reason::signal_not_stated, {"plate.signal"});
+    if (!part.module->signal) return say.ask(Reason::part_does_not_say, {"modules.signal"});
+    if (*given != *part.module->signal) return say.fails(Reason::other_signal);
+    return say.fits(Reason::same_signal);
+}
+
+Finding judge(const Question& q, const Part& part) {
+    if (part.motor) return judge_motor(q, part);
+    if (part.module) return judge_module(q, part);
+    return not_concerned(id);
+}
+
+}  // namespace of_signal_class
+
+Rule signal_class() {
+    using namespace of_signal_class;
+    return {
+        id,
+        "the motor understands what the equipment sends, or a relay translates it",
+        Weight::hard,
+        {Reason::control_source_not_stated, Reason::board_speaks_serial, Reason::control_24v_from_board,
+         Reason::board_keeps_the_run_signal, Reason::line_to_24v_by_relay, Reason::heat_not_stated,
+         Reason::control_24v_from_thermostat, Reason::interlock_not_stated,
+         Reason::furnace_loses_its_interlock, Reason::plate_disagrees_with_itself,
+         Reason::part_disagrees_with_itself, Reason::specified_assembly, Reason::signal_not_stated,
+         Reason::part_does_not_say, Reason::same_signal, Reason::line_signal_from_the_speed_leads,
+         Reason::relay_between_line_and_24v, Reason::other_signal, Reason::not_concerned},
+        {"common-practice", "retrofit-wiring", "program", "inducer"},
+        {},
+        {"plate.signal", "plate.family", "controls.source", "controls.heat", "controls.run_signal_available"},
+        {"motors.family", "motors.signal", "terminals.function"},
+        judge};
+}
+
+}  // namespace endbell::inline rules::rule
