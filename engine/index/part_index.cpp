@@ -152,7 +152,7 @@ PartIndex::Asked PartIndex::ask_verdicts(const Question& q) const {
 Standing PartIndex::named(std::uint32_t position, Verdict verdict) const {
     const std::uint32_t price = prices_->at(position);
     return {std::string(id(position)), verdict,
-            price == no_price ? std::nullopt : std::optional<std::int64_t>(price), Verdict::fits, nullptr};
+            price == unpriced ? std::nullopt : std::optional<std::int64_t>(price), Verdict::fits, nullptr};
 }
 
 std::vector<Standing> PartIndex::cheapest(const BitSet& set, const Lives& lives, std::size_t most,

@@ -33,7 +33,7 @@ LeastPrices::LeastPrices(const Catalog& catalog, const std::function<void()>& lo
 
 std::vector<std::uint32_t> LeastPrices::of(std::size_t parts,
                                            const std::function<std::string_view(std::size_t)>& id) const {
-    std::vector<std::uint32_t> prices(parts, no_price);
+    std::vector<std::uint32_t> prices(parts, unpriced);
     std::size_t next = 0;
     for (std::size_t i = 0; i < ids_.size(); ++i) {
         while (next < parts && id(next) < ids_[i]) ++next;

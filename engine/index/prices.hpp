@@ -17,7 +17,7 @@
 namespace endbell::inline index {
 
 /// Stands for a price that nobody states; dearer than any.
-inline constexpr std::uint32_t no_price = 0xFFFFFFFF;
+inline constexpr std::uint32_t unpriced = 0xFFFFFFFF;
 
 /// The price that least_price() gives of every part that has one.
 class LeastPrices {
