@@ -47,7 +47,7 @@ template <>
 inline constexpr auto row_units<DurationDimension> =
     std::array{RowUnit<DurationDimension>{"days", calendar_day}};
 
-namespace of_limits {
+namespace detail {
 
 template <class T>
 using As = std::type_identity<T>;
@@ -91,16 +91,15 @@ constexpr double made(double number, double, As<double>) {
     return number;
 }
 
-}  // namespace of_limits
+}  // namespace detail
 
 /// A row whose value is a T: a quantity, a Temperature, or a double for a share or a count.
 template <class T>
 class LimitOf : public LimitId {
   public:
     constexpr explicit LimitOf(std::string_view id)
-        : LimitId(of_limits::named(id)),
-          scale_(of_limits::scale(limit_rows[place].unit, of_limits::As<T>{})) {}
-    constexpr T of(double number) const { return of_limits::made(number, scale_, of_limits::As<T>{}); }
+        : LimitId(detail::named(id)), scale_(detail::scale(limit_rows[place].unit, detail::As<T>{})) {}
+    constexpr T of(double number) const { return detail::made(number, scale_, detail::As<T>{}); }
 
   private:
     double scale_;  // the row's unit in the dimension's base unit

@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_ambient {
+namespace {
 
+constexpr std::string_view claim = "the motor is rated for air as hot as the old one was";
 constexpr std::string_view id = rule_id::ambient;
 
 Finding judge(const Question& q, const Part& part) {
@@ -27,13 +28,12 @@ Finding judge(const Question& q, const Part& part) {
     return say.ask(Reason::ambient_not_stated, {"plate.ambient"});
 }
 
-}  // namespace of_ambient
+}  // namespace
 
 Rule ambient() {
-    using namespace of_ambient;
     return {
         id,
-        "the motor is rated for air as hot as the old one was",
+        claim,
         Weight::hard,
         {Reason::not_concerned, Reason::specified_assembly, Reason::part_does_not_say, Reason::rated_too_cool,
          Reason::rated_as_hot, Reason::not_stated, Reason::usual_outdoor_rating, Reason::ambient_not_stated},

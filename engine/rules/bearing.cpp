@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_bearing {
+namespace {
 
+constexpr std::string_view claim = "the bearing suits the duty, or it is said";
 constexpr std::string_view id = rule_id::bearing;
 
 // A preference: it may speak, but never ends a candidate.
@@ -23,12 +24,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::sleeve_for_sleeve);
 }
 
-}  // namespace of_bearing
+}  // namespace
 
 Rule bearing() {
-    using namespace of_bearing;
     return {id,
-            "the bearing suits the duty, or it is said",
+            claim,
             Weight::preference,
             {Reason::not_concerned, Reason::ball, Reason::not_stated, Reason::part_does_not_say,
              Reason::sleeve_upright_or_outdoors, Reason::sleeve_for_ball, Reason::sleeve_for_sleeve},

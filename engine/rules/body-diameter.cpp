@@ -4,8 +4,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_body_diameter {
+namespace {
 
+constexpr std::string_view claim = "the band or ring that stays takes the body";
 constexpr std::string_view id = rule_id::body_diameter;
 
 // Only a band or ring grips the body; studs, lugs, a base or a face hold it elsewhere. An unstated mount may
@@ -40,12 +41,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes(Reason::body_too_small, {ring});
 }
 
-}  // namespace of_body_diameter
+}  // namespace
 
 Rule body_diameter() {
-    using namespace of_body_diameter;
     return {id,
-            "the band or ring that stays takes the body",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::body_not_stated, Reason::not_stated,
              Reason::part_does_not_say, Reason::body_too_large, Reason::larger_body, Reason::body_goes_in,

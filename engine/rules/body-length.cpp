@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_body_length {
+namespace {
 
+constexpr std::string_view claim = "the body clears the wheel housing or the blade guard";
 constexpr std::string_view id = rule_id::body_length;
 
 Finding judge(const Question& q, const Part& part) {
@@ -18,12 +19,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::body_clears);
 }
 
-}  // namespace of_body_length
+}  // namespace
 
 Rule body_length() {
-    using namespace of_body_length;
     return {id,
-            "the body clears the wheel housing or the blade guard",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
              Reason::body_too_long, Reason::body_clears},

@@ -4,8 +4,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_bolt_circle {
+namespace {
 
+constexpr std::string_view claim =
+    "studs, lugs or a face meet the holes that are there, or an adapter joins them";
 constexpr std::string_view id = rule_id::bolt_circle;
 
 bool has_circle(Mount mount) {
@@ -34,12 +36,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes(Reason::other_circle, {adapter});
 }
 
-}  // namespace of_bolt_circle
+}  // namespace
 
 Rule bolt_circle() {
-    using namespace of_bolt_circle;
     return {id,
-            "studs, lugs or a face meet the holes that are there, or an adapter joins them",
+            claim,
             Weight::curable,
             {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
              Reason::same_circle, Reason::other_circle},

@@ -2,8 +2,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_capacitor {
+namespace {
 
+constexpr std::string_view claim =
+    "a capacitor-run motor gets a new capacitor of its own value; any other gets none";
 constexpr std::string_view id = rule_id::capacitor;
 
 // The new motor's own value, never the old motor's; and always a new capacitor.
@@ -29,12 +31,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::no_capacitor);
 }
 
-}  // namespace of_capacitor
+}  // namespace
 
 Rule capacitor() {
-    using namespace of_capacitor;
     return {id,
-            "a capacitor-run motor gets a new capacitor of its own value; any other gets none",
+            claim,
             Weight::curable,
             {Reason::not_concerned, Reason::part_does_not_say, Reason::with_the_assembly,
              Reason::new_capacitor, Reason::old_capacitor_out, Reason::not_stated, Reason::no_capacitor},

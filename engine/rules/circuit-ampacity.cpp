@@ -4,8 +4,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_circuit_ampacity {
+namespace {
 
+constexpr std::string_view claim = "the circuit that the equipment plate asks for still carries the new fan";
 constexpr std::string_view id = rule_id::circuit_ampacity;
 
 // Recomputes the equipment's minimum circuit ampacity with the new fan: 1.25 of the largest motor plus the
@@ -31,12 +32,11 @@ bool decides(const FailedUnit& job) {
     return job.equipment.minimum_circuit_ampacity.said() && job.equipment.compressor_amps.said();
 }
 
-}  // namespace of_circuit_ampacity
+}  // namespace
 
 Rule circuit_ampacity() {
-    using namespace of_circuit_ampacity;
     return {id,
-            "the circuit that the equipment plate asks for still carries the new fan",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::part_does_not_say, Reason::circuit_too_small,
              Reason::within_the_circuit},

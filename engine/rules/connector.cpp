@@ -3,8 +3,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_connector {
+namespace {
 
+constexpr std::string_view claim = "the equipment's plug goes on, or a harness joins them";
 constexpr std::string_view id = rule_id::connector;
 
 // Between motors of one family; a retrofit is wired lead by lead.
@@ -25,12 +26,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes(Reason::other_plug, {harness});
 }
 
-}  // namespace of_connector
+}  // namespace
 
 Rule connector() {
-    using namespace of_connector;
     return {id,
-            "the equipment's plug goes on, or a harness joins them",
+            claim,
             Weight::curable,
             {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
              Reason::same_plug, Reason::other_plug},

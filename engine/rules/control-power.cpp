@@ -2,8 +2,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_control_power {
+namespace {
 
+constexpr std::string_view claim =
+    "24 V taps have the common of their signals and a transformer that carries them";
 constexpr std::string_view id = rule_id::control_power;
 
 // A tap draws at most 20 mA, so a retrofit adds under half a volt-ampere: only a full transformer minds.
@@ -44,12 +46,11 @@ Finding judge(const Question& q, const Part& part) {
     return judge_transformer(q, say);
 }
 
-}  // namespace of_control_power
+}  // namespace
 
 Rule control_power() {
-    using namespace of_control_power;
     return {id,
-            "24 V taps have the common of their signals and a transformer that carries them",
+            claim,
             Weight::curable,
             {Reason::common_present, Reason::transformer_overloaded, Reason::transformer_nearly_full,
              Reason::not_concerned, Reason::no_common, Reason::already_24v, Reason::common_not_stated},

@@ -2,8 +2,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_double_shaft {
+namespace {
 
+constexpr std::string_view claim =
+    "the motor drives as many wheels as the old one; an unused end is cut or guarded";
 constexpr std::string_view id = rule_id::double_shaft;
 
 Finding judge(const Question& q, const Part& part) {
@@ -20,13 +22,12 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes(Reason::unused_end_to_cut, {remedy(Cure::shaft_cut)}, !needs);
 }
 
-}  // namespace of_double_shaft
+}  // namespace
 
 Rule double_shaft() {
-    using namespace of_double_shaft;
     return {
         id,
-        "the motor drives as many wheels as the old one; an unused end is cut or guarded",
+        claim,
         Weight::hard,
         {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
          Reason::single_shaft, Reason::same_shafts, Reason::unused_end_to_guard, Reason::unused_end_to_cut},

@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_enclosure {
+namespace {
 
+constexpr std::string_view claim = "a motor outdoors is enclosed";
 constexpr std::string_view id = rule_id::enclosure;
 
 Finding judge(const Question& q, const Part& part) {
@@ -25,12 +26,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::open_indoors);
 }
 
-}  // namespace of_enclosure
+}  // namespace
 
 Rule enclosure() {
-    using namespace of_enclosure;
     return {id,
-            "a motor outdoors is enclosed",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::enclosed, Reason::place_not_stated,
              Reason::part_does_not_say, Reason::open_motor_outdoors, Reason::not_stated,

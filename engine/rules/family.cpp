@@ -4,8 +4,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_family {
+namespace {
 
+constexpr std::string_view claim =
+    "the motor makes its torque as the old one did, or its own sheet lists the retrofit";
 constexpr std::string_view id = rule_id::family;
 
 // What is lost by the change, or why it cannot be. Empty: the part's own sheet decides.
@@ -53,13 +55,12 @@ Finding judge(const Question& q, const Part& part) {
                        {remedy(Cure::airflow_setup)}, gives_up_airflow);
 }
 
-}  // namespace of_family
+}  // namespace
 
 Rule family() {
-    using namespace of_family;
     return {
         id,
-        "the motor makes its torque as the old one did, or its own sheet lists the retrofit",
+        claim,
         Weight::hard,
         {Reason::board_gets_no_reply, Reason::nothing_commands_it, Reason::other_phase,
          Reason::loses_constant_airflow, Reason::loses_constant_torque, Reason::needs_its_own_program,

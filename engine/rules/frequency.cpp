@@ -5,8 +5,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_frequency {
+namespace {
 
+constexpr std::string_view claim =
+    "an induction motor's frequency is the supply's, alone and together with the voltage";
 constexpr std::string_view id = rule_id::frequency;
 
 // How far the live reading lies from the plate, as a fraction; a reading inside a span lies nowhere off.
@@ -41,12 +43,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::within_tolerance);
 }
 
-}  // namespace of_frequency
+}  // namespace
 
 Rule frequency() {
-    using namespace of_frequency;
     return {id,
-            "an induction motor's frequency is the supply's, alone and together with the voltage",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::rectified_supply, Reason::not_stated, Reason::part_does_not_say,
              Reason::other_frequency, Reason::combined_deviation, Reason::within_tolerance},

@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_full_load_current {
+namespace {
 
+constexpr std::string_view claim = "full-load amps do not exceed the fan amps of the equipment plate";
 constexpr std::string_view id = rule_id::full_load_current;
 
 // The equipment plate's fan amps bind (NEC 430.6(A)(1) exception); without it the old motor's is the measure,
@@ -31,12 +32,11 @@ bool decides(const FailedUnit& job) {
     return job.equipment.fan_amps.said().has_value();
 }
 
-}  // namespace of_full_load_current
+}  // namespace
 
 Rule full_load_current() {
-    using namespace of_full_load_current;
     return {id,
-            "full-load amps do not exceed the fan amps of the equipment plate",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::part_does_not_say, Reason::over_the_equipment_plate,
              Reason::within_the_equipment_plate, Reason::not_stated, Reason::more_than_the_old_motor,

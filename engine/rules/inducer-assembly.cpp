@@ -5,8 +5,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_inducer_assembly {
+namespace {
 
+constexpr std::string_view claim = "a draft inducer is the assembly that the equipment specifies";
 constexpr std::string_view id = rule_id::inducer_assembly;
 
 // Part of a certified combustion system: no sizing up or down and no look-alikes.
@@ -20,12 +21,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::specified_assembly);
 }
 
-}  // namespace of_inducer_assembly
+}  // namespace
 
 Rule inducer_assembly() {
-    using namespace of_inducer_assembly;
     return {id,
-            "a draft inducer is the assembly that the equipment specifies",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::assembly_not_stated, Reason::part_does_not_say,
              Reason::other_assembly, Reason::specified_assembly},

@@ -4,8 +4,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_load {
+namespace {
 
+constexpr std::string_view claim = "the motor is made for what it has to turn";
 constexpr std::string_view id = rule_id::load;
 
 Finding judge(const Question& q, const Part& part) {
@@ -22,12 +23,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::same_load);
 }
 
-}  // namespace of_load
+}  // namespace
 
 Rule load() {
-    using namespace of_load;
     return {id,
-            "the motor is made for what it has to turn",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::load_not_stated, Reason::part_does_not_say, Reason::other_load,
              Reason::same_load},

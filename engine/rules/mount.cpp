@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_mount {
+namespace {
 
+constexpr std::string_view claim = "the motor is held as the old one was, or a band or adapter holds it";
 constexpr std::string_view id = rule_id::mount;
 
 // A motor with nothing welded to its shell can be held by a band around it.
@@ -33,12 +34,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes(Reason::other_mount, {held});
 }
 
-}  // namespace of_mount
+}  // namespace
 
 Rule mount() {
-    using namespace of_mount;
     return {id,
-            "the motor is held as the old one was, or a band or adapter holds it",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::mount_not_stated,
              Reason::part_does_not_say, Reason::same_mount, Reason::band_closes_on_the_shell,

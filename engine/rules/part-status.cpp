@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_part_status {
+namespace {
 
+constexpr std::string_view claim = "the part is still made, or what is left of it is said";
 constexpr std::string_view id = rule_id::part_status;
 
 Finding judge(const Question&, const Part& part) {
@@ -19,12 +20,11 @@ Finding judge(const Question&, const Part& part) {
     return say.fits(Reason::active);
 }
 
-}  // namespace of_part_status
+}  // namespace
 
 Rule part_status() {
-    using namespace of_part_status;
     return {id,
-            "the part is still made, or what is left of it is said",
+            claim,
             Weight::preference,
             {Reason::active, Reason::superseded, Reason::discontinued},
             {"common-practice"},

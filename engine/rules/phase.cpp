@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_phase {
+namespace {
 
+constexpr std::string_view claim = "the motor takes the phases that the supply has";
 constexpr std::string_view id = rule_id::phase;
 
 Finding judge(const Question& q, const Part& part) {
@@ -21,12 +22,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::same_phase);
 }
 
-}  // namespace of_phase
+}  // namespace
 
 Rule phase() {
-    using namespace of_phase;
     return {id,
-            "the motor takes the phases that the supply has",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::plate_disagrees_with_itself, Reason::phase_not_stated,
              Reason::part_disagrees_with_itself, Reason::part_does_not_say, Reason::other_phase,

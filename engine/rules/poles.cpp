@@ -5,8 +5,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_poles {
+namespace {
 
+constexpr std::string_view claim =
+    "an induction motor has the old one's pole count, for the same wheel or blade";
 constexpr std::string_view id = rule_id::poles;
 
 // The new motor drags the old wheel towards its own speed: load over the old load, by rated speeds where both
@@ -43,12 +45,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fails(*now < *old ? Reason::runs_too_fast : Reason::runs_too_slow);
 }
 
-}  // namespace of_poles
+}  // namespace
 
 Rule poles() {
-    using namespace of_poles;
     return {id,
-            "an induction motor has the old one's pole count, for the same wheel or blade",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::plate_disagrees_with_itself,
              Reason::poles_not_stated, Reason::part_disagrees_with_itself, Reason::part_does_not_say,

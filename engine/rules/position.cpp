@@ -4,8 +4,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_position {
+namespace {
 
+constexpr std::string_view claim = "the motor may be mounted with its shaft pointing this way";
 constexpr std::string_view id = rule_id::position;
 
 bool lists(const std::vector<ShaftPosition>& allowed, ShaftPosition position) {
@@ -35,12 +36,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::position_allowed);
 }
 
-}  // namespace of_position
+}  // namespace
 
 Rule position() {
-    using namespace of_position;
     return {id,
-            "the motor may be mounted with its shaft pointing this way",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::position_not_stated,
              Reason::any_position, Reason::not_stated, Reason::part_does_not_say, Reason::other_position,

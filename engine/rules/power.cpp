@@ -5,8 +5,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_power {
+namespace {
 
+constexpr std::string_view claim =
+    "the motor is as strong as the old one, at most one standard size stronger, never weaker";
 constexpr std::string_view id = rule_id::power;
 
 // NEMA MG 1 10.32 ratings of small motors with the extra fan-motor ratings 1/15, 1/10 and 1/5 (from memory),
@@ -77,12 +79,11 @@ Finding judge(const Question& q, const Part& part) {
     return judge_larger(q, part, *was, *now, say);
 }
 
-}  // namespace of_power
+}  // namespace
 
 Rule power() {
-    using namespace of_power;
     return {id,
-            "the motor is as strong as the old one, at most one standard size stronger, never weaker",
+            claim,
             Weight::curable,
             {Reason::same_power, Reason::duty_torque_not_known, Reason::part_does_not_say,
              Reason::no_tap_strong_enough, Reason::larger_with_a_tap_for_it, Reason::too_large,

@@ -5,8 +5,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_program {
+namespace {
 
+constexpr std::string_view claim = "a programmed motor or module carries the program of this equipment";
 constexpr std::string_view id = rule_id::program;
 
 bool lists_old_motor(const Module& module, const FailedUnit& job) {
@@ -41,12 +42,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::same_program);
 }
 
-}  // namespace of_program
+}  // namespace
 
 Rule program() {
-    using namespace of_program;
     return {id,
-            "a programmed motor or module carries the program of this equipment",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::program_not_stated, Reason::part_does_not_say,
              Reason::other_program, Reason::old_motor_not_listed, Reason::same_program},

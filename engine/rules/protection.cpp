@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_protection {
+namespace {
 
+constexpr std::string_view claim = "the motor is thermally or impedance protected";
 constexpr std::string_view id = rule_id::protection;
 
 Finding judge(const Question& q, const Part& part) {
@@ -24,13 +25,12 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::is_protected);
 }
 
-}  // namespace of_protection
+}  // namespace
 
 Rule protection() {
-    using namespace of_protection;
     return {
         id,
-        "the motor is thermally or impedance protected",
+        claim,
         Weight::hard,
         {Reason::not_concerned, Reason::specified_assembly, Reason::limited_by_its_control,
          Reason::part_does_not_say, Reason::not_protected, Reason::restarts_by_itself, Reason::is_protected},

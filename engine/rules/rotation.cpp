@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_rotation {
+namespace {
 
+constexpr std::string_view claim = "the motor turns the way the old one did, or can be set to";
 constexpr std::string_view id = rule_id::rotation;
 
 // Both sides are already normalised to the shaft end; a bare CW never gets this far as a value.
@@ -25,12 +26,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::same_rotation);
 }
 
-}  // namespace of_rotation
+}  // namespace
 
 Rule rotation() {
-    using namespace of_rotation;
     return {id,
-            "the motor turns the way the old one did, or can be set to",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::part_does_not_say, Reason::to_be_set,
              Reason::rotation_not_stated, Reason::old_motor_was_set_either_way, Reason::turns_the_other_way,

@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_service_factor {
+namespace {
 
+constexpr std::string_view claim = "the motor has the old one's reserve, or the loss of it is said";
 constexpr std::string_view id = rule_id::service_factor;
 
 // Air-over fan motors are 1.0 unless marked; the factor is a reserve that must not have been spent.
@@ -18,12 +19,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::same_reserve);
 }
 
-}  // namespace of_service_factor
+}  // namespace
 
 Rule service_factor() {
-    using namespace of_service_factor;
     return {id,
-            "the motor has the old one's reserve, or the loss of it is said",
+            claim,
             Weight::preference,
             {Reason::not_concerned, Reason::not_stated, Reason::less_reserve, Reason::same_reserve},
             {"common-practice"},

@@ -5,8 +5,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_shaft_diameter {
+namespace {
 
+constexpr std::string_view claim =
+    "the shaft goes into the bore, alone or through a bushing, never by drilling";
 constexpr std::string_view id = rule_id::shaft_diameter;
 
 // Bores of hubs and shafts of motors as they are sold: inch sizes (common practice), and IEC shafts (from memory).
@@ -57,12 +59,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes(Reason::bushing, {bushing});
 }
 
-}  // namespace of_shaft_diameter
+}  // namespace
 
 Rule shaft_diameter() {
-    using namespace of_shaft_diameter;
     return {id,
-            "the shaft goes into the bore, alone or through a bushing, never by drilling",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::bore_not_stated,
              Reason::part_does_not_say, Reason::bore_just_short, Reason::too_thick, Reason::slip_fit,

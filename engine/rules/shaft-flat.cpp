@@ -2,8 +2,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_shaft_flat {
+namespace {
 
+constexpr std::string_view claim = "the set screw lands on a flat";
 constexpr std::string_view id = rule_id::shaft_flat;
 
 // Where the flat begins, from the motor's face; the flat runs from there to the shaft's end.
@@ -32,12 +33,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.caution(Reason::check_the_set_screw);
 }
 
-}  // namespace of_shaft_flat
+}  // namespace
 
 Rule shaft_flat() {
-    using namespace of_shaft_flat;
     return {id,
-            "the set screw lands on a flat",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
              Reason::flat_ends_before_the_hub, Reason::flat_reaches_as_far, Reason::check_the_set_screw},

@@ -4,8 +4,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_shaft_length {
+namespace {
 
+constexpr std::string_view claim = "the shaft reaches through the hub, and what is too long can be cut";
 constexpr std::string_view id = rule_id::shaft_length;
 
 // A shaft longer than what clears is cut back, where its maker lets it be cut.
@@ -54,12 +55,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::long_enough);
 }
 
-}  // namespace of_shaft_length
+}  // namespace
 
 Rule shaft_length() {
-    using namespace of_shaft_length;
     return {id,
-            "the shaft reaches through the hub, and what is too long can be cut",
+            claim,
             Weight::curable,
             {Reason::to_be_cut, Reason::part_does_not_say, Reason::too_long, Reason::may_be_too_long,
              Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::readings_disagree,

@@ -4,8 +4,9 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_signal_class {
+namespace {
 
+constexpr std::string_view claim = "the motor understands what the equipment sends, or a relay translates it";
 constexpr std::string_view id = rule_id::signal_class;
 
 bool has_run_signal(const Motor& motor) {
@@ -90,13 +91,12 @@ Finding judge(const Question& q, const Part& part) {
     return not_concerned(id);
 }
 
-}  // namespace of_signal_class
+}  // namespace
 
 Rule signal_class() {
-    using namespace of_signal_class;
     return {
         id,
-        "the motor understands what the equipment sends, or a relay translates it",
+        claim,
         Weight::hard,
         {Reason::control_source_not_stated, Reason::board_speaks_serial, Reason::control_24v_from_board,
          Reason::board_keeps_the_run_signal, Reason::line_to_24v_by_relay, Reason::heat_not_stated,

@@ -2,8 +2,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_speed {
+namespace {
 
+constexpr std::string_view claim =
+    "the rated speed is the old one's, within a tolerance that the cube law makes small";
 constexpr std::string_view id = rule_id::speed;
 
 // An electronic motor's plate speed says nothing of the line; only a stated ceiling can end it.
@@ -38,12 +40,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::same_speed);
 }
 
-}  // namespace of_speed
+}  // namespace
 
 Rule speed() {
-    using namespace of_speed;
     return {id,
-            "the rated speed is the old one's, within a tolerance that the cube law makes small",
+            claim,
             Weight::hard,
             {Reason::not_concerned, Reason::not_stated, Reason::above_its_speed_limit,
              Reason::within_its_speed_limit, Reason::specified_assembly, Reason::part_does_not_say,

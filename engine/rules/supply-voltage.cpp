@@ -4,8 +4,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_supply_voltage {
+namespace {
 
+constexpr std::string_view claim =
+    "a plate voltage of the part lies within its band of the supply, nominal and measured";
 constexpr std::string_view id = rule_id::supply_voltage;
 
 struct BestRating {
@@ -80,12 +82,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::within_band);
 }
 
-}  // namespace of_supply_voltage
+}  // namespace
 
 Rule supply_voltage() {
-    using namespace of_supply_voltage;
     return {id,
-            "a plate voltage of the part lies within its band of the supply, nominal and measured",
+            claim,
             Weight::hard,
             {Reason::far_from_plate_volts, Reason::below_range_a, Reason::not_concerned,
              Reason::no_live_supply, Reason::supply_not_stated, Reason::part_does_not_say,

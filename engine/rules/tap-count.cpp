@@ -2,8 +2,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_tap_count {
+namespace {
 
+constexpr std::string_view claim =
+    "the motor has the speeds that are really used; leads left over are parked";
 constexpr std::string_view id = rule_id::tap_count;
 
 std::optional<int> speeds_of(const Motor& motor) {
@@ -28,12 +30,11 @@ Finding judge(const Question& q, const Part& part) {
     return say.fits(Reason::enough_speeds);
 }
 
-}  // namespace of_tap_count
+}  // namespace
 
 Rule tap_count() {
-    using namespace of_tap_count;
     return {id,
-            "the motor has the speeds that are really used; leads left over are parked",
+            claim,
             Weight::curable,
             {Reason::not_concerned, Reason::not_stated, Reason::part_does_not_say,
              Reason::calls_share_a_speed, Reason::leads_to_park, Reason::enough_speeds},

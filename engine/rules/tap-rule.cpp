@@ -2,8 +2,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_tap_rule {
+namespace {
 
+constexpr std::string_view claim =
+    "where two taps can be live together, the motor's sheet says what it does, or a relay prevents it";
 constexpr std::string_view id = rule_id::tap_rule;
 
 // A thermostat sends G with Y, and a defrost board back-feeds W. A board usually closes one blower output at
@@ -33,22 +35,20 @@ Finding judge(const Question& q, const Part& part) {
     return say.changes(Reason::one_tap_at_a_time_by_relay, {});
 }
 
-}  // namespace of_tap_rule
+}  // namespace
 
 Rule tap_rule() {
-    using namespace of_tap_rule;
-    return {
-        id,
-        "where two taps can be live together, the motor's sheet says what it does, or a relay prevents it",
-        Weight::hard,
-        {Reason::not_concerned, Reason::highest_tap_wins, Reason::one_output_at_a_time,
-         Reason::part_does_not_say, Reason::wired_for_one_tap, Reason::live_taps_not_known,
-         Reason::one_tap_at_a_time_by_relay},
-        {"tap-rule"},
-        {},
-        {"plate.tap_rule", "plate.family", "controls.source", "controls.terminals", "measured.live_taps"},
-        {"motors.family", "motors.tap_rule"},
-        judge};
+    return {id,
+            claim,
+            Weight::hard,
+            {Reason::not_concerned, Reason::highest_tap_wins, Reason::one_output_at_a_time,
+             Reason::part_does_not_say, Reason::wired_for_one_tap, Reason::live_taps_not_known,
+             Reason::one_tap_at_a_time_by_relay},
+            {"tap-rule"},
+            {},
+            {"plate.tap_rule", "plate.family", "controls.source", "controls.terminals", "measured.live_taps"},
+            {"motors.family", "motors.tap_rule"},
+            judge};
 }
 
 }  // namespace endbell::inline rules::rule

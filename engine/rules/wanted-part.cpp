@@ -2,8 +2,10 @@
 
 namespace endbell::inline rules::rule {
 
-namespace of_wanted_part {
+namespace {
 
+constexpr std::string_view claim =
+    "the part replaces the half that failed, and a module only beside a motor proven good";
 constexpr std::string_view id = rule_id::wanted_part;
 
 std::vector<std::string> readings_missing(const Diagnosis& diagnosis) {
@@ -55,13 +57,12 @@ Finding judge(const Question& q, const Part& part) {
     return not_concerned(id);
 }
 
-}  // namespace of_wanted_part
+}  // namespace
 
 Rule wanted_part() {
-    using namespace of_wanted_part;
     return {
         id,
-        "the part replaces the half that failed, and a module only beside a motor proven good",
+        claim,
         Weight::hard,
         {Reason::family_not_stated, Reason::no_separable_module, Reason::motor_half_failed,
          Reason::fault_elsewhere, Reason::motor_half_not_proven, Reason::module_failed, Reason::motor_failed,

@@ -1,4 +1,5 @@
 // One name, one type: two types of one name in the same namespace are one to the linker, whichever it meets first.
+// What a source keeps to itself stands in a namespace without a name.
 #include <boost/test/unit_test.hpp>
 #include <map>
 
@@ -30,6 +31,16 @@ Complaints twice_defined(const std::vector<File>& files) {
     return complaints;
 }
 
+/// Namespaces that are named for one file's sake, as if its neighbours were compiled with it.
+Complaints namespaces_of_one_file(const std::vector<File>& files) {
+    Complaints complaints;
+    for (const File& file : files) {
+        for (const std::string& name : captures(file.text, "\\bnamespace (of_\\w+)"))
+            complaints.push_back(file.path + " opens " + name);
+    }
+    return complaints;
+}
+
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(no_two_headers_define_a_type_of_one_name) {
@@ -43,4 +54,16 @@ BOOST_AUTO_TEST_CASE(a_name_given_twice_is_caught) {
     const File forward{"engine/wiring/plan.hpp", "\nstruct Signal;\n"};
     BOOST_TEST(twice_defined({one, other}).size() == 1U);
     BOOST_TEST(twice_defined({one, forward}).empty());
+}
+
+BOOST_AUTO_TEST_CASE(what_a_source_keeps_to_itself_has_no_named_namespace) {
+    CHECK_NO_COMPLAINTS(namespaces_of_one_file(sources()));
+}
+
+BOOST_AUTO_TEST_CASE(a_namespace_of_one_file_is_caught) {
+    BOOST_TEST(
+        namespaces_of_one_file({{"engine/rules/load.cpp",
+                                 "\nnamespace of_load {\n}\nRule load() {\n    using namespace of_load;\n"}})
+            .size() == 2U);
+    BOOST_TEST(namespaces_of_one_file({{"engine/rules/load.cpp", "\nnamespace {\n"}}).empty());
 }

@@ -41,6 +41,32 @@ Complaints orphans(const std::vector<std::string>& ids, const std::vector<std::s
     return complaints;
 }
 
+std::vector<std::string> registered() {
+    std::vector<std::string> ids;
+    for (const Rule& rule : endbell::all_rules()) ids.emplace_back(rule.id);
+    return ids;
+}
+
+/// The rule's sentence stands above its code: first in the file, below what it includes.
+Complaints claims_not_first(const std::vector<File>& files) {
+    Complaints complaints;
+    for (const File& file : files) {
+        const auto first = captures(file.text, "\nnamespace \\{\n\n(\\w+ \\w+(?:::\\w+)? \\w+)");
+        if (first.empty() || first.front() != "constexpr std::string_view claim")
+            complaints.push_back(file.path + " does not begin with its claim");
+    }
+    return complaints;
+}
+
+std::vector<File> rule_sources() {
+    std::vector<File> found;
+    for (const std::string& id : registered()) {
+        const std::string path = path_of("engine/rules/ID.cpp", id);
+        found.push_back({path, read(root() / path)});
+    }
+    return found;
+}
+
 /// A rule names its limits by constants, which exist or do not compile.
 Complaints unknown_names(const std::vector<Rule>& rules) {
     Complaints complaints;
@@ -64,12 +90,6 @@ Complaints twice(const std::vector<std::string>& ids) {
         if (std::count(ids.begin(), ids.end(), id) > 1) complaints.push_back(id + " stands twice");
     }
     return complaints;
-}
-
-std::vector<std::string> registered() {
-    std::vector<std::string> ids;
-    for (const Rule& rule : endbell::all_rules()) ids.emplace_back(rule.id);
-    return ids;
 }
 
 bool exists_nowhere(const std::string&) {
@@ -112,4 +132,16 @@ BOOST_AUTO_TEST_CASE(a_rule_with_an_unknown_source_or_none_is_caught) {
     BOOST_TEST(unknown_names({rule}).size() == 1U);
     rule.claim = "";
     BOOST_TEST(unknown_names({rule}).size() == 2U);
+}
+
+BOOST_AUTO_TEST_CASE(every_rule_begins_with_its_claim) {
+    CHECK_NO_COMPLAINTS(claims_not_first(rule_sources()));
+}
+
+BOOST_AUTO_TEST_CASE(a_claim_below_the_code_is_caught) {
+    const std::string claim = "constexpr std::string_view claim = \"it fits\";\n";
+    const std::string id = "constexpr std::string_view id = rule_id::load;\n";
+    BOOST_TEST(claims_not_first({{"engine/rules/load.cpp", "\nnamespace {\n\n" + claim + id}}).empty());
+    BOOST_TEST(claims_not_first({{"engine/rules/load.cpp", "\nnamespace {\n\n" + id + claim}}).size() == 1U);
+    BOOST_TEST(claims_not_first({{"engine/rules/load.cpp", "\nRule load();\n"}}).size() == 1U);
 }
