@@ -1,7 +1,12 @@
-"""What the catalog's long tests share: generated tables, and one way to count. No test of its own."""
+"""What the tests of long work share: generated tables, a program on a terminal, and one way to count. No test of its own."""
 import csv
 import os
+import pty
 import random
+import subprocess
+import tempfile
+import termios
+import time
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 
@@ -23,6 +28,65 @@ class Count:
 
 def endbell(build):
     return os.path.join(os.path.abspath(build), "cli", "endbell")
+
+
+class Shown:
+    """A program that shows its progress on a terminal: what it has shown says how far it is, on any machine.
+
+    held: the terminal takes nothing yet, so that the program stands still at its first line of progress.
+    """
+
+    def __init__(self, arguments, held=False, **how):
+        self.main, self.side = pty.openpty()
+        if held:
+            termios.tcflow(self.side, termios.TCOOFF)
+        self.out = tempfile.TemporaryFile()  # takes all; a pipe would hold the program up
+        self.program = subprocess.Popen(arguments, stdout=self.out, stderr=self.side, **how)
+        self.seen = b""
+        if not held:
+            self.close_side()
+
+    def close_side(self):
+        if self.side is not None:
+            os.close(self.side)
+        self.side = None
+
+    def wait_until_it_heeds(self, sent):
+        """Until the program has a handler of its own for the signal, or has ended."""
+        while self.program.poll() is None:
+            with open(f"/proc/{self.program.pid}/status", encoding="ascii") as status:
+                caught = [line for line in status if line.startswith("SigCgt:")]
+            if caught and int(caught[0].split()[1], 16) >> (sent - 1) & 1:
+                return
+            time.sleep(0.001)
+
+    def read(self):
+        """What is shown next; nothing: the program has ended."""
+        try:
+            block = os.read(self.main, 65536)
+        except OSError:  # the other side is closed
+            block = b""
+        self.seen += block
+        return block
+
+    def wait_until_shown(self, lines):
+        while self.seen.count(b"\x1b[K") < lines and self.read():
+            pass
+
+    def end(self, sent=None):
+        """Sends the signal, lets it go and waits: (exit code, stdout, what the terminal showed)."""
+        if sent is not None:
+            self.program.send_signal(sent)
+        if self.side is not None:
+            termios.tcflow(self.side, termios.TCOON)
+        self.close_side()
+        while self.read():
+            pass
+        os.close(self.main)
+        code = self.program.wait()
+        self.out.seek(0)
+        with self.out:
+            return code, self.out.read().decode(), self.seen.decode(errors="replace")
 
 
 def write_tables(folder, parts, seed=1, price_step=0):

@@ -35,7 +35,7 @@ def check(name, holds, detail=""):
 
 def run(folder, *words):
     environment = {k: v for k, v in os.environ.items() if k != "ENDBELL_CATALOG"}
-    done = subprocess.run([ENDBELL, *words], capture_output=True, cwd=folder, env=environment, timeout=900)
+    done = subprocess.run([ENDBELL, *words], capture_output=True, cwd=folder, env=environment)
     return done.returncode, done.stdout.decode("utf-8"), done.stderr.decode("utf-8")
 
 

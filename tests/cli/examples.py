@@ -29,7 +29,7 @@ def check(name, holds, detail=""):
 
 def shell(command):
     done = subprocess.run(["bash", "-c", command], cwd=WORK, env=ENV, capture_output=True, text=True,
-                          stdin=subprocess.DEVNULL, timeout=300)
+                          stdin=subprocess.DEVNULL)
     return done.returncode, done.stdout, done.stderr
 
 

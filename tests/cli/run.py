@@ -34,7 +34,7 @@ def check(name, holds, detail=""):
 def run(*arguments, stdin=None, env=None):
     environment = {k: v for k, v in os.environ.items() if k != "ENDBELL_CATALOG"}
     environment.update(env or {})
-    done = subprocess.run([ENDBELL, *arguments], capture_output=True, input=stdin, env=environment, cwd=WORK, timeout=300)
+    done = subprocess.run([ENDBELL, *arguments], capture_output=True, input=stdin, env=environment, cwd=WORK)
     return done.returncode, done.stdout.decode("utf-8", "replace"), done.stderr.decode("utf-8", "replace")
 
 

@@ -28,7 +28,7 @@ class Terminal:
         self.tmux("set-option", "-g", "history-limit", "5000")
 
     def tmux(self, *words):
-        done = subprocess.run(["tmux", "-S", self.socket, *words], capture_output=True, text=True, cwd=shop.home, timeout=60)
+        done = subprocess.run(["tmux", "-S", self.socket, *words], capture_output=True, text=True, cwd=shop.home)
         return done.stdout
 
     def type(self, text):
@@ -40,14 +40,17 @@ class Terminal:
         return self.tmux("capture-pane", "-t", "desk", "-p", "-J", "-S", "-").rstrip()
 
     def wait_for(self, pattern, beyond):
-        """The text shown beyond `beyond` characters, when it ends in the pattern."""
-        for _ in range(600):
+        """The text shown beyond `beyond` characters, as soon as it ends in the pattern; None when the shell has ended."""
+        while self.lives():
             seen = self.screen()
             found = re.search(pattern, seen[beyond:])
             if found:
                 return seen, found
             time.sleep(0.05)
-        return seen, None
+        return self.screen(), None
+
+    def lives(self):
+        return self.tmux("list-sessions") != ""
 
     def close(self):
         self.tmux("kill-server")

@@ -17,7 +17,7 @@ SIDE_FILES = ("shop.db-index", "shop.db-prices")
 
 
 def run(folder, *words):
-    done = subprocess.run([ENDBELL, "--no-config", "--catalog", "shop.db", *words], cwd=folder, capture_output=True, timeout=300)
+    done = subprocess.run([ENDBELL, "--no-config", "--catalog", "shop.db", *words], cwd=folder, capture_output=True)
     return done.returncode, done.stdout, done.stderr
 
 

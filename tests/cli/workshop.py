@@ -49,7 +49,7 @@ class Workshop:
 
     def run(self, *words, stdin="", env=None, stdout=subprocess.PIPE):
         done = subprocess.run([self.program, *words], input=stdin.encode("utf-8"), stdout=stdout, stderr=subprocess.PIPE,
-                              cwd=self.home, env={**self.environment, **(env or {})}, timeout=300)
+                              cwd=self.home, env={**self.environment, **(env or {})})
         return done.returncode, (done.stdout or b"").decode("utf-8", "replace"), done.stderr.decode("utf-8", "replace")
 
     def on_terminal(self, *words, env=None, columns=80, stderr_too=False):

@@ -60,7 +60,7 @@ def outputs(text):
             script.append(f"{{ {command}\n}} </dev/null\nprintf '\\n%s\\n' '{MARK % count}'")
             count += 1
     with tempfile.TemporaryDirectory() as home:
-        done = subprocess.run(["bash", "-c", "\n".join(script)], cwd=ROOT, env=environment(home), timeout=600,
+        done = subprocess.run(["bash", "-c", "\n".join(script)], cwd=ROOT, env=environment(home),
                               stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.STDOUT)
     rest, printed = done.stdout.decode("utf-8", "replace"), []
     for i in range(count):

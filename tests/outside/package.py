@@ -38,7 +38,7 @@ def check(name, holds, detail=""):
 
 
 def run(*command, **more):
-    return subprocess.run(command, capture_output=True, text=True, env=ENV, timeout=600,
+    return subprocess.run(command, capture_output=True, text=True, env=ENV,
                           **{"cwd": WORK, "stdin": subprocess.DEVNULL, **more})
 
 
@@ -141,8 +141,8 @@ def zsh_offers(awaited, *words):
     script = (f"zmodload zsh/zpty; zpty shell zsh -f -i; zpty -w shell \"fpath=({USR}/share/zsh/vendor-completions"
               " \\$fpath); autoload -Uz compinit; compinit -u -D; LISTMAX=9999; PS1=RE''ADY%#\"; "
               f"zpty -r shell out '*READY[#%]*'; zpty -n -w shell $'{' '.join(('endbell', *words))}\\C-D'; shown=; "
-              f"for i in {{1..60}}; do sleep 0.5; while zpty -r -t shell out; do shown+=$out; done; "
-              f"[[ $shown == *{awaited}* ]] && break; done; print -r -- $shown; zpty -d shell")
+              f"until [[ $shown == *{awaited}* ]]; do zpty -r -t shell out; case $? in 0) shown+=$out;; 2) break;; "
+              "*) sleep 0.1;; esac; done; print -r -- $shown; zpty -d shell")
     return run("zsh", "-f", "-c", script).stdout
 
 

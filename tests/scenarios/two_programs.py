@@ -35,7 +35,7 @@ def program_of(path):
 
 
 def call(program, *words):
-    done = subprocess.run([program, *words], capture_output=True, text=True, errors="replace", timeout=120,
+    done = subprocess.run([program, *words], capture_output=True, text=True, errors="replace",
                           env={"PATH": os.environ.get("PATH", ""), "LC_ALL": "C.UTF-8", "ENDBELL_CONFIG": ""})
     return done.returncode, done.stdout, done.stderr
 

@@ -26,7 +26,7 @@ PROGRAM = os.path.join(os.path.abspath(sys.argv[1]), "cli", "endbell")
 
 
 def run(*arguments):
-    done = subprocess.run([PROGRAM, *arguments], capture_output=True, timeout=300)
+    done = subprocess.run([PROGRAM, *arguments], capture_output=True)
     return done.returncode, done.stdout.decode("utf-8"), done.stderr.decode("utf-8")
 
 

@@ -67,7 +67,7 @@ class World:
             raise SystemExit(f"the shelf did not import: exit {code}: {err.strip() or out.strip()}")
 
     def call(self, *words):
-        done = subprocess.run([self.program, *words], capture_output=True, text=True, errors="replace", timeout=120,
+        done = subprocess.run([self.program, *words], capture_output=True, text=True, errors="replace",
                               env={"PATH": os.environ.get("PATH", ""), "LC_ALL": "C.UTF-8"})
         return done.returncode, done.stdout, done.stderr
 
