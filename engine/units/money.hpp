@@ -27,7 +27,7 @@ struct Share {
 class Money {
   public:
     Money() = default;
-    Money(std::int64_t minor, Currency currency) : minor_(minor), currency_(std::move(currency)) {}
+    Money(std::int64_t minor, Currency currency) : minor_(minor), currency_(currency) {}
 
     std::int64_t minor() const { return minor_; }
     const Currency& currency() const { return currency_; }

@@ -103,6 +103,7 @@ void take_signals(const FailedUnit& job, const Facts& facts, const AirPlan& air,
 
 std::vector<std::string> names_of(const std::vector<ControlSignal>& signals) {
     std::vector<std::string> names;
+    names.reserve(signals.size());
     for (const ControlSignal& s : signals) names.push_back(s.name);
     return names;
 }

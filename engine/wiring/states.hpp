@@ -20,7 +20,7 @@ struct ControlSignal {
     std::string name;  // as the job labels it; never one of the netlist's own places
     Role role = Role::output;
     Call call = Call::circulate;  // of an output
-    std::string label = "";       // the job's own terminal; empty: assumed
+    std::string label{};          // the job's own terminal; empty: assumed
 };
 
 /// A reachable state before a tap is chosen for it.
