@@ -100,7 +100,9 @@ Part any_part(Dice& dice) {
         if (dice.roll(2)) part.module->power = horsepower(dice.number(.3, 1));
         return part;
     }
-    Part part = motor_part(*(families.begin() + dice.roll(6)), dice.number(.2, 1));
+    const Family family =
+        *(families.begin() + dice.roll(6));  // before the power: compilers differ in which comes first
+    Part part = motor_part(family, dice.number(.2, 1));
     if (dice.roll(5) == 0) part.motor->family.reset();
     if (dice.roll(3)) part.motor->ratings[0].speed = rpm(dice.number(800, 1650));
     if (dice.roll(4) == 0) part.motor->ratings.clear();

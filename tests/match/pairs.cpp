@@ -20,7 +20,8 @@ template <class T>
 void put(Reading<T>& reading, const std::vector<T>& values, Dice& dice) {
     reading = {};
     if (dice.one_in(5)) return;
-    reading = known(dice.of(values), dice.one_in(12) ? Origin::guessed : Origin::plate);
+    const bool guessed = dice.one_in(12);  // before the value: compilers differ in which comes first
+    reading = known(dice.of(values), guessed ? Origin::guessed : Origin::plate);
 }
 
 template <class T>
