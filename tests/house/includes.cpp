@@ -11,19 +11,30 @@ using namespace house;
 
 namespace {
 
-/// The folders that each folder may include, itself too: the closure of what engine/CMakeLists.txt links.
+/// A line of engine/CMakeLists.txt: a folder and the folders that it links.
+struct Room {
+    std::string folder;
+    std::vector<std::string> linked;
+};
+
+std::vector<Room> rooms_of(const std::string& cmake) {
+    std::vector<Room> rooms;
+    const std::regex line(R"(\nengine_folder\((\w+)([^)]*)\))");
+    for (auto it = std::sregex_iterator(cmake.begin(), cmake.end(), line); it != std::sregex_iterator(); ++it)
+        rooms.push_back({(*it)[1], captures((*it)[2].str(), R"(endbell_(\w+))")});
+    return rooms;
+}
+
+/// The folders that each folder may include, itself too: the closure of what it links.
 using Reach = std::map<std::string, std::set<std::string>>;
 
 /// REQUIRES: a folder links only folders named on earlier lines; else that is the complaint.
-Reach reach_of(const std::string& cmake, Complaints& complaints) {
+Reach reach_of(const std::vector<Room>& rooms, Complaints& complaints) {
     Reach reach;
-    const std::regex line(R"(\nengine_folder\((\w+)([^)]*)\))");
-    for (auto it = std::sregex_iterator(cmake.begin(), cmake.end(), line); it != std::sregex_iterator();
-         ++it) {
-        const std::string folder = (*it)[1];
+    for (const auto& [folder, links] : rooms) {
         std::set<std::string>& allowed = reach[folder];
         allowed.insert(folder);
-        for (const std::string& linked : captures((*it)[2].str(), R"(endbell_(\w+))")) {
+        for (const std::string& linked : links) {
             if (reach.count(linked) == 0 || linked == folder) {
                 complaints.push_back(folder + " links " + linked + ", which is not to its left");
                 continue;
@@ -48,6 +59,23 @@ Complaints rightward_includes(const std::vector<File>& sources, const Reach& rea
             const auto allowed = reach.find(from);
             const bool fine = from == "cli" || (allowed != reach.end() && allowed->second.count(to) > 0);
             if (!fine) complaints.push_back(file.path + " includes " + header);
+        }
+    }
+    return complaints;
+}
+
+/// What a folder links and includes no header of: the links say what a folder needs, not what others need.
+Complaints unused_links(const std::vector<Room>& rooms, const std::vector<File>& sources) {
+    std::map<std::string, std::set<std::string>> included;
+    for (const File& file : sources) {
+        for (const std::string& folder : captures(file.text, R"re(#include "engine/(\w+)/)re"))
+            included[folder_of(file.path)].insert(folder);
+    }
+    Complaints complaints;
+    for (const auto& [folder, links] : rooms) {
+        for (const std::string& linked : links) {
+            if (included[folder].count(linked) == 0)
+                complaints.push_back(folder + " links " + linked + " and includes nothing of it");
         }
     }
     return complaints;
@@ -115,14 +143,14 @@ const std::string small_cmake =
 
 Reach small_reach() {
     Complaints none;
-    return reach_of(small_cmake, none);
+    return reach_of(rooms_of(small_cmake), none);
 }
 
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(includes_run_leftwards_only) {
     Complaints order;
-    const Reach reach = reach_of(read(root() / "engine/CMakeLists.txt"), order);
+    const Reach reach = reach_of(rooms_of(read(root() / "engine/CMakeLists.txt")), order);
     BOOST_TEST(reach.size() >= 15U);
     CHECK_NO_COMPLAINTS(order);
     CHECK_NO_COMPLAINTS(rightward_includes(sources(), reach));
@@ -141,8 +169,22 @@ BOOST_AUTO_TEST_CASE(an_include_to_the_right_is_caught) {
 
 BOOST_AUTO_TEST_CASE(a_folder_that_links_to_its_right_is_caught) {
     Complaints complaints;
-    reach_of("\nengine_folder(base endbell_kit)\nengine_folder(kit)\n", complaints);
+    reach_of(rooms_of("\nengine_folder(base endbell_kit)\nengine_folder(kit)\n"), complaints);
     BOOST_TEST(complaints.size() == 1U);
+}
+
+BOOST_AUTO_TEST_CASE(a_folder_links_only_what_it_includes) {
+    CHECK_NO_COMPLAINTS(unused_links(rooms_of(read(root() / "engine/CMakeLists.txt")), sources()));
+}
+
+BOOST_AUTO_TEST_CASE(a_link_that_nothing_uses_is_caught) {
+    const std::vector<Room> rooms = rooms_of(small_cmake);
+    const File model{"engine/model/part.hpp", "#include \"engine/base/text.hpp\"\n"};
+    const File kit{"engine/kit/kit.cpp", "#include \"engine/model/part.hpp\"\n"};
+    const File base_only{"engine/kit/kit.cpp", "#include \"engine/base/text.hpp\"\n"};
+    BOOST_TEST(unused_links(rooms, {model, kit}).empty());
+    BOOST_TEST(unused_links(rooms, {model, base_only}).size() == 1U);
+    BOOST_TEST(unused_links(rooms, {model}).size() == 1U);
 }
 
 BOOST_AUTO_TEST_CASE(outside_libraries_stay_behind_their_folder) {

@@ -40,7 +40,8 @@ BOOST_AUTO_TEST_CASE(every_file_is_in_the_namespace_of_its_folder) {
 BOOST_AUTO_TEST_CASE(a_file_in_another_namespace_is_caught) {
     BOOST_TEST(strangers({{"engine/kit/a.hpp", "#pragma once\nnamespace endbell::inline kit {\n"}}).empty());
     BOOST_TEST(strangers({{"engine/kit/a.hpp", "#pragma once\nnamespace endbell {\n"}}).size() == 1U);
-    BOOST_TEST(strangers({{"engine/kit/a.hpp", "#pragma once\nnamespace endbell::inline kits {\n"}}).size() == 1U);
+    BOOST_TEST(strangers({{"engine/kit/a.hpp", "#pragma once\nnamespace endbell::inline kits {\n"}}).size() ==
+               1U);
 }
 
 BOOST_AUTO_TEST_CASE(there_is_one_place_to_start) {
@@ -49,5 +50,6 @@ BOOST_AUTO_TEST_CASE(there_is_one_place_to_start) {
 }
 
 BOOST_AUTO_TEST_CASE(a_second_place_to_start_is_seen) {
-    BOOST_TEST(starts({{"engine/a.hpp", "// START HERE. A"}, {"engine/b.hpp", "// START HERE. B"}}).size() == 2U);
+    BOOST_TEST(starts({{"engine/a.hpp", "// START HERE. A"}, {"engine/b.hpp", "// START HERE. B"}}).size() ==
+               2U);
 }
