@@ -51,7 +51,7 @@ Problem not_a_catalog(const std::filesystem::path& file, std::string value, std:
     return {{file.string(), 0, 0}, "catalog", std::move(value), std::move(expected), std::move(todo)};
 }
 
-/// The statements of schema.sql that make something, each as SQLite keeps it: from CREATE up to its semicolon.
+/// The statements of schema_sql() that make something, each as SQLite keeps it: from CREATE up to its semicolon.
 std::vector<std::string_view> expected_schema() {
     std::vector<std::string_view> statements;
     const std::string_view sql = schema_sql();
@@ -141,7 +141,7 @@ SQLite::Database make_new(const std::filesystem::path& file) {
         harden(db);
         db.exec("PRAGMA page_size = 16384");  // fewer pages to write, to split, and to look up a part in
         set_for_filling(db);
-        db.exec(std::string(schema_sql()));
+        db.exec(schema_sql());
         return db;
     });
 }

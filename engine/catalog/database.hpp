@@ -8,17 +8,13 @@
 #include <string_view>
 
 #include "engine/base/problem.hpp"
-#include "engine/fields/tables.hpp"
+#include "engine/catalog/schema.hpp"
 
 namespace endbell::inline catalog {
 
-/// The text of catalog-schema/schema.sql.
-std::string_view schema_sql();
-inline constexpr int schema_version = 1;
-
 /// Opens a finished catalog for reading. The file is never changed in place, so it is opened as immutable: no
 /// lock, no journal. Throws BadData unless it is a catalog: application id, schema version, and exactly the
-/// tables of schema.sql, no view or trigger beside them.
+/// tables of schema_sql(), no view or trigger beside them.
 SQLite::Database open_finished(const std::filesystem::path& file);
 
 /// Makes an empty catalog at `file`, to be filled by one writer that nobody reads yet.
@@ -42,7 +38,7 @@ auto guarded(const std::filesystem::path& file, Work work) {
     }
 }
 
-/// "\"a\",\"b\"": the columns of a table, quoted, in the order of columns.cpp.
+/// "\"a\",\"b\"": the columns of a table, quoted, in their order.
 std::string column_list(const Table& table);
 std::string quoted(std::string_view name);
 /// SELECT of all columns; `rest` follows ("WHERE part_id = ?").

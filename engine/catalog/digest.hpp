@@ -19,7 +19,7 @@ std::uint64_t row_fingerprint(std::span<const Stored> values);
 struct RowSum {
     std::int64_t rows = 0;
     std::uint64_t sum = 0;  // of their fingerprints, modulo 2^64
-    /// A bit for each column, in the order of columns.cpp, that a row may know: not part of the digest.
+    /// A bit for each column, in their order, that a row may know: not part of the digest.
     std::uint64_t filled = 0;
 
     void add(std::uint64_t fingerprint) {
@@ -33,7 +33,7 @@ constexpr std::uint64_t column_bit(std::size_t column) {
     return std::uint64_t{1} << column;
 }
 
-/// By table, every table of columns.cpp.
+/// By table, every table.
 using RowSums = std::map<std::string, RowSum, std::less<>>;
 RowSums no_rows();
 /// As write_digest left them.

@@ -1,11 +1,8 @@
 #include "engine/catalog/part_rows.hpp"
 
-#include <algorithm>
-#include <array>
-
 #include "engine/catalog/database.hpp"
 #include "engine/catalog/digest.hpp"
-#include "engine/catalog/row_reader.hpp"
+#include "engine/fields/part_columns.hpp"
 #include "engine/fields/tables.hpp"
 
 namespace endbell::inline catalog {
@@ -13,13 +10,6 @@ namespace endbell::inline catalog {
 namespace {
 
 constexpr std::uint64_t every_column = ~std::uint64_t{0};
-
-/// What no rule looks at (tested: the fields of all rules are the same without it).
-constexpr std::array passed_over = std::to_array<std::string_view>(
-    {"parts.maker", "parts.part_number", "parts.status", "parts.description", "motors.frame",
-     "motors.bearing", "motors.efficiency", "taps.label", "taps.speed_rpm", "taps.signal",
-     "motors.service_factor", "taps.off_delay_s", "terminals.label", "terminals.connector",
-     "motors.warranty_months", "modules.warranty_months"});
 
 /// The columns of a row in their places, those without their bit as NULL.
 std::string sql_of(std::string_view name, std::uint64_t columns, const std::string& rest) {
@@ -53,9 +43,7 @@ class PartRows::Columns {
         std::uint64_t columns = sums_.find(name)->second.filled;
         const Table& table = table_named(name);
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
-            const std::string column = std::string(name) + "." + std::string(table.columns[i].name);
-            if (std::find(passed_over.begin(), passed_over.end(), column) != passed_over.end())
-                columns &= ~column_bit(i);
+            if (table.columns[i].seen == Seen::by_people) columns &= ~column_bit(i);
         }
         return columns;
     }
@@ -94,21 +82,38 @@ void PartRows::fill(Part& part) {
 }
 
 void PartRows::fill_motor(const std::string& id, Motor& motor) {
-    motors_.of(id, [&](const PlainStatement& row) { read_motor(row, motor); });
-    ratings_.of(id, [&](const PlainStatement& row) { motor.ratings.push_back(read_rating(row)); });
-    taps_.of(id, [&](const PlainStatement& row) { motor.taps.push_back(read_tap(row)); });
-    terminals_.of(id, [&](const PlainStatement& row) { motor.terminals.push_back(read_terminal(row)); });
+    motors_.of(id, [&](const PlainStatement& row) { read_row(row, motor_columns(), motor); });
+    ratings_.of(id, [&](const PlainStatement& row) {
+        read_row(row, rating_columns(), motor.ratings.emplace_back());
+    });
+    taps_.of(id, [&](const PlainStatement& row) { read_row(row, tap_columns(), motor.taps.emplace_back()); });
+    terminals_.of(id, [&](const PlainStatement& row) {
+        read_row(row, terminal_columns(), motor.terminals.emplace_back());
+    });
 }
 
 void PartRows::fill_module(const std::string& id, Module& module) {
-    modules_.of(id, [&](const PlainStatement& row) { read_module(row, module); });
+    modules_.of(id, [&](const PlainStatement& row) { read_row(row, module_columns(), module); });
     fits_.of(id, [&](const PlainStatement& row) { module.fits.emplace_back(row.text(1)); });
-    terminals_.of(id, [&](const PlainStatement& row) { module.terminals.push_back(read_terminal(row)); });
+    terminals_.of(id, [&](const PlainStatement& row) {
+        read_row(row, terminal_columns(), module.terminals.emplace_back());
+    });
 }
 
 void PartRows::fill_accessory(const std::string& id, Accessory& accessory) {
-    cures_.of(id, [&](const PlainStatement& row) { accessory.cures.push_back(read_cure(row)); });
+    cures_.of(id, [&](const PlainStatement& row) {
+        read_row(row, cure_columns(), accessory.cures.emplace_back());
+    });
     excludes_.of(id, [&](const PlainStatement& row) { accessory.excludes.emplace_back(row.text(1)); });
+}
+
+Part read_part(const PlainStatement& row) {
+    Part part;
+    read_row(row, part_columns(), part);
+    if (part.kind == PartKind::motor) part.motor.emplace();
+    if (part.kind == PartKind::module) part.module.emplace();
+    if (part.kind == PartKind::accessory) part.accessory.emplace();
+    return part;
 }
 
 void PartRows::each(SQLite::Database& db, PartReading reading, const IdRange& range,

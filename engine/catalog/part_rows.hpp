@@ -49,6 +49,9 @@ class Rows {
     bool more_ = false;
 };
 
+/// A row of `parts`, with an empty motor, module or accessory to be filled.
+Part read_part(const PlainStatement& row);
+
 /// Everything that hangs on a part.
 class PartRows {
   public:

@@ -10,7 +10,9 @@
 #include <utility>
 #include <variant>
 
+#include "engine/base/text.hpp"
 #include "engine/fields/cell.hpp"
+#include "engine/fields/row_reader.hpp"
 
 namespace endbell::inline catalog {
 
@@ -20,7 +22,13 @@ inline std::string_view argument_text(sqlite3_value* argument) {
     return bytes != nullptr ? std::string_view(bytes) : std::string_view();
 }
 
-class PlainStatement {
+/// Throws SQLite::Exception, as of a damaged file.
+[[noreturn]] inline void damaged_value(std::string_view value) {
+    throw SQLite::Exception("a value that no import writes: '" + visible(value.substr(0, 40)) + "'",
+                            SQLITE_CORRUPT);
+}
+
+class PlainStatement final : public StoredRow {
   public:
     /// `sql` is prepared when it is first used: one answer needs few of a catalog's statements.
     PlainStatement(SQLite::Database& db, std::string sql) : db_(db.getHandle()), sql_(std::move(sql)) {}
@@ -62,19 +70,21 @@ class PlainStatement {
     void tell_known(std::uint64_t columns) { known_ = columns; }
 
     /// Of the present row, until the next step.
-    bool is_null(int column) const { return type(column) == SQLITE_NULL; }
+    bool is_null(int column) const override { return type(column) == SQLITE_NULL; }
     int type(int column) const {
         return is_known(column) ? sqlite3_column_type(statement_.get(), column) : SQLITE_NULL;
     }
-    std::int64_t whole(int column) const { return sqlite3_column_int64(statement_.get(), column); }
-    double real(int column) const { return sqlite3_column_double(statement_.get(), column); }
-    std::string_view text(int column) const {
+    std::int64_t whole(int column) const override { return sqlite3_column_int64(statement_.get(), column); }
+    double real(int column) const override { return sqlite3_column_double(statement_.get(), column); }
+    std::string_view text(int column) const override {
         if (!is_known(column)) return {};
         const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(statement_.get(), column));
         return {bytes, bytes == nullptr
                            ? 0
                            : static_cast<std::size_t>(sqlite3_column_bytes(statement_.get(), column))};
     }
+
+    [[noreturn]] void damaged(std::string_view value) const override { damaged_value(value); }
 
   private:
     bool is_known(int column) const { return column >= 64 || (known_ >> column & 1U) != 0; }

@@ -12,7 +12,7 @@
 #include "engine/catalog/digest.hpp"
 #include "engine/catalog/numbers.hpp"
 #include "engine/catalog/part_rows.hpp"
-#include "engine/catalog/row_reader.hpp"
+#include "engine/catalog/shop_rows.hpp"
 
 namespace endbell::inline catalog {
 
@@ -35,7 +35,7 @@ struct StoredCatalog::State {
             const std::string id = rows.getColumn(0).getString();
             if (limits.tighten(id, rows.getColumn(1).getDouble(), rows.getColumn(2).getString()) !=
                 Limits::Tightening::accepted) {
-                RowReader::damaged(id);
+                damaged_value(id);
             }
         }
     }

@@ -2,11 +2,12 @@
 
 #include <algorithm>
 #include <array>
-#include <type_traits>
+#include <deque>
 
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
 #include "engine/fields/bytes.hpp"
+#include "engine/fields/part_columns.hpp"
 
 namespace endbell::inline fields {
 
@@ -41,46 +42,6 @@ std::optional<T> optional_at(std::string_view bytes, std::size_t& at) {
     if (bytes[at++] == '\0') return std::nullopt;
     at += 8;
     return from_number<T>(number_at(bytes, at - 8));
-}
-
-/// A motor's scalar, whole.
-template <auto Member>
-PartField whole(std::string_view column) {
-    return {column,
-            [](const Part& p, std::string& bytes) {
-                if (p.motor && (*p.motor).*Member) append(bytes, as_number(*((*p.motor).*Member)));
-            },
-            [](std::string_view bytes, Part& p) {
-                using Stated = typename std::decay_t<decltype((*p.motor).*Member)>::value_type;
-                if (!bytes.empty()) (*p.motor).*Member = from_number<Stated>(number_at(bytes, 0));
-            }};
-}
-
-/// A motor's list of words.
-template <auto Member>
-PartField list(std::string_view column) {
-    return {column,
-            [](const Part& p, std::string& bytes) {
-                if (!p.motor) return;
-                for (const auto word : (*p.motor).*Member) bytes.push_back(static_cast<char>(word));
-            },
-            [](std::string_view bytes, Part& p) {
-                using Word = typename std::decay_t<decltype((*p.motor).*Member)>::value_type;
-                for (const char word : bytes) ((*p.motor).*Member).push_back(static_cast<Word>(word));
-            }};
-}
-
-/// Of a motor's scalar, only that it is stated.
-template <auto Member>
-PartField stated(std::string_view column) {
-    return {column,
-            [](const Part& p, std::string& bytes) {
-                if (p.motor && (*p.motor).*Member) bytes = "\1";
-            },
-            [](std::string_view bytes, Part& p) {
-                using Stated = typename std::decay_t<decltype((*p.motor).*Member)>::value_type;
-                if (!bytes.empty()) (*p.motor).*Member = Stated{};
-            }};
 }
 
 // -- ratings: one is in use whatever the job says; of several, the job decides by volts, power and speed.
@@ -276,48 +237,49 @@ void put_run_signal(std::string_view bytes, Part& p) {
     if (!bytes.empty()) p.motor->terminals.push_back({"", "run signal", ""});
 }
 
+/// What the index keeps otherwise than column by column: what modules have too, what is counted where it is not stated,
+/// and rows of other tables. A field stands behind the column of its name, or at the end.
+std::vector<PartField> kept_by_hand() {
+    PartField rotation = kept_whole<&Motor::rotation>();
+    rotation.column = "motors.rotation";
+    return {rotation,
+            {"motors.speeds", take_speeds, put_speeds},
+            {"motors.signal", take_signal, put_signal},
+            {"motors.program", take_program, put_program},
+            {"motors.connector", take_connector, put_connector},
+            {"motors.family electronic", take_electronic, put_electronic},
+            {"motor_ratings.volts", take_volts, put_volts},
+            {"motor_ratings.power_hp", take_power, put_power},
+            {"motor_ratings.speed_rpm", take_speed, put_ratings},
+            {"motor_ratings.amps", take_amps, put_ratings},
+            {"taps.torque_ozft", take_torque, put_torque},
+            {"terminals.function", take_run_signal, put_run_signal}};
+}
+
+std::vector<PartField> all_fields() {
+    static std::deque<std::string> names;  // which the fields point to
+    std::vector<PartField> fields{{"parts.kind", take_kind, put_kind}};
+    std::vector<PartField> by_hand = kept_by_hand();
+    for (const RowColumn<Motor>& column : motor_columns()) {
+        const std::string name = "motors." + std::string(column.name);
+        const auto own = std::find_if(by_hand.begin(), by_hand.end(),
+                                      [&](const PartField& f) { return f.column == name; });
+        if (own != by_hand.end()) {
+            fields.push_back(*own);
+            by_hand.erase(own);
+        } else if (column.index) {
+            fields.push_back(*column.index);
+            fields.back().column = names.emplace_back(name);
+        }
+    }
+    fields.insert(fields.end(), by_hand.begin(), by_hand.end());
+    return fields;
+}
+
 }  // namespace
 
 const std::vector<PartField>& part_fields() {
-    static const std::vector<PartField> all{
-        {"parts.kind", take_kind, put_kind},
-        whole<&Motor::family>("motors.family"),
-        {"motors.family electronic", take_electronic, put_electronic},
-        list<&Motor::loads>("motors.loads"),
-        list<&Motor::retrofit_for>("motors.retrofit_for"),
-        whole<&Motor::phase>("motors.phase"),
-        whole<&Motor::frequency>("motors.frequency_hz"),
-        whole<&Motor::poles>("motors.poles"),
-        whole<&Motor::rotation>("motors.rotation"),
-        whole<&Motor::double_shaft>("motors.double_shaft"),
-        whole<&Motor::shaft_diameter>("motors.shaft_diameter_in"),
-        whole<&Motor::shaft_length>("motors.shaft_length_in"),
-        whole<&Motor::shaft_flat>("motors.shaft_flat_in"),
-        whole<&Motor::shaft_cuttable>("motors.shaft_cuttable"),
-        whole<&Motor::body_diameter>("motors.body_diameter_in"),
-        whole<&Motor::body_length>("motors.body_length_in"),
-        whole<&Motor::mount>("motors.mount"),
-        whole<&Motor::bolt_circle>("motors.bolt_circle_in"),
-        whole<&Motor::enclosure>("motors.enclosure"),
-        list<&Motor::positions>("motors.positions"),
-        whole<&Motor::ambient>("motors.ambient_c"),
-        whole<&Motor::protection>("motors.protection"),
-        stated<&Motor::capacitor>("motors.capacitor_uf"),
-        stated<&Motor::capacitor_volts>("motors.capacitor_v"),
-        {"motors.speeds", take_speeds, put_speeds},
-        {"motors.signal", take_signal, put_signal},
-        whole<&Motor::tap_rule>("motors.tap_rule"),
-        whole<&Motor::speed_limit>("motors.speed_limit_rpm"),
-        {"motors.program", take_program, put_program},
-        stated<&Motor::assembly>("motors.assembly"),
-        {"motors.connector", take_connector, put_connector},
-        {"motor_ratings.volts", take_volts, put_volts},
-        {"motor_ratings.power_hp", take_power, put_power},
-        {"motor_ratings.speed_rpm", take_speed, put_ratings},
-        {"motor_ratings.amps", take_amps, put_ratings},
-        {"taps.torque_ozft", take_torque, put_torque},
-        {"terminals.function", take_run_signal, put_run_signal},
-    };
+    static const std::vector<PartField> all = all_fields();
     return all;
 }
 

@@ -6,18 +6,10 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/fields/index_field.hpp"
 #include "engine/model/part.hpp"
 
 namespace endbell::inline fields {
-
-struct PartField {
-    std::string_view column;  // "motors.rotation": also how a rule names it
-    /// The field of a motor or module, into empty bytes. Sorts as its values do; unknown sorts first. Nothing but the
-    /// field decides.
-    void (*take)(const Part&, std::string& bytes);
-    /// Writes what `take` gave into a part of the same kind that has none of it.
-    void (*put)(std::string_view, Part&);
-};
 
 /// All of them. The first is the kind, which every rule looks at.
 const std::vector<PartField>& part_fields();

@@ -1,142 +1,72 @@
 #include "engine/fields/tables.hpp"
 
 #include "engine/base/check.hpp"
+#include "engine/fields/part_columns.hpp"
 
 namespace endbell::inline fields {
 
 namespace {
 
-constexpr auto required = Need::required;
-constexpr auto optional = Need::optional;
-
-// A column a line.
-// clang-format off
-const std::vector<Table>& all() {
-    static const std::vector<Table> list{
-        {"parts", 1, "", std::nullopt, {
-            {"part_id", cells::number_text, required},
-            {"kind", cells::part_kind, required},
-            {"maker", cells::text, required},
-            {"part_number", cells::number_text, required},
-            {"status", cells::part_status, optional, "active"},
-            {"description", cells::text}}},
-        {"motors", 1, "parts", PartKind::motor, {
-            {"part_id", cells::number_text, required},
-            {"family", cells::family},
-            {"loads", cells::loads},
-            {"retrofit_for", cells::families},
-            {"phase", cells::phase},
-            {"frequency_hz", cells::hertz},
-            {"poles", cells::poles},
-            {"rotation", cells::rotation},
-            {"rotation_viewed_from", cells::viewed_from},
-            {"double_shaft", cells::yes_no},
-            {"shaft_diameter_in", cells::inches},
-            {"shaft_length_in", cells::inches},
-            {"shaft_flat_in", cells::inches},
-            {"shaft_cuttable", cells::yes_no},
-            {"body_diameter_in", cells::inches},
-            {"body_length_in", cells::inches},
-            {"frame", cells::text},
-            {"mount", cells::mount},
-            {"bolt_circle_in", cells::inches},
-            {"enclosure", cells::enclosure},
-            {"bearing", cells::bearing},
-            {"positions", cells::positions},
-            {"ambient_c", cells::celsius},
-            {"service_factor", cells::service_factor},
-            {"protection", cells::protection},
-            {"capacitor_uf", cells::microfarad},
-            {"capacitor_v", cells::single_volts},
-            {"speeds", cells::speeds},
-            {"signal", cells::signal},
-            {"tap_rule", cells::tap_rule},
-            {"speed_limit_rpm", cells::rpm},
-            {"program", cells::number_text},
-            {"assembly", cells::number_text},
-            {"connector", cells::text},
-            {"efficiency", cells::efficiency},
-            {"warranty_months", cells::count}}},
-        {"motor_ratings", 2, "motors", PartKind::motor, {
-            {"part_id", cells::number_text, required},
-            {"rating", cells::count, required},
-            {"power_hp", cells::horsepower},
-            {"volts", cells::volts},
-            {"amps", cells::amps},
-            {"speed_rpm", cells::rpm},
-            {"selection", cells::selection}}},
-        {"taps", 2, "motors", PartKind::motor, {
-            {"part_id", cells::number_text, required},
-            {"tap", cells::count, required},
-            {"label", cells::text},
-            {"torque_ozft", cells::ounce_feet},
-            {"speed_rpm", cells::rpm},
-            {"signal", cells::signal},
-            {"off_delay_s", cells::seconds}}},
-        {"modules", 1, "parts", PartKind::module, {
-            {"part_id", cells::number_text, required},
-            {"program", cells::number_text},
-            {"volts", cells::volts},
-            {"signal", cells::signal},
-            {"power_hp", cells::horsepower},
-            {"warranty_months", cells::count}}},
-        {"module_fits", 2, "modules", PartKind::module, {
-            {"part_id", cells::number_text, required},
-            {"motor", cells::number_text, required}}},
-        {"terminals", 4, "parts", std::nullopt, {
-            {"part_id", cells::number_text, required},
-            {"connector", cells::text, optional, ""},
-            {"label", cells::text, required},
-            {"function", cells::terminal_function, required}}},
-        {"accessories", 2, "parts", PartKind::accessory, {
-            {"part_id", cells::number_text, required},
-            {"cure_no", cells::count, required},
-            {"cure", cells::cure, required},
-            {"from_in", cells::inches},
-            {"to_in", cells::inches},
-            {"capacitor_uf", cells::microfarad},
-            {"capacitor_v", cells::single_volts},
-            {"mount", cells::mount},
-            {"coil_v", cells::single_volts},
-            {"power_va", cells::volt_amperes},
-            {"poles", cells::count},
-            {"connector_from", cells::text},
-            {"connector_to", cells::text}}},
-        {"accessory_excludes", 2, "parts", PartKind::accessory, {
-            {"part_id", cells::number_text, required},
-            {"other_part_id", cells::number_text, required}}},
-        {"cross_references", 3, "", std::nullopt, {
-            {"old_number", cells::number_text, required},
-            {"part_id", cells::number_text, required},
-            {"relation", cells::relation, required},
-            {"source", cells::text, required}}},
-        {"offers", 3, "parts", std::nullopt, {
-            {"part_id", cells::number_text, required},
-            {"branch", cells::text, optional, ""},
-            {"seller", cells::text, required},
-            {"price", cells::text},
-            {"currency", cells::currency_code, required},
-            {"core_credit", cells::text},
-            {"stock", cells::count},
-            {"lead_days", cells::count},
-            {"as_of", cells::date, required}}},
-        {"labour_tasks", 1, "", std::nullopt, {
-            {"task", cells::labour_task, required},
-            {"hours", cells::hours, required},
-            {"source", cells::text, required}}},
-        {"limits", 1, "", std::nullopt, {
-            {"limit", cells::limit_id, required},
-            {"value", cells::plain_number, required},
-            {"set_by", cells::text, required}}},
-    };
-    return list;
+/// What a table needs of its columns.
+template <class Row>
+std::vector<Column> plain(const RowColumns<Row>& columns) {
+    return {columns.begin(), columns.end()};
 }
-// clang-format on
 
 }  // namespace
 
 const std::vector<Table>& tables() {
-    return all();
+    static const std::vector<Table> all{
+        {"parts", 1, "", std::nullopt, "Parts",
+         "Everything that can be bought: one row a part, whatever its kind.", plain(part_columns())},
+        {"motors", 1, "parts", PartKind::motor, "Motors",
+         "What a motor is and how it is held: one row for each part of kind motor. An empty cell is unknown, "
+         "which is never a pass and never a fail.",
+         plain(motor_columns())},
+        {"motor_ratings", 2, "motors", PartKind::motor, "Motor ratings",
+         "Power, voltage, current and speed that belong together. A motor for two voltages, or of several "
+         "powers, has several rows.",
+         plain(rating_columns())},
+        {"taps", 2, "motors", PartKind::motor, "Taps",
+         "Speeds that a motor can be set to: speed leads of an induction motor, taps of an electronic one.",
+         plain(tap_columns())},
+        {"modules", 1, "parts", PartKind::module, "Modules",
+         "Control halves of constant-airflow motors: one row for each part of kind module.",
+         plain(module_columns())},
+        {"module_fits", 2, "modules", PartKind::module, "Module fits", "Motors that a module belongs to.",
+         module_fit_columns()},
+        {"terminals",
+         4,
+         "parts",
+         std::nullopt,
+         "Terminals",
+         "Where wires land on a part. Wiring comes from here, never from the colour of a wire.",
+         plain(terminal_columns()),
+         {"part_id", "label", "function", "connector"}},
+        {"accessories", 2, "parts", PartKind::accessory, "Accessories",
+         "What an accessory puts right, one row a cure. Sizes are those of the cure: a bushing goes from the "
+         "shaft to the bore.",
+         plain(cure_columns())},
+        {"accessory_excludes", 2, "parts", PartKind::accessory, "Accessory excludes",
+         "Parts that cannot be used together with an accessory.", exclude_columns()},
+        {"cross_references", 3, "", std::nullopt, "Cross references",
+         "What became of old numbers. Each row is a claim with its source; rules still check the fit.",
+         reference_columns()},
+        {"offers",
+         3,
+         "parts",
+         std::nullopt,
+         "Offers",
+         "Prices, with seller, branch and date. A table of its own: it may be replaced alone every night.",
+         offer_columns(),
+         {"part_id", "seller", "branch", "price", "currency", "core_credit", "stock", "lead_days", "as_of"}},
+        {"labour_tasks", 1, "", std::nullopt, "Labour tasks",
+         "Hours that the shop takes for a piece of work.", labour_columns()},
+        {"limits", 1, "", std::nullopt, "Limits",
+         "Rows of the program's own limits that this shop tightens. Loosening one is refused.",
+         limit_columns()},
+    };
+    return all;
 }
 
 const std::vector<std::string_view>& tables_of_parts() {
@@ -146,7 +76,7 @@ const std::vector<std::string_view>& tables_of_parts() {
 }
 
 const Table* find_table(std::string_view name) {
-    for (const Table& table : all()) {
+    for (const Table& table : tables()) {
         if (table.name == name) return &table;
     }
     return nullptr;

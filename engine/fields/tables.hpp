@@ -1,31 +1,25 @@
-// The neutral schema as the program sees it: which tables there are, in which order they are read, and what
-// reads each column. catalog-schema/ says what every column means; a test holds the three against each other.
+// The neutral schema as the program sees it: which tables there are and in which order they are read. What each column is
+// stands in part_columns.hpp; catalog-schema/ is made from both, and a test holds it.
 #pragma once
 #include <optional>
 #include <string_view>
 #include <vector>
 
-#include "engine/fields/cell.hpp"
+#include "engine/fields/column.hpp"
 #include "engine/model/kinds.hpp"
 
 namespace endbell::inline fields {
-
-enum class Need { optional, required };
-
-struct Column {
-    std::string_view name;
-    Cell (*read)(std::string_view text);
-    Need need = Need::optional;
-    /// Stored when the cell is empty; nothing: stored as unknown.
-    std::string_view when_empty = {};
-};
 
 struct Table {
     std::string_view name;
     std::size_t key_columns;       // the first so many columns name a row
     std::string_view parent;       // the table that must hold this row's part_id; empty: none
     std::optional<PartKind> kind;  // the kind of part that may have such rows
+    std::string_view title;
+    std::string_view meaning;
     std::vector<Column> columns;
+    /// As people write the sheet, where the key does not come first; else empty.
+    std::vector<std::string_view> sheet_order = {};
 };
 
 /// Parents come before their children.

@@ -198,8 +198,8 @@ void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std
                 problem_at(file, row, column.name, cell.refusal->expected, cell.refusal->todo));
         } else if (!cell.is_unknown()) {
             values[i] = cell.value;
-        } else if (column.when_empty.data() != nullptr) {
-            values[i] = std::string(column.when_empty);
+        } else if (column.when_empty) {
+            values[i] = std::string(*column.when_empty);
         } else {
             values[i] = std::monostate();
             if (column.need != Need::required) continue;

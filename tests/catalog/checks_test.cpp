@@ -82,7 +82,7 @@ BOOST_AUTO_TEST_CASE(a_value_breaks_a_check_where_the_store_says_so) {
         if (db.execAndGet("SELECT count(*) FROM " + quoted(table.name)).getInt() == 0) continue;
         ColumnChecks checks(table);
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
-            const auto check = check_of(table, table.columns[i].name);
+            const auto check = check_of(table.columns[i]);
             if (!check) continue;
             for (const Stored& value : probes()) {
                 if (!has_type(db, table, table.columns[i].name, value)) continue;
@@ -90,7 +90,7 @@ BOOST_AUTO_TEST_CASE(a_value_breaks_a_check_where_the_store_says_so) {
                 if (store_takes(db, table, table.columns[i].name, value) != broken.empty()) {
                     BOOST_ERROR(std::string(table.columns[i].name) + " = " + to_text(value) + ": " + broken);
                 }
-                BOOST_TEST((broken.empty() || broken == check->claim));
+                BOOST_TEST((broken.empty() || broken == check->told));
                 ++asked;
                 refused += broken.empty() ? 0 : 1;
             }
@@ -104,7 +104,7 @@ BOOST_AUTO_TEST_CASE(every_named_check_belongs_to_a_column_and_looks_at_no_other
     std::size_t found = 0;
     for (const Table& table : tables()) {
         for (const Column& column : table.columns) {
-            const auto check = check_of(table, column.name);
+            const auto check = check_of(column);
             if (!check) continue;
             ++found;
             BOOST_TEST((check->expression.find(column.name) != std::string::npos));
