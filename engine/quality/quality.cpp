@@ -130,7 +130,9 @@ class Examiner {
         look_for_damage();
         if (!report_.whole) return std::move(report_);
         report_.parts = db_.execAndGet("SELECT count(*) FROM parts").getInt64();
-        for (const FieldNeed& need : field_needs()) look_for_gap(need);
+        for (const FieldNeed& need : field_needs()) {
+            if (need.of != Concerns::nobody) look_for_gap(need);
+        }
         for (const std::string_view kind : kind_order()) {
             const std::int64_t before = found_;
             for (const Doubt& doubt : doubts()) {
@@ -175,7 +177,7 @@ class Examiner {
     void look_for_gap(const FieldNeed& need) {
         const bool of_modules = need.table == "modules";
         const std::string parts = of_modules ? "modules" : "motors";
-        const std::string asked = need.concerns.empty() ? "1" : std::string(need.concerns);
+        const std::string asked = need.condition.empty() ? "1" : std::string(need.condition);
         std::string gap = quoted(need.column) + " IS NULL";
         if (need.column == "rotation")
             gap = "(rotation IS NULL OR (rotation <> 'reversible' AND rotation_viewed_from IS NULL))";

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/fields/cell.hpp"
+#include "engine/rules/rule.hpp"
 #include "engine/units/date.hpp"
 
 namespace endbell::inline quality {
@@ -67,13 +68,13 @@ struct QualityReport {
 /// Throws BadData when the file is no catalog.
 QualityReport check_catalog(const std::filesystem::path& catalog, const QualityOptions& options = {});
 
-/// Which rule needs which column of motors, their ratings and taps, or modules; checked against the
-/// descriptors.
+/// What the rules need of a catalog, in their order, column by column.
 struct FieldNeed {
     std::string_view rule;
     std::string_view table;
     std::string_view column;
-    std::string_view concerns;  // SQL over motors: which of them the rule asks for it; empty: all
+    Concerns of;
+    std::string_view condition;  // the same in SQL over motors; empty: all
 };
 const std::vector<FieldNeed>& field_needs();
 

@@ -41,6 +41,7 @@ Rule ambient() {
         {limit::ambient_short, limit::ambient_outdoor},
         {"plate.ambient", "unit.outdoors", "unit.load"},
         {"motors.ambient_c"},
+        {{"motors.ambient_c"}},
         judge};
 }
 

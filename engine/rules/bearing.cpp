@@ -36,6 +36,7 @@ Rule bearing() {
             {},
             {"plate.bearing", "unit.shaft_points", "unit.outdoors", "unit.load"},
             {},
+            {{"motors.bearing"}},
             judge};
 }
 

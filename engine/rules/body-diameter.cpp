@@ -54,6 +54,7 @@ Rule body_diameter() {
             {limit::body_band},
             {"measured.band_diameter", "plate.body_diameter", "plate.mount"},
             {"motors.body_diameter_in"},
+            {{"motors.body_diameter_in"}},
             judge};
 }
 

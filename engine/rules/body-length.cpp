@@ -31,6 +31,7 @@ Rule body_length() {
             {},
             {"measured.body_room"},
             {"motors.body_length_in"},
+            {{"motors.body_length_in"}},
             judge};
 }
 

@@ -48,6 +48,7 @@ Rule bolt_circle() {
             {limit::bolt_circle_match},
             {"plate.bolt_circle", "plate.mount"},
             {"motors.mount", "motors.bolt_circle_in"},
+            {{"motors.bolt_circle_in", Concerns::bolted}},
             judge};
 }
 

@@ -34,16 +34,18 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule capacitor() {
-    return {id,
-            claim,
-            Weight::curable,
-            {Reason::not_concerned, Reason::part_does_not_say, Reason::with_the_assembly,
-             Reason::new_capacitor, Reason::old_capacitor_out, Reason::not_stated, Reason::no_capacitor},
-            {"capacitor-practice"},
-            {},
-            {"plate.capacitor", "plate.family"},
-            {"motors.family", "motors.capacitor_uf", "motors.capacitor_v"},
-            judge};
+    return {
+        id,
+        claim,
+        Weight::curable,
+        {Reason::not_concerned, Reason::part_does_not_say, Reason::with_the_assembly, Reason::new_capacitor,
+         Reason::old_capacitor_out, Reason::not_stated, Reason::no_capacitor},
+        {"capacitor-practice"},
+        {},
+        {"plate.capacitor", "plate.family"},
+        {"motors.family", "motors.capacitor_uf", "motors.capacitor_v"},
+        {{"motors.capacitor_uf", Concerns::capacitor_run}, {"motors.capacitor_v", Concerns::capacitor_run}},
+        judge};
 }
 
 }  // namespace endbell::inline rules::rule

@@ -44,6 +44,7 @@ Rule circuit_ampacity() {
             {limit::current_circuit, limit::current_plate_rounding},
             {"equipment.minimum_circuit_ampacity", "equipment.compressor_amps"},
             {"motor_ratings.amps"},
+            {{"motor_ratings.amps", Concerns::nobody}},
             judge,
             decides};
 }

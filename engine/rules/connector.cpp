@@ -38,6 +38,7 @@ Rule connector() {
             {},
             {"plate.connector", "plate.family"},
             {"motors.family", "motors.connector"},
+            {{"motors.connector", Concerns::plugged}},
             judge};
 }
 

@@ -59,6 +59,7 @@ Rule control_power() {
             {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal",
              "plate.family", "controls.source"},
             {"motors.signal"},
+            {},
             judge};
 }
 

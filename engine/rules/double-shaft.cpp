@@ -35,6 +35,7 @@ Rule double_shaft() {
         {},
         {"plate.double_shaft"},
         {"motors.double_shaft", "motors.shaft_cuttable"},
+        {{"motors.double_shaft"}},
         judge};
 }
 

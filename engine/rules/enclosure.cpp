@@ -39,6 +39,7 @@ Rule enclosure() {
             {},
             {"unit.outdoors", "unit.load", "plate.enclosure"},
             {"motors.enclosure"},
+            {{"motors.enclosure", Concerns::outdoor_fans}},
             judge};
 }
 

@@ -71,6 +71,7 @@ Rule family() {
         {},
         {"plate.family", "unit.load"},
         {"motors.family", "motors.retrofit_for"},
+        {{"motors.family"}, {"motors.retrofit_for", Concerns::nobody}},
         judge};
 }
 

@@ -55,6 +55,7 @@ Rule frequency() {
             {limit::voltage_frequency, limit::voltage_combined},
             {"plate.frequency", "measured.line_volts"},
             {"motors.family electronic", "motors.frequency_hz", "motor_ratings.volts"},
+            {{"motors.frequency_hz"}},
             judge};
 }
 

@@ -45,6 +45,7 @@ Rule full_load_current() {
             {limit::current_over_plate},
             {"equipment.fan_amps", "plate.current"},
             {"motor_ratings.amps"},
+            {{"motor_ratings.amps"}},
             judge,
             decides};
 }

@@ -33,6 +33,7 @@ Rule inducer_assembly() {
             {},
             {"unit.load", "unit.assembly_number"},
             {"motors.assembly"},
+            {{"motors.assembly", Concerns::inducers}},
             judge};
 }
 

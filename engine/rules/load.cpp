@@ -35,6 +35,7 @@ Rule load() {
             {},
             {"unit.load"},
             {"motors.loads"},
+            {{"motors.loads"}},
             judge};
 }
 

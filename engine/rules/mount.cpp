@@ -47,6 +47,7 @@ Rule mount() {
             {},
             {"plate.mount"},
             {"motors.mount"},
+            {{"motors.mount"}},
             judge};
 }
 

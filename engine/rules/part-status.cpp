@@ -31,6 +31,7 @@ Rule part_status() {
             {},
             {},
             {},
+            {{"parts.status", Concerns::nobody}},
             judge};
 }
 

@@ -35,6 +35,7 @@ Rule phase() {
             {},
             {"plate.phase", "plate.family"},
             {"motors.family", "motors.phase"},
+            {{"motors.phase"}},
             judge};
 }
 

@@ -58,6 +58,7 @@ Rule poles() {
             {},
             {"plate.poles", "plate.speed", "plate.frequency", "plate.family"},
             {"motors.family electronic", "motors.poles", "motors.frequency_hz", "motor_ratings.speed_rpm"},
+            {{"motors.poles", Concerns::induction}},
             judge};
 }
 

@@ -49,6 +49,7 @@ Rule position() {
             {},
             {"unit.shaft_points", "unit.outdoors", "unit.load"},
             {"motors.positions"},
+            {{"motors.positions"}},
             judge};
 }
 

@@ -93,6 +93,7 @@ Rule power() {
             {limit::power_low, limit::power_step_up},
             {"plate.power", "plate.speed", "plate.family", "unit.load"},
             {"motors.family", "motor_ratings.power_hp", "taps.torque_ozft"},
+            {{"motor_ratings.power_hp"}, {"taps.torque_ozft", Concerns::constant_torque}},
             judge};
 }
 

@@ -54,6 +54,9 @@ Rule program() {
             {},
             {"plate.program", "plate.family", "unit.old_part_number"},
             {"motors.family", "motors.program"},
+            {{"motors.program", Concerns::constant_airflow},
+             {"modules.program"},
+             {"module_fits.motor", Concerns::nobody}},
             judge};
 }
 

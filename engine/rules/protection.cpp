@@ -38,6 +38,7 @@ Rule protection() {
         {},
         {"plate.protection"},
         {"motors.family electronic", "motors.protection"},
+        {{"motors.protection", Concerns::induction}},
         judge};
 }
 

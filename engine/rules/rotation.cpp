@@ -39,6 +39,7 @@ Rule rotation() {
             {},
             {"plate.rotation"},
             {"motors.rotation"},
+            {{"motors.rotation"}, {"motors.rotation_viewed_from", Concerns::nobody}},
             judge};
 }
 

@@ -30,6 +30,26 @@ constexpr auto words_of(Weight) {
                       Word<Weight>{Weight::preference, "preference"}};
 }
 
+/// Which motors a rule asks for a column: of others it is not missing.
+enum class Concerns {
+    everyone,
+    induction,  // families with poles
+    capacitor_run,
+    constant_torque,
+    constant_airflow,
+    plugged,  // electronic families, which hang on a plug
+    inducers,
+    outdoor_fans,
+    bolted,  // held by studs or by the face
+    nobody   // the rule looks at it, and an empty cell blocks nothing
+};
+
+/// A column of which a rule must know the value: a part without it can never be shown to fit as far as the rule goes.
+struct NeededColumn {
+    std::string_view column;  // "motors.rotation"
+    Concerns of = Concerns::everyone;
+};
+
 struct Rule {
     std::string_view id;     // "shaft-diameter"; also the names of its file, test and page
     std::string_view claim;  // one sentence that a fitting part makes true
@@ -41,6 +61,7 @@ struct Rule {
     /// What its verdict depends on of the part, beside the kind: columns of part_fields(). Of a draft inducer
     /// that the job names by its assembly, every rule may look at more.
     std::vector<std::string_view> part_columns;
+    std::vector<NeededColumn> needs;
     /// Always answers, also for parts of a kind it does not concern (then: fits, reason "not concerned").
     Finding (*check)(const Question&, const Part&);
     /// False: the job says nothing by which this rule could do other than let every part pass. Empty: ask it.

@@ -30,6 +30,7 @@ Rule service_factor() {
             {},
             {"plate.service_factor"},
             {},
+            {{"motors.service_factor", Concerns::induction}},
             judge};
 }
 

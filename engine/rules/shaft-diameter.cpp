@@ -72,6 +72,7 @@ Rule shaft_diameter() {
             {limit::bore_clearance, limit::bore_standard_short},
             {"measured.bore", "plate.shaft_diameter"},
             {"motors.shaft_diameter_in"},
+            {{"motors.shaft_diameter_in"}},
             judge};
 }
 

@@ -45,6 +45,7 @@ Rule shaft_flat() {
             {},
             {"plate.shaft_flat", "plate.shaft_length", "measured.shaft_needed"},
             {"motors.shaft_flat_in", "motors.shaft_length_in"},
+            {{"motors.shaft_flat_in"}},
             judge};
 }
 

@@ -68,6 +68,7 @@ Rule shaft_length() {
             {limit::shaft_length_slack},
             {"measured.shaft_needed", "plate.shaft_length", "measured.shaft_room"},
             {"motors.shaft_cuttable", "motors.shaft_length_in"},
+            {{"motors.shaft_length_in"}, {"motors.shaft_cuttable", Concerns::nobody}},
             judge};
 }
 

@@ -109,6 +109,7 @@ Rule signal_class() {
         {},
         {"plate.signal", "plate.family", "controls.source", "controls.heat", "controls.run_signal_available"},
         {"motors.family", "motors.signal", "terminals.function"},
+        {{"motors.signal"}, {"modules.signal"}},
         judge};
 }
 

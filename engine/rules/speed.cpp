@@ -53,6 +53,7 @@ Rule speed() {
             {limit::speed_match},
             {"plate.speed", "plate.family"},
             {"motors.family electronic", "motors.speed_limit_rpm", "motor_ratings.speed_rpm"},
+            {{"motor_ratings.speed_rpm"}},
             judge};
 }
 

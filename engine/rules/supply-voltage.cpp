@@ -96,6 +96,7 @@ Rule supply_voltage() {
              limit::voltage_range_a_208},
             {"equipment.supply", "measured.line_volts", "plate.volts", "unit.plate_trusted"},
             {"motor_ratings.volts"},
+            {{"motor_ratings.volts"}, {"modules.volts"}},
             judge};
 }
 

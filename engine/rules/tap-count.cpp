@@ -42,6 +42,7 @@ Rule tap_count() {
             {},
             {"plate.speeds"},
             {"motors.family", "motors.speeds"},
+            {{"motors.speeds"}},
             judge};
 }
 

@@ -48,6 +48,7 @@ Rule tap_rule() {
             {},
             {"plate.tap_rule", "plate.family", "controls.source", "controls.terminals", "measured.live_taps"},
             {"motors.family", "motors.tap_rule"},
+            {{"motors.tap_rule", Concerns::constant_torque}},
             judge};
 }
 

@@ -71,6 +71,7 @@ Rule wanted_part() {
         {},
         {"plate.family", "measured.windings", "measured.winding_to_shell", "measured.spins_free"},
         {},
+        {{"parts.part_number", Concerns::nobody}},
         judge};
 }
 

@@ -126,7 +126,7 @@ BOOST_AUTO_TEST_CASE(every_rule_has_a_claim_and_names_known_sources) {
 }
 
 BOOST_AUTO_TEST_CASE(a_rule_with_an_unknown_source_or_none_is_caught) {
-    Rule rule{"shaft-colour", "a claim", endbell::Weight::hard, {}, {"hearsay"}, {}, {}, {}, nullptr};
+    Rule rule{"shaft-colour", "a claim", endbell::Weight::hard, {}, {"hearsay"}, {}, {}, {}, {}, nullptr};
     BOOST_TEST(unknown_names({rule}).size() == 1U);
     rule.sources = {};
     BOOST_TEST(unknown_names({rule}).size() == 1U);
