@@ -39,7 +39,7 @@ constexpr const char* head = "| typed | meaning |\n|---|---|\n";
 /// What the key's own reader says it expects, told of a text that it cannot read. Empty: it takes any text.
 std::string expected_of(const JobKey& key) {
     FailedUnit job;
-    return key.read(job, "?!", {});
+    return key.read(job, fold("?!"), {});
 }
 
 }  // namespace

@@ -118,7 +118,7 @@ bool says_nothing(std::string_view cleaned) {
 }
 
 std::string number_damage(std::string_view part_number) {
-    if (!is_spreadsheet_damage(part_number)) return "";
+    if (!is_spreadsheet_damage(fold(part_number))) return "";
     const bool exponent = part_number.find('+') != std::string_view::npos;
     return exponent ? "a part number, not a spreadsheet's exponent"
                     : "a part number, not a spreadsheet's date";
@@ -142,24 +142,25 @@ Cell number_text(std::string_view text) {
 }
 
 Cell count(std::string_view text) {
-    return whole(whole_number(folded(text)), "a whole number");
+    return whole(whole_number(fold(text).text()), "a whole number");
 }
 
 Cell plain_number(std::string_view text) {
     std::string_view digits = text;
     const bool negative = !digits.empty() && digits.front() == '-';
     if (negative) digits.remove_prefix(1);
-    const std::optional<Number> number = whole_number(folded(digits));
+    const std::optional<Number> number = whole_number(fold(digits).text());
     if (!number || number->comma_unclear) return refused("a number such as 1.15", "correct the cell");
     return stored(negative ? -number->value : number->value);
 }
 
 Cell yes_no(std::string_view text) {
-    return from_read(read_yes_no(text), [](bool value) { return Stored(std::string(value ? "yes" : "no")); });
+    return from_read(read_yes_no(fold(text)),
+                     [](bool value) { return Stored(std::string(value ? "yes" : "no")); });
 }
 
 Cell date(std::string_view text) {
-    return from_read(read_date(text), [](Date value) { return Stored(write(value)); });
+    return from_read(read_date(fold(text)), [](Date value) { return Stored(write(value)); });
 }
 
 Cell currency_code(std::string_view text) {
@@ -182,59 +183,59 @@ Cell hours(std::string_view text) {
 }
 
 Cell phase(std::string_view text) {
-    return from_read(read_phase(text), [](int value) { return Stored(std::int64_t{value}); });
+    return from_read(read_phase(fold(text)), [](int value) { return Stored(std::int64_t{value}); });
 }
 Cell hertz(std::string_view text) {
-    return quantity(read_frequency(text), endbell::hertz);
+    return quantity(read_frequency(fold(text)), endbell::hertz);
 }
 Cell volts(std::string_view text) {
-    return from_read(read_rating_volts(text), [](const PlateVolts& span) {
+    return from_read(read_rating_volts(fold(text)), [](const PlateVolts& span) {
         const std::string low = shortest(span.low.in(volt));
         return Stored(span.low == span.high ? low : low + "-" + shortest(span.high.in(volt)));
     });
 }
 Cell single_volts(std::string_view text) {
-    return zero_is_unknown(quantity(read_voltage(text), volt));
+    return zero_is_unknown(quantity(read_voltage(fold(text)), volt));
 }
 Cell amps(std::string_view text) {
-    return quantity(read_plate_amps(text), ampere);
+    return quantity(read_plate_amps(fold(text)), ampere);
 }
 Cell microfarad(std::string_view text) {
-    return quantity(read_capacitance(text), endbell::microfarad);
+    return quantity(read_capacitance(fold(text)), endbell::microfarad);
 }
 Cell volt_amperes(std::string_view text) {
-    return quantity(read_apparent_power(text), volt_ampere);
+    return quantity(read_apparent_power(fold(text)), volt_ampere);
 }
 Cell poles(std::string_view text) {
-    return from_read(read_poles(text), [](int value) { return Stored(std::int64_t{value}); });
+    return from_read(read_poles(fold(text)), [](int value) { return Stored(std::int64_t{value}); });
 }
 Cell speeds(std::string_view text) {
-    return from_read(read_speeds(text), [](int value) { return Stored(std::int64_t{value}); });
+    return from_read(read_speeds(fold(text)), [](int value) { return Stored(std::int64_t{value}); });
 }
 Cell horsepower(std::string_view text) {
-    return quantity(read_power(text), endbell::horsepower);
+    return quantity(read_power(fold(text)), endbell::horsepower);
 }
 Cell rpm(std::string_view text) {
-    return quantity(read_speed(text), endbell::rpm);
+    return quantity(read_speed(fold(text)), endbell::rpm);
 }
 Cell inches(std::string_view text) {
-    return quantity(read_length(text), inch);
+    return quantity(read_length(fold(text)), inch);
 }
 Cell ounce_feet(std::string_view text) {
-    return quantity(read_torque(text), ounce_foot);
+    return quantity(read_torque(fold(text)), ounce_foot);
 }
 Cell seconds(std::string_view text) {
-    return quantity(read_duration(text), second);
+    return quantity(read_duration(fold(text)), second);
 }
 Cell celsius(std::string_view text) {
-    return from_read(read_temperature(text, Degrees::celsius),
+    return from_read(read_temperature(fold(text), Degrees::celsius),
                      [](Temperature value) { return Stored(value.in_celsius()); });
 }
 Cell service_factor(std::string_view text) {
-    return from_read(read_service_factor(text), [](double value) { return Stored(value); });
+    return from_read(read_service_factor(fold(text)), [](double value) { return Stored(value); });
 }
 Cell efficiency(std::string_view text) {
-    return from_read(read_efficiency(text), [](double value) { return Stored(value); });
+    return from_read(read_efficiency(fold(text)), [](double value) { return Stored(value); });
 }
 
 }  // namespace cells

@@ -28,7 +28,7 @@ Cell unknown_word(std::string_view text, const std::vector<std::string>& known) 
 
 template <class E>
 Cell one_word(std::string_view text) {
-    const Read<E> read = read_kind<E>(text);
+    const Read<E> read = read_kind<E>(fold(text));
     if (read.failed()) return unknown_word(text, words_of<E>());
     return from_read(read, [](E value) { return Stored(std::string(word(value))); });
 }
@@ -62,7 +62,7 @@ Cell terminal_function(std::string_view text) {
     static const std::vector<std::string> known{"line",       "second line", "earth",  "common",
                                                 "run signal", "capacitor",   "jumper", "winding",
                                                 "thermistor", "park"};
-    const std::string name = folded(text);
+    const std::string name = fold(text).text();
     if (std::find(known.begin(), known.end(), name) != known.end()) return stored(name);
     if (name.substr(0, 4) == "tap " && all_digits(name.substr(4)) && name.size() <= 6 && name[4] != '0')
         return stored(name);
@@ -118,15 +118,16 @@ Cell relation(std::string_view text) {
 }
 
 Cell rotation(std::string_view text) {
-    if (const Read<Spin> spin = read_spin(text); spin.reading)
+    const Folded words = fold(text);
+    if (const Read<Spin> spin = read_spin(words); spin.reading)
         return stored(std::string(*spin.reading == Spin::cw ? "CW" : "CCW"));
-    const Read<Rotation> read = read_rotation(text);
+    const Read<Rotation> read = read_rotation(words);
     if (read.failed()) return unknown_word(text, {"CW", "CCW", "reversible", "CWSE", "CCWSE"});
     return from_read(read, [](Rotation value) { return Stored(std::string(word(value))); });
 }
 
 Cell viewed_from(std::string_view text) {
-    const Read<ViewedFrom> read = read_viewing_end(text);
+    const Read<ViewedFrom> read = read_viewing_end(fold(text));
     if (read.failed()) return unknown_word(text, {"shaft end", "lead end"});
     return from_read(read, [](ViewedFrom end) {
         return Stored(std::string(end == ViewedFrom::shaft_end ? "shaft end" : "lead end"));
@@ -134,7 +135,7 @@ Cell viewed_from(std::string_view text) {
 }
 
 Cell labour_task(std::string_view text) {
-    const std::string name = folded(text);
+    const std::string name = fold(text).text();
     return from_word<ShopTask>(name) ? stored(name) : unknown_word(text, words_of<ShopTask>());
 }
 

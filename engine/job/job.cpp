@@ -86,7 +86,7 @@ void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const cha
     const auto read = [&](bool following) {
         for (const KeyValue& v : values) {
             if (v.key->follows.empty() == following) continue;
-            const std::string expected = v.key->read(job, v.value, v.at);
+            const std::string expected = v.key->read(job, fold(v.value), v.at);
             if (expected.empty()) continue;
             problems.push_back({v.at, v.key->id(), std::string(v.value), expected,
                                 did_you_mean(v.value, words_in(expected), correct_it)});

@@ -16,6 +16,7 @@
 
 #include "engine/base/problem.hpp"
 #include "engine/model/failed_unit.hpp"
+#include "engine/words/fold.hpp"
 
 namespace endbell::inline job {
 
@@ -61,8 +62,8 @@ struct JobKey {
     std::string_view
         follows;  // the key on which its reading depends: read after it, and again when it is set
 
-    /// Reads `raw` into the job. What was expected, when it cannot be read; else empty.
-    std::function<std::string(FailedUnit&, std::string_view raw, const Place&)> read;
+    /// Reads a value into the job. What was expected, when it cannot be read; else empty.
+    std::function<std::string(FailedUnit&, const Folded&, const Place&)> read;
     /// Reads the field's own raw text again, after the key that it follows was set.
     std::function<void(FailedUnit&)> reread;
     /// Takes over what `from` has and `into` has not; a different value leaves the field open.

@@ -25,7 +25,7 @@ struct GroupOf {
 };
 
 template <class T>
-using Reader = std::function<Read<T>(const FailedUnit&, std::string_view)>;
+using Reader = std::function<Read<T>(const FailedUnit&, const Folded&)>;
 
 inline std::string write_terminals(const std::vector<Terminal>& terminals) {
     std::string text;
@@ -100,8 +100,11 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
     const Origin origin = group.origin;
     // What a job is called on paper may hold a question mark; of anything else a part that was not read is open.
     const bool may_be_torn = told.name != "name";
-    key.read = [=](FailedUnit& job, std::string_view raw, const Place& at) -> std::string {
-        Read<T> read = may_be_torn && is_partly_read(raw) ? ask_torn<T>(raw) : reader(job, raw);
+    const auto read_in = [=](const FailedUnit& job, const Folded& words) {
+        return may_be_torn && is_partly_read(words) ? ask_torn<T>(words) : reader(job, words);
+    };
+    key.read = [=](FailedUnit& job, const Folded& words, const Place& at) -> std::string {
+        Read<T> read = read_in(job, words);
         if (read.failed()) return read.expected;
         store(job.*member.*field, std::move(read), origin, at);
         return "";
@@ -109,8 +112,7 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
     key.reread = [=](FailedUnit& job) {
         const Reading<T>& field_now = job.*member.*field;
         if (field_now.raw.empty()) return;
-        Read<T> read = may_be_torn && is_partly_read(field_now.raw) ? ask_torn<T>(field_now.raw)
-                                                                    : reader(job, field_now.raw);
+        Read<T> read = read_in(job, fold(field_now.raw));
         if (!read.failed()) store(job.*member.*field, std::move(read), field_now.origin, Place(field_now.at));
     };
     key.merge = [=](FailedUnit& into, const FailedUnit& from) {
@@ -132,9 +134,9 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
 
 template <class Group, class T>
 JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& told,
-           Read<T> (*reader)(std::string_view)) {
-    return row<Group, T>(group, field, told, Reader<T>([reader](const FailedUnit&, std::string_view raw) {
-                             return reader(raw);
+           Read<T> (*reader)(const Folded&)) {
+    return row<Group, T>(group, field, told, Reader<T>([reader](const FailedUnit&, const Folded& words) {
+                             return reader(words);
                          }));
 }
 

@@ -6,24 +6,24 @@ namespace endbell::inline job {
 namespace {
 
 /// "G = circulate; Y1 = cool": a label and the call it stands for.
-Read<std::vector<Terminal>> read_terminals(std::string_view raw) {
+Read<std::vector<Terminal>> read_terminals(const Folded& words) {
     using List = std::vector<Terminal>;
-    if (is_missing(raw)) return not_written<List>();
+    if (is_missing(words)) return not_written<List>();
     List list;
-    for (const std::string& part : split(raw, ';')) {
+    for (const std::string& part : split(words.raw(), ';')) {
         if (trimmed(part).empty()) continue;
         const std::vector<std::string> sides = split(part, '=');
         if (sides.size() != 2 || trimmed(sides[0]).empty()) {
-            return unreadable<List>(raw,
+            return unreadable<List>(words,
                                     "labels with their calls, such as {G = \"circulate\", Y1 = \"cool\"}");
         }
-        const Read<Call> call = read_kind<Call>(trimmed(sides[1]));
+        const Read<Call> call = read_kind<Call>(fold(sides[1]));
         if (call.failed())
-            return unreadable<List>(raw,
+            return unreadable<List>(words,
                                     "for " + std::string(trimmed(sides[0])) + " one of " + call.expected);
         if (call.reading) list.push_back({std::string(trimmed(sides[0])), *call.reading});
     }
-    return read_as<List>(raw, list);
+    return read_as<List>(words, list);
 }
 
 /// "Y1 + G: cool" under its name. The call "off" keeps the motor still.
@@ -37,18 +37,18 @@ std::optional<CustomState> read_state(std::string_view name, std::string_view te
     }
     const std::string_view asked = trimmed(text.substr(colon + 1));
     if (lower(asked) == "off") return state;
-    const Read<Call> call = read_kind<Call>(asked);
+    const Read<Call> call = read_kind<Call>(fold(asked));
     if (call.failed() || !call.reading) return std::nullopt;
     state.call = *call.reading;
     return state;
 }
 
 /// "boost = Y1 + G: cool; idle = DH: off": every state that occurs, under a name.
-Read<std::vector<CustomState>> read_states(std::string_view raw) {
+Read<std::vector<CustomState>> read_states(const Folded& words) {
     using List = std::vector<CustomState>;
-    if (is_missing(raw)) return not_written<List>();
+    if (is_missing(words)) return not_written<List>();
     List list;
-    for (const std::string& part : split(raw, ';')) {
+    for (const std::string& part : split(words.raw(), ';')) {
         if (trimmed(part).empty()) continue;
         const std::size_t equals = part.find('=');
         const std::string name(trimmed(std::string_view(part).substr(0, equals)));
@@ -56,13 +56,13 @@ Read<std::vector<CustomState>> read_states(std::string_view raw) {
                                ? std::nullopt
                                : read_state(name, std::string_view(part).substr(equals + 1));
         if (!state) {
-            return unreadable<List>(raw,
+            return unreadable<List>(words,
                                     "for the state " + (name.empty() ? "without a name" : name) +
                                         " the live terminals and the call, or off, such as \"Y1 + G: cool\"");
         }
         list.push_back(*state);
     }
-    return read_as<List>(raw, list);
+    return read_as<List>(words, list);
 }
 
 }  // namespace

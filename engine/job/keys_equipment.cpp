@@ -5,23 +5,23 @@ namespace endbell::inline job {
 
 namespace {
 
-Read<HeatRate> read_input(std::string_view raw) {
-    return read_heat(raw, HeatSide::input);
+Read<HeatRate> read_input(const Folded& words) {
+    return read_heat(words, HeatSide::input);
 }
-Read<HeatRate> read_output(std::string_view raw) {
-    return read_heat(raw, HeatSide::output);
+Read<HeatRate> read_output(const Folded& words) {
+    return read_heat(words, HeatSide::output);
 }
-Read<Temperature> read_air(std::string_view raw) {
-    return read_temperature(raw, Degrees::fahrenheit);
+Read<Temperature> read_air(const Folded& words) {
+    return read_temperature(words, Degrees::fahrenheit);
 }
-Read<int> read_stages(std::string_view raw) {
-    Read<int> read = read_count(raw);
-    if (read.reading && *read.reading > 4) return unreadable<int>(raw, "stages from 0 to 4");
+Read<int> read_stages(const Folded& words) {
+    Read<int> read = read_count(words);
+    if (read.reading && *read.reading > 4) return unreadable<int>(words, "stages from 0 to 4");
     return read;
 }
 
-Read<Money> read_quote(const FailedUnit& job, std::string_view raw) {
-    return read_price(raw, *currency(job.shop.currency ? *job.shop.currency : "USD"));
+Read<Money> read_quote(const FailedUnit& job, const Folded& words) {
+    return read_price(words, *currency(job.shop.currency ? *job.shop.currency : "USD"));
 }
 
 /// Puts one figure of a row into `value`; what was expected, when it is none or must be above nought and is
@@ -39,37 +39,40 @@ std::string take_figure(const Read<Quantity<D>>& read, bool above_nought, std::s
 /// What was expected of a row of four texts, or nothing.
 std::string take_row(const std::vector<std::string>& entries, BlowerRow& row) {
     if (entries.size() != 4) return "four entries: cfm, static, rpm, brake hp";
-    std::string expected = take_figure(read_airflow(entries[0]), true, "an airflow above 0", row.airflow);
+    std::string expected =
+        take_figure(read_airflow(fold(entries[0])), true, "an airflow above 0", row.airflow);
     if (expected.empty())
-        expected = take_figure(read_pressure(entries[1]), false, "a static of 0 or more", row.static_total);
+        expected =
+            take_figure(read_pressure(fold(entries[1])), false, "a static of 0 or more", row.static_total);
     if (expected.empty())
-        expected = take_figure(read_speed(entries[2]), true, "one speed above 0", row.speed);
+        expected = take_figure(read_speed(fold(entries[2])), true, "one speed above 0", row.speed);
     if (expected.empty())
-        expected = take_figure(read_brake_power(entries[3]), true, "a brake horsepower above 0", row.shaft);
+        expected =
+            take_figure(read_brake_power(fold(entries[3])), true, "a brake horsepower above 0", row.shaft);
     return expected;
 }
 
 /// "1200 | 0.50 | 989 | 0.376; ...": rows of cfm, static, rpm and brake horsepower.
-Read<std::vector<BlowerRow>> read_blower_table(std::string_view raw) {
+Read<std::vector<BlowerRow>> read_blower_table(const Folded& words) {
     using List = std::vector<BlowerRow>;
-    if (is_missing(raw)) return not_written<List>();
+    if (is_missing(words)) return not_written<List>();
     List list;
-    for (const std::string& text : split(raw, ';')) {
+    for (const std::string& text : split(words.raw(), ';')) {
         BlowerRow row;
         const std::string expected = take_row(split(text, '|'), row);
         if (!expected.empty())
-            return unreadable<List>(raw, "in row " + std::to_string(list.size() + 1) + " " + expected);
+            return unreadable<List>(words, "in row " + std::to_string(list.size() + 1) + " " + expected);
         list.push_back(row);
     }
-    return read_as<List>(raw, list);
+    return read_as<List>(words, list);
 }
 
 /// One end of a range that may be written whole: "40-70" in either key gives both.
 JobKey rise_key(JobKey key, bool low) {
     const auto read = key.read;
-    key.read = [read, low](FailedUnit& job, std::string_view raw, const Place& at) -> std::string {
-        RiseRange range = read_rise_range(raw);
-        if (!range.low.reading) return read(job, raw, at);
+    key.read = [read, low](FailedUnit& job, const Folded& words, const Place& at) -> std::string {
+        RiseRange range = read_rise_range(words);
+        if (!range.low.reading) return read(job, words, at);
         Reading<TemperatureRise>& mine = low ? job.equipment.rise_low : job.equipment.rise_high;
         Reading<TemperatureRise>& other = low ? job.equipment.rise_high : job.equipment.rise_low;
         store(mine, low ? range.low : range.high, Origin::equipment, at);

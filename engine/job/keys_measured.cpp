@@ -4,12 +4,12 @@ namespace endbell::inline job {
 
 namespace {
 
-Read<std::vector<int>> read_taps(std::string_view raw) {
-    Read<std::vector<int>> read = read_counts(raw);
+Read<std::vector<int>> read_taps(const Folded& words) {
+    Read<std::vector<int>> read = read_counts(words);
     if (!read.reading) return read;
     for (int tap : *read.reading) {
         if (tap < 1 || tap > 9)
-            return unreadable<std::vector<int>>(raw, "tap numbers from 1, such as '2; 3'");
+            return unreadable<std::vector<int>>(words, "tap numbers from 1, such as '2; 3'");
     }
     return read;
 }

@@ -4,22 +4,22 @@ namespace endbell::inline job {
 
 namespace {
 
-Read<Temperature> read_ambient(std::string_view raw) {
-    return read_temperature(raw, Degrees::celsius);
+Read<Temperature> read_ambient(const Folded& words) {
+    return read_temperature(words, Degrees::celsius);
 }
 
-Read<std::vector<PlateVolts>> read_volts(const FailedUnit& job, std::string_view raw) {
-    return read_plate_volts(raw, job.plate.family.value);
+Read<std::vector<PlateVolts>> read_volts(const FailedUnit& job, const Folded& words) {
+    return read_plate_volts(words, job.plate.family.value);
 }
 
 /// Also fills the second field that one text may say: "1075/3SPD", "7.5/370", "DS CCWLE". The field's own
 /// key, read later, wins.
 template <class T>
-JobKey also(JobKey key, Reading<T> PlateFacts::*field, Read<T> (*other)(std::string_view)) {
+JobKey also(JobKey key, Reading<T> PlateFacts::*field, Read<T> (*other)(const Folded&)) {
     const auto read = key.read;
-    key.read = [read, field, other](FailedUnit& job, std::string_view raw, const Place& at) {
-        std::string expected = read(job, raw, at);
-        Read<T> second_value = other(raw);
+    key.read = [read, field, other](FailedUnit& job, const Folded& words, const Place& at) {
+        std::string expected = read(job, words, at);
+        Read<T> second_value = other(words);
         if (expected.empty() && !second_value.failed() && !second_value.reading.raw.empty()) {
             store(job.plate.*field, std::move(second_value), Origin::plate, at);
         }
@@ -28,14 +28,14 @@ JobKey also(JobKey key, Reading<T> PlateFacts::*field, Read<T> (*other)(std::str
     return key;
 }
 
-Read<int> speeds_of(std::string_view raw) {
-    return read_speed_text(raw).speeds;
+Read<int> speeds_of(const Folded& words) {
+    return read_speed_text(words).speeds;
 }
-Read<Voltage> volts_of(std::string_view raw) {
-    return read_capacitor(raw).volts;
+Read<Voltage> volts_of(const Folded& words) {
+    return read_capacitor(words).volts;
 }
-Read<bool> double_shaft_of(std::string_view raw) {
-    return read_rotation_text(raw).double_shaft ? read_as<bool>(raw, true) : not_written<bool>();
+Read<bool> double_shaft_of(const Folded& words) {
+    return read_rotation_text(words).double_shaft ? read_as<bool>(words, true) : not_written<bool>();
 }
 
 }  // namespace

@@ -8,8 +8,8 @@ Currency currency_of(const FailedUnit& job) {
     return *currency(job.shop.currency ? *job.shop.currency : "USD");
 }
 
-Read<Money> read_amount_of(const FailedUnit& job, std::string_view raw) {
-    return read_money(raw, currency_of(job));
+Read<Money> read_amount_of(const FailedUnit& job, const Folded& words) {
+    return read_money(words, currency_of(job));
 }
 
 }  // namespace

@@ -16,7 +16,7 @@ namespace {
 /// One limit; `id` quoted, or dotted so that TOML made a table of it: static = {repair_first = 0.6}.
 void read_limit(ShopPolicy& shop, const std::string& id, std::string_view text, const Place& at,
                 std::vector<Problem>& problems) {
-    const Read<double> value = read_number(text);
+    const Read<double> value = read_number(fold(text));
     if (value.reading) {
         shop.limits.push_back({id, *value.reading, at});
         return;

@@ -56,7 +56,7 @@ std::optional<Voltage> take_volts(std::string& text) {
 }
 
 /// "45/5 mfd": the smaller is the fan's. Without a unit nobody knows what the pair is.
-std::optional<Read<Capacitance>> dual(std::string_view raw, const std::string& text) {
+std::optional<Read<Capacitance>> dual(const Folded& words, const std::string& text) {
     const auto m = measure(text);
     if (!m || !m->before.empty() || m->number.fraction) return std::nullopt;
     const std::string_view rest = std::string_view(text).substr(m->number.length);
@@ -66,36 +66,35 @@ std::optional<Read<Capacitance>> dual(std::string_view raw, const std::string& t
     if (!second || !second->before.empty() || second->number.value >= m->number.value) return std::nullopt;
     const auto scale = farad_scale(Nought::missing);
     if (second->after.empty()) {
-        return ask<Capacitance>(raw, "a dual capacitor, compressor and fan? Write the fan's side in MFD",
+        return ask<Capacitance>(words, "a dual capacitor, compressor and fan? Write the fan's side in MFD",
                                 {shortest(second->number.value) + " MFD for the fan"});
     }
     const auto* unit = words_detail::unit_named(scale, second->after);
     if (!unit) return std::nullopt;
-    return read_as<Capacitance>(raw, (*unit)(second->number.value));
+    return read_as<Capacitance>(words, (*unit)(second->number.value));
 }
 
 }  // namespace
 
-CapacitorText read_capacitor(std::string_view raw) {
+CapacitorText read_capacitor(const Folded& words) {
     CapacitorText out{not_written<Capacitance>(), not_written<Voltage>()};
-    if (is_missing(raw)) return out;
-    std::string text = folded(raw);
-    if (const auto volts = take_volts(text)) out.volts = read_as<Voltage>(raw, *volts);
-    if (auto pair = dual(raw, text)) {
+    if (is_missing(words)) return out;
+    std::string text = words.text();
+    if (const auto volts = take_volts(text)) out.volts = read_as<Voltage>(words, *volts);
+    if (auto pair = dual(words, text)) {
         out.farads = *pair;
         return out;
     }
-    out.farads = read_quantity(text, farad_scale(Nought::missing));
-    if (!out.farads.reading.raw.empty()) out.farads.reading.raw = std::string(raw);
+    out.farads = read_quantity(words.left_with(text), farad_scale(Nought::missing));
     return out;
 }
 
-Read<Capacitance> read_capacitance(std::string_view raw) {
-    return read_capacitor(raw).farads;
+Read<Capacitance> read_capacitance(const Folded& words) {
+    return read_capacitor(words).farads;
 }
 
-Read<Capacitance> read_metered_capacitance(std::string_view raw) {
-    return read_quantity(raw, farad_scale(Nought::a_value));
+Read<Capacitance> read_metered_capacitance(const Folded& words) {
+    return read_quantity(words, farad_scale(Nought::a_value));
 }
 
 }  // namespace endbell::inline words

@@ -38,27 +38,27 @@ const Scale<CurrentDimension>& amp_scale() {
 
 }  // namespace
 
-Read<Voltage> read_voltage(std::string_view raw) {
-    return read_quantity(raw, volt_scale());
+Read<Voltage> read_voltage(const Folded& words) {
+    return read_quantity(words, volt_scale());
 }
 
-Read<Voltage> read_capacitor_volts(std::string_view raw) {
+Read<Voltage> read_capacitor_volts(const Folded& words) {
     auto scale = volt_scale();
     scale.expected = "a capacitor's volts, such as '370' or '440'";
     scale.nought = Nought::missing;
-    return read_quantity(raw, scale);
+    return read_quantity(words, scale);
 }
 
-Read<Current> read_current(std::string_view raw) {
-    return read_quantity(raw, amp_scale());
+Read<Current> read_current(const Folded& words) {
+    return read_quantity(words, amp_scale());
 }
 
-Read<Current> read_plate_amps(std::string_view raw) {
-    if (is_missing(raw)) return not_written<Current>();
-    const std::string text = folded(raw);
-    const std::string key = spelling_key(raw);
+Read<Current> read_plate_amps(const Folded& words) {
+    if (is_missing(words)) return not_written<Current>();
+    const std::string& text = words.text();
+    const std::string key = spelling_key(words);
     if (key.starts_with("rla") || key.starts_with("lra") || key.ends_with("rla") || key.ends_with("lra")) {
-        return ask<Current>(raw, "RLA and LRA are a compressor's: what is the fan motor's FLA?", {});
+        return ask<Current>(words, "RLA and LRA are a compressor's: what is the fan motor's FLA?", {});
     }
     auto scale = amp_scale();
     scale.nought = Nought::missing;
@@ -67,41 +67,41 @@ Read<Current> read_plate_amps(std::string_view raw) {
     for (char separator : {'/', '-'}) {
         const std::vector<std::string> parts = split(figures, separator);
         if (parts.size() != 2) continue;
-        const auto high = read_quantity(parts[0], scale);
-        const auto low = read_quantity(parts[1], scale);
+        const auto high = read_quantity(words.left_with(parts[0]), scale);
+        const auto low = read_quantity(words.left_with(parts[1]), scale);
         if (!high.reading || !low.reading) continue;
-        if (*high.reading == *low.reading) return read_as<Current>(raw, *high.reading.value);
-        return ask<Current>(raw, "two currents: at which of the plate's two voltages does this motor run?",
+        if (*high.reading == *low.reading) return read_as<Current>(words, *high.reading.value);
+        return ask<Current>(words, "two currents: at which of the plate's two voltages does this motor run?",
                             {shortest(high.reading->in(ampere)) + " A at the lower voltage",
                              shortest(low.reading->in(ampere)) + " A at the higher voltage"});
     }
-    return read_quantity(raw, scale);
+    return read_quantity(words, scale);
 }
 
-Read<ApparentPower> read_apparent_power(std::string_view raw) {
-    return read_quantity(
-        raw, Scale<ApparentPowerDimension>{"volt-amperes, such as '40 VA'",
-                                           volt_ampere,
-                                           {{"va", volt_ampere}, {"kva", Unit<ApparentPowerDimension>{1000}}},
-                                           {},
-                                           10000,
-                                           Nought::a_value});
+Read<ApparentPower> read_apparent_power(const Folded& words) {
+    return read_quantity(words, Scale<ApparentPowerDimension>{
+                                    "volt-amperes, such as '40 VA'",
+                                    volt_ampere,
+                                    {{"va", volt_ampere}, {"kva", Unit<ApparentPowerDimension>{1000}}},
+                                    {},
+                                    10000,
+                                    Nought::a_value});
 }
 
-Read<Resistance> read_resistance(std::string_view raw) {
-    const std::string key = spelling_key(raw);
+Read<Resistance> read_resistance(const Folded& words) {
+    const std::string key = spelling_key(words);
     static const std::vector<std::string> open{"ol",       "open",     "inf",     "infinite",
                                                "infinity", "overload", "openline"};
     if (std::find(open.begin(), open.end(), key) != open.end()) {
-        return read_as<Resistance>(raw, ohm(std::numeric_limits<double>::infinity()));
+        return read_as<Resistance>(words, ohm(std::numeric_limits<double>::infinity()));
     }
     const Unit<ResistanceDimension> kilo{1e3};
     const Unit<ResistanceDimension> mega{1e6};
     // A meter prints M for mega and m for milli; folding has lost the case, so a milliohm is not read.
-    const bool milli = raw.find("m\u03a9") != std::string_view::npos ||
-                       raw.find("mohm") != std::string_view::npos ||
-                       raw.find("m\u2126") != std::string_view::npos;
-    if (milli) return unreadable<Resistance>(raw, "ohm, such as '0.9', '120k' or 'OL'");
+    const bool milli = words.raw().find("m\u03a9") != std::string_view::npos ||
+                       words.raw().find("mohm") != std::string_view::npos ||
+                       words.raw().find("m\u2126") != std::string_view::npos;
+    if (milli) return unreadable<Resistance>(words, "ohm, such as '0.9', '120k' or 'OL'");
     Scale<ResistanceDimension> scale{"ohm, such as '0.9', '120k' or 'OL'",
                                      ohm,
                                      {{"ohm", ohm},
@@ -120,53 +120,54 @@ Read<Resistance> read_resistance(std::string_view raw) {
                                      1e12,
                                      Nought::a_value};
     scale.thousands = true;
-    return read_quantity(raw, scale);
+    return read_quantity(words, scale);
 }
 
-Read<std::vector<Resistance>> read_windings(std::string_view raw) {
+Read<std::vector<Resistance>> read_windings(const Folded& words) {
     using List = std::vector<Resistance>;
     constexpr std::string_view expected = "three readings in ohm, pin to pin, such as '0.9; 0.9; 1.0'";
-    if (is_missing(raw)) return not_written<List>();
-    std::string text = folded(raw);
+    if (is_missing(words)) return not_written<List>();
+    std::string text = words.text();
     for (std::size_t at = text.find(", "); at != std::string::npos; at = text.find(", "))
         text.replace(at, 2, ";");
     std::replace(text.begin(), text.end(), '/', ';');
     List ohms;
     for (const std::string& part : split(text, ';')) {
-        const auto one = read_resistance(trimmed(part));
-        if (!one.reading) return unreadable<List>(raw, expected);
+        // Folded, a milliohm and a megohm are one word, and neither is a winding's.
+        const auto one = read_resistance(words.left_with(part));
+        if (!one.reading || part.find("mohm") != std::string::npos) return unreadable<List>(words, expected);
         ohms.push_back(*one.reading);
     }
-    if (ohms.size() != 3) return unreadable<List>(raw, expected);
-    return read_as<List>(raw, ohms);
+    if (ohms.size() != 3) return unreadable<List>(words, expected);
+    return read_as<List>(words, ohms);
 }
 
-Read<Frequency> read_frequency(std::string_view raw) {
-    const std::string key = spelling_key(raw);
+Read<Frequency> read_frequency(const Folded& words) {
+    const std::string key = spelling_key(words);
     if (key == "50/60" || key == "50/60hz" || key == "50-60" || key == "60/50" || key == "60/50hz") {
-        return ask<Frequency>(raw, "rated for both: which does the building have?", {"50 Hz", "60 Hz"});
+        return ask<Frequency>(words, "rated for both: which does the building have?", {"50 Hz", "60 Hz"});
     }
     constexpr std::string_view expected = "hertz: '60' or '50'";
     const Scale<FrequencyDimension> scale{
         expected,
         hertz,
         {{"hz", hertz}, {"hertz", hertz}, {"cy", hertz}, {"cps", hertz}, {"cycles", hertz}, {"~", hertz}}};
-    const Read<Frequency> read = read_quantity(raw, scale);
+    const Read<Frequency> read = read_quantity(words, scale);
     // Public supplies have 50 or 60; a drive may run a motor from 20 to 120. A "1" beside "Hz" is a phase.
     const bool supply = read.reading && *read.reading >= hertz(20) && *read.reading <= hertz(120);
-    return read.reading && !supply ? unreadable<Frequency>(raw, expected) : read;
+    return read.reading && !supply ? unreadable<Frequency>(words, expected) : read;
 }
 
-Read<int> read_phase(std::string_view raw) {
-    if (is_missing(raw)) return not_written<int>();
-    const std::string key = spelling_key(raw);
+Read<int> read_phase(const Folded& words) {
+    if (is_missing(words)) return not_written<int>();
+    const std::string key = spelling_key(words);
     static const std::vector<std::string> one{"1",      "1ph",         "ph1", "1phase",   "1~",
                                               "single", "singlephase", "sph", "onephase", "phase1"};
     static const std::vector<std::string> three{"3",     "3ph",        "ph3",    "3phase",    "3~",
                                                 "three", "threephase", "phase3", "polyphase", "tph"};
-    if (std::find(one.begin(), one.end(), key) != one.end()) return read_as<int>(raw, 1);
-    if (std::find(three.begin(), three.end(), key) != three.end()) return read_as<int>(raw, 3);
-    return unreadable<int>(raw, "the phases: '1' or '3'");
+    if (std::find(one.begin(), one.end(), key) != one.end()) return read_as<int>(words, 1);
+    if (std::find(three.begin(), three.end(), key) != three.end()) return read_as<int>(words, 3);
+    return unreadable<int>(words, "the phases: '1' or '3'");
 }
 
 }  // namespace endbell::inline words

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "engine/base/text.hpp"
+#include "engine/words/folded_line.hpp"
 
 namespace endbell::inline words {
 
@@ -41,43 +42,88 @@ bool is_space(char c) {
     return c == ' ' || (c >= '\t' && c <= '\r');
 }
 
-std::string ascii_signs(std::string_view raw) {
-    std::string out;
-    for (std::size_t i = 0; i < raw.size();) {
-        if (static_cast<unsigned char>(raw[i]) < 0x80) {
-            out += raw[i++];
-            continue;
-        }
-        const std::string_view rest = raw.substr(i);
+/// Writes folded text: letters small, white space as one blank between two signs.
+class Writer {
+  public:
+    void put(char c) {
+        if (!is_space(c))
+            text_ += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        else if (!text_.empty() && text_.back() != ' ')
+            text_ += ' ';
+    }
+    void put(std::string_view text) {
+        for (const char c : text) put(c);
+    }
+
+    /// Reads one sign at the front of `rest`, beyond ASCII or not, and writes what it folds to; how many bytes it has.
+    std::size_t fold_sign(std::string_view rest) {
+        if (static_cast<unsigned char>(rest.front()) < 0x80) return put(rest.front()), 1;
         const Pair* fraction = at_front(rest, fractions);
         const Pair* sign = fraction ? fraction : at_front(rest, signs);
-        if (fraction && !out.empty() && is_digit(out.back())) out += ' ';
-        if (sign)
-            out += sign->second;
-        else
-            out += raw[i];
-        i += sign ? sign->first.size() : 1;
+        if (fraction && ends_in_figure()) put(' ');
+        if (!sign) return put(rest.front()), 1;
+        put(sign->second);
+        return sign->first.size();
     }
-    return out;
+
+    std::size_t size() const { return text_.size(); }
+    std::string finished() {
+        if (!text_.empty() && text_.back() == ' ') text_.pop_back();
+        return std::move(text_);
+    }
+
+  private:
+    std::string text_;
+    bool ends_in_figure() const { return !text_.empty() && is_digit(text_.back()); }
+};
+
+std::string tidied(std::string_view text) {
+    Writer writer;
+    writer.put(text);
+    return writer.finished();
 }
 
 }  // namespace
 
-std::string folded(std::string_view raw) {
-    const std::string signs_read = is_ascii(raw) ? std::string() : ascii_signs(raw);
-    std::string out;
-    for (const char c : is_ascii(raw) ? raw : std::string_view(signs_read)) {
-        if (!is_space(c))
-            out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        else if (!out.empty() && out.back() != ' ')
-            out += ' ';
-    }
-    if (!out.empty() && out.back() == ' ') out.pop_back();
-    return out;
+Folded fold(std::string_view raw) {
+    Writer writer;
+    for (std::size_t i = 0; i < raw.size();) i += writer.fold_sign(raw.substr(i));
+    return {std::string(raw), writer.finished()};
 }
 
-std::string spelling_key(std::string_view raw) {
-    const std::string text = folded(raw);
+Folded Folded::left_with(std::string_view text) const {
+    return {raw_, tidied(text)};
+}
+
+FoldedLine::FoldedLine(std::string_view raw) : raw_(raw) {
+    Writer writer;
+    for (std::size_t i = 0; i < raw_.size();) {
+        const std::size_t place = writer.size();
+        i += writer.fold_sign(std::string_view(raw_).substr(i));
+        place_.resize(i, place);
+    }
+    text_ = writer.finished();
+    place_.push_back(text_.size());
+    for (std::size_t& place : place_)
+        place = std::min(place, text_.size());  // of blanks at the end nothing is left
+}
+
+Folded FoldedLine::of(const std::vector<Piece>& pieces) const {
+    std::string raw;
+    std::string text;
+    for (const Piece& piece : pieces) {
+        if (&piece != &pieces.front()) {
+            raw += piece.joint;
+            text += piece.joint;
+        }
+        raw.append(raw_, piece.begin, piece.end - piece.begin);
+        text.append(text_, place_[piece.begin], place_[piece.end] - place_[piece.begin]);
+    }
+    return {std::move(raw), tidied(text)};
+}
+
+std::string spelling_key(const Folded& words) {
+    const std::string& text = words.text();
     std::string key;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const bool joint = std::string_view(" .-/,_").find(text[i]) != std::string_view::npos;
@@ -88,11 +134,15 @@ std::string spelling_key(std::string_view raw) {
     return key;
 }
 
-bool is_missing(std::string_view raw) {
+bool is_missing(const Folded& words) {
     static constexpr std::array<std::string_view, 16> markers{
         "n/a",   "#n/a",   "na",       "n.a.",    "-", "--",   "---",
         "tbd",   "tba",    "see note", "unknown", "?", "null", "not stated on plate",
         "#ref!", "#value!"};
+    return words.text().empty() || std::find(markers.begin(), markers.end(), words.text()) != markers.end();
+}
+
+bool is_missing(std::string_view raw) {
     const std::string_view inner = trimmed(raw);
     if (inner.empty()) return true;
     // What cannot begin a marker is nearly everything: it needs no folding. Signs beyond ASCII fold to some that can.
@@ -100,34 +150,30 @@ bool is_missing(std::string_view raw) {
     if (static_cast<unsigned char>(first) < 0x80 &&
         std::string_view("#-?nNsStTuU").find(first) == std::string_view::npos)
         return false;
-    const std::string text = folded(raw);
-    return text.empty() || std::find(markers.begin(), markers.end(), text) != markers.end();
+    return is_missing(fold(raw));
 }
 
 namespace {
 
 /// Damage begins with a figure, a sign or a month, and has one letter, an exponent's, or three, a month's.
-bool may_be_damaged(std::string_view ascii) {
-    const char first = ascii.empty() ? '\0' : ascii.front();
-    if (std::string_view("0123456789.,-/ \t\r\n\v\fjfmasondJFMASOND").find(first) == std::string_view::npos)
-        return false;
+bool may_be_damaged(std::string_view text) {
+    const char first = text.empty() ? '\0' : text.front();
+    if (std::string_view("0123456789.,-/jfmasond").find(first) == std::string_view::npos) return false;
     int letters = 0;
     bool exponent = false;
-    for (const char c : ascii) {
-        const unsigned letter = (static_cast<unsigned char>(c) | 0x20U) - 'a';
-        letters += letter < 26 ? 1 : 0;
-        exponent |= letter == 'e' - 'a';
+    for (const char c : text) {
+        letters += c >= 'a' && c <= 'z' ? 1 : 0;
+        exponent |= c == 'e';
     }
     return letters == 3 || (letters == 1 && exponent);
 }
 
 }  // namespace
 
-bool is_spreadsheet_damage(std::string_view raw) {
+bool is_spreadsheet_damage(const Folded& words) {
     static constexpr std::array<std::string_view, 12> months{"jan", "feb", "mar", "apr", "may", "jun",
                                                              "jul", "aug", "sep", "oct", "nov", "dec"};
-    if (is_ascii(raw) && !may_be_damaged(raw)) return false;
-    const std::string text = folded(raw);
+    const std::string& text = words.text();
     if (!may_be_damaged(text)) return false;
     for (std::string_view month : months) {
         const std::size_t at = text.find(month);

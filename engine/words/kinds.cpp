@@ -20,10 +20,10 @@ struct Dictionary {
     std::string expected;
 
     Dictionary() {
-        for (const Word<E>& own : Words<E>::table) values.emplace(spelling_key(own.text), own.value);
-        for (const auto& [text, value] : spellings<E>()) values.emplace(spelling_key(text), value);
+        for (const Word<E>& own : Words<E>::table) values.emplace(spelling_key(fold(own.text)), own.value);
+        for (const auto& [text, value] : spellings<E>()) values.emplace(spelling_key(fold(text)), value);
         for (const OpenSpelling& spelling : open_spellings<E>())
-            open.emplace(spelling_key(spelling.text), &spelling);
+            open.emplace(spelling_key(fold(spelling.text)), &spelling);
         std::vector<std::string> words;
         words.reserve(Words<E>::table.size());
         for (const Word<E>& own : Words<E>::table) words.push_back("'" + std::string(own.text) + "'");
@@ -40,62 +40,62 @@ const Dictionary<E>& dictionary() {
 }  // namespace
 
 template <class E>
-Read<E> read_kind(std::string_view raw) {
+Read<E> read_kind(const Folded& words) {
     const Dictionary<E>& known = dictionary<E>();
-    const std::string key = spelling_key(raw);
+    const std::string key = spelling_key(words);
     // A word of the table comes before the missing markers: "none" is a value of some.
     const auto value = known.values.find(key);
-    if (value != known.values.end()) return read_as<E>(raw, value->second);
-    if (is_missing(raw)) return not_written<E>();
+    if (value != known.values.end()) return read_as<E>(words, value->second);
+    if (is_missing(words)) return not_written<E>();
     const auto open = known.open.find(key);
-    if (open != known.open.end()) return ask<E>(raw, open->second->question, open->second->readings);
-    return unreadable<E>(raw, known.expected);
+    if (open != known.open.end()) return ask<E>(words, open->second->question, open->second->readings);
+    return unreadable<E>(words, known.expected);
 }
 
 template <class E>
-Read<std::vector<E>> read_kinds(std::string_view raw) {
+Read<std::vector<E>> read_kinds(const Folded& words) {
     using List = std::vector<E>;
-    if (is_missing(raw)) return not_written<List>();
-    std::string text(raw);
+    if (is_missing(words)) return not_written<List>();
+    std::string text = words.text();
     std::replace(text.begin(), text.end(), ',', ';');
     List list;
     for (const std::string& part : split(text, ';')) {
         if (trimmed(part).empty()) continue;
-        const Read<E> one = read_kind<E>(part);
+        const Read<E> one = read_kind<E>(words.left_with(part));
         if (!one.reading) {
             Read<List> whole = no_value<List>(one);
-            whole.reading.raw = std::string(raw);
+            whole.reading.raw = words.raw();
             return whole;
         }
         if (std::find(list.begin(), list.end(), *one.reading) == list.end()) list.push_back(*one.reading);
     }
-    return read_as<List>(raw, list);
+    return read_as<List>(words, list);
 }
 
-template Read<Load> read_kind<Load>(std::string_view);
-template Read<Family> read_kind<Family>(std::string_view);
-template Read<SignalClass> read_kind<SignalClass>(std::string_view);
-template Read<TapRule> read_kind<TapRule>(std::string_view);
-template Read<Mount> read_kind<Mount>(std::string_view);
-template Read<Enclosure> read_kind<Enclosure>(std::string_view);
-template Read<Bearing> read_kind<Bearing>(std::string_view);
-template Read<ShaftPosition> read_kind<ShaftPosition>(std::string_view);
-template Read<Protection> read_kind<Protection>(std::string_view);
-template Read<VoltageSelection> read_kind<VoltageSelection>(std::string_view);
-template Read<PartKind> read_kind<PartKind>(std::string_view);
-template Read<PartStatus> read_kind<PartStatus>(std::string_view);
-template Read<Relation> read_kind<Relation>(std::string_view);
-template Read<Cure> read_kind<Cure>(std::string_view);
-template Read<ControlSource> read_kind<ControlSource>(std::string_view);
-template Read<HeatKind> read_kind<HeatKind>(std::string_view);
-template Read<ReversingValve> read_kind<ReversingValve>(std::string_view);
-template Read<DehumidifyLogic> read_kind<DehumidifyLogic>(std::string_view);
-template Read<Call> read_kind<Call>(std::string_view);
-template Read<Symptom> read_kind<Symptom>(std::string_view);
+template Read<Load> read_kind<Load>(const Folded&);
+template Read<Family> read_kind<Family>(const Folded&);
+template Read<SignalClass> read_kind<SignalClass>(const Folded&);
+template Read<TapRule> read_kind<TapRule>(const Folded&);
+template Read<Mount> read_kind<Mount>(const Folded&);
+template Read<Enclosure> read_kind<Enclosure>(const Folded&);
+template Read<Bearing> read_kind<Bearing>(const Folded&);
+template Read<ShaftPosition> read_kind<ShaftPosition>(const Folded&);
+template Read<Protection> read_kind<Protection>(const Folded&);
+template Read<VoltageSelection> read_kind<VoltageSelection>(const Folded&);
+template Read<PartKind> read_kind<PartKind>(const Folded&);
+template Read<PartStatus> read_kind<PartStatus>(const Folded&);
+template Read<Relation> read_kind<Relation>(const Folded&);
+template Read<Cure> read_kind<Cure>(const Folded&);
+template Read<ControlSource> read_kind<ControlSource>(const Folded&);
+template Read<HeatKind> read_kind<HeatKind>(const Folded&);
+template Read<ReversingValve> read_kind<ReversingValve>(const Folded&);
+template Read<DehumidifyLogic> read_kind<DehumidifyLogic>(const Folded&);
+template Read<Call> read_kind<Call>(const Folded&);
+template Read<Symptom> read_kind<Symptom>(const Folded&);
 
-template Read<std::vector<Load>> read_kinds<Load>(std::string_view);
-template Read<std::vector<Family>> read_kinds<Family>(std::string_view);
-template Read<std::vector<ShaftPosition>> read_kinds<ShaftPosition>(std::string_view);
-template Read<std::vector<Symptom>> read_kinds<Symptom>(std::string_view);
+template Read<std::vector<Load>> read_kinds<Load>(const Folded&);
+template Read<std::vector<Family>> read_kinds<Family>(const Folded&);
+template Read<std::vector<ShaftPosition>> read_kinds<ShaftPosition>(const Folded&);
+template Read<std::vector<Symptom>> read_kinds<Symptom>(const Folded&);
 
 }  // namespace endbell::inline words

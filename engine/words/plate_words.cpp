@@ -47,8 +47,8 @@ bool put(Reading<T>& field, const Read<T>& read) {
     return true;
 }
 
-bool take_capacitor(const std::string& words, PlateText& out) {
-    const std::string text = folded(words);
+bool take_capacitor(const Folded& words, PlateText& out) {
+    const std::string& text = words.text();
     const CapacitorText read = read_capacitor(words);
     const bool unit = has(text, "mfd") || has(text, "uf") || has(text, "mf") || has(text, "mike") ||
                       has(text, "microfarad");
@@ -59,7 +59,7 @@ bool take_capacitor(const std::string& words, PlateText& out) {
     return true;
 }
 
-bool take_power(const std::string& words, PlateText& out) {
+bool take_power(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     const bool unit = has(key, "hp") || has(key, "horse") || key.ends_with("w") || key.ends_with("watts") ||
                       key.ends_with("watt");
@@ -69,7 +69,7 @@ bool take_power(const std::string& words, PlateText& out) {
     return put(out.plate.power, read_powers(words));
 }
 
-bool take_rotation(const std::string& words, PlateText& out) {
+bool take_rotation(const Folded& words, PlateText& out) {
     const RotationText read = read_rotation_text(words);
     const std::string key = spelling_key(words);
     // Words that say other things elsewhere on a plate are no direction by themselves.
@@ -81,14 +81,14 @@ bool take_rotation(const std::string& words, PlateText& out) {
     return true;
 }
 
-bool take_double_shaft(const std::string& words, PlateText& out) {
+bool take_double_shaft(const Folded& words, PlateText& out) {
     static constexpr std::array<std::string_view, 8> spellings{
         "ds", "dblshaft", "doubleshaft", "dualshaft", "thrushaft", "2shaft", "2shafts", "doubleshafted"};
     if (std::find(spellings.begin(), spellings.end(), spelling_key(words)) == spellings.end()) return false;
     return put(out.plate.double_shaft, read_as<bool>(words, true));
 }
 
-bool take_shaft(const std::string& words, PlateText& out) {
+bool take_shaft(const Folded& words, PlateText& out) {
     const ShaftText read = read_shaft(words);
     if (!put(out.plate.shaft_diameter, read.diameter)) return false;
     put(out.plate.shaft_length, read.length);
@@ -96,8 +96,8 @@ bool take_shaft(const std::string& words, PlateText& out) {
     return true;
 }
 
-bool take_flat(const std::string& words, PlateText& out) {
-    const std::string text = folded(words);
+bool take_flat(const Folded& words, PlateText& out) {
+    const std::string& text = words.text();
     if (!text.ends_with("flat") && text != "d-shaft") return false;
     if (figures_only(text.substr(0, text.size() - 4)) && text.size() > 4) {
         const std::string figure(trimmed(std::string_view(text).substr(0, text.size() - 4)));
@@ -109,8 +109,8 @@ bool take_flat(const std::string& words, PlateText& out) {
 }
 
 /// "1/2 dia", "shaft 1/2", `1/2"`; "5.6 body", `5.6" dia`: the size tells shaft from body.
-bool take_diameter(const std::string& words, PlateText& out) {
-    const std::string text = folded(words);
+bool take_diameter(const Folded& words, PlateText& out) {
+    const std::string& text = words.text();
     const bool shaft = has(text, "shaft") || has(text, "dia") || has(text, "\"");
     const bool body = has(text, "body") || has(text, "dia") || has(text, " od");
     if (!shaft && !body) return false;
@@ -123,8 +123,8 @@ bool take_diameter(const std::string& words, PlateText& out) {
 }
 
 /// "5 long", "4-1/2 lg".
-bool take_shaft_length(const std::string& words, PlateText& out) {
-    const std::string text = folded(words);
+bool take_shaft_length(const Folded& words, PlateText& out) {
+    const std::string& text = words.text();
     if (!text.ends_with("long") && !text.ends_with("lg")) return false;
     return put(out.plate.shaft_length, read_shaft_length(words));
 }
@@ -137,8 +137,8 @@ bool is_class(const PlateVolts& v) {
     return known_class(v.low) && known_class(v.high);
 }
 
-bool take_volts(const std::string& words, PlateText& out) {
-    const std::string text = folded(words);
+bool take_volts(const Folded& words, PlateText& out) {
+    const std::string& text = words.text();
     if (splits_figures(text) || has(text, " or ") || has(text, " to ")) return false;
     if (text.starts_with("370") || text.starts_with("440")) return false;  // waits for a capacitor
     const Read<std::vector<PlateVolts>> read = read_plate_volts(words);
@@ -149,27 +149,27 @@ bool take_volts(const std::string& words, PlateText& out) {
     return put(out.plate.volts, read);
 }
 
-bool take_signal(const std::string& words, PlateText& out) {
+bool take_signal(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (key != "24v" && key != "24vac" && key != "lowvolt" && key != "lowvoltage" && key != "24vtaps")
         return false;
     return put(out.plate.signal, read_as<SignalClass>(words, SignalClass::control_24v));
 }
 
-bool take_phase(const std::string& words, PlateText& out) {
+bool take_phase(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (key.size() < 2 || key == "single" || key == "three") return false;
     return put(out.plate.phase, read_phase(words));
 }
 
-bool take_frequency(const std::string& words, PlateText& out) {
+bool take_frequency(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (!has(key, "hz") && !has(key, "hertz") && !has(key, "cy") && !has(key, "cps")) return false;
     return put(out.plate.frequency, read_frequency(words));
 }
 
-bool take_speed(const std::string& words, PlateText& out) {
-    const std::string text = folded(words);
+bool take_speed(const Folded& words, PlateText& out) {
+    const std::string& text = words.text();
     const SpeedText read = read_speed_text(words);
     if (read.speed.failed() || read.speed.reading.raw.empty()) return false;
     // Without its unit only a figure between the slowest and the fastest fan motor is a speed: "115 3spd" is
@@ -184,7 +184,7 @@ bool take_speed(const std::string& words, PlateText& out) {
     return true;
 }
 
-bool take_speeds(const std::string& words, PlateText& out) {
+bool take_speeds(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (key.find_first_not_of("0123456789") == std::string::npos) return false;
     for (std::string_view word : {"single", "one", "two", "three", "four", "five"}) {
@@ -193,13 +193,13 @@ bool take_speeds(const std::string& words, PlateText& out) {
     return put(out.plate.speeds, read_speeds(words));
 }
 
-bool take_poles(const std::string& words, PlateText& out) {
+bool take_poles(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (!key.ends_with("p") && !key.ends_with("pole") && !key.ends_with("poles")) return false;
     return put(out.plate.poles, read_poles(words));
 }
 
-bool take_amps(const std::string& words, PlateText& out) {
+bool take_amps(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     const bool label = key.starts_with("fla") || key.starts_with("amps") || key.starts_with("flc") ||
                        key.starts_with("rla") || key.starts_with("lra");
@@ -209,7 +209,7 @@ bool take_amps(const std::string& words, PlateText& out) {
     return put(out.plate.current, read_plate_amps(words));
 }
 
-bool take_frame(const std::string& words, PlateText& out) {
+bool take_frame(const Folded& words, PlateText& out) {
     static constexpr std::array<std::string_view, 18> frames{"42",  "42y",  "42yz", "42z",  "42fr",  "48",
                                                              "48y", "48yz", "48z",  "48fr", "48yfr", "48yzfr",
                                                              "56y", "56yz", "56z",  "56fr", "56yfr", "56zfr"};
@@ -229,9 +229,9 @@ bool take_frame(const std::string& words, PlateText& out) {
     return put(out.plate.frame, read_as<std::string>(words, key));
 }
 
-bool take_ambient(const std::string& words, PlateText& out) {
+bool take_ambient(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
-    const auto m = measure(folded(words));
+    const auto m = measure(words.text());
     if (!m || (!has(key, "amb") && !key.ends_with("c"))) return false;
     const Read<Temperature> read = read_temperature(words, Degrees::celsius);
     if (!read.reading || *read.reading < Temperature::celsius(30) || *read.reading > Temperature::celsius(90))
@@ -239,14 +239,14 @@ bool take_ambient(const std::string& words, PlateText& out) {
     return put(out.plate.ambient, read);
 }
 
-bool take_service_factor(const std::string& words, PlateText& out) {
-    const std::string text = folded(words);
+bool take_service_factor(const Folded& words, PlateText& out) {
+    const std::string& text = words.text();
     if (!text.starts_with("sf") && !text.starts_with("s.f") && !text.starts_with("service")) return false;
     return put(out.plate.service_factor, read_service_factor(words));
 }
 
 /// Understood, but no choice depends on it.
-bool take_noted(const std::string& words, PlateText&) {
+bool take_noted(const Folded& words, PlateText&) {
     static constexpr std::array<std::string_view, 20> noted{
         "motor",  "mtr",  "rot",      "insa",     "insb",           "insf",          "insh",
         "cla",    "clb",  "clf",      "clh",      "classa",         "classb",        "classf",
@@ -259,19 +259,8 @@ bool take_noted(const std::string& words, PlateText&) {
     return std::find(noted.begin(), noted.end(), key) != noted.end();
 }
 
-bool take_old_number(const std::string& words, PlateText& out) {
-    const std::string text(trimmed(words));
-    const std::size_t blank = text.find(' ');
-    if (blank == std::string::npos || text.find(' ', blank + 1) != std::string::npos) return false;
-    const std::string label = spelling_key(text.substr(0, blank));
-    if (label != "pn" && label != "p/n" && label != "part" && label != "part#" && label != "mn" &&
-        label != "model" && label != "cat#")
-        return false;
-    return put(out.unit.old_part_number, read_part_number(text.substr(blank + 1)));
-}
-
 /// "BB" is a belly band to one and ball bearings to another, "SP" shaded pole or speed.
-bool take_two_sided(const std::string& words, PlateText& out) {
+bool take_two_sided(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (key == "bb") {
         put(out.plate.mount, ask<Mount>(words, "belly band, or ball bearings?", {"band", "ball bearings"}));
@@ -284,7 +273,7 @@ bool take_two_sided(const std::string& words, PlateText& out) {
 }
 
 template <class E, Reading<E> PlateFacts::*Field>
-bool take_kind(const std::string& words, PlateText& out) {
+bool take_kind(const Folded& words, PlateText& out) {
     static constexpr std::array<std::string_view, 10> said_elsewhere{
         "none", "all", "any", "auto", "manual", "3ph", "3phase", "threephase", "fan", "man"};
     const std::string key = spelling_key(words);
@@ -292,17 +281,17 @@ bool take_kind(const std::string& words, PlateText& out) {
     return put(out.plate.*Field, read_kind<E>(words));
 }
 
-bool take_load(const std::string& words, PlateText& out) {
+bool take_load(const Folded& words, PlateText& out) {
     return put(out.unit.load, read_kind<Load>(words));
 }
 
-bool take_position(const std::string& words, PlateText& out) {
+bool take_position(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (key == "any" || key == "all") return false;
     return put(out.unit.shaft_points, read_kind<ShaftPosition>(words));
 }
 
-bool take_protection(const std::string& words, PlateText& out) {
+bool take_protection(const Folded& words, PlateText& out) {
     if (spelling_key(words) == "none" || spelling_key(words) == "man") return false;
     return put(out.plate.protection, read_kind<Protection>(words));
 }
@@ -338,9 +327,15 @@ const std::vector<Recogniser>& recognisers() {
         {"plate.mount", take_kind<Mount, &PlateFacts::mount>},
         {"unit.load", take_load},
         {"unit.shaft_points", take_position},
-        {"plate.protection", take_protection},
-        {"unit.old_part_number", take_old_number}};
+        {"plate.protection", take_protection}};
     return list;
+}
+
+bool take_old_number(const Folded& label, const Folded& number, PlateText& out) {
+    static constexpr std::array<std::string_view, 7> labels{"pn", "p/n",   "part", "part#",
+                                                            "mn", "model", "cat#"};
+    if (std::find(labels.begin(), labels.end(), spelling_key(label)) == labels.end()) return false;
+    return put(out.unit.old_part_number, read_part_number(number));
 }
 
 }  // namespace endbell::inline words

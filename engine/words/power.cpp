@@ -27,8 +27,8 @@ double nearest_standard(double hp) {
 }
 
 /// "half horse", "third", "three quarter hp": the spoken sizes.
-std::optional<double> spoken(const std::string& text) {
-    static constexpr std::array<std::pair<std::string_view, double>, 9> words{{{"half", 1.0 / 2},
+std::optional<double> spoken(const Folded& words) {
+    static constexpr std::array<std::pair<std::string_view, double>, 9> sizes{{{"half", 1.0 / 2},
                                                                                {"third", 1.0 / 3},
                                                                                {"quarter", 1.0 / 4},
                                                                                {"fifth", 1.0 / 5},
@@ -37,14 +37,14 @@ std::optional<double> spoken(const std::string& text) {
                                                                                {"tenth", 1.0 / 10},
                                                                                {"threequarter", 3.0 / 4},
                                                                                {"threequarters", 3.0 / 4}}};
-    std::string key = spelling_key(text);
+    std::string key = spelling_key(words);
     for (std::string_view unit : {"horsepower", "horse", "hp"}) {
         if (key.ends_with(unit)) key.resize(key.size() - unit.size());
     }
     for (std::string_view article : {"one", "a"}) {
         if (key.starts_with(article)) key.erase(0, article.size());
     }
-    for (const auto& [word, hp] : words) {
+    for (const auto& [word, hp] : sizes) {
         if (key == word) return hp;
     }
     return std::nullopt;
@@ -72,14 +72,14 @@ bool is_one_motor(const std::vector<Power>& high_to_low) {
 }
 
 /// Watts as a standard rating, or a question.
-Read<Power> from_watts(std::string_view raw, Power shaft) {
+Read<Power> from_watts(const Folded& words, Power shaft) {
     // A standard rating is within 2 % of its own watts (1/3 hp: 248.7 W, printed 250); other figures are as
     // likely input.
     const double hp = shaft.in(horsepower);
     const double standard = nearest_standard(hp);
-    if (off_by(hp, standard) < 0.02) return read_as<Power>(raw, horsepower(standard));
+    if (off_by(hp, standard) < 0.02) return read_as<Power>(words, horsepower(standard));
     return ask<Power>(
-        raw, "output watts at the shaft, or input watts from the line?",
+        words, "output watts at the shaft, or input watts from the line?",
         {"output: " + shortest(std::round(hp * 1000) / 1000) + " hp", "input: the horsepower is not known"});
 }
 
@@ -100,21 +100,21 @@ Power snapped(Power power) {
     return off_by(hp, standard) < 0.0499 ? horsepower(standard) : power;
 }
 
-Read<Power> read_power(std::string_view raw) {
-    if (is_missing(raw)) return not_written<Power>();
-    if (is_spreadsheet_damage(raw)) return ask_spreadsheet<Power>(raw);
-    std::string text = folded(raw);
-    if (const auto hp = spoken(text)) return read_as<Power>(raw, horsepower(*hp));
+Read<Power> read_power(const Folded& words) {
+    if (is_missing(words)) return not_written<Power>();
+    if (is_spreadsheet_damage(words)) return ask_spreadsheet<Power>(words);
+    std::string text = words.text();
+    if (const auto hp = spoken(words)) return read_as<Power>(words, horsepower(*hp));
     for (std::string_view word : {"output", "shaft"}) {
         const std::size_t at = text.find(word);
         if (at != std::string::npos) text.erase(at, word.size());
     }
     text = without_improper_fraction(text);
     const auto m = measure(text);
-    if (m && m->after.empty() && is_spreadsheet_day(m->number.value)) return ask_spreadsheet<Power>(raw);
+    if (m && m->after.empty() && is_spreadsheet_day(m->number.value)) return ask_spreadsheet<Power>(words);
     if (m && m->number.dashed_mixed) {
         const double whole = std::floor(m->number.value);
-        return ask<Power>(raw, "one motor of this power, or a range of powers?",
+        return ask<Power>(words, "one motor of this power, or a range of powers?",
                           {shortest(m->number.value) + " hp", "from " + shortest(whole) + " hp to " +
                                                                   shortest(m->number.value - whole) + " hp"});
     }
@@ -129,55 +129,54 @@ Read<Power> read_power(std::string_view raw) {
                                               {"kw", plate_kilowatt}},
                                              {},
                                              20};
-    Read<Power> read = read_quantity(text, scale);
-    if (!read.reading.raw.empty()) read.reading.raw = std::string(raw);
+    Read<Power> read = read_quantity(words.left_with(text), scale);
     if (!read.reading) return read;
-    if (m->after.find('w') != std::string::npos) return from_watts(raw, *read.reading);
+    if (m->after.find('w') != std::string::npos) return from_watts(words, *read.reading);
     read.reading.value = snapped(*read.reading);
     return read;
 }
 
-Read<std::vector<Power>> read_powers(std::string_view raw) {
+Read<std::vector<Power>> read_powers(const Folded& words) {
     using List = std::vector<Power>;
-    if (is_missing(raw)) return not_written<List>();
-    std::string text = folded(raw);
+    if (is_missing(words)) return not_written<List>();
+    std::string text = words.text();
     for (std::string_view word : {" thru ", " through ", " to "}) {
         const std::size_t at = text.find(word);
         if (at != std::string::npos) text.replace(at, word.size(), ";");
     }
-    const Read<Power> one = read_power(raw);
+    const Read<Power> one = read_power(words);
     if (one.reading && without_improper_fraction(text) != text) {
-        return ask<List>(raw, "one rating written as a fraction, or two ratings?",
+        return ask<List>(words, "one rating written as a fraction, or two ratings?",
                          {shortest(one.reading->in(horsepower)) + " hp",
                           text.substr(0, 1) + " hp and " + text.substr(2, 1) + " hp"});
     }
     if (!one.failed()) {
         if (!one.reading) return no_value<List>(one);
-        return read_as<List>(raw, List{*one.reading});
+        return read_as<List>(words, List{*one.reading});
     }
     List list;
     for (const std::string& part : cut(text, "-;/,")) {
-        const Read<Power> power = read_power(part);
-        if (!power.reading) return unreadable<List>(raw, expected);
+        const Read<Power> power = read_power(words.left_with(part));
+        if (!power.reading) return unreadable<List>(words, expected);
         list.push_back(*power.reading);
     }
     // A whole number before a fraction is nearer to "one and a half" than to a list.
     std::sort(list.begin(), list.end(), [](Power a, Power b) { return b < a; });
     list.erase(std::unique(list.begin(), list.end()), list.end());
     const bool slashed = cut(text, "/").size() > 1;
-    if (list.size() > 6 || (slashed && !is_one_motor(list))) return unreadable<List>(raw, expected);
-    return read_as<List>(raw, list);
+    if (list.size() > 6 || (slashed && !is_one_motor(list))) return unreadable<List>(words, expected);
+    return read_as<List>(words, list);
 }
 
-Read<Power> read_brake_power(std::string_view raw) {
-    return read_quantity(raw, Scale<PowerDimension>{"brake horsepower, such as '0.376' or '0.45 hp'",
-                                                    horsepower,
-                                                    {{"hp", horsepower}, {"bhp", horsepower}},
-                                                    {},
-                                                    20});
+Read<Power> read_brake_power(const Folded& words) {
+    return read_quantity(words, Scale<PowerDimension>{"brake horsepower, such as '0.376' or '0.45 hp'",
+                                                      horsepower,
+                                                      {{"hp", horsepower}, {"bhp", horsepower}},
+                                                      {},
+                                                      20});
 }
 
-Read<Power> read_watts(std::string_view raw) {
+Read<Power> read_watts(const Folded& words) {
     static const Scale<PowerDimension> scale = [] {
         Scale<PowerDimension> s{"watts of electrical input, such as '420 W'",
                                 watt,
@@ -188,23 +187,23 @@ Read<Power> read_watts(std::string_view raw) {
         s.thousands = true;
         return s;
     }();
-    return read_quantity(raw, scale);
+    return read_quantity(words, scale);
 }
 
-Read<Power> read_electric_heat(std::string_view raw) {
-    const std::string key = spelling_key(raw);
-    const auto m = measure(folded(raw));
+Read<Power> read_electric_heat(const Folded& words) {
+    const std::string key = spelling_key(words);
+    const auto m = measure(words.text());
     if (m && (m->after == "banks" || m->after == "bank" || m->after == "strips" || m->after == "elements")) {
-        return ask<Power>(raw, "how many kW in all do the elements make?", {});
+        return ask<Power>(words, "how many kW in all do the elements make?", {});
     }
     if (m && m->after.empty() && m->number.value > 100) {
-        return ask<Power>(raw, "watts or kilowatts?", {key + " W", key + " kW"});
+        return ask<Power>(words, "watts or kilowatts?", {key + " W", key + " kW"});
     }
-    return read_quantity(raw, Scale<PowerDimension>{"electric heat, such as '10 kW'",
-                                                    kilowatt,
-                                                    {{"kw", kilowatt}, {"w", watt}, {"watts", watt}},
-                                                    {"strip", "strips", "heat", "heater"},
-                                                    200});
+    return read_quantity(words, Scale<PowerDimension>{"electric heat, such as '10 kW'",
+                                                      kilowatt,
+                                                      {{"kw", kilowatt}, {"w", watt}, {"watts", watt}},
+                                                      {"strip", "strips", "heat", "heater"},
+                                                      200});
 }
 
 }  // namespace endbell::inline words

@@ -18,19 +18,19 @@ Power snapped(Power power);
 /// Shaft power: "1/2", ".5 HP", "3/2", "half horse", "373 W" (746 W a horsepower). Nought is missing. "1-1/2"
 /// is a question (one and a half, or a range), "2-Jan" and "45293" are questions, watts that are no standard
 /// rating are a question.
-Read<Power> read_power(std::string_view raw);
+Read<Power> read_power(const Folded& words);
 
 /// One power, or several high to low: "1/6-1/2" and "1/6 thru 1/2" (the ends of a wide range),
 /// "1/10-1/15-1/25". "3/2" is a question: one and a half, or two ratings.
-Read<std::vector<Power>> read_powers(std::string_view raw);
+Read<std::vector<Power>> read_powers(const Folded& words);
 
 /// Shaft power as a blower's sheet prints it: never moved to a standard rating. Watts are not read.
-Read<Power> read_brake_power(std::string_view raw);
+Read<Power> read_brake_power(const Folded& words);
 
 /// Electrical input by meter; bare numbers are watts, 0 is a reading.
-Read<Power> read_watts(std::string_view raw);
+Read<Power> read_watts(const Folded& words);
 
 /// Electric heat: "10 kW", "10KW strip"; bare numbers are kilowatts. "2 banks" is a question.
-Read<Power> read_electric_heat(std::string_view raw);
+Read<Power> read_electric_heat(const Folded& words);
 
 }  // namespace endbell::inline words

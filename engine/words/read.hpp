@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/model/reading.hpp"
+#include "engine/words/fold.hpp"
 
 namespace endbell::inline words {
 
@@ -26,39 +27,39 @@ Read<T> not_written() {
 }
 
 template <class T>
-Read<T> read_as(std::string_view raw, T value) {
+Read<T> read_as(const Folded& words, T value) {
     Read<T> read;
-    read.reading.raw = std::string(raw);
+    read.reading.raw = words.raw();
     read.reading.value = std::move(value);
     return read;
 }
 
 template <class T>
-Read<T> ask(std::string_view raw, const std::string& question, const std::vector<std::string>& readings) {
+Read<T> ask(const Folded& words, const std::string& question, const std::vector<std::string>& readings) {
     Read<T> read;
-    read.reading.raw = std::string(raw);
+    read.reading.raw = words.raw();
     read.reading.question = question;
     read.reading.readings = readings;
     return read;
 }
 
 template <class T>
-Read<T> unreadable(std::string_view raw, std::string_view expected) {
+Read<T> unreadable(const Folded& words, std::string_view expected) {
     Read<T> read;
-    read.reading.raw = std::string(raw);
+    read.reading.raw = words.raw();
     read.expected = std::string(expected);
     return read;
 }
 
 /// A question mark, three dots or "torn" beside what could be read: "4?1-3K", "1/2 hp ...", "PR-1 (worn off)".
-bool is_partly_read(std::string_view raw);
+bool is_partly_read(const Folded& words);
 
 /// Open: nothing of a value that was read in part decides.
 template <class T>
-Read<T> ask_torn(std::string_view raw) {
+Read<T> ask_torn(const Folded& words) {
     return ask<T>(
-        raw, "part of it could not be read: what does the whole say, or what do the equipment's papers say?",
-        {});
+        words,
+        "part of it could not be read: what does the whole say, or what do the equipment's papers say?", {});
 }
 
 /// The same outcome for another type: everything but the value.

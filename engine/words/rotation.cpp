@@ -75,9 +75,9 @@ bool take(std::string& key, std::string_view word) {
     return false;
 }
 
-Read<Rotation> ask_end(std::string_view raw, Spin spin) {
+Read<Rotation> ask_end(const Folded& words, Spin spin) {
     const bool cw = spin == Spin::cw;
-    return ask<Rotation>(raw, "seen from which end: the shaft end, or the lead end?",
+    return ask<Rotation>(words, "seen from which end: the shaft end, or the lead end?",
                          {cw ? "CWSE" : "CCWSE", cw ? "CWLE" : "CCWLE"});
 }
 
@@ -109,9 +109,9 @@ std::optional<std::pair<Spin, End>> spin_and_end(std::string key) {
     return std::nullopt;
 }
 
-std::string key_of(std::string_view raw) {
+std::string key_of(const Folded& words) {
     std::string key;
-    for (char c : spelling_key(raw)) {
+    for (char c : spelling_key(words)) {
         if (c != '(' && c != ')' && c != '\'' && c != '"') key += c;
     }
     return key;
@@ -119,42 +119,42 @@ std::string key_of(std::string_view raw) {
 
 }  // namespace
 
-Read<Spin> read_spin(std::string_view raw) {
-    if (is_missing(raw)) return not_written<Spin>();
-    const auto found = spin_and_end(key_of(raw));
-    if (!found || found->second != End::none) return unreadable<Spin>(raw, "a direction: CW or CCW");
-    return read_as<Spin>(raw, found->first);
+Read<Spin> read_spin(const Folded& words) {
+    if (is_missing(words)) return not_written<Spin>();
+    const auto found = spin_and_end(key_of(words));
+    if (!found || found->second != End::none) return unreadable<Spin>(words, "a direction: CW or CCW");
+    return read_as<Spin>(words, found->first);
 }
 
-Read<ViewedFrom> read_viewing_end(std::string_view raw) {
-    if (is_missing(raw)) return not_written<ViewedFrom>();
-    const std::optional<End> end = end_of(key_of(raw));
-    if (!end) return unreadable<ViewedFrom>(raw, "the viewing end: shaft end or lead end");
+Read<ViewedFrom> read_viewing_end(const Folded& words) {
+    if (is_missing(words)) return not_written<ViewedFrom>();
+    const std::optional<End> end = end_of(key_of(words));
+    if (!end) return unreadable<ViewedFrom>(words, "the viewing end: shaft end or lead end");
     if (*end == End::unclear)
-        return ask<ViewedFrom>(raw, "OE: the output end, or the opposite end?", {"shaft end", "lead end"});
-    return read_as<ViewedFrom>(raw, *end == End::shaft ? ViewedFrom::shaft_end : ViewedFrom::lead_end);
+        return ask<ViewedFrom>(words, "OE: the output end, or the opposite end?", {"shaft end", "lead end"});
+    return read_as<ViewedFrom>(words, *end == End::shaft ? ViewedFrom::shaft_end : ViewedFrom::lead_end);
 }
 
-RotationText read_rotation_text(std::string_view raw) {
+RotationText read_rotation_text(const Folded& words) {
     constexpr std::string_view expected =
         "a direction with its viewing end, such as 'CWLE', 'CCWSE' or 'reversible'";
     RotationText out;
-    if (is_missing(raw)) return out;
-    std::string key = key_of(raw);
+    if (is_missing(words)) return out;
+    std::string key = key_of(words);
     // "CW/CCW" is either way; "CW CCW" with only a blank may be two words that contradict each other.
     const bool both_bare =
-        (key == "cwccw" || key == "ccwcw") && raw.find_first_of("/&,+-") == std::string_view::npos;
+        (key == "cwccw" || key == "ccwcw") && words.raw().find_first_of("/&,+-") == std::string_view::npos;
     if (both_bare) {
-        out.rotation = ask<Rotation>(raw, "either way, or one of the two?", {"reversible", "CW", "CCW"});
+        out.rotation = ask<Rotation>(words, "either way, or one of the two?", {"reversible", "CW", "CCW"});
         return out;
     }
     if (std::find(reversible.begin(), reversible.end(), key) != reversible.end()) {
-        out.rotation = read_as<Rotation>(raw, Rotation::reversible);
+        out.rotation = read_as<Rotation>(words, Rotation::reversible);
         return out;
     }
     if (key.find("arrow") != std::string::npos) {
         out.rotation =
-            ask<Rotation>(raw, "an arrow on the shell names no end: photograph it with the shaft in view",
+            ask<Rotation>(words, "an arrow on the shell names no end: photograph it with the shaft in view",
                           {"CWSE", "CCWSE"});
         return out;
     }
@@ -163,33 +163,26 @@ RotationText read_rotation_text(std::string_view raw) {
     }
     const auto found = spin_and_end(key);
     if (!found) {
-        out.rotation = unreadable<Rotation>(raw, expected);
+        out.rotation = unreadable<Rotation>(words, expected);
     } else if (found->second == End::none) {
-        out.rotation = ask_end(raw, found->first);
+        out.rotation = ask_end(words, found->first);
     } else if (found->second == End::unclear) {
         out.rotation = ask<Rotation>(
-            raw, "OE: the output end, or the opposite end?",
+            words, "OE: the output end, or the opposite end?",
             {found->first == Spin::cw ? "CWSE" : "CCWSE", found->first == Spin::cw ? "CWLE" : "CCWLE"});
     } else if (out.double_shaft && found->second == End::shaft) {
-        out.rotation = ask<Rotation>(
-            raw, "both ends have a shaft: which way does it turn seen from the lead end?", {"CWLE", "CCWLE"});
+        out.rotation =
+            ask<Rotation>(words, "both ends have a shaft: which way does it turn seen from the lead end?",
+                          {"CWLE", "CCWLE"});
     } else {
         const ViewedFrom from = found->second == End::shaft ? ViewedFrom::shaft_end : ViewedFrom::lead_end;
-        out.rotation = read_as<Rotation>(raw, normalised(found->first, from));
+        out.rotation = read_as<Rotation>(words, normalised(found->first, from));
     }
     return out;
 }
 
-Read<Rotation> read_rotation(std::string_view raw) {
-    return read_rotation_text(raw).rotation;
-}
-
-Read<Rotation> read_rotation(std::string_view raw, std::string_view viewed_from) {
-    Read<Rotation> alone = read_rotation(raw);
-    if (is_missing(viewed_from) || alone.reading || alone.failed() || alone.reading.raw.empty()) return alone;
-    Read<Rotation> both = read_rotation(std::string(raw) + " " + std::string(viewed_from));
-    if (!both.reading.raw.empty()) both.reading.raw = std::string(raw);
-    return both;
+Read<Rotation> read_rotation(const Folded& words) {
+    return read_rotation_text(words).rotation;
 }
 
 }  // namespace endbell::inline words

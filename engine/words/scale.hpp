@@ -63,33 +63,33 @@ const Unit<D>* unit_of(const Scale<D>& scale, const Measure& m) {
 }  // namespace words_detail
 
 template <class T>
-Read<T> ask_spreadsheet(std::string_view raw) {
-    return ask<T>(raw, "a spreadsheet turned this cell into a date or an exponent: what did it say before?",
+Read<T> ask_spreadsheet(const Folded& words) {
+    return ask<T>(words, "a spreadsheet turned this cell into a date or an exponent: what did it say before?",
                   {});
 }
 
 template <class T>
-Read<T> ask_comma(std::string_view raw, const Number& number) {
-    return ask<T>(raw, "is the comma a decimal mark or a thousands mark?",
+Read<T> ask_comma(const Folded& words, const Number& number) {
+    return ask<T>(words, "is the comma a decimal mark or a thousands mark?",
                   {shortest(number.value / 1000), shortest(number.value)});
 }
 
 template <class D>
-Read<Quantity<D>> read_quantity(std::string_view raw, const Scale<D>& scale) {
+Read<Quantity<D>> read_quantity(const Folded& words, const Scale<D>& scale) {
     using Q = Quantity<D>;
-    if (is_missing(raw)) return not_written<Q>();
-    if (is_spreadsheet_damage(raw)) return ask_spreadsheet<Q>(raw);
-    const auto m = measure(folded(raw));
-    if (!m || (m->negative && !scale.signed_)) return unreadable<Q>(raw, scale.expected);
+    if (is_missing(words)) return not_written<Q>();
+    if (is_spreadsheet_damage(words)) return ask_spreadsheet<Q>(words);
+    const auto m = measure(words.text());
+    if (!m || (m->negative && !scale.signed_)) return unreadable<Q>(words, scale.expected);
     const Unit<D>* unit = words_detail::unit_of(scale, *m);
-    if (!unit) return unreadable<Q>(raw, scale.expected);
-    if (m->number.comma_unclear && !scale.thousands) return ask_comma<Q>(raw, m->number);
-    if (m->number.dashed_mixed && scale.thousands) return unreadable<Q>(raw, scale.expected);
+    if (!unit) return unreadable<Q>(words, scale.expected);
+    if (m->number.comma_unclear && !scale.thousands) return ask_comma<Q>(words, m->number);
+    if (m->number.dashed_mixed && scale.thousands) return unreadable<Q>(words, scale.expected);
     const Q value = (*unit)(m->negative ? -m->number.value : m->number.value);
     if (m->number.value == 0 && scale.nought == Nought::missing) return not_written<Q>();
     if (m->number.value > scale.most * scale.bare.to_base / unit->to_base)
-        return unreadable<Q>(raw, scale.expected);
-    return read_as<Q>(raw, value);
+        return unreadable<Q>(words, scale.expected);
+    return read_as<Q>(words, value);
 }
 
 }  // namespace endbell::inline words

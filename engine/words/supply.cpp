@@ -24,24 +24,24 @@ bool is_wye_pair(double line, double neutral) {
     return std::abs(line / neutral - std::sqrt(3.0)) < 0.03;
 }
 
-System wye(std::string_view raw, const std::string& line, const std::string& neutral) {
+System wye(const Folded& words, const std::string& line, const std::string& neutral) {
     if (!is_wye_pair(std::stod(line), std::stod(neutral)))
-        return unreadable<SupplySystem>(raw, supply_expected);
-    return read_as<SupplySystem>(raw, {SupplyKind::wye, nominal(line), nominal(neutral), std::nullopt});
+        return unreadable<SupplySystem>(words, supply_expected);
+    return read_as<SupplySystem>(words, {SupplyKind::wye, nominal(line), nominal(neutral), std::nullopt});
 }
 
-System phases(std::string_view raw, const std::string& figure, bool three, const std::string& hertz_written) {
+System phases(const Folded& words, const std::string& figure, bool three, const std::string& hertz_written) {
     SupplySystem system{three ? SupplyKind::three_phase : SupplyKind::single_phase, nominal(figure),
                         std::nullopt, std::nullopt};
     if (!hertz_written.empty()) system.frequency = hertz(std::stod(hertz_written));
     const VoltageClass* known_class = class_of(std::stod(figure));
     if (three && known_class != nullptr && known_class->to_neutral)
-        return unreadable<SupplySystem>(raw, supply_expected);
-    return read_as<SupplySystem>(raw, system);
+        return unreadable<SupplySystem>(words, supply_expected);
+    return read_as<SupplySystem>(words, system);
 }
 
 /// A name of a system, beyond a bare figure; nothing where the text is none.
-std::optional<System> named_system(std::string_view raw, const std::string& text) {
+std::optional<System> named_system(const Folded& words, const std::string& text) {
     static const std::regex high_leg(
         R"(^(220|230|240) ?v?(olts?)? ?(delta)? ?(,|w/|with)? ?a? ?(high|hi|wild|stinger)[ -]?(leg)?( delta)?$)");
     static const std::regex delta(R"(^(220|230|240) ?v? ?delta$)");
@@ -53,26 +53,27 @@ std::optional<System> named_system(std::string_view raw, const std::string& text
     static const std::regex phase_figure(R"(^(single|three|1|3)[ -]?(ph|phase),? ?(\d{3}) ?v?$)");
     std::smatch m;
     if (std::regex_match(text, m, high_leg))
-        return read_as<SupplySystem>(raw, {SupplyKind::high_leg, volt(230), volt(115), std::nullopt});
+        return read_as<SupplySystem>(words, {SupplyKind::high_leg, volt(230), volt(115), std::nullopt});
     if (std::regex_match(text, m, delta))
-        return ask<SupplySystem>(raw, "has one leg of the delta 208 V to ground (a high leg)?",
+        return ask<SupplySystem>(words, "has one leg of the delta 208 V to ground (a high leg)?",
                                  {"240 high leg", "240-3-60"});
-    if (std::regex_match(text, m, wye_first)) return wye(raw, m[1], m[2]);
+    if (std::regex_match(text, m, wye_first)) return wye(words, m[1], m[2]);
     if (std::regex_match(text, m, wye_last)) {
         const bool line_first = std::stod(m[1]) > std::stod(m[2]);
-        return wye(raw, line_first ? m[1] : m[2], line_first ? m[2] : m[1]);
+        return wye(words, line_first ? m[1] : m[2], line_first ? m[2] : m[1]);
     }
     if (std::regex_match(text, m, pair)) {
         const double low = std::min(std::stod(m[1]), std::stod(m[2])),
                      high = std::max(std::stod(m[1]), std::stod(m[2]));
         if (low == 120 && high == 240)
-            return read_as<SupplySystem>(raw, {SupplyKind::split, volt(230), volt(115), std::nullopt});
-        if (is_wye_pair(high, low)) return wye(raw, shortest(high), shortest(low));
+            return read_as<SupplySystem>(words, {SupplyKind::split, volt(230), volt(115), std::nullopt});
+        if (is_wye_pair(high, low)) return wye(words, shortest(high), shortest(low));
         return std::nullopt;
     }
-    if (std::regex_match(text, m, triple)) return phases(raw, m[1], m[2] == "3", m[4]);
-    if (std::regex_match(text, m, figure_phase)) return phases(raw, m[1], m[2] == "3", "");
-    if (std::regex_match(text, m, phase_figure)) return phases(raw, m[3], m[1] == "3" || m[1] == "three", "");
+    if (std::regex_match(text, m, triple)) return phases(words, m[1], m[2] == "3", m[4]);
+    if (std::regex_match(text, m, figure_phase)) return phases(words, m[1], m[2] == "3", "");
+    if (std::regex_match(text, m, phase_figure))
+        return phases(words, m[3], m[1] == "3" || m[1] == "three", "");
     return std::nullopt;
 }
 
@@ -88,27 +89,27 @@ std::string called(Voltage v) {
 
 }  // namespace
 
-System read_supply(std::string_view raw) {
-    if (is_missing(raw) || trimmed(raw) == "0") return not_written<SupplySystem>();
-    const std::string text = folded(raw);
+System read_supply(const Folded& words) {
+    if (is_missing(words) || words.text() == "0") return not_written<SupplySystem>();
+    const std::string& text = words.text();
     const bool bare = text.find_first_not_of("0123456789 v") == std::string::npos;
     if (!bare) {
-        if (auto named = named_system(raw, text)) return *named;
+        if (auto named = named_system(words, text)) return *named;
     }
-    const Read<std::vector<PlateVolts>> plate = read_plate_volts(raw);
-    if (spelling_key(raw) == "440" || spelling_key(raw) == "440v")
-        return read_as<SupplySystem>(raw, bare_supply(volt(460)));
-    if (plate.failed()) return unreadable<SupplySystem>(raw, supply_expected);
+    const Read<std::vector<PlateVolts>> plate = read_plate_volts(words);
+    if (spelling_key(words) == "440" || spelling_key(words) == "440v")
+        return read_as<SupplySystem>(words, bare_supply(volt(460)));
+    if (plate.failed()) return unreadable<SupplySystem>(words, supply_expected);
     if (!plate.reading) return no_value<SupplySystem>(plate);
     const PlateVolts& only = plate.reading->front();
     if (plate.reading->size() == 1 && only.low == only.high)
-        return read_as<SupplySystem>(raw, bare_supply(only.low));
+        return read_as<SupplySystem>(words, bare_supply(only.low));
     std::vector<std::string> readings;
     for (const PlateVolts& v : *plate.reading) {
         readings.push_back(shortest(v.low.in(volt)));
         if (v.high != v.low) readings.push_back(shortest(v.high.in(volt)));
     }
-    return ask<SupplySystem>(raw, "which of these does the building really have? Measure it under load",
+    return ask<SupplySystem>(words, "which of these does the building really have? Measure it under load",
                              readings);
 }
 

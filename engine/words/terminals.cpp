@@ -58,17 +58,17 @@ const std::vector<OpenTerminal>& open_terminals() {
 
 }  // namespace
 
-Read<TerminalUse> read_terminal(std::string_view raw) {
-    if (is_missing(raw)) return not_written<TerminalUse>();
-    const std::string key = spelling_key(raw);
+Read<TerminalUse> read_terminal(const Folded& words) {
+    if (is_missing(words)) return not_written<TerminalUse>();
+    const std::string key = spelling_key(words);
     const auto use = uses().find(key);
-    if (use != uses().end()) return read_as<TerminalUse>(raw, use->second);
+    if (use != uses().end()) return read_as<TerminalUse>(words, use->second);
     for (const OpenTerminal& open : open_terminals()) {
         if (std::find(open.keys.begin(), open.keys.end(), key) != open.keys.end()) {
-            return ask<TerminalUse>(raw, open.question, open.readings);
+            return ask<TerminalUse>(words, open.question, open.readings);
         }
     }
-    return unreadable<TerminalUse>(raw, "a terminal's label, such as 'Y1', 'W2' or 'R'");
+    return unreadable<TerminalUse>(words, "a terminal's label, such as 'Y1', 'W2' or 'R'");
 }
 
 }  // namespace endbell::inline words

@@ -33,6 +33,6 @@ constexpr auto words_of(TerminalUse) {
 }
 
 /// "Y1", "W2", "R", "M1". "G", "C", "B", "COOL" and every colour are questions.
-Read<TerminalUse> read_terminal(std::string_view raw);
+Read<TerminalUse> read_terminal(const Folded& words);
 
 }  // namespace endbell::inline words

@@ -24,21 +24,21 @@ Scale<SpeedDimension> speed_scale(Nought nought) {
     return scale;
 }
 
-Read<Speed> one_speed(std::string_view raw) {
-    Read<Speed> read = read_quantity(raw, speed_scale(Nought::missing));
-    if (read.reading && *read.reading < rpm(100)) return unreadable<Speed>(raw, expected_speed);
+Read<Speed> one_speed(const Folded& words) {
+    Read<Speed> read = read_quantity(words, speed_scale(Nought::missing));
+    if (read.reading && *read.reading < rpm(100)) return unreadable<Speed>(words, expected_speed);
     return read;
 }
 
-Read<Speed> ask_variable(std::string_view raw) {
+Read<Speed> ask_variable(const Folded& words) {
     return ask<Speed>(
-        raw,
+        words,
         "a constant-airflow motor, or a speed control in front of a capacitor-run one? Look for a capacitor",
         {"constant airflow", "speed control"});
 }
 
-Read<int> ask_five(std::string_view raw) {
-    return ask<int>(raw,
+Read<int> ask_five(const Folded& words) {
+    return ask<int>(words,
                     "five 24 V taps, or five line-voltage leads? Look for a capacitor with two brown leads",
                     {"24 V taps of an electronic motor", "five leads of a capacitor-run motor"});
 }
@@ -50,76 +50,76 @@ bool is_supply_figure(Speed speed) {
 }
 
 /// "1075/1000/900" or "1050-900-750", falling: one speed a lead.
-Read<std::vector<Speed>> falling_list(std::string_view raw) {
-    std::string text = folded(raw);
+Read<std::vector<Speed>> falling_list(const Folded& words) {
+    std::string text = words.text();
     if (text.ends_with("rpm")) text = std::string(trimmed(std::string_view(text).substr(0, text.size() - 3)));
     std::replace(text.begin(), text.end(), '/', '-');
     std::vector<Speed> list;
     for (const std::string& part : split(text, '-')) {
-        const Read<Speed> speed = one_speed(part);
-        if (!speed.reading) return unreadable<std::vector<Speed>>(raw, expected_speed);
+        const Read<Speed> speed = one_speed(words.left_with(part));
+        if (!speed.reading) return unreadable<std::vector<Speed>>(words, expected_speed);
         if (!list.empty() && (*speed.reading >= list.back() || is_supply_figure(*speed.reading)))
-            return unreadable<std::vector<Speed>>(raw, expected_speed);
+            return unreadable<std::vector<Speed>>(words, expected_speed);
         list.push_back(*speed.reading);
     }
-    return read_as<std::vector<Speed>>(raw, list);
+    return read_as<std::vector<Speed>>(words, list);
 }
 
 }  // namespace
 
-Read<Speed> read_measured_speed(std::string_view raw) {
-    return read_quantity(raw, speed_scale(Nought::a_value));
+Read<Speed> read_measured_speed(const Folded& words) {
+    return read_quantity(words, speed_scale(Nought::a_value));
 }
 
-SpeedText read_speed_text(std::string_view raw) {
+SpeedText read_speed_text(const Folded& words) {
     SpeedText out;
-    if (is_missing(raw)) return out;
-    const std::string text = folded(raw);
-    const std::string key = spelling_key(raw);
+    if (is_missing(words)) return out;
+    const std::string& text = words.text();
+    const std::string key = spelling_key(words);
     for (std::string_view word : {"variable", "variablespeed", "varspd", "vs", "varspeed"}) {
         if (key != word) continue;
-        out.speed = ask_variable(raw);
+        out.speed = ask_variable(words);
         return out;
     }
-    out.speed = one_speed(raw);
+    out.speed = one_speed(words);
     if (!out.speed.failed()) return out;
-    const auto list = falling_list(raw);
+    const auto list = falling_list(words);
     if (list.reading && list.reading->size() > 1) {
-        out.speed = read_as<Speed>(raw, list.reading->front());
-        out.speeds = read_as<int>(raw, static_cast<int>(list.reading->size()));
+        out.speed = read_as<Speed>(words, list.reading->front());
+        out.speeds = read_as<int>(words, static_cast<int>(list.reading->size()));
         return out;
     }
     // A rising pair is a span: "300-1300".
     const std::vector<std::string> ends = split(text, '-');
-    if (ends.size() == 2 && one_speed(ends[0]).reading && one_speed(ends[1]).reading) {
-        out.speed = ask_variable(raw);
+    if (ends.size() == 2 && one_speed(words.left_with(ends[0])).reading &&
+        one_speed(words.left_with(ends[1])).reading) {
+        out.speed = ask_variable(words);
         return out;
     }
     const std::size_t joint = text.find_first_of("/ ");
     if (joint == std::string::npos) return out;
     const std::string behind(trimmed(std::string_view(text).substr(joint + 1)));
-    const Read<Speed> speed = one_speed(text.substr(0, joint));
-    const Read<int> speeds = read_speeds(behind);
+    const Read<Speed> speed = one_speed(words.left_with(text.substr(0, joint)));
+    const Read<int> speeds = read_speeds(words.left_with(behind));
     const bool bare = behind.find_first_not_of("0123456789") == std::string::npos;
     if (bare && text[joint] == ' ') return out;
     if (!speed.reading || speeds.failed()) return out;
-    out.speed = read_as<Speed>(raw, *speed.reading);
+    out.speed = read_as<Speed>(words, *speed.reading);
     out.speeds = speeds;
-    if (!out.speeds.reading.raw.empty()) out.speeds.reading.raw = std::string(raw);
     if (bare && (!speeds.reading || *speeds.reading > 3)) {
-        out.speeds = ask<int>(raw, "speeds, or poles?", {behind + " speeds", behind + " poles"});
+        out.speeds = ask<int>(words, "speeds, or poles?", {behind + " speeds", behind + " poles"});
     }
     return out;
 }
 
-Read<Speed> read_speed(std::string_view raw) {
-    return read_speed_text(raw).speed;
+Read<Speed> read_speed(const Folded& words) {
+    return read_speed_text(words).speed;
 }
 
-Read<int> read_poles(std::string_view raw) {
+Read<int> read_poles(const Folded& words) {
     constexpr std::string_view expected = "the poles: '2', '4', '6', '8', '10' or '12'";
-    if (is_missing(raw) || trimmed(raw) == "0") return not_written<int>();
-    std::string key = spelling_key(raw);
+    if (is_missing(words) || words.text() == "0") return not_written<int>();
+    std::string key = spelling_key(words);
     for (std::string_view word : {"poles", "pole", "p"}) {
         if (!key.ends_with(word)) continue;
         key.resize(key.size() - word.size());
@@ -129,17 +129,17 @@ Read<int> read_poles(std::string_view raw) {
         {"2", 2},   {"4", 4},   {"6", 6},    {"8", 8},   {"10", 10},
         {"12", 12}, {"two", 2}, {"four", 4}, {"six", 6}, {"eight", 8}};
     const auto found = known.find(key);
-    return found == known.end() ? unreadable<int>(raw, expected) : read_as<int>(raw, found->second);
+    return found == known.end() ? unreadable<int>(words, expected) : read_as<int>(words, found->second);
 }
 
-Read<int> read_speeds(std::string_view raw) {
+Read<int> read_speeds(const Folded& words) {
     constexpr std::string_view expected = "how many speeds are used, such as '3' or '3SPD'";
-    if (is_missing(raw) || trimmed(raw) == "0") return not_written<int>();
-    const std::string key = spelling_key(raw);
+    if (is_missing(words) || words.text() == "0") return not_written<int>();
+    const std::string key = spelling_key(words);
     if (key == "himedlo" || key == "hml" || key == "highmediumlow" || key == "himedlow" || key == "lomedhi")
-        return read_as<int>(raw, 3);
-    if (key == "hilo" || key == "highlow") return read_as<int>(raw, 2);
-    if (key == "tap1-5" || key == "taps1-5") return ask_five(raw);
+        return read_as<int>(words, 3);
+    if (key == "hilo" || key == "highlow") return read_as<int>(words, 2);
+    if (key == "tap1-5" || key == "taps1-5") return ask_five(words);
     static const std::map<std::string, int, std::less<>> counts{
         {"single", 1}, {"one", 1}, {"two", 2}, {"three", 3}, {"four", 4}, {"five", 5},
         {"1", 1},      {"2", 2},   {"3", 3},   {"4", 4},     {"5", 5},    {"6", 6}};
@@ -153,28 +153,28 @@ Read<int> read_speeds(std::string_view raw) {
         break;
     }
     const auto found = counts.find(count);
-    if (found == counts.end()) return unreadable<int>(raw, expected);
-    if (found->second == 5 && worded) return ask_five(raw);
-    return read_as<int>(raw, found->second);
+    if (found == counts.end()) return unreadable<int>(words, expected);
+    if (found->second == 5 && worded) return ask_five(words);
+    return read_as<int>(words, found->second);
 }
 
-Read<Torque> read_torque(std::string_view raw) {
-    return read_quantity(raw, Scale<TorqueDimension>{"a torque, such as '26 oz-ft'",
-                                                     ounce_foot,
-                                                     {{"oz-ft", ounce_foot},
-                                                      {"ozft", ounce_foot},
-                                                      {"ft-oz", ounce_foot},
-                                                      {"oz-in", Unit<TorqueDimension>{1.0 / 192}},
-                                                      {"ozin", Unit<TorqueDimension>{1.0 / 192}},
-                                                      {"lb-ft", pound_foot},
-                                                      {"lbft", pound_foot},
-                                                      {"ft-lb", pound_foot},
-                                                      {"ftlb", pound_foot},
-                                                      {"nm", newton_metre},
-                                                      {"n-m", newton_metre}},
-                                                     {},
-                                                     2000,
-                                                     Nought::a_value});
+Read<Torque> read_torque(const Folded& words) {
+    return read_quantity(words, Scale<TorqueDimension>{"a torque, such as '26 oz-ft'",
+                                                       ounce_foot,
+                                                       {{"oz-ft", ounce_foot},
+                                                        {"ozft", ounce_foot},
+                                                        {"ft-oz", ounce_foot},
+                                                        {"oz-in", Unit<TorqueDimension>{1.0 / 192}},
+                                                        {"ozin", Unit<TorqueDimension>{1.0 / 192}},
+                                                        {"lb-ft", pound_foot},
+                                                        {"lbft", pound_foot},
+                                                        {"ft-lb", pound_foot},
+                                                        {"ftlb", pound_foot},
+                                                        {"nm", newton_metre},
+                                                        {"n-m", newton_metre}},
+                                                       {},
+                                                       2000,
+                                                       Nought::a_value});
 }
 
 }  // namespace endbell::inline words

@@ -14,10 +14,6 @@ using List = std::vector<PlateVolts>;
 constexpr std::string_view expected =
     "a plate voltage such as '115', '208-230', '230/460' or '277'; 24 V is control, not supply";
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 /// "115 vac", "208v" without their unit; "one-ten", "1-15", "2-30" as figures.
 std::string without_units(std::string text) {
     static constexpr std::array<std::pair<std::string_view, std::string_view>, 7> spoken{
@@ -75,14 +71,14 @@ bool is_208_to_230(const PlateVolts& v) {
     return v == plate_volts(208, 230);
 }
 
-Read<List> ask_choice(std::string_view raw, const List& groups) {
+Read<List> ask_choice(const Folded& words, const List& groups) {
     std::vector<std::string> readings;
     for (const PlateVolts& v : groups) {
         readings.push_back(shortest(v.low.in(volt)) +
                            (v.low == v.high ? "" : "-" + shortest(v.high.in(volt))) + " V by lead or jumper");
     }
     readings.emplace_back("one winding for the whole span");
-    return ask<List>(raw,
+    return ask<List>(words,
                      "two voltages: is it reconnectable? Read the jumper or lead table, and which one is set",
                      readings);
 }
@@ -113,23 +109,23 @@ List joined_spans(const List& groups) {
     return out;
 }
 
-Read<List> from_groups(std::string_view raw, const List& groups, std::optional<Family> family) {
+Read<List> from_groups(const Folded& words, const List& groups, std::optional<Family> family) {
     const List list = joined_spans(groups);
-    if (list.size() > 3) return unreadable<List>(raw, expected);
+    if (list.size() > 3) return unreadable<List>(words, expected);
     const bool jumper = family && is_electronic(*family);
     if (list.size() == 1) {
         const PlateVolts& v = list.front();
-        if (v.low == v.high || is_208_to_230(v) || v.high < 1.5 * v.low) return read_as<List>(raw, list);
-        return ask_choice(raw, {plate_volts(v.low.in(volt)), plate_volts(v.high.in(volt))});
+        if (v.low == v.high || is_208_to_230(v) || v.high < 1.5 * v.low) return read_as<List>(words, list);
+        return ask_choice(words, {plate_volts(v.low.in(volt)), plate_volts(v.high.in(volt))});
     }
     const bool low_pair = list == List{plate_volts(115), plate_volts(230)};
-    if (low_pair && !jumper) return ask_choice(raw, list);
+    if (low_pair && !jumper) return ask_choice(words, list);
     // A nine-lead winding halves its voltage; anything else of two classes wants its lead table read.
     for (std::size_t i = 1; i < list.size(); ++i) {
         const double ratio = list[i].high / list[i - 1].high;
-        if (ratio < 1.9 || ratio > 2.1) return ask_choice(raw, list);
+        if (ratio < 1.9 || ratio > 2.1) return ask_choice(words, list);
     }
-    return read_as<List>(raw, list);
+    return read_as<List>(words, list);
 }
 
 }  // namespace
@@ -139,10 +135,10 @@ double nominal_volts(double written) {
     return known_class != nullptr ? known_class->nominal.in(volt) : written;
 }
 
-Read<List> read_plate_volts(std::string_view raw, std::optional<Family> family) {
-    if (is_missing(raw) || trimmed(raw) == "0") return not_written<List>();
-    if (is_spreadsheet_damage(raw)) return ask_spreadsheet<List>(raw);
-    std::string text = folded(raw);
+Read<List> read_plate_volts(const Folded& words, std::optional<Family> family) {
+    if (is_missing(words) || words.text() == "0") return not_written<List>();
+    if (is_spreadsheet_damage(words)) return ask_spreadsheet<List>(words);
+    std::string text = words.text();
     // The printer's own words: " or " between reconnections, " to " inside one winding's span.
     List said;
     bool plain = true;
@@ -157,34 +153,34 @@ Read<List> read_plate_volts(std::string_view raw, std::optional<Family> family) 
         if (v) said.push_back(*v);
         plain = plain && v && (to != std::string::npos || choices.size() > 1);
     }
-    if (plain) return read_as<List>(raw, said);
+    if (plain) return read_as<List>(words, said);
     text = without_units(text);
     if (is_supply_triple(text)) {
-        return ask<List>(raw,
+        return ask<List>(words,
                          "volts-phase-hertz: from the motor's own plate, or from the equipment's? Write "
                          "volts and phase of the motor",
                          {"the motor's plate", "the equipment's plate"});
     }
     if (text == "440" || text == "370") {
-        return ask<List>(raw, "supply, or the volts of a capacitor?",
+        return ask<List>(words, "supply, or the volts of a capacitor?",
                          {text == "440" ? "460 V class supply" : "another supply", text + " V capacitor"});
     }
     List groups;
     for (const std::string& part : split(text, '/')) {
         const auto v = group(part);
-        if (!v) return unreadable<List>(raw, expected);
+        if (!v) return unreadable<List>(words, expected);
         groups.push_back(*v);
     }
-    return from_groups(raw, groups, family);
+    return from_groups(words, groups, family);
 }
 
-Read<PlateVolts> read_rating_volts(std::string_view raw) {
-    const Read<List> list = read_plate_volts(raw);
+Read<PlateVolts> read_rating_volts(const Folded& words) {
+    const Read<List> list = read_plate_volts(words);
     if (!list.reading) return no_value<PlateVolts>(list);
     if (list.reading->size() != 1) {
-        return unreadable<PlateVolts>(raw, "one voltage or one span; a second rating is a second row");
+        return unreadable<PlateVolts>(words, "one voltage or one span; a second rating is a second row");
     }
-    return read_as<PlateVolts>(raw, list.reading->front());
+    return read_as<PlateVolts>(words, list.reading->front());
 }
 
 }  // namespace endbell::inline words

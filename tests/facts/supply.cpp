@@ -22,9 +22,10 @@ struct Row {
 
 FailedUnit job_of(const Row& row) {
     FailedUnit job;
-    if (*row.supply != '\0') job.equipment.supply = read_supply(row.supply).reading;
+    if (*row.supply != '\0') job.equipment.supply = read_supply(fold(row.supply)).reading;
     if (row.reading >= 0) job.measured.line_volts = known(volt(row.reading), Origin::measured);
-    if (*row.plate != '\0') job.plate.volts = read_plate_volts(row.plate, Family::constant_torque).reading;
+    if (*row.plate != '\0')
+        job.plate.volts = read_plate_volts(fold(row.plate), Family::constant_torque).reading;
     if (row.phases > 0) job.plate.phase = known(row.phases);
     return job;
 }
@@ -103,7 +104,7 @@ BOOST_AUTO_TEST_CASE(a_supply_gives_a_motor_its_volts_and_its_conductors) {
 
 BOOST_AUTO_TEST_CASE(a_system_of_one_phase_gives_no_motor_three) {
     FailedUnit job;
-    job.equipment.supply = read_supply("120/240").reading;
+    job.equipment.supply = read_supply(fold("120/240")).reading;
     BOOST_TEST(facts_of(job, in_force).phase.is(1));
     BOOST_TEST((facts_of(job, in_force).phase.because == Because::supply_system));
     job.plate.phase = known(3);

@@ -67,12 +67,12 @@ std::string noted(const std::string& text) {
 }
 
 std::string shaft(const std::string& text) {
-    const ShaftText read = read_shaft(text);
+    const ShaftText read = read_shaft(fold(text));
     return outcome_in(read.diameter, inch, "in") + " x " + outcome_in(read.length, inch, "in");
 }
 
 std::string rise_range(const std::string& text) {
-    const RiseRange read = read_rise_range(text);
+    const RiseRange read = read_rise_range(fold(text));
     return outcome_in(read.low, fahrenheit_degree, "F") + " to " +
            outcome_in(read.high, fahrenheit_degree, "F");
 }
@@ -86,69 +86,72 @@ Read<T> as_read(const Reading<T>& reading) {
 
 const std::map<std::string, Ask>& fields() {
     static const std::map<std::string, Ask> asks{
-        {"power", [](auto& t) { return outcome(read_power(t), hp); }},
+        {"power", [](auto& t) { return outcome(read_power(fold(t)), hp); }},
         {"powers",
          [](auto& t) {
-             return outcome(read_powers(t), [](const std::vector<Power>& list) {
+             return outcome(read_powers(fold(t)), [](const std::vector<Power>& list) {
                  std::vector<std::string> words;
                  for (Power p : list) words.push_back(hp(p));
                  return joined(words, ", ");
              });
          }},
-        {"plate volts", [](auto& t) { return outcome_volts(read_plate_volts(t)); }},
+        {"plate volts", [](auto& t) { return outcome_volts(read_plate_volts(fold(t))); }},
         {"electronic volts",
-         [](auto& t) { return outcome_volts(read_plate_volts(t, Family::constant_torque)); }},
+         [](auto& t) { return outcome_volts(read_plate_volts(fold(t), Family::constant_torque)); }},
         {"supply",
-         [](auto& t) { return outcome(read_supply(t), [](const SupplySystem& s) { return write(s); }); }},
-        {"phase", [](auto& t) { return outcome(read_phase(t), number); }},
-        {"signal", [](auto& t) { return outcome_word(read_kind<SignalClass>(t)); }},
-        {"speed", [](auto& t) { return outcome_in(read_speed(t), rpm, "rpm"); }},
+         [](auto& t) {
+             return outcome(read_supply(fold(t)), [](const SupplySystem& s) { return write(s); });
+         }},
+        {"phase", [](auto& t) { return outcome(read_phase(fold(t)), number); }},
+        {"signal", [](auto& t) { return outcome_word(read_kind<SignalClass>(fold(t))); }},
+        {"speed", [](auto& t) { return outcome_in(read_speed(fold(t)), rpm, "rpm"); }},
         {"speed and speeds",
          [](auto& t) {
-             const SpeedText read = read_speed_text(t);
+             const SpeedText read = read_speed_text(fold(t));
              return outcome_in(read.speed, rpm, "rpm") + ", " + outcome(read.speeds, number);
          }},
-        {"speeds", [](auto& t) { return outcome(read_speeds(t), number); }},
-        {"poles", [](auto& t) { return outcome(read_poles(t), number); }},
-        {"rotation", [](auto& t) { return outcome_word(read_rotation(t)); }},
+        {"speeds", [](auto& t) { return outcome(read_speeds(fold(t)), number); }},
+        {"poles", [](auto& t) { return outcome(read_poles(fold(t)), number); }},
+        {"rotation", [](auto& t) { return outcome_word(read_rotation(fold(t))); }},
         {"double shaft",
-         [](auto& t) { return std::string(read_rotation_text(t).double_shaft ? "yes" : "no"); }},
+         [](auto& t) { return std::string(read_rotation_text(fold(t)).double_shaft ? "yes" : "no"); }},
         {"shaft", shaft},
-        {"shaft diameter", [](auto& t) { return outcome_in(read_shaft_diameter(t), inch, "in"); }},
-        {"body diameter", [](auto& t) { return outcome_in(read_body_diameter(t), inch, "in"); }},
-        {"mount", [](auto& t) { return outcome_word(read_kind<Mount>(t)); }},
-        {"capacitor", [](auto& t) { return outcome_in(read_capacitance(t), microfarad, "MFD"); }},
+        {"shaft diameter", [](auto& t) { return outcome_in(read_shaft_diameter(fold(t)), inch, "in"); }},
+        {"body diameter", [](auto& t) { return outcome_in(read_body_diameter(fold(t)), inch, "in"); }},
+        {"mount", [](auto& t) { return outcome_word(read_kind<Mount>(fold(t))); }},
+        {"capacitor", [](auto& t) { return outcome_in(read_capacitance(fold(t)), microfarad, "MFD"); }},
         {"capacitor and volts",
          [](auto& t) {
-             const CapacitorText read = read_capacitor(t);
+             const CapacitorText read = read_capacitor(fold(t));
              return outcome_in(read.farads, microfarad, "MFD") + ", " + outcome_in(read.volts, volt, "V");
          }},
-        {"plate amps", [](auto& t) { return outcome_in(read_plate_amps(t), ampere, "A"); }},
-        {"service factor", [](auto& t) { return outcome(read_service_factor(t), figure); }},
-        {"enclosure", [](auto& t) { return outcome_word(read_kind<Enclosure>(t)); }},
-        {"bearing", [](auto& t) { return outcome_word(read_kind<Bearing>(t)); }},
-        {"shaft position", [](auto& t) { return outcome_word(read_kind<ShaftPosition>(t)); }},
-        {"family", [](auto& t) { return outcome_word(read_kind<Family>(t)); }},
-        {"load", [](auto& t) { return outcome_word(read_kind<Load>(t)); }},
-        {"part kind", [](auto& t) { return outcome_word(read_kind<PartKind>(t)); }},
-        {"part status", [](auto& t) { return outcome_word(read_kind<PartStatus>(t)); }},
-        {"relation", [](auto& t) { return outcome_word(read_kind<Relation>(t)); }},
-        {"terminal", [](auto& t) { return outcome_word(read_terminal(t)); }},
-        {"pressure", [](auto& t) { return outcome_in(read_pressure(t), inch_water, "in wc"); }},
-        {"airflow", [](auto& t) { return outcome_in(read_airflow(t), cfm, "cfm"); }},
-        {"cooling", [](auto& t) { return outcome_in(read_cooling(t), btu_per_hour, "Btu/h"); }},
-        {"heat", [](auto& t) { return outcome_in(read_heat(t, HeatSide::not_said), btu_per_hour, "Btu/h"); }},
+        {"plate amps", [](auto& t) { return outcome_in(read_plate_amps(fold(t)), ampere, "A"); }},
+        {"service factor", [](auto& t) { return outcome(read_service_factor(fold(t)), figure); }},
+        {"enclosure", [](auto& t) { return outcome_word(read_kind<Enclosure>(fold(t))); }},
+        {"bearing", [](auto& t) { return outcome_word(read_kind<Bearing>(fold(t))); }},
+        {"shaft position", [](auto& t) { return outcome_word(read_kind<ShaftPosition>(fold(t))); }},
+        {"family", [](auto& t) { return outcome_word(read_kind<Family>(fold(t))); }},
+        {"load", [](auto& t) { return outcome_word(read_kind<Load>(fold(t))); }},
+        {"part kind", [](auto& t) { return outcome_word(read_kind<PartKind>(fold(t))); }},
+        {"part status", [](auto& t) { return outcome_word(read_kind<PartStatus>(fold(t))); }},
+        {"relation", [](auto& t) { return outcome_word(read_kind<Relation>(fold(t))); }},
+        {"terminal", [](auto& t) { return outcome_word(read_terminal(fold(t))); }},
+        {"pressure", [](auto& t) { return outcome_in(read_pressure(fold(t)), inch_water, "in wc"); }},
+        {"airflow", [](auto& t) { return outcome_in(read_airflow(fold(t)), cfm, "cfm"); }},
+        {"cooling", [](auto& t) { return outcome_in(read_cooling(fold(t)), btu_per_hour, "Btu/h"); }},
+        {"heat",
+         [](auto& t) { return outcome_in(read_heat(fold(t), HeatSide::not_said), btu_per_hour, "Btu/h"); }},
         {"heat input",
-         [](auto& t) { return outcome_in(read_heat(t, HeatSide::input), btu_per_hour, "Btu/h"); }},
-        {"electric heat", [](auto& t) { return outcome_in(read_electric_heat(t), kilowatt, "kW"); }},
+         [](auto& t) { return outcome_in(read_heat(fold(t), HeatSide::input), btu_per_hour, "Btu/h"); }},
+        {"electric heat", [](auto& t) { return outcome_in(read_electric_heat(fold(t)), kilowatt, "kW"); }},
         {"rise range", rise_range},
-        {"text", [](auto& t) { return outcome(read_text(t), itself); }},
+        {"text", [](auto& t) { return outcome(read_text(fold(t)), itself); }},
         {"price",
          [](auto& t) {
-             return outcome(read_price(t, Currency{}), [](const Money& m) { return m.amount(); });
+             return outcome(read_price(fold(t), Currency{}), [](const Money& m) { return m.amount(); });
          }},
-        {"selling unit", [](auto& t) { return outcome(read_selling_unit(t), number); }},
-        {"part number", [](auto& t) { return outcome(read_part_number(t), itself); }},
+        {"selling unit", [](auto& t) { return outcome(read_selling_unit(fold(t)), number); }},
+        {"part number", [](auto& t) { return outcome(read_part_number(fold(t)), itself); }},
         {"plate power",
          [](auto& t) {
              return outcome(read_plate(t).plate.power, [](auto&) { return std::string("a power"); });
@@ -217,7 +220,7 @@ BOOST_AUTO_TEST_CASE(the_costliest_ambiguities_never_give_a_value) {
 
 BOOST_AUTO_TEST_CASE(two_hundred_and_thirty_is_no_span_that_reaches_208) {
     for (const char* text : {"230", "220", "240", "2-30"}) {
-        const auto read = read_plate_volts(text);
+        const auto read = read_plate_volts(fold(text));
         BOOST_REQUIRE(read.reading);
         BOOST_CHECK_EQUAL(read.reading->size(), 1U);
         BOOST_CHECK(read.reading->front().low > volt(208));

@@ -5,6 +5,7 @@
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
+#include "engine/words/folded_line.hpp"
 #include "engine/words/plate_text.hpp"
 #include "engine/words/words.hpp"
 #include "tests/words/properties/random_text.hpp"
@@ -47,55 +48,73 @@ BOOST_AUTO_TEST_SUITE(readers)
 
 RC_BOOST_PROP(every_reader_gives_exactly_one_outcome_and_keeps_the_text, ()) {
     const std::string raw = *any_text();
-    one_outcome(read_power(raw), raw);
-    one_outcome(read_powers(raw), raw);
-    one_outcome(read_watts(raw), raw);
-    one_outcome(read_electric_heat(raw), raw);
-    one_outcome(read_plate_volts(raw), raw);
-    one_outcome(read_plate_volts(raw, Family::constant_torque), raw);
-    one_outcome(read_rating_volts(raw), raw);
-    one_outcome(read_voltage(raw), raw);
-    one_outcome(read_supply(raw), raw);
-    one_outcome(read_plate_amps(raw), raw);
-    one_outcome(read_resistance(raw), raw);
-    one_outcome(read_windings(raw), raw);
-    one_outcome(read_frequency(raw), raw);
-    one_outcome(read_phase(raw), raw);
-    one_outcome(read_capacitor(raw).farads, raw);
-    one_outcome(read_capacitor(raw).volts, raw);
-    one_outcome(read_shaft(raw).diameter, raw);
-    one_outcome(read_shaft(raw).length, raw);
-    one_outcome(read_shaft_diameter(raw), raw);
-    one_outcome(read_body_diameter(raw), raw);
-    one_outcome(read_shaft_flat(raw), raw);
-    one_outcome(read_speed_text(raw).speed, raw);
-    one_outcome(read_speed_text(raw).speeds, raw);
-    one_outcome(read_speeds(raw), raw);
-    one_outcome(read_poles(raw), raw);
-    one_outcome(read_rotation(raw), raw);
-    one_outcome(read_torque(raw), raw);
-    one_outcome(read_airflow(raw), raw);
-    one_outcome(read_pressure(raw), raw);
-    one_outcome(read_cooling(raw), raw);
-    one_outcome(read_heat(raw, HeatSide::not_said), raw);
-    one_outcome(read_temperature(raw, Degrees::celsius), raw);
-    one_outcome(read_rise_range(raw).low, raw);
-    one_outcome(read_duration(raw), raw);
-    one_outcome(read_kind<Family>(raw), raw);
-    one_outcome(read_kinds<Symptom>(raw), raw);
-    one_outcome(read_terminal(raw), raw);
-    one_outcome(read_share(raw), raw);
-    one_outcome(read_factor(raw), raw);
-    one_outcome(read_money(raw, Currency{}), raw);
-    one_outcome(read_date(raw), raw);
-    one_outcome(read_counts(raw), raw);
-    one_outcome(read_efficiency(raw), raw);
-    one_outcome(read_part_number(raw), raw);
+    one_outcome(read_power(fold(raw)), raw);
+    one_outcome(read_powers(fold(raw)), raw);
+    one_outcome(read_watts(fold(raw)), raw);
+    one_outcome(read_electric_heat(fold(raw)), raw);
+    one_outcome(read_plate_volts(fold(raw)), raw);
+    one_outcome(read_plate_volts(fold(raw), Family::constant_torque), raw);
+    one_outcome(read_rating_volts(fold(raw)), raw);
+    one_outcome(read_voltage(fold(raw)), raw);
+    one_outcome(read_supply(fold(raw)), raw);
+    one_outcome(read_plate_amps(fold(raw)), raw);
+    one_outcome(read_resistance(fold(raw)), raw);
+    one_outcome(read_windings(fold(raw)), raw);
+    one_outcome(read_frequency(fold(raw)), raw);
+    one_outcome(read_phase(fold(raw)), raw);
+    one_outcome(read_capacitor(fold(raw)).farads, raw);
+    one_outcome(read_capacitor(fold(raw)).volts, raw);
+    one_outcome(read_shaft(fold(raw)).diameter, raw);
+    one_outcome(read_shaft(fold(raw)).length, raw);
+    one_outcome(read_shaft_diameter(fold(raw)), raw);
+    one_outcome(read_body_diameter(fold(raw)), raw);
+    one_outcome(read_shaft_flat(fold(raw)), raw);
+    one_outcome(read_speed_text(fold(raw)).speed, raw);
+    one_outcome(read_speed_text(fold(raw)).speeds, raw);
+    one_outcome(read_speeds(fold(raw)), raw);
+    one_outcome(read_poles(fold(raw)), raw);
+    one_outcome(read_rotation(fold(raw)), raw);
+    one_outcome(read_torque(fold(raw)), raw);
+    one_outcome(read_airflow(fold(raw)), raw);
+    one_outcome(read_pressure(fold(raw)), raw);
+    one_outcome(read_cooling(fold(raw)), raw);
+    one_outcome(read_heat(fold(raw), HeatSide::not_said), raw);
+    one_outcome(read_temperature(fold(raw), Degrees::celsius), raw);
+    one_outcome(read_rise_range(fold(raw)).low, raw);
+    one_outcome(read_duration(fold(raw)), raw);
+    one_outcome(read_kind<Family>(fold(raw)), raw);
+    one_outcome(read_kinds<Symptom>(fold(raw)), raw);
+    one_outcome(read_terminal(fold(raw)), raw);
+    one_outcome(read_share(fold(raw)), raw);
+    one_outcome(read_factor(fold(raw)), raw);
+    one_outcome(read_money(fold(raw), Currency{}), raw);
+    one_outcome(read_date(fold(raw)), raw);
+    one_outcome(read_counts(fold(raw)), raw);
+    one_outcome(read_efficiency(fold(raw)), raw);
+    one_outcome(read_part_number(fold(raw)), raw);
 }
 
 RC_BOOST_PROP(folding_twice_is_folding_once, ()) {
     const std::string raw = *any_text();
-    RC_ASSERT(folded(folded(raw)) == folded(raw));
+    const Folded once = fold(raw);
+    RC_ASSERT(fold(once.text()).text() == once.text());
+}
+
+RC_BOOST_PROP(a_piece_of_a_line_folds_to_what_it_folds_to_by_itself, ()) {
+    const auto words = *rc::gen::resize(12, rc::gen::container<std::vector<std::string>>(plate_word()));
+    const char joint = *rc::gen::element(' ', '/');
+    std::string text;
+    std::vector<Piece> pieces;
+    std::string alone;
+    for (const std::string& word : words) {
+        text += *rc::gen::element(" ", "\u00a0 ", "\t", "; ") + word;
+        if (*rc::gen::arbitrary<bool>()) continue;
+        alone += (pieces.empty() ? "" : std::string(1, joint)) + word;
+        pieces.push_back({text.size() - word.size(), text.size(), joint});
+    }
+    const Folded cut = FoldedLine(text).of(pieces);
+    RC_ASSERT(cut.raw() == alone);
+    RC_ASSERT(cut.text() == fold(alone).text());
 }
 
 RC_BOOST_PROP(every_word_of_a_plate_is_understood_or_handed_back, ()) {
