@@ -2,7 +2,7 @@
 #include <functional>
 
 #include "engine/base/check.hpp"
-#include "engine/wiring/table.hpp"
+#include "engine/wiring/synthesis.hpp"
 
 namespace endbell::inline wiring {
 

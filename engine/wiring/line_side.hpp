@@ -8,13 +8,4 @@ namespace endbell::inline wiring {
 void add_line_side(const Facts& facts, const Part& part, Conductors conductors, const Limits& limits,
                    WiringPlan& plan);
 
-/// What the taps and relay coils add to the transformer, against its rating.
-ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits);
-
-/// What is lost in both conductors of a control run. `of_1000_ft` is one conductor's.
-Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft);
-
-/// Full-load current of a transformer at its secondary.
-Current secondary_current(ApparentPower rating, Voltage secondary);
-
 }  // namespace endbell::inline wiring

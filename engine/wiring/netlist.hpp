@@ -1,14 +1,9 @@
 // A circuit written out as relays and wires.
 #pragma once
-#include "engine/wiring/synthesis.hpp"
+#include "engine/wiring/circuit.hpp"
+#include "engine/wiring/feed.hpp"
 
 namespace endbell::inline wiring {
-
-/// The circuit's two ends on this job.
-struct CircuitEnds {
-    NetPlace supply;       // R or L1
-    NetPlace coil_return;  // C, N or L2
-};
 
 /// Adds the circuit's relays and control wires to `plan`, which knows its signals; relays take the order of their
 /// signals. A pole more than `poles_a_relay` needs another relay body with its coil beside the first.

@@ -1,7 +1,7 @@
 #include <algorithm>
 
 #include "engine/base/check.hpp"
-#include "engine/wiring/table.hpp"
+#include "engine/wiring/synthesis.hpp"
 
 namespace endbell::inline wiring {
 

@@ -1,6 +1,10 @@
-#include "engine/wiring/remarks.hpp"
+// What must be said about a plan, and the checks before it is left: explain/ has the sentences.
 
 #include <algorithm>
+
+#include "engine/wiring/proof.hpp"
+#include "engine/wiring/transformer.hpp"
+#include "engine/wiring/wiring.hpp"
 
 namespace endbell::inline wiring {
 
@@ -29,8 +33,6 @@ bool runs_on(const Part& part) {
     return std::any_of(taps.begin(), taps.end(),
                        [](const Tap& t) { return t.off_delay && t.off_delay->in(second) > 0; });
 }
-
-}  // namespace
 
 std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan) {
     using enum WiringCaution;
@@ -87,6 +89,20 @@ std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, co
     when(plan.must_run != 0 || (blower && facts.heat.burner.is(true)), temperature_rise);
     when(facts.heat.burner.is(true), combustion_and_limits);
     return list;
+}
+
+}  // namespace
+
+void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,
+              const Limits& limits) {
+    if (!plan.possible) return;
+    if (plan.method != WiringMethod::plug_for_plug) {
+        plan.faults = single_faults(plan);
+        plan.power = control_power(job, plan, limits);
+        plan.cautions = cautions_of(facts, part, plan);
+    }
+    plan.checks = checks_of(job, facts, part, plan);
+    for (WiringPlan& other : plan.alternatives) annotate(other, job, facts, part, limits);
 }
 
 }  // namespace endbell::inline wiring

@@ -2,116 +2,13 @@
 
 #include <algorithm>
 
-#include "engine/base/text.hpp"
-#include "engine/wiring/own_states.hpp"
-
 namespace endbell::inline wiring {
 
 namespace {
 
-struct Letter {
-    std::string_view text;
-    Role role;
-};
-constexpr Letter letters[] = {
-    {"g", Role::fan},
-    {"y", Role::compressor1},
-    {"y1", Role::compressor1},
-    {"y2", Role::compressor2},
-    {"w", Role::heat1},
-    {"w1", Role::heat1},
-    {"aux", Role::heat1},
-    {"w2", Role::heat2},
-    {"w3", Role::heat2},
-    {"e", Role::emergency},
-    {"d", Role::dehumidify},
-    {"dh", Role::dehumidify},
-    {"dehum", Role::dehumidify},
-    {"dhum", Role::dehumidify},
-    {"bk", Role::dehumidify},
-};
-
-/// Letters of the thermostat convention that no blower follows.
-constexpr std::string_view not_for_a_blower[] = {"r", "rh", "rc", "c", "o", "b", "x", "l", "h", "hum"};
-
-Role role_of_call(Call call) {
-    switch (call) {
-        case Call::circulate:
-            return Role::fan;
-        case Call::cool_low:
-        case Call::cool_high:
-            return Role::compressor1;
-        case Call::heat_low:
-        case Call::heat_high:
-        case Call::electric_heat:
-            return Role::heat1;
-        case Call::dehumidify:
-            return Role::dehumidify;
-    }
-    return Role::fan;
-}
-
-/// A terminal's role by its letter; one with a label of its own goes by the call the job gives it.
-std::optional<Role> role_of_terminal(const Terminal& terminal) {
-    if (const auto role = role_of(std::string_view(terminal.name))) return role;
-    const std::string key = lower(trimmed(terminal.name));
-    for (const std::string_view other : not_for_a_blower) {
-        if (other == key) return std::nullopt;
-    }
-    return role_of_call(terminal.call);
-}
-
-/// A label nobody else in the netlist has: the job may give one twice, or one of the netlist's own.
-std::string signal_name(const std::string& label, const std::vector<ControlSignal>& taken) {
-    const std::string name = reads_like_a_place(label) ? "board " + label : label;
-    const auto used = std::count_if(taken.begin(), taken.end(), [&](const ControlSignal& s) {
-        return s.name == name || s.name.rfind(name + " (", 0) == 0;
-    });
-    return used == 0 ? name : name + " (" + std::to_string(used + 1) + ")";
-}
-
 /// A heat call may mean elements: they are in, or nobody has said that beside a heat pump there are none.
 bool may_run_elements(const Heat& heat) {
     return heat.elements.is(true) || heat.kind == HeatKind::electric || heat.kind == HeatKind::heat_pump;
-}
-
-bool plans(const AirPlan& air, Call call) {
-    return std::any_of(air.calls.begin(), air.calls.end(), [&](const CallAir& c) { return c.call == call; });
-}
-
-/// The terminals the job names, or those its kind of system has.
-std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air,
-                                              bool letters_only, Controls& into) {
-    std::vector<ControlSignal> signals;
-    const ControlFacts& controls = job.controls;
-    for (const Terminal& t : named_terminals(controls)) {
-        auto role = letters_only ? role_of(std::string_view(t.name)) : role_of_terminal(t);
-        // A state of the job's own may hang on the reversing valve's letter too.
-        const bool own = is_stated(controls, t.name) && (!letters_only || is_thermostat_letter(t.name));
-        if (!role && own) role = Role::output;
-        if (role && signals.size() <= most_signals)
-            signals.push_back({signal_name(t.name, signals), *role, t.call, t.name});
-    }
-    if (!signals.empty()) return signals;
-    into.assumed.push_back("controls.terminals");
-    const bool compressor_heat = heat.compressor.is(true);
-    const bool cooling_two =
-        job.equipment.cooling_stages ? *job.equipment.cooling_stages > 1 : plans(air, Call::cool_low);
-    const bool heating_two =
-        job.equipment.heating_stages ? *job.equipment.heating_stages > 1 : plans(air, Call::heat_low);
-    const bool cools =
-        plans(air, Call::cool_high) || plans(air, Call::cool_low) || job.equipment.cooling || compressor_heat;
-    signals.push_back({"G", Role::fan, Call::circulate});
-    if (cools) signals.push_back({"Y1", Role::compressor1, Call::cool_high});
-    if (cools && cooling_two) signals.push_back({"Y2", Role::compressor2, Call::cool_high});
-    if (!heat.none()) signals.push_back({"W1", Role::heat1, Call::heat_high});
-    if (!heat.none() && !compressor_heat && heating_two) {
-        signals.push_back({"W2", Role::heat2, Call::heat_high});
-    }
-    if (controls.dehumidify && *controls.dehumidify != DehumidifyLogic::not_used) {
-        signals.push_back({"DH", Role::dehumidify, Call::dehumidify});
-    }
-    return signals;
 }
 
 /// Collects the states of one thermostat.
@@ -241,20 +138,23 @@ class Thermostat {
     std::vector<Demand> demands_;
 };
 
-}  // namespace
-
-std::optional<Role> role_of(std::string_view letter) {
-    const std::string key = lower(trimmed(letter));
-    for (const Letter& l : letters) {
-        if (l.text == key) return l.role;
-    }
-    return std::nullopt;
+/// The states the job lists itself, and "off". A terminal that is no signal here (a board's, where the run signal takes
+/// those) is left out of them.
+bool holds(const std::vector<std::string>& labels, const std::string& label) {
+    return std::find(labels.begin(), labels.end(), label) != labels.end();
 }
 
-bool is_thermostat_letter(std::string_view label) {
-    const std::string key = lower(trimmed(label));
-    const auto other = std::find(std::begin(not_for_a_blower), std::end(not_for_a_blower), key);
-    return role_of(label).has_value() || other != std::end(not_for_a_blower);
+std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<ControlSignal>& signals) {
+    std::vector<Demand> demands{{"off", 0, {}}};
+    for (const CustomState& state : *controls.states) {
+        Demand demand{state.name, 0, {}};
+        if (state.call) demand.calls.push_back(*state.call);
+        for (std::size_t i = 0; i < signals.size(); ++i) {
+            if (holds(state.live, signals[i].label)) demand.live |= 1u << i;
+        }
+        demands.push_back(std::move(demand));
+    }
+    return demands;
 }
 
 Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air,
@@ -264,7 +164,7 @@ Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const Ai
         controls.lacking.push_back("controls.heat");
         return controls;
     }
-    controls.signals = thermostat_signals(job, facts.heat, air, letters_only, controls);
+    controls.signals = thermostat_signals(job, facts.heat, air, letters_only, controls.assumed);
     const bool dehumidifies = std::any_of(controls.signals.begin(), controls.signals.end(),
                                           [](const ControlSignal& s) { return s.role == Role::dehumidify; });
     const bool logic_matters = dehumidifies && !job.controls.states;
@@ -283,24 +183,39 @@ Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const Ai
 
 Controls board_controls(const FailedUnit& job) {
     Controls controls;
-    controls.exclusive = true;
+    controls.exclusive = !job.controls.states;  // else the job says what is live together
+    controls.signals = board_signals(job.controls);
+    if (controls.signals.empty()) controls.lacking.push_back("controls.terminals");
     controls.demands.push_back({"off", 0, {}});
-    const std::vector<Terminal> terminals = named_terminals(job.controls);
-    if (terminals.empty()) {
-        controls.lacking.push_back("controls.terminals");
-        return controls;
+    for (std::size_t i = 0; i < controls.signals.size(); ++i) {
+        const ControlSignal& s = controls.signals[i];
+        controls.demands.push_back({std::string(word(s.call)) + " (" + s.label + ")", 1u << i, {s.call}});
     }
-    for (const Terminal& t : terminals) {
-        if (controls.signals.size() > most_signals) break;
-        const SignalSet live = 1u << controls.signals.size();
-        controls.signals.push_back({signal_name(t.name, controls.signals), Role::output, t.call, t.name});
-        controls.demands.push_back({std::string(word(t.call)) + " (" + t.name + ")", live, {t.call}});
-    }
-    if (job.controls.states) {
-        controls.exclusive = false;  // the job says what is live together
-        controls.demands = own_demands(job.controls, controls.signals);
-    }
+    if (job.controls.states) controls.demands = own_demands(job.controls, controls.signals);
     return controls;
+}
+
+/// An outdoor fan hangs on the contactor's load side: one output, live while the compressor is called.
+Controls contactor_controls() {
+    Controls controls;
+    controls.exclusive = true;
+    controls.signals.push_back({"contactor T1", Role::output, Call::circulate});
+    controls.demands = {{"off", 0, {}}, {"run", 1, {Call::circulate}}};
+    return controls;
+}
+
+}  // namespace
+
+Controls controls_of(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed) {
+    switch (feed.sender) {
+        case Sender::thermostat:
+            return thermostat_controls(job, facts, air, feed.gated);
+        case Sender::board:
+            return board_controls(job);
+        case Sender::contactor:
+            return contactor_controls();
+    }
+    return {};
 }
 
 }  // namespace endbell::inline wiring

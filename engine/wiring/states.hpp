@@ -1,27 +1,12 @@
 // Which signals a set of controls can send together, and which call each set stands for.
 #pragma once
-#include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
-#include "engine/wiring/wiring.hpp"
+#include "engine/wiring/feed.hpp"
+#include "engine/wiring/signals.hpp"
 
 namespace endbell::inline wiring {
-
-/// What a terminal means, whatever it is labelled.
-enum class Role { fan, compressor1, compressor2, heat1, heat2, emergency, dehumidify, output };
-
-/// More signals than this at one motor are refused: 2^n states are all simulated. One more is kept, to see
-/// it.
-inline constexpr std::size_t most_signals = 8;
-
-struct ControlSignal {
-    std::string name;  // as the job labels it; never one of the netlist's own places
-    Role role = Role::output;
-    Call call = Call::circulate;  // of an output
-    std::string label{};          // the job's own terminal; empty: assumed
-};
 
 /// A reachable state before a tap is chosen for it.
 struct Demand {
@@ -40,20 +25,8 @@ struct Controls {
     std::vector<std::string> assumed;
 };
 
-/// The letter's role, in the usual spellings (Y is Y1, W is W1, DEHUM is dehumidify). None: not a terminal
-/// that can reach a blower (R, C, O, B, L, H). Terminal letters: the thermostat convention.
-std::optional<Role> role_of(std::string_view letter);
-/// A letter of the thermostat convention, whether or not it can reach a blower.
-bool is_thermostat_letter(std::string_view label);
-
-/// The thermostat's states; the job's own where it lists them. Energised sets: heat-pump rows from a
-/// published thermostat matrix; the rest common practice. `air` says whether two cooling or heating stages
-/// are in play where the job does not. `letters_only`: the job's other terminals are a board's, not the
-/// thermostat's.
-Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air,
-                             bool letters_only);
-
-/// A board's outputs: each alone, and none; the job's own states where it lists them.
-Controls board_controls(const FailedUnit& job);
+/// The states of whatever sends the signals; the job's own where it lists them. Energised sets of a thermostat:
+/// heat-pump rows from a published thermostat matrix; the rest common practice. A board's outputs: each alone, and none.
+Controls controls_of(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed);
 
 }  // namespace endbell::inline wiring

@@ -4,8 +4,6 @@
 #include <bit>
 #include <tuple>
 
-#include "engine/wiring/table.hpp"
-
 namespace endbell::inline wiring {
 
 namespace {
@@ -22,46 +20,6 @@ std::vector<SignalSet> smallest_first(int signals) {
 using Better = std::tuple<int, int, SignalSet>;  // contacts, states left idle, coils
 
 }  // namespace
-
-std::vector<int> members(SignalSet set) {
-    std::vector<int> all;
-    for (int i = 0; set >> i != 0; ++i) {
-        if (set >> i & 1u) all.push_back(i);
-    }
-    return all;
-}
-
-SignalSet spread(unsigned position, const std::vector<int>& signals) {
-    SignalSet set = 0;
-    for (std::size_t i = 0; i < signals.size(); ++i) {
-        if (position >> i & 1u) set |= 1u << signals[i];
-    }
-    return set;
-}
-
-unsigned position_in(SignalSet state, const std::vector<int>& signals) {
-    unsigned position = 0;
-    for (std::size_t i = 0; i < signals.size(); ++i) position |= (state >> signals[i] & 1u) << i;
-    return position;
-}
-
-std::vector<SignalSet> states_at(const TapTable& table, SignalSet coils, SignalSet live) {
-    std::vector<SignalSet> states;
-    for (SignalSet s = 0; s < 1u << table.signals; ++s) {
-        if ((s & coils) == live) states.push_back(s);
-    }
-    return states;
-}
-
-bool serves(const TapTable& table, SignalSet state, int tap) {
-    const std::optional<int>& wanted = table.wanted[state];
-    if (wanted && *wanted != tap) return false;
-    return tap != 0 || (state & table.must_run) == 0 || (wanted && *wanted == 0);
-}
-
-bool source_live(const TapTable& table, int source, SignalSet state) {
-    return source == table.signals || (state >> source & 1u) != 0;
-}
 
 std::optional<Circuit> fewest(const TapTable& table,
                               const std::function<std::optional<Circuit>(SignalSet)>& build,
@@ -82,23 +40,26 @@ std::optional<Circuit> fewest(const TapTable& table,
     return best;
 }
 
-int Circuit::contacts() const {
-    int count = source_tree ? source_tree->contacts() : 0;
-    for (const auto& [source, tree] : tap_trees) count += tree.contacts();
-    return count;
-}
-
-std::vector<int> Circuit::taps_in(SignalSet live, int signals) const {
-    const unsigned position = position_in(live, coils);
-    std::vector<int> taps;
-    for (const auto& [source, tree] : tap_trees) {
-        const int from = source < 0 ? source_tree->leaf_at(position) : source;
-        const bool fed = from == signals || (live >> from & 1u) != 0;
-        const int tap = tree.leaf_at(position);
-        if (fed && tap != 0) taps.push_back(tap);
+std::vector<WiringWay> ways_of(const TapTable& table, const MotorFeed& feed, bool exclusive) {
+    std::vector<WiringWay> ways;
+    const bool part_decides = feed.rule == TapRule::highest_tap_wins;
+    if (exclusive && feed.sources.signals && !part_decides) {
+        if (auto direct = one_output_one_tap(table)) {
+            std::optional<WiringCondition> condition;
+            if (table.signals > 1) condition = WiringCondition::one_board_output_at_a_time;
+            ways.push_back({std::move(*direct), WiringMethod::direct, condition});
+        }
     }
-    std::sort(taps.begin(), taps.end());
-    return taps;
+    if (part_decides) {
+        if (auto circuit = highest_wins(table, feed.sources))
+            ways.push_back({std::move(*circuit), WiringMethod::priority_of_the_part});
+    }
+    if (auto circuit = one_conductor(table, feed.sources)) {
+        const bool relays_first = !feed.board_first && !part_decides;
+        ways.insert(relays_first ? ways.begin() : ways.end(),
+                    {std::move(*circuit), WiringMethod::one_conductor});
+    }
+    return ways;
 }
 
 }  // namespace endbell::inline wiring

@@ -1,10 +1,22 @@
-// The wanted table and the small set arithmetic that both syntheses share.
+// The wanted table, and the small set arithmetic that every synthesis shares.
 #pragma once
-#include <functional>
+#include <optional>
+#include <vector>
 
-#include "engine/wiring/synthesis.hpp"
+#include "engine/wiring/wiring.hpp"
 
 namespace endbell::inline wiring {
+
+/// What is wanted of every state. Size 2^signals each.
+struct TapTable {
+    int signals = 0;
+    int highest_tap = 0;                     // taps are 1..highest_tap
+    std::vector<std::optional<int>> wanted;  // 0: no tap; none: the state does not occur
+    SignalSet must_run = 0;  // a state with one of these live needs a live tap, occurring or not
+};
+
+/// The table of these states. REQUIRES: no two of them want different taps of the same signals.
+TapTable table_of(const std::vector<ControlState>& states, int signals, int highest_tap, SignalSet must_run);
 
 std::vector<int> members(SignalSet set);
 
@@ -20,11 +32,5 @@ bool serves(const TapTable& table, SignalSet state, int tap);
 
 /// Source table.signals is the constant supply.
 bool source_live(const TapTable& table, int source, SignalSet state);
-
-/// Tries every set of coils, fewest first. Of the first size that works: fewest contacts, then fewest idle
-/// states, then the lowest signals.
-std::optional<Circuit> fewest(const TapTable& table,
-                              const std::function<std::optional<Circuit>(SignalSet)>& build,
-                              const std::function<int(const Circuit&)>& idle_states);
 
 }  // namespace endbell::inline wiring

@@ -56,14 +56,15 @@ void add_missing(const std::vector<std::string>& keys, std::vector<std::string>&
     }
 }
 
-std::optional<int> tap_for(const Demand& demand, const Part& part, const AirPlan& air, TapChoice& choice) {
+std::optional<int> tap_for(const Demand& demand, const Part& part, const AirPlan& air,
+                           std::vector<std::string>& lacking) {
     if (const auto one = only_tap(part)) return one;
     std::optional<int> best;
     for (const Call call : demand.calls) {
         const CallAir* found = entry_or_stand_in(air, call);
         if (found == nullptr || !found->tap) {
-            add_missing(found != nullptr ? found->lacking : std::vector<std::string>{}, choice.lacking);
-            add_missing({"air." + std::string(word(call))}, choice.lacking);
+            add_missing(found != nullptr ? found->lacking : std::vector<std::string>{}, lacking);
+            add_missing({"air." + std::string(word(call))}, lacking);
             return std::nullopt;
         }
         if (!best || air_of_tap(air, *found->tap) > air_of_tap(air, *best)) best = found->tap;
@@ -80,22 +81,45 @@ bool told_apart(const std::vector<ControlState>& states) {
     return true;
 }
 
+/// A part may state the voltage of each tap by itself.
+bool at_other_voltage(const std::vector<ControlState>& states, const Part& part, bool line_taps) {
+    return std::any_of(states.begin(), states.end(), [&](const ControlState& s) {
+        const Tap* tap = tap_of(part, s.wanted_tap);
+        return tap != nullptr && tap->signal && (*tap->signal != SignalClass::control_24v) != line_taps;
+    });
+}
+
 }  // namespace
 
-TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air) {
+TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air, bool line_taps) {
     TapChoice choice;
+    bool chosen = true;
+    std::vector<std::string> lacking;
     for (const Demand& demand : controls.demands) {
         ControlState state{demand.name, demand.live, 0};
         if (!demand.calls.empty()) {
-            const auto tap = tap_for(demand, part, air, choice);
-            if (!tap) choice.refusal = WiringRefusal::taps_not_chosen;
+            const auto tap = tap_for(demand, part, air, lacking);
+            chosen = chosen && tap;
             state.wanted_tap = tap.value_or(0);
         }
         choice.states.push_back(std::move(state));
     }
-    if (choice.refusal) add_missing(air.lacking, choice.lacking);
-    if (!choice.refusal && !told_apart(choice.states)) choice.refusal = WiringRefusal::states_not_told_apart;
+    if (!chosen) {
+        add_missing(air.lacking, lacking);
+        choice.refused = NoWiring{WiringRefusal::taps_not_chosen, {}, lacking};
+    } else if (!told_apart(choice.states)) {
+        choice.refused = NoWiring{WiringRefusal::states_not_told_apart};
+    } else if (at_other_voltage(choice.states, part, line_taps)) {
+        choice.refused = NoWiring{WiringRefusal::line_voltage_on_24v_tap};
+    }
     return choice;
+}
+
+const Tap* tap_of(const Part& part, int number) {
+    for (const Tap& t : part.motor->taps) {
+        if (t.number == number) return &t;
+    }
+    return nullptr;
 }
 
 int highest_tap(const Part& part, const std::vector<ControlState>& states) {

@@ -5,13 +5,16 @@
 namespace endbell::inline wiring {
 
 struct TapChoice {
+    std::optional<NoWiring> refused;
     std::vector<ControlState> states;
-    std::vector<std::string> lacking;  // job keys that would settle a tap
-    std::optional<WiringRefusal> refusal;
 };
 
-/// A part with one tap needs no choosing. Where two calls stand together, the one with more air decides.
-TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air);
+/// A part with one tap needs no choosing. Where two calls stand together, the one with more air decides. `line_taps`: the
+/// voltage at which taps are fed here; a tap of the other is no choice.
+TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air, bool line_taps);
+
+/// The part's tap of that number, or null.
+const Tap* tap_of(const Part& part, int number);
 
 /// The highest tap number of the part or of the states.
 int highest_tap(const Part& part, const std::vector<ControlState>& states);

@@ -1,11 +1,29 @@
 // From thermostat or board terminals to the part's taps, proven over every signal state.
+//
+// This is the map of the folder. A state goes one way, and each file hands a value to the next (plan.cpp is the road):
+//     feed          how this job can feed this part: voltages, conductors, tap rule; no state yet
+//     signals       what can be live at the motor's terminals, and what each terminal stands for
+//     states        the sets of signals that occur, each with the call it stands for (Demand)
+//     objections    what speaks against these controls: here a job is refused, not later
+//     tap_choice    the call becomes a tap by the air plan (ControlState)
+//     table         all 2^n sets of signals, the wanted tap where one occurs: the first witness, what is wanted
+//     tree, circuit, one_conductor, highest_wins, synthesis
+//                   the fewest relays for the table; circuit says which taps it means to be live: the second, what is meant
+//     netlist       the circuit as relays and wires between places (net_place)
+//     landing, line_side
+//                   the part's own terminals: taps, run signal, power, earth, capacitor
+//     simulate      what the wires do, by relay logic alone: the third, it knows no table and no circuit
+//     proof         the three side by side, state by state; then fault by fault
+//     transformer, remarks
+//                   what a plan adds to the transformer, what must be said of it, what is checked
+// A stage that cannot go on says so as NoWiring (no_wiring), and verdict tells what that means for the part.
+// kinds has every word of an answer. Nothing here reads a kit or a match.
 #pragma once
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
-
 #include "engine/wiring/kinds.hpp"
 #include "engine/wiring/net_place.hpp"
 

@@ -91,7 +91,7 @@ BOOST_AUTO_TEST_CASE(only_job_and_facts_read_what_facts_are_derived_from) {
 
 BOOST_AUTO_TEST_CASE(a_stage_that_reads_a_raw_field_is_caught) {
     const auto caught = [](const std::string& code) {
-        return raw_reads({{"engine/wiring/setup.cpp", code}}).size();
+        return raw_reads({{"engine/wiring/feed.cpp", code}}).size();
     };
     BOOST_TEST(caught("if (job.equipment.supply) volts = *job.equipment.supply;\n") == 2U);
     BOOST_TEST(caught("const Reading<Voltage>& v = job.measured.line_volts;\n") == 1U);

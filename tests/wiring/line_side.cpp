@@ -3,6 +3,7 @@
 
 #include "engine/model/limit.hpp"
 #include "engine/wiring/line_side.hpp"
+#include "engine/wiring/transformer.hpp"
 #include "tests/wiring/fixtures.hpp"
 
 using namespace fixture;

@@ -1,0 +1,49 @@
+#include "engine/wiring/transformer.hpp"
+
+#include "engine/model/limit.hpp"
+
+namespace endbell::inline wiring {
+
+namespace {
+
+constexpr Voltage control_volts = volt(24.0);
+
+}  // namespace
+
+ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const Limits& limits) {
+    ControlPower power;
+    for (const Relay& r : plan.relays) {
+        if (!r.line_coil) power.added = power.added + limits.value(limit::relay_coil) * r.bodies;
+    }
+    if (!plan.line_taps) {
+        const double amperes = limits.value(limit::tap_current).in(ampere);
+        power.added = power.added + volt_ampere(amperes * limits.value(limit::tap_volts).in(volt));
+    }
+    power.drop_50_ft = control_drop(secondary_current(power.added, control_volts), foot(50),
+                                    limits.value(limit::wire_control));
+    if (job.controls.transformer) power.rating = *job.controls.transformer;
+    if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
+    if (power.added <= ApparentPower()) return power;
+    power.judgement = PowerJudgement::not_known;
+    if (!power.rating) return power;
+    power.rated = secondary_current(*power.rating, control_volts);
+    power.class2 = *power.rating <= limits.value(limit::class2_power) &&
+                   control_volts <= limits.value(limit::class2_volts);
+    if (!power.before) return power;
+    power.share = (*power.before + power.added) / *power.rating;
+    power.judgement = *power.share > 1.0                                     ? PowerJudgement::over_rating
+                      : *power.share > limits.value(limit::transformer_plan) ? PowerJudgement::over_plan
+                                                                             : PowerJudgement::within_plan;
+    return power;
+}
+
+Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft) {
+    const Resistance both_ways = of_1000_ft * (2.0 * (one_way / foot(1000)));
+    return volt(current / ampere(1) * both_ways.in(ohm));
+}
+
+Current secondary_current(ApparentPower rating, Voltage secondary) {
+    return ampere(rating.in(volt_ampere) / secondary.in(volt));
+}
+
+}  // namespace endbell::inline wiring
