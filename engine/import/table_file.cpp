@@ -163,8 +163,7 @@ void settle_fed(TableFile& file) {
     for (std::size_t i = 0; i < file.feeds.size(); ++i) {
         const Column& column = file.table->columns[i];
         // A rotation may bring its viewing end: see RowSettler.
-        const bool fed = file.feeds[i].present || column.when_empty ||
-                         column.name == "rotation_viewed_from";
+        const bool fed = file.feeds[i].present || column.when_empty || column.name == "rotation_viewed_from";
         if (fed) file.fed.push_back(i);
     }
 }
