@@ -7,6 +7,11 @@ namespace endbell::inline airflow {
 
 namespace {
 
+/// A motor of no power is one whose power nobody knows.
+std::optional<Power> above_zero(const std::optional<Power>& power) {
+    return power && *power > Power() ? power : std::nullopt;
+}
+
 /// Rated amps say what power factor the motor has at full load, where its efficiency is printed too.
 std::optional<double> power_factor_of(const Rating& rating, std::optional<double> efficiency, int phases) {
     if (!rating.amps || !rating.power || !rating.volts || !efficiency || *efficiency <= 0)
@@ -19,7 +24,7 @@ std::optional<double> power_factor_of(const Rating& rating, std::optional<double
 }
 
 void take_rating(Machine& machine, const Rating& rating) {
-    machine.rated = rating.power;
+    machine.rated = above_zero(rating.power);
     machine.rated_speed = rating.speed;
     machine.power_factor = power_factor_of(rating, machine.efficiency, machine.phases);
     if (!rating.volts) return;
@@ -55,8 +60,8 @@ void take_poles(Machine& machine, const Motor& motor) {
 Machine machine_of_module(const Facts& facts, const Module& module) {
     Machine machine;
     machine.family = Family::constant_airflow;  // only this kind has a separable module
-    machine.rated = module.power;
-    if (!machine.rated) machine.rated = facts.power.value;
+    machine.rated = above_zero(module.power);
+    if (!machine.rated) machine.rated = above_zero(facts.power.value);
     machine.volts = facts.supply.at_work();
     if (!machine.volts && module.volts) machine.volts = module.volts->low;
     return machine;

@@ -51,6 +51,13 @@ BOOST_AUTO_TEST_CASE(each_call_gets_the_tap_nearest_its_target) {
     BOOST_TEST(air_of(plan, Call::cool_high)->tap == 6);
 }
 
+BOOST_AUTO_TEST_CASE(a_motor_of_no_power_is_one_of_unknown_power) {
+    const AirPlan plan = plan_air(furnace(), constant_torque(0, six_taps), limits);
+    BOOST_REQUIRE(plan.computed);
+    BOOST_CHECK_CLOSE(tap_of(plan, 5).airflow.in(cfm).value, 1145.6, 0.1);
+    BOOST_TEST(!tap_of(plan, 5).load.known);
+}
+
 BOOST_AUTO_TEST_CASE(a_furnace_rise_is_never_traded_for_a_tap_below_it) {
     // 20 oz-ft gives 905.7 cfm: 65.43 F of a permitted 65. By hand.
     const AirPlan plan = plan_air(furnace(), constant_torque(0.75, {12, 20}), limits);
