@@ -30,7 +30,7 @@ def counted(output, ended_well):
 
 def lines_that_matter(output, known):
     lines = output.splitlines()
-    told = [line for line in lines if re.search("fail|error|abort", line, re.I) and "has passed" not in line]
+    told = [line for line in lines if re.search("fail|error|abort|seed", line, re.I) and "has passed" not in line]
     return told[:SHOWN] if known and told else lines[-15:]
 
 
