@@ -28,7 +28,7 @@ struct PossibleAnswer {
 };
 
 struct Askable {
-    std::string_view key;    // "plate.mount"
+    std::string key;         // "plate.mount"
     int seconds = 0;         // to answer at the counter or on site; common practice
     double chance = 0;       // that the person who is asked can answer now, 0 to 1; common practice
     bool tape_size = false;  // of what stays in the equipment: can be measured once more

@@ -5,7 +5,6 @@
 #include <sstream>
 
 #include "engine/base/text.hpp"
-#include "engine/job/key_row.hpp"
 #include "engine/job/toml_text.hpp"
 #include "engine/job/truth.hpp"
 #include "engine/words/plate_text.hpp"
@@ -35,13 +34,6 @@ std::vector<std::string> key_names(std::string_view group) {
             names.emplace_back(key.name);
     }
     return names;
-}
-
-/// Whether `id` is "GROUP.NAME" of this key.
-bool is_named(const JobKey& key, std::string_view id) {
-    const std::size_t dot = key.group.size();
-    return id.size() == dot + 1 + key.name.size() && id[dot] == '.' && id.substr(dot + 1) == key.name &&
-           id.substr(0, dot) == key.group;
 }
 
 /// The group in which a key of this name stands, for a key written under another.
@@ -94,7 +86,7 @@ void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const cha
     };
     read(false);
     const bool trust_told = std::any_of(values.begin(), values.end(), [](const KeyValue& v) {
-        return is_named(*v.key, "unit.plate_trusted");
+        return v.key->is_named("unit.plate_trusted");
     });
     if (trust_told) {  // a plate that was not trusted may be now: what it said is read again
         for (const JobKey& key : job_keys()) {
@@ -104,7 +96,7 @@ void read_values(FailedUnit& job, const std::vector<KeyValue>& values, const cha
     for (const JobKey& follower : job_keys()) {  // what the job said before
         if (follower.follows.empty()) continue;
         const bool led = std::any_of(values.begin(), values.end(),
-                                     [&](const KeyValue& v) { return is_named(*v.key, follower.follows); });
+                                     [&](const KeyValue& v) { return v.key->is_named(follower.follows); });
         if (led || (trust_told && follower.group == "plate")) follower.reread(job);
     }
     read(true);
@@ -126,25 +118,6 @@ void refuse(std::vector<Problem> problems) {
 }
 
 }  // namespace
-
-const std::vector<JobKey>& job_keys() {
-    static const std::vector<JobKey> keys = [] {
-        std::vector<JobKey> all;
-        for (auto rows : {job::unit_keys, job::plate_keys, job::measured_keys, job::equipment_keys,
-                          job::controls_keys, job::shop_keys}) {
-            for (JobKey& key : rows()) all.push_back(std::move(key));
-        }
-        return all;
-    }();
-    return keys;
-}
-
-const JobKey* job_key(std::string_view id) {
-    for (const JobKey& key : job_keys()) {
-        if (is_named(key, id)) return &key;
-    }
-    return nullptr;
-}
 
 FailedUnit read_job(std::string_view text, const std::string& filename) {
     const job::TomlDocument document = job::parse_toml(text, filename);

@@ -8,15 +8,14 @@
 // cannot be true, is refused.
 #pragma once
 #include <filesystem>
-#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "engine/base/problem.hpp"
+#include "engine/fields/job_key.hpp"
 #include "engine/model/failed_unit.hpp"
-#include "engine/words/fold.hpp"
 
 namespace endbell::inline job {
 
@@ -40,47 +39,8 @@ std::optional<Problem> set_key(FailedUnit& job, std::string_view key, std::strin
 /// field open. Returns the words that were not understood.
 std::vector<std::string> add_plate(FailedUnit& job, std::string_view plate_text);
 
-/// What a job leaves undecided.
-struct OpenQuestion {
-    std::string key;  // "plate.rotation"
-    std::string raw;
-    std::string question;
-    std::vector<std::string> readings;
-    Place at;
-};
 /// In the order of job_keys().
 std::vector<OpenQuestion> open_questions(const FailedUnit& job);
-
-/// One key of a job file: how it is read, and what is told about it.
-struct JobKey {
-    std::string_view group;    // "plate"
-    std::string_view name;     // "rotation"
-    std::string_view meaning;  // one line
-    std::string_view unit;     // what a bare number means; empty: numbers have none here
-    std::string_view example;  // reads to a value
-    bool quoted = false;       // a bare TOML number would lose zeros: text in quotes only
-    std::string_view
-        follows;  // the key on which its reading depends: read after it, and again when it is set
-
-    /// Reads a value into the job. What was expected, when it cannot be read; else empty.
-    std::function<std::string(FailedUnit&, const Folded&, const Place&)> read;
-    /// Reads the field's own raw text again, after the key that it follows was set.
-    std::function<void(FailedUnit&)> reread;
-    /// Takes over what `from` has and `into` has not; a different value leaves the field open.
-    std::function<void(FailedUnit& into, const FailedUnit& from)> merge;
-    std::function<std::optional<OpenQuestion>(const FailedUnit&)> question;
-    /// The value as text, the raw text where it is open, or empty.
-    std::function<std::string(const FailedUnit&)> text;
-    std::function<Place(const FailedUnit&)> place;
-
-    std::string id() const { return std::string(group) + "." + std::string(name); }
-};
-
-/// Every key, in the order of the fields.
-const std::vector<JobKey>& job_keys();
-
-/// The key of an id, or null.
-const JobKey* job_key(std::string_view id);
 
 struct KeyValue {
     const JobKey* key;

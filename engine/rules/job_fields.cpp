@@ -2,55 +2,31 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 #include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
-#include "engine/fields/bytes.hpp"
+#include "engine/fields/job_key.hpp"
+#include "engine/fields/key_bytes.hpp"
 #include "engine/rules/answer.hpp"
 
 namespace endbell::inline rules {
 
 namespace {
 
-void put(std::string& to, const std::string& text) {
-    bytes::append(to, static_cast<double>(text.size()));
-    to += text;
-}
-void put(std::string& to, const Terminal& terminal) {
-    put(to, terminal.name);
-    bytes::append(to, bytes::as_number(terminal.call));
-}
-template <class T>
-void put(std::string& to, const T& scalar) {
-    bytes::append(to, bytes::as_number(scalar));
-}
-template <class T>
-void put(std::string& to, const std::vector<T>& list) {
-    bytes::append(to, static_cast<double>(list.size()));
-    for (const T& item : list) put(to, item);
-}
-
-/// FailedUnit.*Group.*Field
-template <auto Group, auto Field>
-void take(const Question& q, std::string& to) {
-    const auto value = ((q.job.*Group).*Field).said();
-    to.push_back(value ? '\1' : '\0');
-    if (value) put(to, *value);
-}
-
 /// A derived fact, contradictions among what it stands on included.
 template <auto Fact>
 void take_fact(const Question& q, std::string& to) {
     const auto& fact = q.facts.*Fact;
     to.push_back(fact.disagree ? '\2' : fact ? '\1' : '\0');
-    if (fact) put(to, *fact);
+    if (fact) bytes::append_value(to, *fact);
 }
 
 void take_supply(const Question& q, std::string& to) {
     const Supply& s = q.facts.supply;
-    put(to, s.nominal);
+    bytes::append_value(to, s.nominal);
     to.push_back(s.measured ? '\1' : '\0');
-    if (s.measured) put(to, *s.measured);
+    if (s.measured) bytes::append_value(to, *s.measured);
     for (const bool yes : {s.dead, s.from_reading, s.from_plate}) to.push_back(yes ? '\1' : '\0');
 }
 
@@ -63,80 +39,59 @@ void take_burner(const Question& q, std::string& to) {
 void take_diagnosis(const Question& q, std::string& to) {
     to.push_back(static_cast<char>(q.diagnosis.fault));
     to.push_back(q.diagnosis.motor_half_proven_good ? '\1' : '\0');
-    for (const MissingReading& missing : q.diagnosis.missing) put(to, missing.job_key);
+    for (const MissingReading& missing : q.diagnosis.missing) bytes::append_value(to, missing.job_key);
 }
-
-constexpr auto unit = &FailedUnit::unit;
-constexpr auto plate = &FailedUnit::plate;
-constexpr auto measured = &FailedUnit::measured;
-constexpr auto equipment = &FailedUnit::equipment;
-constexpr auto controls = &FailedUnit::controls;
 
 /// Which of several ratings is in use: see facts/rating.hpp.
 constexpr std::array rating_keys{"equipment.supply",   "measured.line_volts", "plate.volts",
                                  "unit.plate_trusted", "plate.power",         "plate.speed"};
 
+/// Where a rule is decided by what follows from a key, not by what is written there.
+std::vector<JobField> derived_fields() {
+    return {{"diagnosis", take_diagnosis},
+            {"unit.outdoors", take_fact<&Facts::outdoors>},
+            {"unit.plate_trusted", take_supply},
+            {"plate.family", take_fact<&Facts::family>},
+            {"plate.power", take_fact<&Facts::power>},
+            {"plate.volts", take_supply},
+            {"plate.phase", take_fact<&Facts::phase>},
+            {"plate.frequency", take_fact<&Facts::frequency>},
+            {"plate.speed", take_fact<&Facts::speed>},
+            {"plate.poles", take_fact<&Facts::poles>},
+            {"plate.capacitor", take_fact<&Facts::capacitor>},
+            {"plate.signal", take_fact<&Facts::signal>},
+            {"measured.line_volts", take_supply},
+            // The three readings of the two-piece test decide through the diagnosis.
+            {"measured.windings", take_diagnosis},
+            {"measured.winding_to_shell", take_diagnosis},
+            {"measured.spins_free", take_diagnosis},
+            {"equipment.supply", take_supply},
+            {"controls.heat", take_burner}};
+}
+
+/// Every key that some rule names.
+std::set<std::string_view> keys_of_rules() {
+    std::set<std::string_view> keys{"unit.load", "unit.assembly_number"};
+    keys.insert(rating_keys.begin(), rating_keys.end());
+    for (const Rule& rule : all_rules()) keys.insert(rule.job_keys.begin(), rule.job_keys.end());
+    return keys;
+}
+
 }  // namespace
 
 const std::vector<JobField>& job_fields() {
-    static const std::vector<JobField> all{
-        {"diagnosis", take_diagnosis},
-        {"unit.load", take<unit, &UnitFacts::load>},
-        {"unit.shaft_points", take<unit, &UnitFacts::shaft_points>},
-        {"unit.outdoors", take_fact<&Facts::outdoors>},
-        {"unit.old_part_number", take<unit, &UnitFacts::old_part_number>},
-        {"unit.assembly_number", take<unit, &UnitFacts::assembly_number>},
-        {"unit.plate_trusted", take_supply},
-        {"plate.family", take_fact<&Facts::family>},
-        {"plate.power", take_fact<&Facts::power>},
-        {"plate.volts", take_supply},
-        {"plate.phase", take_fact<&Facts::phase>},
-        {"plate.frequency", take_fact<&Facts::frequency>},
-        {"plate.speed", take_fact<&Facts::speed>},
-        {"plate.poles", take_fact<&Facts::poles>},
-        {"plate.current", take<plate, &PlateFacts::current>},
-        {"plate.service_factor", take<plate, &PlateFacts::service_factor>},
-        {"plate.rotation", take<plate, &PlateFacts::rotation>},
-        {"plate.double_shaft", take<plate, &PlateFacts::double_shaft>},
-        {"plate.shaft_diameter", take<plate, &PlateFacts::shaft_diameter>},
-        {"plate.shaft_length", take<plate, &PlateFacts::shaft_length>},
-        {"plate.shaft_flat", take<plate, &PlateFacts::shaft_flat>},
-        {"plate.body_diameter", take<plate, &PlateFacts::body_diameter>},
-        {"plate.mount", take<plate, &PlateFacts::mount>},
-        {"plate.bolt_circle", take<plate, &PlateFacts::bolt_circle>},
-        {"plate.enclosure", take<plate, &PlateFacts::enclosure>},
-        {"plate.bearing", take<plate, &PlateFacts::bearing>},
-        {"plate.ambient", take<plate, &PlateFacts::ambient>},
-        {"plate.protection", take<plate, &PlateFacts::protection>},
-        {"plate.capacitor", take_fact<&Facts::capacitor>},
-        {"plate.speeds", take<plate, &PlateFacts::speeds>},
-        {"plate.signal", take_fact<&Facts::signal>},
-        {"plate.tap_rule", take<plate, &PlateFacts::tap_rule>},
-        {"plate.program", take<plate, &PlateFacts::program>},
-        {"plate.connector", take<plate, &PlateFacts::connector>},
-        {"measured.line_volts", take_supply},
-        {"measured.live_taps", take<measured, &MeasuredFacts::live_taps>},
-        {"measured.bore", take<measured, &MeasuredFacts::bore>},
-        {"measured.shaft_needed", take<measured, &MeasuredFacts::shaft_needed>},
-        {"measured.shaft_room", take<measured, &MeasuredFacts::shaft_room>},
-        {"measured.band_diameter", take<measured, &MeasuredFacts::band_diameter>},
-        {"measured.body_room", take<measured, &MeasuredFacts::body_room>},
-        // The three readings of the two-piece test decide through the diagnosis.
-        {"measured.windings", take_diagnosis},
-        {"measured.winding_to_shell", take_diagnosis},
-        {"measured.spins_free", take_diagnosis},
-        {"equipment.minimum_circuit_ampacity", take<equipment, &EquipmentFacts::minimum_circuit_ampacity>},
-        {"equipment.fan_amps", take<equipment, &EquipmentFacts::fan_amps>},
-        {"equipment.compressor_amps", take<equipment, &EquipmentFacts::compressor_amps>},
-        {"equipment.supply", take_supply},
-        {"controls.source", take<controls, &ControlFacts::source>},
-        {"controls.heat", take_burner},
-        {"controls.terminals", take<controls, &ControlFacts::terminals>},
-        {"controls.transformer", take<controls, &ControlFacts::transformer>},
-        {"controls.transformer_load", take<controls, &ControlFacts::transformer_load>},
-        {"controls.common_present", take<controls, &ControlFacts::common_present>},
-        {"controls.run_signal_available", take<controls, &ControlFacts::run_signal_available>},
-    };
+    static const std::vector<JobField> all = [] {
+        std::vector<JobField> fields = derived_fields();
+        for (const std::string_view name : keys_of_rules()) {
+            const auto derived =
+                std::find_if(fields.begin(), fields.end(), [&](const JobField& f) { return f.key == name; });
+            if (derived != fields.end()) continue;
+            const JobKey* key = job_key(name);
+            check(key != nullptr && key->take, "rules ask for keys whose values can be compared");
+            fields.push_back({name, [key](const Question& q, std::string& to) { key->take(q.job, to); }});
+        }
+        return fields;
+    }();
     return all;
 }
 

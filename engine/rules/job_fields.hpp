@@ -2,6 +2,7 @@
 // same verdicts from it, part by part.
 #pragma once
 #include <cstddef>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,7 +14,7 @@ namespace endbell::inline rules {
 struct JobField {
     std::string_view key;  // "plate.rotation": how a rule names it
     /// Appends what somebody said, or the fact that follows from it; hints count as nothing said.
-    void (*take)(const Question&, std::string& bytes);
+    std::function<void(const Question&, std::string& bytes)> take;
 };
 
 const std::vector<JobField>& job_fields();

@@ -18,7 +18,8 @@ const std::vector<std::string> raw_fields{
     R"(\b(PlateFacts ?&))"};
 
 /// What holds the fields, reads them from text, or derives from them.
-const std::vector<std::string> rooms{"engine/model/", "engine/words/", "engine/job/", "engine/facts/"};
+const std::vector<std::string> rooms{"engine/model/", "engine/words/", "engine/fields/keys_", "engine/job/",
+                                     "engine/facts/"};
 
 /// Files that name the fields for another end than deciding by them.
 const std::vector<std::string> exceptions{

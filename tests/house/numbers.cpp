@@ -58,11 +58,13 @@ Complaints unknown_at(const std::vector<File>& code, const std::vector<std::stri
 const std::vector<std::string> source_places{R"re(\bsource\("([^"]+)"\))re", R"re(\.from\("([^"]+)"\))re",
                                              R"re(\bsay\(id, "([^"]+)")re", R"re(\.source = "([^"]+)")re",
                                              R"re(open_row\([^;"]*"[^";]*",\s*"([^"]+)"\))re"};
-/// Code names a limit by its constant; by its text only where the row itself and its constant stand. Comments may.
+/// Code names a limit by its constant; by its text only where the row itself and its constant stand, and
+/// where a column's example shows one. Comments may.
 Complaints limits_as_text(const std::vector<File>& code, const std::set<std::string>& ids) {
     Complaints complaints;
     for (const File& file : code) {
-        if (file.path.rfind("engine/model/limit", 0) == 0) continue;
+        if (file.path.rfind("engine/model/limit", 0) == 0 || file.path == "engine/fields/shop_columns.cpp")
+            continue;
         for (const std::string& line : captures(file.text, "([^\n]+)")) {
             if (line.substr(0, line.find_first_not_of(' ') + 2).find("//") != std::string::npos) continue;
             for (const std::string& word : captures(line, R"re("([^"]+)")re")) {

@@ -1,7 +1,7 @@
 #include "engine/base/text.hpp"
-#include "engine/job/key_row.hpp"
+#include "engine/fields/key_row.hpp"
 
-namespace endbell::inline job {
+namespace endbell::inline fields {
 
 namespace {
 
@@ -89,38 +89,62 @@ Rows equipment_keys() {
     using F = EquipmentFacts;
     return {
         row(plate, &F::minimum_circuit_ampacity,
-            {"minimum_circuit_ampacity", "MCA on the equipment plate", "A", "23.8"}, read_current),
-        row(plate, &F::maximum_overcurrent, {"maximum_overcurrent", "MOP on the equipment plate", "A", "40"},
+            {"minimum_circuit_ampacity", "MCA on the equipment plate", "A", "23.8",
+             "Which minimum circuit ampacity does the equipment's plate say?"},
             read_current),
-        row(plate, &F::fan_amps, {"fan_amps", "the fan's full-load amps on the equipment plate", "A", "1.4"},
+        row(plate, &F::maximum_overcurrent,
+            {"maximum_overcurrent", "MOP on the equipment plate", "A", "40",
+             "Which maximum fuse or breaker does the equipment's plate say?"},
+            read_current),
+        row(plate, &F::fan_amps,
+            {"fan_amps", "the fan's full-load amps on the equipment plate", "A", "1.4",
+             "Which fan amps does the equipment's plate say?"},
             read_plate_amps),
-        row(plate, &F::compressor_amps, {"compressor_amps", "the compressor's rated-load amps", "A", "17.9"},
+        row(plate, &F::compressor_amps,
+            {"compressor_amps", "the compressor's rated-load amps", "A", "17.9",
+             "Which compressor amps (RLA) does the equipment's plate say?"},
             read_current),
         row(plate, &F::supply,
             {"supply",
              "what feeds it: a nominal (115, 208, 230, 277, 460, 575) or a system (120/240, 208Y/120, "
              "480Y/277, 240 high leg, 460-3-60)",
-             "V", "208Y/120"},
-            read_supply),
+             "V", "208Y/120", "Which supply serves the equipment: 115, 208, 230, 277, 460?"},
+            read_supply, {40, 20, 0.80, supplies, volts_on_the_plate}),
         row(plate, &F::cooling,
-            {"cooling", "total cooling capacity", "tons up to 25, Btu/h from 6000", "3 ton"}, read_cooling),
+            {"cooling", "total cooling capacity", "tons up to 25, Btu/h from 6000", "3 ton",
+             "How many tons of cooling does it serve?"},
+            read_cooling),
         row(plate, &F::cooling_stages, {"cooling_stages", "0 to 4", "stages", "1"}, read_stages),
         row(plate, &F::heating_stages, {"heating_stages", "0 to 4", "stages", "1"}, read_stages),
-        row(plate, &F::heat_input, {"heat_input", "of a fuel furnace", "Btu/h", "80 MBH"}, read_input),
-        row(plate, &F::heat_output, {"heat_output", "of a fuel furnace", "Btu/h", "64000"}, read_output),
+        row(plate, &F::heat_input,
+            {"heat_input", "of a fuel furnace", "Btu/h", "80 MBH", "Heat input, in Btu/h?"}, read_input),
+        row(plate, &F::heat_output,
+            {"heat_output", "of a fuel furnace", "Btu/h", "64000", "Heat output, in Btu/h?"}, read_output),
         row(plate, &F::efficiency,
-            {"efficiency", "heat output over input", "of one; percent above 1", "80 %"}, read_efficiency),
+            {"efficiency", "heat output over input", "of one; percent above 1", "80 %",
+             "Heating efficiency?"},
+            read_efficiency),
         rise_key(row(plate, &F::rise_low,
-                     {"rise_low", "lowest permitted rise; '40-70' gives both", "F", "40"}, read_rise),
+                     {"rise_low", "lowest permitted rise; '40-70' gives both", "F", "40",
+                      "Lowest temperature rise on the plate?"},
+                     read_rise),
                  true),
-        rise_key(row(plate, &F::rise_high, {"rise_high", "highest permitted rise", "F", "70"}, read_rise),
-                 false),
+        rise_key(
+            row(plate, &F::rise_high,
+                {"rise_high", "highest permitted rise", "F", "70", "Highest temperature rise on the plate?"},
+                read_rise),
+            false),
         shown(plate, &F::electric_heat, write_watts,
-              row(plate, &F::electric_heat, {"electric_heat", "all elements together", "kW", "10 kW"},
+              row(plate, &F::electric_heat,
+                  {"electric_heat", "all elements together", "kW", "10 kW",
+                   "How many kilowatts of electric heat?"},
                   read_electric_heat)),
-        row(plate, &F::static_limit, {"static_limit", "maximum external static on the plate", "in wc", "0.5"},
+        row(plate, &F::static_limit,
+            {"static_limit", "maximum external static on the plate", "in wc", "0.5",
+             "Highest external static on the plate?"},
             read_pressure),
-        row(plate, &F::altitude, {"altitude", "above sea level", "ft", "5000 ft"}, read_altitude),
+        row(plate, &F::altitude, {"altitude", "above sea level", "ft", "5000 ft", "Altitude above the sea?"},
+            read_altitude),
         shown(
             plate, &F::return_air, write_fahrenheit,
             row(plate, &F::return_air, {"return_air", "temperature of the return air", "F", "70"}, read_air)),
@@ -139,4 +163,4 @@ Rows equipment_keys() {
     };
 }
 
-}  // namespace endbell::inline job
+}  // namespace endbell::inline fields

@@ -1,7 +1,7 @@
 #include "engine/base/text.hpp"
-#include "engine/job/key_row.hpp"
+#include "engine/fields/key_row.hpp"
 
-namespace endbell::inline job {
+namespace endbell::inline fields {
 
 namespace {
 
@@ -71,32 +71,52 @@ Rows controls_keys() {
     const GroupOf<ControlFacts> controls{"controls", Origin::job, &FailedUnit::controls};
     using F = ControlFacts;
     return {
-        row(controls, &F::source, {"source", "what gives the blower its calls today", "", "thermostat"},
-            read_kind<ControlSource>),
-        row(controls, &F::heat, {"heat", "kind of heat", "", "gas furnace"}, read_kind<HeatKind>),
+        row(controls, &F::source,
+            {"source", "what gives the blower its calls today", "", "thermostat",
+             "What gives the blower its calls: thermostat wires, a board with 24 V outputs, or a board with "
+             "line-voltage outputs?"},
+            read_kind<ControlSource>, {240, 60, 0.70, any_word<ControlSource>}),
+        row(controls, &F::heat,
+            {"heat", "kind of heat", "", "gas furnace",
+             "What heats: gas, oil, electric elements, a heat pump, or both pump and furnace?"},
+            read_kind<HeatKind>, {250, 5, 1.00, any_word<HeatKind>}),
         row(controls, &F::reversing_valve,
-            {"reversing_valve", "O: live in cooling, B: live in heating", "", "O"},
+            {"reversing_valve", "O: live in cooling, B: live in heating", "", "O",
+             "Is the reversing valve live in cooling (O) or in heating (B)?"},
             read_kind<ReversingValve>),
-        row(controls, &F::dehumidify, {"dehumidify", "what a live dehumidify terminal means", "", "not used"},
+        row(controls, &F::dehumidify,
+            {"dehumidify", "what a live dehumidify terminal means", "", "not used",
+             "Is a dehumidify terminal wired, and does live mean normal or dehumidify?"},
             read_kind<DehumidifyLogic>),
-        row(controls, &F::fan_with_heat, {"fan_with_heat", "the thermostat sends G with W", "", "no"},
+        row(controls, &F::fan_with_heat,
+            {"fan_with_heat", "the thermostat sends G with W", "", "no",
+             "Does the thermostat send G together with W?"},
             read_yes_no),
         row(controls, &F::terminals,
             {"terminals", "terminals that give a call, and the call", "",
-             "G = circulate; Y1 = cool; W1 = heat"},
+             "G = circulate; Y1 = cool; W1 = heat",
+             "Which thermostat or board terminals reach the motor, and for which call is each?"},
             read_terminals),
         row(controls, &F::states,
             {"states", "what is live together, and the call, where the usual states do not hold", "",
              "boost = Y1 + G: cool; idle = DH: off"},
             read_states),
-        row(controls, &F::transformer, {"transformer", "rating of the control transformer", "VA", "40 VA"},
+        row(controls, &F::transformer,
+            {"transformer", "rating of the control transformer", "VA", "40 VA",
+             "How many VA is the control transformer?"},
             read_apparent_power),
-        row(controls, &F::transformer_load, {"transformer_load", "what hangs on it already", "VA", "21.6"},
+        row(controls, &F::transformer_load,
+            {"transformer_load", "what hangs on it already", "VA", "21.6",
+             "How many VA are already on the control transformer?"},
             read_apparent_power),
-        row(controls, &F::common_present, {"common_present", "a C wire reaches the motor", "", "yes"},
-            read_yes_no),
+        row(controls, &F::common_present,
+            {"common_present", "a C wire reaches the motor", "", "yes",
+             "Does a 24 V common (C) reach the motor?"},
+            read_yes_no, {260, 60, 0.70, yes_or_no}),
         row(controls, &F::run_signal_available,
-            {"run_signal_available", "the board has a line-voltage blower output", "", "yes"}, read_yes_no),
+            {"run_signal_available", "the board has a line-voltage blower output", "", "yes",
+             "Does the board give a line-voltage blower output?"},
+            read_yes_no, {270, 120, 0.40, yes_or_no}),
         row(controls, &F::cool_hours, {"cool_hours", "cooling hours a year", "h", "800"}, read_number),
         row(controls, &F::heat_hours, {"heat_hours", "heating hours a year", "h", "900"}, read_number),
         row(controls, &F::circulate_hours, {"circulate_hours", "fan-only hours a year", "h", "400"},
@@ -104,4 +124,4 @@ Rows controls_keys() {
     };
 }
 
-}  // namespace endbell::inline job
+}  // namespace endbell::inline fields

@@ -1,6 +1,6 @@
-#include "engine/job/key_row.hpp"
+#include "engine/fields/key_row.hpp"
 
-namespace endbell::inline job {
+namespace endbell::inline fields {
 
 namespace {
 
@@ -22,11 +22,15 @@ Rows shop_keys() {
     };
     constexpr std::string_view unit = "shop.currency";
     return {
-        row(shop, &F::branch, {"branch", "whose stock counts first", "", "north"}, read_text),
-        row(shop, &F::as_of, {"as_of", "today, as YYYY-MM-DD: prices are dated against it", "", "2025-06-30"},
+        row(shop, &F::branch, {"branch", "whose stock counts first", "", "north", "Which branch sells it?"},
+            read_text),
+        row(shop, &F::as_of,
+            {"as_of", "today, as YYYY-MM-DD: prices are dated against it", "", "2025-06-30",
+             "For which date is the price?"},
             read_date),
         row(shop, &F::currency, {"currency", "of every amount, ISO 4217", "", "USD"}, read_currency),
-        money(&F::labour_rate, {"labour_rate", "an hour", unit, "135.00"}),
+        money(&F::labour_rate,
+              {"labour_rate", "an hour", unit, "135.00", "What does an hour of labour cost?"}),
         money(&F::trip, {"trip", "one trip", unit, "49"}),
         money(&F::diagnosis_fee, {"diagnosis_fee", "flat", unit, "95"}),
         row(shop, &F::markup, {"markup", "on cost", "%", "45 %"}, read_share),
@@ -39,7 +43,8 @@ Rows shop_keys() {
         row(shop, &F::nominal_discount_rate, {"nominal_discount_rate", "a year, with inflation", "%", "5 %"},
             read_share),
         row(shop, &F::energy_escalation, {"energy_escalation", "a year", "%", "2 %"}, read_share),
-        money(&F::electricity, {"electricity", "100 kWh", unit, "15.45"}),
+        money(&F::electricity,
+              {"electricity", "100 kWh", unit, "15.45", "What do 100 kWh of electricity cost?"}),
         row(shop, &F::prefer_makers,
             {"prefer_makers", "ranked first at equal standing", "", "Inventa; Quorble"}, read_texts),
         row(shop, &F::exclude_makers, {"exclude_makers", "never offered", "", "Nonesuch"}, read_texts),
@@ -48,4 +53,4 @@ Rows shop_keys() {
     };
 }
 
-}  // namespace endbell::inline job
+}  // namespace endbell::inline fields

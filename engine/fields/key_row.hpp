@@ -3,11 +3,14 @@
 #include <string>
 #include <utility>
 
+#include "engine/base/check.hpp"
 #include "engine/base/text.hpp"
-#include "engine/job/job.hpp"
+#include "engine/fields/job_key.hpp"
+#include "engine/fields/key_bytes.hpp"
+#include "engine/fields/possible_answers.hpp"
 #include "engine/words/words.hpp"
 
-namespace endbell::inline job {
+namespace endbell::inline fields {
 
 /// What is told about a key.
 struct Told {
@@ -15,6 +18,7 @@ struct Told {
     std::string_view meaning;
     std::string_view unit;
     std::string_view example;
+    std::string_view asked_as = {};
 };
 
 template <class Group>
@@ -89,13 +93,15 @@ void merge_field(Reading<T>& into, const Reading<T>& from) {
 }
 
 template <class Group, class T>
-JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& told, Reader<T> reader) {
+JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& told, Reader<T> reader,
+           const std::type_identity_t<Asks<T>>& asks = {}) {
     JobKey key;
     key.group = group.name;
     key.name = told.name;
     key.meaning = told.meaning;
     key.unit = told.unit;
     key.example = told.example;
+    key.asked_as = told.asked_as;
     const auto member = group.member;
     const Origin origin = group.origin;
     // What a job is called on paper may hold a question mark; of anything else a part that was not read is open.
@@ -129,15 +135,36 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
         return reading.value ? value_text<T>(*reading) : reading.raw;
     };
     key.place = [=](const FailedUnit& job) { return (job.*member.*field).at; };
+    if constexpr (bytes::can_append<T>) {
+        key.take = [=](const FailedUnit& job, std::string& to) {
+            bytes::append_stated(to, (job.*member.*field).said());
+        };
+    }
+    if constexpr (Labelled<T>) {
+        if (asks.order > 0) {
+            const auto give = [=](FailedUnit& job, const T& value) { job.*member.*field = known(value); };
+            key.asked = AskedKey{asks.order,
+                                 asks.seconds,
+                                 asks.chance,
+                                 asks.tape,
+                                 asks.settled,
+                                 [=](const FailedUnit& job) { return bool(job.*member.*field); },
+                                 [=](const std::vector<const Part*>& parts) {
+                                     return possible_answers<T>(parts, asks.votes, give);
+                                 }};
+        }
+    } else {
+        check(asks.order == 0, "a key that is asked for has answers with labels");
+    }
     return key;
 }
 
 template <class Group, class T>
 JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& told,
-           Read<T> (*reader)(const Folded&)) {
-    return row<Group, T>(group, field, told, Reader<T>([reader](const FailedUnit&, const Folded& words) {
-                             return reader(words);
-                         }));
+           Read<T> (*reader)(const Folded&), const std::type_identity_t<Asks<T>>& asks = {}) {
+    return row<Group, T>(
+        group, field, told,
+        Reader<T>([reader](const FailedUnit&, const Folded& words) { return reader(words); }), asks);
 }
 
 /// A field that is shown in another unit than its type's usual one.
@@ -171,4 +198,4 @@ Rows equipment_keys();
 Rows controls_keys();
 Rows shop_keys();
 
-}  // namespace endbell::inline job
+}  // namespace endbell::inline fields
