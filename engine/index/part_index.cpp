@@ -244,7 +244,7 @@ bool PartIndex::some_modules(const Lives& lives) const {
     return false;
 }
 
-Matched PartIndex::sift(const Question& q, const Catalog& catalog, const Keep& keep) const {
+Matched PartIndex::match(const Question& q, const Catalog& catalog, const Keep& keep) const {
     const bool brief = !keep.reasons && specified(q).empty();
     Asked asked = brief ? ask_verdicts(q) : ask(q, catalog);
     MatchReport report;

@@ -1,4 +1,4 @@
-// The index as a sieve: rules are asked once a class, and sets say which parts that concerns.
+// The index as a matcher: rules are asked once a class, and sets say which parts that concerns.
 #pragma once
 #include <filesystem>
 #include <memory>
@@ -15,7 +15,7 @@
 
 namespace endbell::inline index {
 
-class PartIndex : public Sieve {
+class PartIndex : public Matcher {
   public:
     /// Empty where either file is missing, or was made for another stamp: then it is to be built.
     static std::unique_ptr<PartIndex> open(const std::filesystem::path& index, std::string_view stamp);
@@ -28,7 +28,7 @@ class PartIndex : public Sieve {
     /// By position, for `Prices::write`.
     std::vector<std::uint32_t> in_place(const LeastPrices& prices) const;
 
-    Matched sift(const Question& question, const Catalog& catalog, const Keep& keep) const override;
+    Matched match(const Question& question, const Catalog& catalog, const Keep& keep) const override;
 
     /// Only how many parts live, and the names of the cheapest of them, whatever their verdict. Not for a job that
     /// names a draft inducer's assembly.

@@ -234,7 +234,7 @@ Alike alike_of(const Candidate& candidate) {
 }
 
 Matched match_parts(const Question& question, const Books& books, const Keep& keep) {
-    if (books.sieve != nullptr) return books.sieve->sift(question, books.catalog, keep);
+    if (books.matcher != nullptr) return books.matcher->match(question, books.catalog, keep);
     Report report(books.catalog, keep);
     books.catalog.each_part([&](const Part& part) {
         if (part.kind != PartKind::accessory) report.take(examine(question, part));

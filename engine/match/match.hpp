@@ -89,13 +89,13 @@ struct Keep {
     bool reasons = true;  // false: no near misses, no tallies and no open fields
 };
 
-class Sieve;
+class Matcher;
 
 /// What an answer is looked up in.
 struct Books {
     const Catalog& catalog;
-    const Limits& limits;          // in force: a shop's may be stricter than the catalog's
-    const Sieve* sieve = nullptr;  // of this catalog; null: every part is asked
+    const Limits& limits;              // in force: a shop's may be stricter than the catalog's
+    const Matcher* matcher = nullptr;  // of this catalog; null: every part is asked
 };
 
 struct Matched {
@@ -103,7 +103,7 @@ struct Matched {
     std::unique_ptr<MoreNames> more;  // those after report.shown
 };
 
-/// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A sieve answers
+/// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A matcher answers
 /// the same from its index.
 Matched match_parts(const Question& question, const Books& books, const Keep& keep = {});
 
@@ -111,10 +111,10 @@ Matched match_parts(const Question& question, const Books& books, const Keep& ke
 Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id);
 
 /// Stands for a catalog of any size: asks each rule once of all parts that are alike to it (engine/index).
-class Sieve {
+class Matcher {
   public:
-    virtual ~Sieve() = default;
-    virtual Matched sift(const Question& question, const Catalog& catalog, const Keep& keep) const = 0;
+    virtual ~Matcher() = default;
+    virtual Matched match(const Question& question, const Catalog& catalog, const Keep& keep) const = 0;
 };
 
 /// True of what only the catalog can tell ("motors.rotation"), false of a job's key.
