@@ -78,7 +78,7 @@ namespace {
 
 /// A number that looks alike comes before one that is spelled nearly alike.
 std::string near_part(const StoredCatalog& catalog, const std::string& typed) {
-    const std::vector<NearMiss> alike = catalog.near_misses(typed);
+    const std::vector<NumberedPart> alike = catalog.misread_numbers(typed);
     if (!alike.empty()) return alike.front().number;
     std::vector<std::string> known;
     catalog.each_part([&](const Part& part) {

@@ -42,8 +42,8 @@ struct StoredCatalog::State {
 
     /// (number, part_id) pairs whose number has the same letters and digits (`alike` false), or only looks
     /// alike (true).
-    std::vector<NearMiss> numbered(std::string_view number, bool alike) {
-        std::vector<NearMiss> found;
+    std::vector<NumberedPart> numbered(std::string_view number, bool alike) {
+        std::vector<NumberedPart> found;
         const std::string key = number_key(number);
         numbers.each(sight_key(number), [&](std::string_view seen, std::string_view part_id) {
             if ((number_key(seen) != key) == alike)
@@ -138,7 +138,7 @@ std::vector<Offer> StoredCatalog::offers(std::string_view part_id) const {
 std::vector<CrossReference> StoredCatalog::references(std::string_view old_number) const {
     return guarded(state_->file, [&] {
         std::set<std::string> spellings;
-        for (const NearMiss& same : state_->numbered(old_number, false)) spellings.insert(same.number);
+        for (const NumberedPart& same : state_->numbered(old_number, false)) spellings.insert(same.number);
         std::vector<CrossReference> found;
         for (const std::string& spelling : spellings) {
             state_->references.restart(spelling);
@@ -193,7 +193,7 @@ std::string StoredCatalog::stamp() const {
 std::vector<std::string> StoredCatalog::parts_numbered(std::string_view number) const {
     return guarded(state_->file, [&] {
         std::set<std::string> ids;
-        for (const NearMiss& same : state_->numbered(number, false)) {
+        for (const NumberedPart& same : state_->numbered(number, false)) {
             const std::optional<Part> found = part(same.part_id);
             const bool own = found && (number_key(found->id) == number_key(number) ||
                                        number_key(found->number) == number_key(number));
@@ -203,7 +203,7 @@ std::vector<std::string> StoredCatalog::parts_numbered(std::string_view number) 
     });
 }
 
-std::vector<NearMiss> StoredCatalog::near_misses(std::string_view number) const {
+std::vector<NumberedPart> StoredCatalog::misread_numbers(std::string_view number) const {
     return guarded(state_->file, [&] { return state_->numbered(number, true); });
 }
 

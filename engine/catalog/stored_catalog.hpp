@@ -12,10 +12,9 @@
 
 namespace endbell::inline catalog {
 
-/// A number that looks like the one asked for when characters are misread for each other (0/O, 1/I, 5/S,
-/// 8/B).
-struct NearMiss {
-    std::string number;  // as the catalog has it
+/// A number as the catalog has it, and a part that it names.
+struct NumberedPart {
+    std::string number;
     std::string part_id;
 };
 
@@ -67,8 +66,9 @@ class StoredCatalog : public Catalog {
 
     /// Parts whose id or number has these letters and digits, ascending by id.
     std::vector<std::string> parts_numbered(std::string_view number) const;
-    /// Near misses of a number that nothing in the catalog has; ascending by (number, part_id).
-    std::vector<NearMiss> near_misses(std::string_view number) const;
+    /// For a number that nothing in the catalog has: those that look like it when characters are misread for each other
+    /// (0/O, 1/I, 5/S, 8/B); ascending by (number, part_id).
+    std::vector<NumberedPart> misread_numbers(std::string_view number) const;
     /// Follows "supersedes" and "superseded by" from an old number or part id to what is sold today.
     Succession succession(std::string_view number) const;
     /// Everything the catalog knows of a part: its rows in every table that has any. Empty when there is no

@@ -43,16 +43,16 @@ BOOST_AUTO_TEST_CASE(leading_zeros_tell_numbers_apart) {
     BOOST_TEST(catalog.parts_numbered("200").empty());
 }
 
-BOOST_AUTO_TEST_CASE(misread_characters_give_near_misses_and_no_match) {
+BOOST_AUTO_TEST_CASE(misread_characters_give_numbers_that_look_alike_and_no_match) {
     Numbered folder("BO8-S1,P3,replaces,list\n");
     const StoredCatalog catalog(folder.catalog());
     BOOST_TEST(catalog.references("808-51").empty());
-    const std::vector<NearMiss> near = catalog.near_misses("808-51");
+    const std::vector<NumberedPart> near = catalog.misread_numbers("808-51");
     BOOST_REQUIRE(near.size() == 1U);
     BOOST_TEST(near[0].number == "BO8-S1");
     BOOST_TEST(near[0].part_id == "P3");
-    BOOST_TEST(catalog.near_misses("AB-I00-5").at(0).part_id == "P1");
-    BOOST_TEST(catalog.near_misses("AB-100 S").empty());
+    BOOST_TEST(catalog.misread_numbers("AB-I00-5").at(0).part_id == "P1");
+    BOOST_TEST(catalog.misread_numbers("AB-100 S").empty());
 }
 
 BOOST_AUTO_TEST_CASE(a_chain_of_successors_is_followed_both_ways_it_can_be_written) {
