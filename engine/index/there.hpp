@@ -43,7 +43,7 @@ inline Present look(const Edges& edges, const StretchAt& at, std::vector<const W
             continue;
         }
         if (!tile) tile.emplace(edges.column->tile(stretch, at.size, at.bodies));
-        mixed.push_back(tile->up_to(c, at.all, scratch));
+        mixed.push_back(tile->up_to(c, scratch));
     }
     for (const Word64* set : edges.others) mixed.push_back(set + at.first);
     present.mixed = mixed.size() - present.first;

@@ -53,10 +53,26 @@ std::size_t Tile::place_of(std::uint32_t c) const {
     return static_cast<std::size_t>(std::upper_bound(classes_, classes_ + count_, c) - classes_) - 1;
 }
 
-const Word64* Tile::up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const {
+const Word64* Tile::up_to(std::uint32_t c, Scratch& scratch) const {
     const std::size_t place = place_of(c);
-    if ((place + 1) % spacing_ == 0) return sets_ + ((place + 1) / spacing_ - 1) * words_;
-    return made(place, std::min((place / spacing_ + 1) * spacing_, count_) - 1, all, scratch);
+    const std::size_t kept = (place + 1) / spacing_;  // sets up to there
+    if ((place + 1) % spacing_ == 0) return kept_set(kept - 1);
+    Stretch& set = scratch.next();
+    if (kept > 0)
+        std::copy_n(kept_set(kept - 1), words_, set.begin());
+    else
+        std::fill_n(set.begin(), words_, 0);
+    add_parts(kept * spacing_, place, set);
+    return set.data();
+}
+
+/// Parts of the classes at `first` to `last`, which is not the last one of all: behind its parts there may be room.
+void Tile::add_parts(std::size_t first, std::size_t last, Stretch& to) const {
+    const std::size_t parts = words_ * 64;
+    for (std::size_t p = starts_[first]; p < starts_[last + 1]; ++p) {
+        check(p < parts && parts_[p] < parts, "a tile's parts are in its stretch");
+        add_bit(to.data(), parts_[p]);
+    }
 }
 
 std::uint32_t Tile::class_of(std::size_t part) const {
@@ -85,20 +101,6 @@ std::uint32_t Tile::class_of(std::size_t part) const {
         while (place + 1 < last && !has(place)) ++place;
     }
     return classes_[place];
-}
-
-/// The set of the class at `top`, without the parts of the classes after `place`.
-const Word64* Tile::made(std::size_t place, std::size_t top, const Word64* all, Scratch& scratch) const {
-    Stretch& set = scratch.next();
-    const bool kept = (top + 1) % spacing_ == 0 && top + 1 < count_;
-    std::copy_n(kept ? sets_ + ((top + 1) / spacing_ - 1) * words_ : all, words_, set.begin());
-    const std::size_t parts = words_ * 64;
-    const std::size_t end = top + 1 < count_ ? starts_[top + 1] : parts;
-    for (std::size_t p = starts_[place + 1]; p < end; ++p) {
-        check(p < parts && parts_[p] < parts, "a tile's parts are in its stretch");
-        set[parts_[p] / 64] &= ~(Word64{1} << (parts_[p] % 64));
-    }
-    return set.data();
 }
 
 void TileMaker::make(std::span<const std::uint32_t> of_part) {

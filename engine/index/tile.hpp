@@ -49,14 +49,14 @@ class Tile {
     std::size_t count_up_to(std::uint32_t c) const { return starts_[place_of(c) + 1]; }
 
     /// The parts of the classes 0 to `c`, which must be at least the tile's least and less than its greatest.
-    const Word64* up_to(std::uint32_t c, const Word64* all, Scratch& scratch) const;
+    const Word64* up_to(std::uint32_t c, Scratch& scratch) const;
 
     /// The class of the part at this place in the stretch.
     std::uint32_t class_of(std::size_t part) const;
 
   private:
-    const Word64* made(std::size_t place, std::size_t top, const Word64* all, Scratch& scratch) const;
-
+    const Word64* kept_set(std::size_t n) const { return sets_ + n * words_; }
+    void add_parts(std::size_t first, std::size_t last, Stretch& to) const;
     std::size_t place_of(std::uint32_t c) const;
 
     std::size_t count_ = 0;
