@@ -11,8 +11,8 @@ namespace endbell::inline index {
 
 namespace {
 
-std::vector<std::vector<std::string_view>> read_words(const SideFile& file) {
-    SideReader stream(file.section(Section::words));
+std::vector<std::vector<std::string_view>> read_dictionaries(const SideFile& file) {
+    SideReader stream(file.section(Section::dictionaries));
     std::vector<std::vector<std::string_view>> words(part_fields().size());
     for (auto& of_field : words) {
         for (std::uint32_t left = stream.number(); left > 0; --left) of_field.push_back(stream.text());
@@ -50,25 +50,26 @@ std::size_t column_with(std::string_view field) {
 }
 
 std::vector<IndexColumn> read_columns(const SideFile& file) {
-    const std::vector<std::vector<std::string_view>> words = read_words(file);
-    const std::size_t parts = file.numbers<std::uint32_t>(Section::counts)[0];
-    const std::size_t stretches = stretches_for(parts);
-    const std::span<const TileStart> starts = file.numbers<TileStart>(Section::tile_starts);
+    const std::vector<std::vector<std::string_view>> dictionaries = read_dictionaries(file);
+    const std::size_t parts = file.numbers<std::uint32_t>(Section::part_count)[0];
+    const std::size_t blocks = blocks_for(parts);
+    const std::span<const DirectoryEntry> directory = file.numbers<DirectoryEntry>(Section::directory);
     SideReader stream(file.section(Section::classes));
     std::vector<IndexColumn> columns(rule_columns().fields.size());
-    check(starts.size() == columns.size() * stretches, "a column has a tile in each stretch");
-    const auto bodies = std::make_shared<const Bodies>(file, Section::bodies, starts, columns.size());
+    check(directory.size() == columns.size() * blocks, "a column has an entry for each block");
+    const auto payloads =
+        std::make_shared<const Payloads>(file, Section::payloads, directory, columns.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
         IndexColumn& column = columns[i];
         column.fields_ = &rule_columns().fields[i];
         column.classes_ = stream.number();
-        column.starts_ = starts.subspan(stretches > 0 ? i : 0);
+        column.directory_ = directory.subspan(blocks > 0 ? i : 0);
         column.stride_ = columns.size();
-        column.heads_ = file.numbers<Word64>(Section::heads);
-        column.bodies_ = bodies;
+        column.headers_ = file.numbers<Word64>(Section::headers);
+        column.payloads_ = payloads;
         for (std::size_t c = 0; c < column.classes_; ++c) {
             for (const int field : *column.fields_) {
-                const auto& of_field = words[static_cast<std::size_t>(field)];
+                const auto& of_field = dictionaries[static_cast<std::size_t>(field)];
                 const std::size_t code = stream.number();
                 check(code < of_field.size(), "a class has known values");
                 column.values_.push_back(of_field[code]);
@@ -83,11 +84,11 @@ void IndexColumn::put(std::size_t c, Part& into) const {
         part_fields()[static_cast<std::size_t>((*fields_)[f])].put(values_[c * fields_->size() + f], into);
 }
 
-std::size_t IndexColumn::class_of(std::size_t stretch, std::size_t words, std::size_t part) const {
-    const TileStart& there = start(stretch);
-    const std::size_t c = there.least == there.greatest
-                              ? there.least
-                              : tile(stretch, words, bodies_->of(stretch)).class_of(part);
+std::size_t IndexColumn::class_of(std::size_t block, std::size_t words, std::size_t part) const {
+    const DirectoryEntry& at = entry(block);
+    const std::size_t c = at.first_class == at.last_class
+                              ? at.first_class
+                              : column_block(block, words, payloads_->of(block)).class_of(part);
     check(c < classes_, "a part is of a class");
     return c;
 }

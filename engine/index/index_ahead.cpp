@@ -42,14 +42,14 @@ SideDraft::SideDraft(std::filesystem::path file, const StoredCatalog& catalog, c
     index_->append(later.get());
 }
 
-void SideDraft::write(const StoredCatalog& catalog, const LeastPrices& prices) {
+void SideDraft::write(const StoredCatalog& catalog, const PricesById& prices) {
     const SideFiles files(file_, catalog);
     if (index_) {
         index_->put_in_order(prices);
         new_index_.emplace(index_->write(files.index, files.index_stamp));
     }
-    new_prices_.emplace(
-        Prices::write(index_ ? index_->prices() : known_->in_place(prices), files.prices, files.price_stamp));
+    new_prices_.emplace(PriceColumn::write(index_ ? index_->prices() : known_->in_place(prices), files.prices,
+                                           files.price_stamp));
 }
 
 void SideDraft::put_in_place() {
@@ -74,7 +74,7 @@ void IndexAhead::read_parts(const std::filesystem::path& importing) {
 void IndexAhead::read_prices(const std::filesystem::path& importing) {
     all_ = std::async(std::launch::async, [this, state = opened(importing)]() -> std::unique_ptr<SideDraft> {
         if (SideFiles(catalog_, *state).open()) return nullptr;
-        const LeastPrices prices(*state, [this] { look(); });
+        const PricesById prices(*state, [this] { look(); });
         std::unique_ptr<SideDraft> draft = parts_.get();
         draft->write(*state, prices);
         return draft;

@@ -1,4 +1,5 @@
-// The side files of a catalog: what they lack is written under other names, and put in place when the catalog stands.
+// The side files of a catalog made ahead: while an import is at work, written under other names, and put in place when the
+// catalog stands.
 #pragma once
 #include <atomic>
 #include <filesystem>
@@ -11,7 +12,7 @@
 #include <vector>
 
 #include "engine/catalog/stored_catalog.hpp"
-#include "engine/index/build.hpp"
+#include "engine/index/index_draft.hpp"
 #include "engine/index/part_index.hpp"
 
 namespace endbell::inline index {
@@ -34,7 +35,7 @@ class SideDraft {
     SideDraft(std::filesystem::path file, const StoredCatalog& catalog, const StoredCatalog& again,
               const std::function<void()>& look = {});
     /// Writes them under other names. `catalog` has the same parts as before. Throws BadData when they cannot be written.
-    void write(const StoredCatalog& catalog, const LeastPrices& prices);
+    void write(const StoredCatalog& catalog, const PricesById& prices);
     /// When `file` stands.
     void put_in_place();
 
@@ -50,7 +51,7 @@ class SideDraft {
 class IndexAhead {
   public:
     explicit IndexAhead(std::filesystem::path catalog) : catalog_(std::move(catalog)) {}
-    /// Breaks off.
+    /// What is still at work is broken off.
     ~IndexAhead();
     IndexAhead(const IndexAhead&) = delete;
     IndexAhead& operator=(const IndexAhead&) = delete;

@@ -11,7 +11,7 @@ std::shared_ptr<const PartIndex> index_of(const std::filesystem::path& file, con
     try {
         const SideFiles files(file, catalog);
         if (auto index = files.open()) return index;
-        auto prices = std::async(std::launch::async, [&file] { return LeastPrices(StoredCatalog(file)); });
+        auto prices = std::async(std::launch::async, [&file] { return PricesById(StoredCatalog(file)); });
         SideDraft draft(file, catalog, StoredCatalog(file));
         draft.write(catalog, prices.get());
         draft.put_in_place();

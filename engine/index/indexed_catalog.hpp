@@ -1,5 +1,5 @@
-// A stored catalog with its side files: FILE-index holds the parts, FILE-prices their least prices. Both are made
-// when they are missing or of another state of the catalog, and may be deleted at any time.
+// A stored catalog with its index and its price column, FILE-index and FILE-prices: side files that are made when they are
+// missing or of another state of the catalog, and may be deleted at any time.
 #pragma once
 #include <filesystem>
 #include <map>
@@ -8,12 +8,12 @@
 #include <vector>
 
 #include "engine/catalog/stored_catalog.hpp"
+#include "engine/index/lookup_cache.hpp"
 #include "engine/index/part_index.hpp"
-#include "engine/index/recent.hpp"
 
 namespace endbell::inline index {
 
-/// What many jobs ask again is read once: accessories with their offers, hours of work, and the parts of late.
+/// What many jobs ask again is read once: accessories with their offers, hours of work, and the parts looked up last.
 class IndexedCatalog : public StoredCatalog {
   public:
     /// Where nothing can be written beside the catalog, every part is asked: slower, and the same answers.
@@ -38,8 +38,8 @@ class IndexedCatalog : public StoredCatalog {
     mutable bool accessories_read_ = false;
     mutable std::vector<Part> accessories_;
     mutable std::map<std::string, std::vector<Offer>, std::less<>> accessory_offers_;
-    mutable Recent<std::optional<Part>> parts_;
-    mutable Recent<std::vector<Offer>> offers_;
+    mutable LookupCache<std::optional<Part>> parts_;
+    mutable LookupCache<std::vector<Offer>> offers_;
     mutable std::map<std::string, std::optional<LabourTask>, std::less<>> tasks_;
 };
 

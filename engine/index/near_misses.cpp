@@ -6,30 +6,28 @@ namespace endbell::inline index {
 
 namespace {
 
-constexpr std::size_t most_rules = 255;
-
-/// One number that orders near misses: open findings, changes, how early the failure comes, rank of the id.
-std::uint64_t farness(std::size_t open, std::size_t changes, std::size_t rule, std::uint32_t rank) {
-    return std::uint64_t{open} << 48 | std::uint64_t{changes} << 40 | std::uint64_t{most_rules - rule} << 32 |
-           rank;
+/// Greater for a rule that stands earlier in the registry.
+std::uint32_t earliness_of(std::size_t rule) {
+    constexpr std::size_t beyond_any_rule = 255;
+    return static_cast<std::uint32_t>(beyond_any_rule - rule);
 }
 
 /// Leaves the parts of `set` whose count is the least, and says what it is.
-std::size_t keep_least(Stretch& set, std::size_t words, const Planes& planes) {
-    std::size_t least = 0;
-    Stretch without;
-    for (std::size_t p = planes.size(); p-- > 0;) {
+std::uint32_t keep_least(BlockBits& set, std::size_t words, const BitSlices& slices) {
+    std::uint32_t least = 0;
+    BlockBits without;
+    for (std::size_t s = slices.size(); s-- > 0;) {
         Word64 some = 0;
-        for (std::size_t w = 0; w < words; ++w) some |= without[w] = set[w] & ~planes[p][w];
+        for (std::size_t w = 0; w < words; ++w) some |= without[w] = set[w] & ~slices[s][w];
         if (some != 0)
             std::copy_n(without.begin(), words, set.begin());
         else
-            least |= std::size_t{1} << p;
+            least |= std::uint32_t{1} << s;
     }
     return least;
 }
 
-bool any(const Stretch& set, std::size_t words) {
+bool any(const BlockBits& set, std::size_t words) {
     Word64 some = 0;
     for (std::size_t w = 0; w < words; ++w) some |= set[w];
     return some != 0;
@@ -37,23 +35,26 @@ bool any(const Stretch& set, std::size_t words) {
 
 }  // namespace
 
-void NearMisses::look(std::size_t first_word, std::size_t words, const Stretch& single, const Planes& open,
-                      const Planes& changes, const std::vector<Ended>& ended) {
+void NearMisses::offer(std::size_t first_word, std::size_t words, const BlockBits& fails_once,
+                       const BitSlices& open, const BitSlices& changes, const std::vector<FailSet>& failing) {
     if (most_ == 0) return;
-    Stretch left;
-    std::copy_n(single.begin(), words, left.begin());
+    BlockBits left;
+    std::copy_n(fails_once.begin(), words, left.begin());
     while (any(left, words)) {
-        Stretch equal;
+        BlockBits equal;
         std::copy_n(left.begin(), words, equal.begin());
-        const std::size_t opens = keep_least(equal, words, open);
-        const std::size_t changed = keep_least(equal, words, changes);
-        if (too_far(farness(opens, changed, most_rules, 0))) return;
-        for (const Ended& by : ended) {
-            if (too_far(farness(opens, changed, by.rule, 0))) continue;
+        Distance distance{};
+        distance.open = keep_least(equal, words, open);
+        distance.changes = keep_least(equal, words, changes);
+        if (too_far(distance)) return;
+        for (const FailSet& by : failing) {
+            distance.earliness = earliness_of(by.rule);
+            distance.id_rank = 0;
+            if (too_far(distance)) continue;
             for (std::size_t w = 0; w < words; ++w) {
                 each_bit(equal[w] & by.set[w], first_word + w, [&](std::size_t position) {
-                    nearest_.offer({farness(opens, changed, by.rule, ranks_[position]),
-                                    static_cast<std::uint32_t>(position)});
+                    distance.id_rank = ranks_[position];
+                    nearest_.offer({distance, static_cast<std::uint32_t>(position)});
                 });
             }
         }

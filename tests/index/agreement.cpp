@@ -7,7 +7,7 @@
 #include <sstream>
 
 #include "engine/fields/part_fields.hpp"
-#include "engine/index/build.hpp"
+#include "engine/index/index_draft.hpp"
 #include "engine/index/part_index.hpp"
 #include "engine/rules/answer.hpp"
 #include "engine/rules/job_fields.hpp"
@@ -41,11 +41,11 @@ struct Both {
         const std::string middle = plain.parts_list[plain.parts_list.size() / 2].id;
         IndexDraft draft(plain, {"", middle});
         draft.append(IndexDraft(plain, {middle, ""}));
-        draft.put_in_order(LeastPrices(plain));
+        draft.put_in_order(PricesById(plain));
         draft.write(folder / "index", "a").put_in_place();
         index = PartIndex::open(folder / "index", "a");
         BOOST_REQUIRE(index != nullptr);
-        Prices::write(index->in_place(LeastPrices(plain)), folder / "prices", "b").put_in_place();
+        PriceColumn::write(index->in_place(PricesById(plain)), folder / "prices", "b").put_in_place();
         BOOST_REQUIRE(index->open_prices(folder / "prices", "b"));
     }
     Books with() const { return {plain, books_of(plain).limits, index.get()}; }
@@ -123,7 +123,8 @@ struct Built {
     }
 };
 
-std::string saying(const Finding& f) {
+/// What of a finding an index keeps.
+std::string kept_of(const Finding& f) {
     std::string all(word(f.verdict));
     if (f.verdict == Verdict::does_not_fit) all += " " + std::string(word(f.reason));
     if (f.verdict == Verdict::not_shown) {
@@ -159,9 +160,9 @@ BOOST_AUTO_TEST_CASE(index_and_rules_give_the_same_report) {
     for (const int seen : verdicts) BOOST_TEST(seen > 0);
 }
 
-// More parts than one stretch holds, and more kinds of amps than a tile keeps sets for.
+// More parts than one block holds, and more kinds of amps than a column block keeps sets for.
 BOOST_AUTO_TEST_CASE(index_and_rules_agree_over_several_stretches) {
-    Built built(40, static_cast<int>(stretch_parts) + 800);
+    Built built(40, static_cast<int>(block_parts) + 800);
     auto& [home, dice, both] = built;
     for (Part& part : both.plain.parts_list) {
         if (!part.motor) continue;
@@ -191,8 +192,8 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_part_than_it_names) {
         for (const Rule& rule : all_rules()) {
             std::vector<int> fields{part_field("parts.kind")};
             for (const std::string_view column : rule.part_columns) fields.push_back(part_field(column));
-            const std::string whole = saying(rule.check(ask(w), w.part));
-            const std::string kept = saying(rule.check(ask(w), with_only(fields, w.part)));
+            const std::string whole = kept_of(rule.check(ask(w), w.part));
+            const std::string kept = kept_of(rule.check(ask(w), with_only(fields, w.part)));
             if (whole != kept) BOOST_TEST_CONTEXT(rule.id << ' ' << i) {
                     BOOST_TEST(whole == kept);
                 }
@@ -220,8 +221,8 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_job_than_it_names) {
                 one.job.unit.assembly_number.said() || other.job.unit.assembly_number.said();
             if (specified) continue;
             ++alike;
-            const std::string here = saying(rule.check(ask(one), one.part));
-            const std::string there = saying(rule.check(ask(other), other.part));
+            const std::string here = kept_of(rule.check(ask(one), one.part));
+            const std::string there = kept_of(rule.check(ask(other), other.part));
             if (here != there) BOOST_TEST_CONTEXT(rule.id << ' ' << i) {
                     BOOST_TEST(here == there);
                 }
@@ -321,7 +322,7 @@ BOOST_AUTO_TEST_CASE(a_damaged_side_file_is_never_read_beyond_its_end) {
 BOOST_AUTO_TEST_CASE(parts_read_in_two_halves_give_the_same_index) {
     const Built built(38, 300);
     IndexDraft whole(built.both.plain, {});
-    whole.put_in_order(LeastPrices(built.both.plain));
+    whole.put_in_order(PricesById(built.both.plain));
     whole.write(built.home.folder / "whole", "a").put_in_place();
     const auto bytes = [](const fs::path& file) {
         std::ifstream in(file, std::ios::binary);
@@ -338,7 +339,7 @@ BOOST_AUTO_TEST_CASE(new_prices_need_no_new_index) {
     auto& [home, dice, both] = built;
     for (Offer& offer : both.plain.offer_list)
         offer.price = Money(static_cast<std::int64_t>(100 * dice.below(900)), Currency{});
-    Prices::write(both.index->in_place(LeastPrices(both.plain)), home.folder / "prices", "new")
+    PriceColumn::write(both.index->in_place(PricesById(both.plain)), home.folder / "prices", "new")
         .put_in_place();
     BOOST_REQUIRE(both.index->open_prices(home.folder / "prices", "new"));
     for (int j = 0; j < 30; ++j) {

@@ -1,4 +1,4 @@
-// What was looked up lately, by name: a bounded memory that forgets the older half at a time.
+// A cache of what was looked up by name: bounded, it forgets the older half at a time.
 #pragma once
 #include <cstddef>
 #include <functional>
@@ -10,10 +10,10 @@
 namespace endbell::inline index {
 
 template <class Value>
-class Recent {
+class LookupCache {
   public:
     /// Holds between `most` and twice as many.
-    explicit Recent(std::size_t most) : most_(most) {}
+    explicit LookupCache(std::size_t most) : most_(most) {}
 
     /// The value of `name`; `find()` gives it where it is not remembered. Stays until the next call.
     template <class Find>

@@ -1,33 +1,33 @@
-// What each rule said of each class of parts, kept for the next job that is alike to it: most jobs share their
-// supply, their mount, and all that nobody has stated.
+// What one rule finds of the classes of its column: each finding once, with the runs of classes that it holds for.
 #pragma once
 #include <cstdint>
-#include <memory>
-#include <mutex>
 #include <string>
-#include <unordered_map>
 #include <vector>
 
 #include "engine/index/columns.hpp"
 #include "engine/model/task.hpp"
-#include "engine/rules/job_fields.hpp"
+#include "engine/rules/rule.hpp"
 
 namespace endbell::inline index {
 
-/// What a rule says of some parts, other than that they fit; what fits is not told apart from what fits with a
-/// caution.
-struct Saying {
+/// What a finding comes to for all parts of a class, other than that they fit; what fits is not told apart from what fits
+/// with a caution. Values of the part are left out: they differ from class to class.
+struct ClassFinding {
     Verdict verdict = Verdict::fits;
     Reason reason = Reason::not_concerned;  // of a failure
     std::vector<std::string> asks;          // of what is not shown
-    /// Where runs of its classes begin or end: the exclusive or of the sets up to these classes is its set.
-    std::vector<std::uint32_t> edges;
+    std::vector<std::uint32_t> bounds;      // of the runs of its classes: see ClassRuns
 
-    bool same_as(const Saying& other) const {
+    bool same_as(const ClassFinding& other) const {
         return verdict == other.verdict && reason == other.reason && asks == other.asks;
     }
 };
-Saying saying_of(const Finding& finding);
+/// Without classes.
+ClassFinding class_finding_of(const Finding& finding);
+
+/// The job names a draft inducer by its assembly. Of the parts of this assembly rules may look at everything, so that each is
+/// asked by itself.
+bool names_inducer(const Question& question);
 
 /// Of an assembly's number an index keeps only that there is one: gives the part a number that is not the job's.
 void hide_assembly(const Question& question, Part& part);
@@ -52,28 +52,16 @@ struct ClassChanges {
     const AskedChange* of(std::size_t c) const;
 };
 
-/// Each saying of a rule once, and the edges of all that have one verdict taken together.
-struct Sayings {
-    std::vector<Saying> list;
+/// Each finding of a rule once, and the bounds of the runs of classes that have one verdict, whatever the reason.
+struct RuleFindings {
+    std::vector<ClassFinding> list;
     ClassChanges changes;
-    std::vector<std::uint32_t> fail_edges, open_edges, change_edges;
+    std::vector<std::uint32_t> fail_bounds, open_bounds, change_bounds;
 
-    std::vector<std::uint32_t>& edges_of(Verdict verdict);
+    std::vector<std::uint32_t>& bounds_of(Verdict verdict);
 };
 
-class RuleMemory {
-  public:
-    RuleMemory();
-
-    /// Asks rule `r` of every class, or remembers what it said to a job alike.
-    std::shared_ptr<const Sayings> sayings(std::size_t r, const IndexColumn& column, const Question& question,
-                                           const JobBytes& job);
-    void forget();
-
-  private:
-    using Known = std::unordered_map<std::string, std::shared_ptr<const Sayings>>;
-    std::mutex mutex_;
-    std::vector<Known> known_;  // of each rule
-};
+/// Asks the rule of one part of each class.
+RuleFindings ask_rule(const Rule& rule, const IndexColumn& column, const Question& question);
 
 }  // namespace endbell::inline index

@@ -1,4 +1,4 @@
-// The best few of many, kept while they come by.
+// The k best of many, kept in a heap while they come by.
 #pragma once
 #include <algorithm>
 #include <cstddef>
@@ -8,10 +8,10 @@
 namespace endbell::inline index {
 
 template <class Item, class Better>
-class Best {
+class TopK {
   public:
-    /// At least one is kept.
-    explicit Best(std::size_t most, Better better = {}) : most_(most), better_(std::move(better)) {}
+    /// REQUIRES: k > 0, where anything is offered.
+    explicit TopK(std::size_t k, Better better = {}) : k_(k), better_(std::move(better)) {}
 
     void offer(const Item& item) {
         if (full()) {
@@ -22,7 +22,8 @@ class Best {
         kept_.push_back(item);
         std::push_heap(kept_.begin(), kept_.end(), better_);
     }
-    bool full() const { return kept_.size() == most_; }
+    bool full() const { return kept_.size() == k_; }
+    /// REQUIRES: full.
     const Item& worst() const { return kept_.front(); }
 
     /// Best first.
@@ -32,7 +33,7 @@ class Best {
     }
 
   private:
-    std::size_t most_;
+    std::size_t k_;
     Better better_;
     std::vector<Item> kept_;  // a heap: the worst in front
 };
