@@ -5,7 +5,8 @@
 #include <cstdio>
 #include <cstring>
 #include <numeric>
-#include <optional>
+
+#include "engine/base/utf8.hpp"
 
 namespace endbell::inline base {
 
@@ -22,27 +23,6 @@ bool is_lower(char c) {
 }
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
-}
-
-/// The first character of UTF-8 text: how many bytes it takes, and its code; none where the byte starts none.
-struct Letter {
-    std::size_t bytes = 1;
-    std::optional<std::uint32_t> code;
-};
-Letter letter_at(std::string_view text) {
-    const auto byte = [text](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-    const unsigned char first = byte(0);
-    if (first < 0x80) return {1, first};
-    const std::size_t bytes = first >= 0xf0 ? 4 : first >= 0xe0 ? 3 : 2;
-    if (first < 0xc2 || first > 0xf4 || text.size() < bytes) return {};
-    std::uint32_t code = first & (0xffU >> (bytes + 1));
-    for (std::size_t i = 1; i < bytes; ++i) {
-        if ((byte(i) & 0xc0U) != 0x80) return {};
-        code = code << 6U | (byte(i) & 0x3fU);
-    }
-    const bool overlong = (bytes == 3 && code < 0x800) || (bytes == 4 && code < 0x10000);
-    if (overlong || code > 0x10ffff) return {};
-    return {bytes, code};
 }
 
 /// Drives a terminal, turns the order of its neighbours, or cannot be seen.
@@ -129,16 +109,20 @@ std::string visible(std::string_view text) {
     return out;
 }
 
+std::string_view beginning(std::string_view text, std::size_t most) {
+    if (text.size() <= most) return text;  // no more letters than bytes
+    std::size_t at = 0;
+    for (std::size_t letters = 0; letters < most && at < text.size(); ++letters)
+        at += letter_at(text.substr(at)).bytes;
+    return text.substr(0, at);
+}
+
 std::string shortened(std::string_view text, std::size_t most) {
-    if (text.size() <= most) return std::string(text);  // no more letters than bytes
-    std::size_t letters = 0, kept = 0;
-    for (std::size_t i = 0; i < text.size(); i += letter_at(text.substr(i)).bytes) {
-        if (letters == most) kept = i;
-        ++letters;
-    }
-    if (letters <= most) return std::string(text);
-    return std::string(text.substr(0, kept)) + "\xe2\x80\xa6 [" + std::to_string(letters - most) +
-           " more characters]";
+    const std::string_view kept = beginning(text, most);
+    std::size_t left_out = 0;
+    for (std::size_t i = kept.size(); i < text.size(); i += letter_at(text.substr(i)).bytes) ++left_out;
+    if (left_out == 0) return std::string(text);
+    return std::string(kept) + "\xe2\x80\xa6 [" + std::to_string(left_out) + " more characters]";
 }
 
 int edit_distance(std::string_view a, std::string_view b) {

@@ -21,6 +21,9 @@ std::string number_key(std::string_view part_number);
 /// visible \xNN, so that catalog text can never drive a terminal or reorder a line. Other UTF-8 passes.
 std::string visible(std::string_view text);
 
+/// The first `most` characters, or all; a byte that is no UTF-8 counts as one. For columns of a terminal: `fitting`.
+std::string_view beginning(std::string_view text, std::size_t most);
+
 /// At most `most` characters; what is left out is said: "abc… [9997 more characters]".
 std::string shortened(std::string_view text, std::size_t most);
 

@@ -24,7 +24,7 @@ inline std::string_view argument_text(sqlite3_value* argument) {
 
 /// Throws SQLite::Exception, as of a damaged file.
 [[noreturn]] inline void damaged_value(std::string_view value) {
-    throw SQLite::Exception("a value that no import writes: '" + visible(value.substr(0, 40)) + "'",
+    throw SQLite::Exception("a value that no import writes: '" + visible(beginning(value, 40)) + "'",
                             SQLITE_CORRUPT);
 }
 

@@ -136,8 +136,11 @@ void Loader::store(const TableFile& file, std::span<ReadRow> rows, Target& targe
 void Loader::check_parent(const TableFile& file, ReadRow& read, Target& target) {
     const CsvRow& row = read.row;
     if (!row.damage.empty()) {
-        read.problems.push_back(
-            {{file.path.string(), row.line, 0}, "row", row.bytes.substr(0, 80), row.damage, "mend the line"});
+        read.problems.push_back({{file.path.string(), row.line, 0},
+                                 "row",
+                                 std::string(beginning(row.bytes, 80)),
+                                 row.damage,
+                                 "mend the line"});
     }
     if (!read.problems.empty() || !target.parents) return;
     if (!target.parents->find(text_of(read.values.front()))) {
@@ -176,7 +179,7 @@ void Loader::refused_by_store(const TableFile& file, const CsvRow& row, int code
     } else {  // its readers and CHECKs let it pass, and the types of the store do not
         problems.push_back({{file.path.string(), row.line, 0},
                             "row",
-                            row.bytes.substr(0, 80),
+                            std::string(beginning(row.bytes, 80)),
                             std::string("a row that the store takes: ") + db_.getErrorMsg(),
                             "correct the row"});
     }

@@ -128,7 +128,7 @@ Problem problem_at(const TableFile& file, const CsvRow& row, std::string_view co
     const Feed& feed = file.feeds[i];
     if (!feed.source.from.empty()) problem.at.column = static_cast<int>(feed.cell) + 1;
     if (lower(cleaned(feed.header)) != column) problem.subject += " (" + feed.header + ")";
-    problem.value = std::string(cell_text(file, row, column).substr(0, 200));
+    problem.value = std::string(beginning(cell_text(file, row, column), 200));
     return problem;
 }
 
@@ -183,7 +183,7 @@ void read_values(const TableFile& file, const CsvRow& row, ReadCells& cells, std
     if (row.size() < wanted || has_more_cells(file, row)) {
         problems.push_back({{file.path.string(), row.line, 0},
                             "row",
-                            joined(row.cells(), "|").substr(0, 200),
+                            std::string(beginning(joined(row.cells(), "|"), 200)),
                             fmt::format("{} cells, as in the header, not {}", wanted, row.size()),
                             "look for a missing or an extra delimiter, or an unquoted one inside a cell"});
         return;

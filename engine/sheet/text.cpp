@@ -3,18 +3,13 @@
 #include <algorithm>
 #include <numeric>
 
+#include "engine/base/display_width.hpp"
 #include "engine/base/text.hpp"
 #include "engine/sheet/escape.hpp"
 
 namespace endbell::inline sheet {
 
 namespace {
-
-/// Characters of UTF-8 text, counting one a code point.
-int width_of(std::string_view text) {
-    return static_cast<int>(
-        std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
-}
 
 /// What a terminal is given of a text.
 std::string shown(std::string_view text) {
@@ -30,7 +25,7 @@ std::vector<std::string> shown(const std::vector<std::string>& row) {
 
 void append_padded(std::string& to, std::string_view text, int width) {
     to += text;
-    const int missing = width - width_of(text);
+    const int missing = width - display_width(text);
     if (missing > 0) to.append(static_cast<std::size_t>(missing), ' ');
 }
 
@@ -45,32 +40,23 @@ std::vector<std::string_view> words_of(std::string_view text) {
     return words;
 }
 
-/// The first `count` characters of UTF-8 text, in bytes.
-std::size_t bytes_of(std::string_view text, int count) {
-    std::size_t at = 0;
-    while (at < text.size() && (count > 0 || (text[at] & 0xC0) == 0x80)) {
-        if ((text[at] & 0xC0) != 0x80) --count;
-        ++at;
-    }
-    return at;
-}
-
 /// Words folded to `width`; a word that is too long is cut.
 std::vector<std::string> folded(std::string_view shown_text, int width) {
+    width = std::max(width, 1);
     std::vector<std::string> lines;
     std::string line;
     int line_width = 0;
     for (std::string_view word : words_of(shown_text)) {
-        int word_width = width_of(word);
+        int word_width = display_width(word);
         if (!line.empty() && line_width + 1 + word_width > width) {
             lines.push_back(std::move(line));
             line.clear();
         }
         while (word_width > width) {
-            const std::size_t cut = bytes_of(word, width);
-            lines.emplace_back(word.substr(0, cut));
-            word.remove_prefix(cut);
-            word_width = width_of(word);
+            const std::string_view cut = fitting(word, width);
+            lines.emplace_back(cut);
+            word.remove_prefix(cut.size());
+            word_width = display_width(word);
         }
         line_width = line.empty() ? word_width : line_width + 1 + word_width;
         if (!line.empty()) line += ' ';
@@ -82,7 +68,7 @@ std::vector<std::string> folded(std::string_view shown_text, int width) {
 
 std::string hanging(const std::string& lead, const std::string& text, int width) {
     std::string out;
-    const int indent = width_of(lead);
+    const int indent = display_width(lead);
     for (const std::string& line : folded(shown(text), width - indent)) {
         out += out.empty() ? lead : std::string(static_cast<std::size_t>(indent), ' ');
         out += line + "\n";
@@ -95,7 +81,7 @@ class TextRenderer {
     explicit TextRenderer(int width) : width_(std::max(width, 40)) {}
 
     std::string underlined(const std::string& text, char with) const {
-        const int width = std::min(width_of(shown(text)), width_);
+        const int width = std::min(display_width(shown(text)), width_);
         return hanging("", text, width_) + std::string(static_cast<std::size_t>(width), with) + "\n";
     }
     std::string operator()(const Decision& d) const {
@@ -118,7 +104,7 @@ class TextRenderer {
     }
     std::string operator()(const Pairs& pairs) const {
         int name_width = 0;
-        for (const auto& row : pairs.rows) name_width = std::max(name_width, width_of(shown(row.first)));
+        for (const auto& row : pairs.rows) name_width = std::max(name_width, display_width(shown(row.first)));
         name_width = std::min(name_width, width_ / 2);
         std::string out;
         for (const auto& row : pairs.rows) {
@@ -163,9 +149,9 @@ class TextRenderer {
         std::vector<int> least(widths.size(), 1);
         for (const std::vector<std::string>& row : rows) {
             for (std::size_t c = 0; c < widths.size(); ++c) {
-                widths[c] = std::max(widths[c], width_of(row[c]));
+                widths[c] = std::max(widths[c], display_width(row[c]));
                 for (const std::string_view word : words_of(row[c]))
-                    least[c] = std::max(least[c], std::min(width_of(word), 24));
+                    least[c] = std::max(least[c], std::min(display_width(word), 24));
             }
         }
         const int room = width_ - 2 * (static_cast<int>(widths.size()) - 1);

@@ -92,6 +92,14 @@ BOOST_AUTO_TEST_CASE(what_was_made_visible_stays_as_it_is) {
     BOOST_TEST(visible(once) == once);
 }
 
+BOOST_AUTO_TEST_CASE(the_beginning_of_a_text_ends_between_characters) {
+    BOOST_TEST(beginning("abc", 2) == "ab");
+    BOOST_TEST(beginning("abc", 3) == "abc");
+    BOOST_TEST(beginning("\xc2\xb5\xc2\xb5\xc2\xb5", 2) == "\xc2\xb5\xc2\xb5");
+    BOOST_TEST(beginning("a\xff\xffz", 2) == "a\xff");
+    BOOST_TEST(beginning("\xe6\xa9", 1) == "\xe6");
+}
+
 BOOST_AUTO_TEST_CASE(a_long_text_is_cut_between_characters_and_says_how_much_is_left_out) {
     BOOST_TEST(shortened("abc", 3) == "abc");
     BOOST_TEST(shortened("abcde", 3) == "abc\xe2\x80\xa6 [2 more characters]");

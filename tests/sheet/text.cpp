@@ -60,6 +60,20 @@ BOOST_AUTO_TEST_CASE(a_character_of_several_bytes_counts_as_one) {
     BOOST_TEST(render_text(Document{"T", {t}, ""}, 80) == "T\n=\na   b\n--  -\n\xC2\xB5\xC2\xB5  x\n12  y\n");
 }
 
+BOOST_AUTO_TEST_CASE(wide_letters_take_two_columns_and_marks_none) {
+    // U+6A5F is wide (UAX #11), U+0301 a mark upon the e before it.
+    Grid t{{"a", "b"}, {{"\xe6\xa9\x9f", "x"}, {"e\xcc\x81", "y"}}, ""};
+    BOOST_TEST(render_text(Document{"\xe6\xa9\x9f", {t}, ""}, 80) ==
+               "\xe6\xa9\x9f\n==\na   b\n--  -\n\xe6\xa9\x9f  x\ne\xcc\x81   y\n");
+}
+
+BOOST_AUTO_TEST_CASE(a_word_of_wide_letters_is_cut_where_the_line_ends) {
+    std::string word, line;
+    for (int i = 0; i < 21; ++i) word += "\xe6\xa9\x9f";
+    for (int i = 0; i < 20; ++i) line += "\xe6\xa9\x9f";
+    BOOST_TEST(render_text(Document{"T", {Paragraph{word}}, ""}, 40) == "T\n=\n" + line + "\n\xe6\xa9\x9f\n");
+}
+
 BOOST_AUTO_TEST_CASE(the_decision_stands_before_its_reasons_and_steps_are_numbered) {
     const Document d{"T", {Decision{"Take", "X-1", {"It fits."}}, Steps{{"One.", "Two."}}}, ""};
     BOOST_TEST(render_text(d, 80) == "T\n=\nTake: X-1\n  It fits.\n  1. One.\n  2. Two.\n");
