@@ -16,6 +16,7 @@
 #include "cli/memory.hpp"
 #include "cli/output.hpp"
 #include "cli/session.hpp"
+#include "engine/base/hash.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/cost/orders.hpp"

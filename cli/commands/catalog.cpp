@@ -191,6 +191,11 @@ int run_catalog_check(const Arguments& typed) {
                "generation " + std::to_string(r.generation) + ", digest " + r.digest};
     if (!r.whole)
         d.add(Warning{"WARNING", "The file is damaged: " + r.damage + ". Restore an earlier generation."});
+    if (r.whole && !r.digest_checked)
+        d.add(
+            Paragraph{"An earlier version of the program wrote this catalog: the rows are as many as it "
+                      "wrote, but their "
+                      "digest is of another kind and was not checked. The next import writes one that is."});
     d.add(Paragraph{std::to_string(r.parts) + " parts."});
     d.add(Heading{"Empty fields that keep parts from being shown to fit"});
     Grid missing{{"rule", "column", "empty", "of"}, {}, ""};

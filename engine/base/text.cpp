@@ -155,15 +155,4 @@ std::string nearest(std::string_view wanted, const std::vector<std::string>& kno
     return best;
 }
 
-std::string fingerprint(std::string_view bytes) {
-    std::uint64_t hash = 0xcbf29ce484222325ULL;
-    for (char c : bytes) {
-        hash ^= static_cast<unsigned char>(c);
-        hash *= 0x100000001b3ULL;
-    }
-    char text[17];
-    std::snprintf(text, sizeof text, "%016llx", static_cast<unsigned long long>(hash));
-    return text;
-}
-
 }  // namespace endbell::inline base

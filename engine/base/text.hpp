@@ -33,7 +33,4 @@ int edit_distance(std::string_view a, std::string_view b);
 /// The word nearest to `wanted` for a "did you mean", or empty when none is near enough.
 std::string nearest(std::string_view wanted, const std::vector<std::string>& known);
 
-/// 64-bit FNV-1a of `bytes` as 16 hexadecimal digits. A fingerprint, not a seal.
-std::string fingerprint(std::string_view bytes);
-
 }  // namespace endbell::inline base

@@ -81,7 +81,7 @@ void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
             not_a_catalog(file, "", "a catalog of this program", "make one with 'endbell catalog import'"));
     }
     const int version = db.execAndGet("PRAGMA user_version").getInt();
-    if (version != schema_version) {
+    if (version < oldest_schema_version || version > schema_version) {
         throw BadData(not_a_catalog(
             file, fmt::format("schema version {}", version), fmt::format("schema version {}", schema_version),
             version > schema_version ? "use a newer program" : "import the tables again"));

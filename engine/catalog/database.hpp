@@ -12,6 +12,8 @@
 
 namespace endbell::inline catalog {
 
+inline constexpr int oldest_schema_version = 1;  // that is still read: migrations/README.md
+
 /// Opens a finished catalog for reading. The file is never changed in place, so it is opened as immutable: no
 /// lock, no journal. Throws BadData unless it is a catalog: application id, schema version, and exactly the
 /// tables of schema_sql(), no view or trigger beside them.

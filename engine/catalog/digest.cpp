@@ -3,68 +3,40 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <bit>
 #include <cstring>
 
+#include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
 #include "engine/catalog/database.hpp"
 #include "engine/catalog/plain_statement.hpp"
+#include "engine/catalog/schema.hpp"
 
 namespace endbell::inline catalog {
 
 namespace {
 
-/// The steps that XXH64 takes for what is left of a text, eight bytes at a time, and its last mixing.
-class RowHash {
+/// The values of a row as bytes that no other row has: each is told by its kind, and a text by its length too.
+class RowBytes {
   public:
-    void add_unknown() { take(0); }
-    void add(std::int64_t number) {
-        take(1);
-        take(static_cast<std::uint64_t>(number));
-    }
-    void add(double number) {
-        take(2);
-        take(std::bit_cast<std::uint64_t>(number == 0 ? 0.0 : number));  // -0 is stored as 0
-    }
+    explicit RowBytes(std::string& room) : bytes_(room) { bytes_.clear(); }
+    void add_unknown() { bytes_ += '\0'; }
+    void add(std::int64_t number) { append('\1', number); }
+    void add(double number) { append('\2', number == 0 ? 0.0 : number); }  // -0 is stored as 0
     void add(std::string_view text) {
-        take(3 + text.size());
-        const char* at = text.data();
-        std::size_t left = text.size();
-        for (; left >= 8; left -= 8, at += 8) take(word<std::uint64_t>(at));
-        std::uint64_t rest = 0;
-        if (left >= 4) {  // two words that may overlap are as good as the bytes one by one
-            rest = word<std::uint32_t>(at) | std::uint64_t{word<std::uint32_t>(at + left - 4)} << 32U;
-        } else if (left > 0) {
-            rest = word<std::uint8_t>(at) | std::uint64_t{word<std::uint8_t>(at + left / 2)} << 8U |
-                   std::uint64_t{word<std::uint8_t>(at + left - 1)} << 16U;
-        }
-        if (left > 0) take(rest);
+        append('\3', text.size());
+        bytes_ += text;
     }
-    std::uint64_t value() const {
-        std::uint64_t h = hash_;
-        h = (h ^ (h >> 33U)) * prime2;
-        h = (h ^ (h >> 29U)) * prime3;
-        return h ^ (h >> 32U);
-    }
+    std::uint64_t hash() const { return hash_of(bytes_); }
 
   private:
-    static constexpr std::uint64_t prime1 = 0x9E3779B185EBCA87;
-    static constexpr std::uint64_t prime2 = 0xC2B2AE3D27D4EB4F;
-    static constexpr std::uint64_t prime3 = 0x165667B19E3779F9;
-    static constexpr std::uint64_t prime4 = 0x85EBCA77C2B2AE63;
-    static constexpr std::uint64_t prime5 = 0x27D4EB2F165667C5;
-
-    template <class W>
-    static W word(const char* bytes) {
-        W w = 0;
-        std::memcpy(&w, bytes, sizeof w);
-        return w;
+    template <class Number>
+    void append(char kind, Number number) {
+        char bytes[sizeof number];
+        std::memcpy(bytes, &number, sizeof number);
+        bytes_ += kind;
+        bytes_.append(bytes, sizeof number);
     }
-    void take(std::uint64_t w) {
-        hash_ ^= std::rotl(w * prime2, 31) * prime1;
-        hash_ = std::rotl(hash_, 27) * prime1 + prime4;
-    }
-    std::uint64_t hash_ = prime5;
+    std::string& bytes_;
 };
 
 std::string names_of(const Table& table, std::uint64_t columns) {
@@ -89,46 +61,47 @@ RowSum sum_of(SQLite::Database& db, const Table& table) {
     PlainStatement rows(db, select_all(table, ""));
     const int columns = static_cast<int>(table.columns.size());
     RowSum all;
+    std::string room;
     while (rows.step()) {
-        RowHash hash;
+        RowBytes bytes(room);
         for (int i = 0; i < columns; ++i) {
             const int type = rows.type(i);
             if (type != SQLITE_NULL) all.filled |= column_bit(static_cast<std::size_t>(i));
             switch (type) {
                 case SQLITE_NULL:
-                    hash.add_unknown();
+                    bytes.add_unknown();
                     break;
                 case SQLITE_INTEGER:
-                    hash.add(rows.whole(i));
+                    bytes.add(rows.whole(i));
                     break;
                 case SQLITE_FLOAT:
-                    hash.add(rows.real(i));
+                    bytes.add(rows.real(i));
                     break;
                 default:
-                    hash.add(rows.text(i));
+                    bytes.add(rows.text(i));
             }
         }
-        all.add(hash.value());
+        all.add(bytes.hash());
     }
     return all;
 }
 
 }  // namespace
 
-std::uint64_t row_fingerprint(std::span<const Stored> values) {
-    RowHash hash;
+std::uint64_t row_fingerprint(std::span<const Stored> values, std::string& room) {
+    RowBytes bytes(room);
     for (const Stored& value : values) {
         if (const auto* text = std::get_if<std::string>(&value)) {
-            hash.add(std::string_view(*text));
+            bytes.add(std::string_view(*text));
         } else if (const auto* whole = std::get_if<std::int64_t>(&value)) {
-            hash.add(*whole);
+            bytes.add(*whole);
         } else if (const auto* real = std::get_if<double>(&value)) {
-            hash.add(*real);
+            bytes.add(*real);
         } else {
-            hash.add_unknown();
+            bytes.add_unknown();
         }
     }
-    return hash.value();
+    return bytes.hash();
 }
 
 RowSums no_rows() {
@@ -156,17 +129,23 @@ RowSums computed_sums(SQLite::Database& db) {
     return sums;
 }
 
+bool has_sums_of_today(SQLite::Database& db) {
+    return db.execAndGet("PRAGMA user_version").getInt() == schema_version;
+}
+
 bool are_written(const RowSums& computed, SQLite::Database& db) {
     const RowSums written = written_sums(db);
-    const bool all_filled = std::all_of(computed.begin(), computed.end(), [&](const auto& entry) {
-        return (entry.second.filled & ~written.find(entry.first)->second.filled) == 0;
+    const bool all_there = std::all_of(computed.begin(), computed.end(), [&](const auto& entry) {
+        const RowSum& told = written.find(entry.first)->second;
+        return entry.second.rows == told.rows && (entry.second.filled & ~told.filled) == 0;
     });
-    return all_filled && digest_of(computed) == read_generation(db).digest;
+    return all_there && (!has_sums_of_today(db) || digest_of(computed) == read_generation(db).digest);
 }
 
 std::string digest_of(const RowSums& sums) {
     std::string all;
-    for (const auto& [name, sum] : sums) all += fmt::format("{}={}:{:016x};", name, sum.rows, sum.sum);
+    for (const auto& [name, sum] : sums)
+        all += fmt::format("{}={}:{};", name, sum.rows, in_hexadecimal(sum.sum));
     return fingerprint(all);
 }
 
@@ -175,7 +154,7 @@ std::string write_digest(SQLite::Database& db, int number, const RowSums& sums) 
     for (const auto& [name, sum] : sums) {
         write.bind(1, name);
         write.bind(2, sum.rows);
-        write.bind(3, fmt::format("{:016x}", sum.sum));
+        write.bind(3, in_hexadecimal(sum.sum));
         write.bind(4, names_of(*find_table(name), sum.filled));
         write.exec();
         write.reset();
@@ -185,6 +164,7 @@ std::string write_digest(SQLite::Database& db, int number, const RowSums& sums) 
     generation.bind(1, number);
     generation.bind(2, digest);
     generation.exec();
+    if (!has_sums_of_today(db)) db.exec(fmt::format("PRAGMA user_version = {}", schema_version));
     return digest;
 }
 

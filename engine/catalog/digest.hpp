@@ -14,7 +14,8 @@
 
 namespace endbell::inline catalog {
 
-std::uint64_t row_fingerprint(std::span<const Stored> values);
+/// `room` keeps its memory from row to row.
+std::uint64_t row_fingerprint(std::span<const Stored> values, std::string& room);
 
 struct RowSum {
     std::int64_t rows = 0;
@@ -36,17 +37,22 @@ constexpr std::uint64_t column_bit(std::size_t column) {
 /// By table, every table.
 using RowSums = std::map<std::string, RowSum, std::less<>>;
 RowSums no_rows();
-/// As write_digest left them.
+/// As write_digest left them: see has_sums_of_today.
 RowSums written_sums(SQLite::Database& db);
 /// From the rows themselves, without looking at what was written.
 RowSums computed_sums(SQLite::Database& db);
 
-/// Whether the rows are those that write_digest was told of.
+/// Whether the sums are of the hash that this program computes. A catalog of schema version 1 has others: its rows are
+/// those of today, and it is answered from, but only an import or `restore` makes its sums anew.
+bool has_sums_of_today(SQLite::Database& db);
+
+/// Whether the rows are those that write_digest was told of; by their numbers alone where the sums are of an older hash.
 bool are_written(const RowSums& computed, SQLite::Database& db);
 
 std::string digest_of(const RowSums& sums);
 
-/// Writes the sums, `number` as the generation's number, and the digest, which it gives back.
+/// Writes the sums, `number` as the generation's number, and the digest, which it gives back. REQUIRES: all sums are of
+/// today's hash.
 std::string write_digest(SQLite::Database& db, int number, const RowSums& sums);
 
 struct GenerationRow {

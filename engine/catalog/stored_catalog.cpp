@@ -7,6 +7,7 @@
 #include <limits>
 #include <set>
 
+#include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
 #include "engine/catalog/database.hpp"
 #include "engine/catalog/digest.hpp"

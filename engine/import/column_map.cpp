@@ -5,6 +5,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "engine/base/hash.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/fields/cell.hpp"
@@ -172,6 +173,13 @@ bool is_bare_number(std::string_view text) {
     return !text.empty() && text.find_first_not_of("0123456789.,/ -") == std::string_view::npos;
 }
 
+/// The hash that remembered maps were found by before: the published constants of FNV-1a, 64 bits.
+std::uint64_t fnv_1a(std::string_view bytes) {
+    std::uint64_t hash = 0xcbf29ce484222325U;
+    for (const char c : bytes) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001b3U;
+    return hash;
+}
+
 }  // namespace
 
 ColumnMap parse_column_map(std::string_view text, const std::string& name) {
@@ -213,10 +221,11 @@ std::string translated(const ColumnSource& source, std::string_view cell) {
     return text;
 }
 
-std::string header_fingerprint(const std::vector<std::string>& header) {
+HeaderPrint header_print(const std::vector<std::string>& header) {
     std::vector<std::string> names;
     for (const std::string& name : header) names.push_back(lower(cleaned(name)));
-    return fingerprint(joined(names, "\x1f"));
+    const std::string text = joined(names, "\x1f");
+    return {fingerprint(text), in_hexadecimal(fnv_1a(text))};
 }
 
 }  // namespace endbell::inline import

@@ -58,7 +58,12 @@ ColumnMap read_column_map(const std::filesystem::path& file);
 /// A cell as the neutral column would have it written.
 std::string translated(const ColumnSource& source, std::string_view cell);
 
-/// The same header gives the same fingerprint whatever the encoding, the delimiter and the case.
-std::string header_fingerprint(const std::vector<std::string>& header);
+/// By what a header's column map is remembered.
+struct HeaderPrint {
+    std::string today;
+    std::string before;  // as catalogs of schema version 1 have it, and all that were made from them
+};
+/// The same header gives the same fingerprints whatever the encoding, the delimiter and the case.
+HeaderPrint header_print(const std::vector<std::string>& header);
 
 }  // namespace endbell::inline import

@@ -56,10 +56,13 @@ class Import {
         report_.generation = std::max(report_.old_generation, kept.empty() ? 0 : kept.front()) + 1;
     }
 
-    std::optional<RememberedMap> recalled(const std::string& header) {
+    std::optional<RememberedMap> recalled(const HeaderPrint& header) {
         if (!old_) return std::nullopt;
-        SQLite::Statement row(*old_, "SELECT table_name, map FROM column_maps WHERE header = ?");
-        row.bind(1, header);
+        SQLite::Statement row(*old_,
+                              "SELECT table_name, map FROM column_maps WHERE header IN (?1, ?2) "
+                              "ORDER BY header = ?1 DESC");
+        row.bind(1, header.today);
+        row.bind(2, header.before);
         if (!row.executeStep()) return std::nullopt;
         return RememberedMap{row.getColumn(0).getString(), row.getColumn(1).getString()};
     }
@@ -67,7 +70,7 @@ class Import {
     void open_files() {
         if (!options_.columns.empty()) map_ = read_column_map(options_.columns);
         files_ = guarded(catalog_, [&] {
-            return open_tables(paths_, map_, [this](const std::string& header) { return recalled(header); });
+            return open_tables(paths_, map_, [this](const HeaderPrint& header) { return recalled(header); });
         });
         if (files_.empty()) {
             throw BadData(Problem{
@@ -102,7 +105,7 @@ class Import {
             if (options_.mode == ImportMode::tables) clear_tables(db);
             SetAside set_aside(options_.dry_run ? fs::path() : options_.set_aside, paths_);
             Loader loader(db, set_aside, options_, report_);
-            const RowSums before = options_.mode == ImportMode::whole ? no_rows() : written_sums(db);
+            const RowSums before = sums_that_stay(db);
             const auto digest = [&] {
                 db.exec("BEGIN");
                 report_.digest = write_digest(db, report_.generation, with_loaded(before, loader.sums()));
@@ -123,6 +126,11 @@ class Import {
             tell("numbers");
             if (options_.mode == ImportMode::whole || numbers_changed()) rebuild_numbers(db);
         });
+    }
+
+    RowSums sums_that_stay(SQLite::Database& db) const {
+        if (options_.mode == ImportMode::whole) return no_rows();
+        return has_sums_of_today(db) ? written_sums(db) : computed_sums(db);
     }
 
     /// The sums of all tables: of those that stayed as they were written, of the others with the rows loaded.
@@ -196,9 +204,9 @@ class Import {
         }
         for (const TableFile& file : files_) {
             if (file.columns != "mapped") continue;
-            const std::optional<RememberedMap> known = recalled(file.header_fingerprint);
+            const std::optional<RememberedMap> known = recalled(file.header_print);
             learned_ = learned_ || !known || known->toml != map_->text;
-            keep(file.header_fingerprint, std::string(file.table->name), map_->text);
+            keep(file.header_print.today, std::string(file.table->name), map_->text);
         }
     }
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
 #include "engine/catalog/database.hpp"
 #include "engine/import/batch_insert.hpp"
@@ -18,7 +19,7 @@ constexpr std::int64_t rows_a_report = 10'000;
 constexpr std::size_t most_reasons = 100;
 
 std::uint64_t aside_key(std::string_view table, std::string_view part_id) {
-    return std::stoull(fingerprint(std::string(table) + "|" + std::string(part_id)), nullptr, 16);
+    return hash_of(std::string(table) + "|" + std::string(part_id));
 }
 
 std::string_view text_of(const Stored& value) {

@@ -63,7 +63,8 @@ void ReadAhead::fill(Batch& batch) {
         if (!file_.csv.next(read.row)) break;
         read.problems.clear();
         if (read.row.damage.empty()) read_values(file_, read.row, cells_, read.values, read.problems);
-        if (read.row.damage.empty() && read.problems.empty()) read.fingerprint = row_fingerprint(read.values);
+        if (read.row.damage.empty() && read.problems.empty())
+            read.fingerprint = row_fingerprint(read.values, room_);
         ++batch.count;
     }
     batch.bytes_read = file_.csv.bytes_read();

@@ -46,6 +46,7 @@ class ReadAhead {
 
     TableFile& file_;
     ReadCells cells_;
+    std::string room_;
     std::array<Batch, 8> ring_;
     std::size_t filled_ = 0;  // batches since the beginning: the next to fill is filled_ % ring_.size()
     std::size_t taken_ = 0;   // the last of them is in the caller's hands

@@ -184,7 +184,7 @@ Choice choose(const fs::path& path, const CsvFile& csv, const std::optional<Colu
         if (choice.entry != nullptr) return choice;
     }
     const std::optional<RememberedMap> remembered =
-        recall ? recall(header_fingerprint(csv.header().cells())) : std::nullopt;
+        recall ? recall(header_print(csv.header().cells())) : std::nullopt;
     if (!remembered) return choice;
     choice.recalled = parse_column_map(remembered->toml, "the remembered column map");
     // A sheet saved once for each table has the same header in all of them: the file's own name says which.
@@ -221,7 +221,7 @@ std::vector<TableFile> open_tables(const std::vector<fs::path>& paths, const std
             const bool hinted =
                 choice.entry != nullptr && (choice.entry->hints.encoding || choice.entry->hints.delimiter);
             if (hinted) csv = CsvFile(path, choice.entry->hints);
-            const std::string print = header_fingerprint(csv.header().cells());
+            const HeaderPrint print = header_print(csv.header().cells());
             files.push_back(TableFile{path, table, std::move(csv), {}, {}, choice.columns, print});
             HeaderReader(files.back(), choice.entry, problems).settle();
             settle_fed(files.back());

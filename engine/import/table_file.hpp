@@ -28,7 +28,7 @@ struct TableFile {
     std::vector<Feed> feeds;       // one for each column of the table, in its order
     std::vector<std::size_t> fed;  // columns whose value is not unknown in every row
     std::string columns;           // "neutral", "mapped" or "remembered"
-    std::string header_fingerprint;
+    HeaderPrint header_print;
 };
 
 /// A map that an earlier import used for a header with this fingerprint: the table, and the TOML.
@@ -36,7 +36,7 @@ struct RememberedMap {
     std::string table;
     std::string toml;
 };
-using Recall = std::function<std::optional<RememberedMap>(const std::string& header_fingerprint)>;
+using Recall = std::function<std::optional<RememberedMap>(const HeaderPrint&)>;
 
 /// Opens all files and settles all columns. Throws BadData with every problem of every file: no such table, a
 /// header that is no column, a required column that is missing, one that is there twice.

@@ -6,6 +6,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "engine/base/hash.hpp"
 #include "engine/index/class_numbers.hpp"
 #include "engine/index/value_dictionary.hpp"
 
@@ -38,9 +39,7 @@ class ColumnClasses {
   private:
     struct Hash {
         std::size_t operator()(const std::u32string& key) const {
-            std::uint64_t h = 1469598103934665603ull;  // FNV-1a, a public hash
-            for (const char32_t c : key) h = (h ^ c) * 1099511628211ull;
-            return h;
+            return hash_of({reinterpret_cast<const char*>(key.data()), key.size() * sizeof(char32_t)});
         }
     };
     void take_other(const std::vector<Code>& codes);

@@ -8,7 +8,7 @@
 #include <tuple>
 
 #include "engine/base/check.hpp"
-#include "engine/base/text.hpp"
+#include "engine/base/hash.hpp"
 #include "engine/fields/part_fields.hpp"
 #include "engine/index/columns.hpp"
 

@@ -4,6 +4,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/toml_text.hpp"
 #include "engine/job/truth.hpp"

@@ -163,6 +163,7 @@ class Examiner {
             const GenerationRow row = read_generation(db_);
             report_.generation = row.number;
             report_.digest = row.digest;
+            report_.digest_checked = has_sums_of_today(db_);
             const std::string verdict = db_.execAndGet("PRAGMA integrity_check(1)").getString();
             if (verdict != "ok")
                 report_.damage = verdict;

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "engine/base/check.hpp"
+#include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
 #include "engine/fields/job_key.hpp"
 #include "engine/fields/key_bytes.hpp"

@@ -125,10 +125,3 @@ BOOST_AUTO_TEST_CASE(the_nearest_word_is_offered_only_when_it_is_near) {
     BOOST_TEST(nearest("volt", {}).empty());
     BOOST_TEST(nearest("bat", {"cat", "hat"}) == "cat");  // of equals the first
 }
-
-BOOST_AUTO_TEST_CASE(a_fingerprint_is_fnv_1a_of_64_bits) {
-    // Test values published with the algorithm: empty, "a", "foobar".
-    BOOST_TEST(fingerprint("") == "cbf29ce484222325");
-    BOOST_TEST(fingerprint("a") == "af63dc4c8601ec8c");
-    BOOST_TEST(fingerprint("foobar") == "85944171f73967e8");
-}

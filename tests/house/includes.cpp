@@ -93,6 +93,7 @@ const std::vector<Behind> outside_libraries{
     {"toml\\+\\+/.*",
      {"job", "import", "cli"}},  // jobs, column maps of an import, and its own code brought along
     {"nlohmann/.*", {"sheet"}},
+    {"xxhash\\.h", {"base"}},
     {"CLI/.*", {"cli"}},
     {"fmt/.*", {}},
     {"malloc\\.h", {"cli"}},  // how much the allocator takes at a time

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <set>
 
+#include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
 
