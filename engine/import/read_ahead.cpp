@@ -14,43 +14,32 @@ constexpr std::size_t bytes_a_batch = 128 * 1024;
 ReadAhead::ReadAhead(TableFile& file) : file_(file), cells_(*file.table), reader_([this] { read(); }) {}
 
 ReadAhead::~ReadAhead() {
-    {
-        const std::lock_guard lock(mutex_);
-        stopped_ = true;
-    }
-    moved_.notify_all();
+    stopped_ = true;
+    free_.release();  // the reader may wait for one
     reader_.join();
 }
 
 ReadAhead::Batch& ReadAhead::next() {
-    std::unique_lock lock(mutex_);
-    ++taken_;  // the one before is given back
-    if (may_fill()) moved_.notify_all();
-    if (filled_ < taken_) moved_.wait(lock, [this] { return may_take(); });
-    if (filled_ < taken_) std::rethrow_exception(failure_);
-    return ring_[(taken_ - 1) % ring_.size()];
+    if (taken_ > 0) free_.release();  // the one before is given back
+    filled_.acquire();
+    Batch& batch = ring_[taken_++ % ring_.size()];
+    if (batch.failure) std::rethrow_exception(batch.failure);
+    return batch;
 }
 
 void ReadAhead::read() {
-    try {
-        for (bool at_end = false; !at_end;) {
-            Batch& batch = ring_[filled_ % ring_.size()];
-            {
-                std::unique_lock lock(mutex_);
-                if (filled_ + 1 >= taken_ + ring_.size()) moved_.wait(lock, [this] { return may_fill(); });
-                if (stopped_) return;
-            }
+    for (std::size_t i = 0;; ++i) {
+        free_.acquire();
+        if (stopped_) return;
+        Batch& batch = ring_[i % ring_.size()];
+        try {
             fill(batch);
-            at_end = batch.count == 0;
-            const std::lock_guard lock(mutex_);
-            ++filled_;
-            at_end_ = at_end;
-            if (may_take()) moved_.notify_all();
+        } catch (...) {
+            batch.failure = std::current_exception();
         }
-    } catch (...) {
-        const std::lock_guard lock(mutex_);
-        failure_ = std::current_exception();
-        moved_.notify_all();
+        const bool last = batch.failure || batch.count == 0;
+        filled_.release();
+        if (last) return;
     }
 }
 

@@ -1,10 +1,11 @@
 // Reads the rows of a file on a thread of its own while another one stores those that were read before.
 #pragma once
 #include <array>
-#include <condition_variable>
+#include <atomic>
+#include <cstddef>
 #include <cstdint>
 #include <exception>
-#include <mutex>
+#include <semaphore>
 #include <thread>
 #include <vector>
 
@@ -26,6 +27,7 @@ class ReadAhead {
         std::vector<ReadRow> rows;  // the first `count` of them
         std::size_t count = 0;      // 0: the file is at its end
         std::uint64_t bytes_read = 0;
+        std::exception_ptr failure;  // of reading; the rows mean nothing then
     };
 
     /// Nobody else reads `file.csv` until this is gone.
@@ -34,27 +36,23 @@ class ReadAhead {
     ReadAhead(const ReadAhead&) = delete;
     ReadAhead& operator=(const ReadAhead&) = delete;
 
-    /// Good until the next call. Throws what reading threw.
+    /// Good until the next call. Throws what reading threw. REQUIRES: neither the end was given nor anything thrown.
     Batch& next();
 
   private:
-    /// Who had to wait goes on when it can for some time: to be woken for each batch costs more than it saves.
-    bool may_take() const { return filled_ >= taken_ + ring_.size() / 2 || at_end_ || failure_; }
-    bool may_fill() const { return filled_ + ring_.size() / 2 < taken_ + ring_.size() || stopped_; }
     void read();
     void fill(Batch& batch);
 
     TableFile& file_;
     ReadCells cells_;
     std::string room_;
-    std::array<Batch, 8> ring_;
-    std::size_t filled_ = 0;  // batches since the beginning: the next to fill is filled_ % ring_.size()
-    std::size_t taken_ = 0;   // the last of them is in the caller's hands
-    bool at_end_ = false;
-    bool stopped_ = false;
-    std::exception_ptr failure_;
-    std::mutex mutex_;
-    std::condition_variable moved_;
+    static constexpr std::ptrdiff_t batches = 8;
+    std::array<Batch, batches> ring_;
+    // Batches that the reader may fill, one more when it is to stop; and those that the caller may take.
+    std::counting_semaphore<> free_{batches};
+    std::counting_semaphore<> filled_{0};
+    std::size_t taken_ = 0;  // so far; the last of them is in the caller's hands
+    std::atomic<bool> stopped_ = false;
     std::thread reader_;  // last: all else is there when it starts
 };
 
