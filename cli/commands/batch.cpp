@@ -21,6 +21,7 @@
 #include "engine/base/text.hpp"
 #include "engine/cost/orders.hpp"
 #include "engine/csv/csv_file.hpp"
+#include "engine/csv/csv_write.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/job/job.hpp"
 #include "engine/job/shop_policy.hpp"
@@ -37,30 +38,6 @@ struct ResultRow {
     std::optional<Money> total;
     std::vector<Purchase> purchases;
 };
-
-/// "-12.50" is one, "-1-2" is not.
-bool is_number(std::string_view text) {
-    if (!text.empty() && text.front() == '-') text.remove_prefix(1);
-    const bool digits = !text.empty() && text.find_first_not_of("0123456789.") == std::string_view::npos;
-    return digits && std::count(text.begin(), text.end(), '.') <= 1;
-}
-
-/// One CSV cell. A text that a spreadsheet would take for a formula gets an apostrophe; a number never does.
-std::string cell(const std::string& text) {
-    std::string safe = text;
-    if (!is_number(text) && !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos)
-        safe.insert(0, "'");
-    if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
-    std::string quoted = "\"";
-    for (char c : safe) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return quoted + "\"";
-}
-
-std::string line(const std::vector<std::string>& cells) {
-    std::string out;
-    for (std::size_t i = 0; i < cells.size(); ++i) out += (i > 0 ? "," : "") + cell(cells[i]);
-    return out + "\r\n";
-}
 
 /// A column of the jobs: a key of theirs, "plate" or "tag".
 struct JobColumn {
@@ -174,22 +151,23 @@ ResultRow answer(const JobColumns& header, const CsvRow& csv, const std::string&
 
 std::string results_csv(const std::vector<ResultRow>& rows) {
     std::string out =
-        line({"job", "tag", "outcome", "exit_code", "part_id", "part_number", "verdict", "changes", "today",
-              "per_year", "currency", "second_part_id", "second_today", "problem"});
+        csv_line({"job", "tag", "outcome", "exit_code", "part_id", "part_number", "verdict", "changes",
+                  "today", "per_year", "currency", "second_part_id", "second_today", "problem"});
     for (const ResultRow& r : rows) {
-        out += line({r.job, r.tag, r.outcome, std::to_string(r.exit_code), r.pick, r.number, r.verdict,
-                     r.changes, r.today, r.per_year, r.currency, r.second, r.second_today, r.problem});
+        out += csv_line({r.job, r.tag, r.outcome, std::to_string(r.exit_code), r.pick, r.number, r.verdict,
+                         r.changes, r.today, r.per_year, r.currency, r.second, r.second_today, r.problem});
     }
     return out;
 }
 
 std::string orders_csv(const OrderList& list) {
     std::string out =
-        line({"seller", "branch", "part_id", "count", "each", "total", "currency", "short_of", "jobs"});
+        csv_line({"seller", "branch", "part_id", "count", "each", "total", "currency", "short_of", "jobs"});
     for (const OrderLine& l : list.lines) {
-        out += line({l.seller, l.branch, l.part_id, std::to_string(l.count), l.each ? l.each->amount() : "",
-                     l.total ? l.total->amount() : "", std::string(l.total ? l.total->currency().code : ""),
-                     l.short_of ? std::to_string(*l.short_of) : "", joined(l.jobs, "; ")});
+        out +=
+            csv_line({l.seller, l.branch, l.part_id, std::to_string(l.count), l.each ? l.each->amount() : "",
+                      l.total ? l.total->amount() : "", std::string(l.total ? l.total->currency().code : ""),
+                      l.short_of ? std::to_string(*l.short_of) : "", joined(l.jobs, "; ")});
     }
     return out;
 }
