@@ -8,17 +8,14 @@
 #include <cerrno>
 #include <cstdio>
 #include <cstdlib>
-#include <filesystem>
-#include <fstream>
 #include <memory>
 
+#include "engine/base/file_writer.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
 #include "engine/sheet/text.hpp"
 
 namespace endbell::cli {
-
-namespace fs = std::filesystem;
 
 namespace {
 
@@ -66,54 +63,6 @@ class SignalsWait {
     sigset_t before_{};
 };
 
-/// A file beside the one that it will take the place of; gone unless it did.
-class Beside {
-  public:
-    explicit Beside(const WholeFile& file) : file_(file), target_(file.path) {
-        std::error_code none;
-        if (fs::is_symlink(target_, none)) target_ = fs::weakly_canonical(target_, none);
-        const bool exists = fs::exists(target_, none);
-        in_place_ = exists && !fs::is_regular_file(target_, none);
-        part_ = in_place_ ? target_ : fs::path(target_.string() + ".part");
-        std::ofstream out(part_, std::ios::binary | std::ios::trunc);
-        out.write(file.text.data(), static_cast<std::streamsize>(file.text.size()));
-        out.close();
-        if (!out) complain();
-        if (exists && !in_place_) fs::permissions(part_, fs::status(target_, none).permissions(), none);
-    }
-    ~Beside() {
-        if (!taken_) drop();
-    }
-    Beside(const Beside&) = delete;
-    Beside& operator=(const Beside&) = delete;
-
-    void take_place() {
-        std::error_code error;
-        if (!in_place_) fs::rename(part_, target_, error);
-        if (error) complain();
-        taken_ = true;
-    }
-
-  private:
-    void drop() const {
-        std::error_code none;
-        if (!in_place_) fs::remove(part_, none);
-    }
-    [[noreturn]] void complain() const {
-        drop();
-        throw BadData(Problem{{file_.path, 0, 0},
-                              file_.option,
-                              "",
-                              "a file that can be written",
-                              "name another file or free some space"});
-    }
-    const WholeFile& file_;
-    fs::path target_;
-    fs::path part_;
-    bool in_place_ = false;
-    bool taken_ = false;
-};
-
 }  // namespace
 
 void print(const std::string& text) {
@@ -150,8 +99,17 @@ void ProgressLine::show(const std::string& text) {
 
 void write_whole(const std::vector<WholeFile>& files) {
     const SignalsWait wait;
-    std::vector<std::unique_ptr<Beside>> written;
-    for (const WholeFile& file : files) written.push_back(std::make_unique<Beside>(file));
+    std::vector<std::unique_ptr<FileWriter>> written;
+    for (const WholeFile& file : files) {
+        written.push_back(
+            std::make_unique<FileWriter>(file.path, Problem{{file.path, 0, 0},
+                                                            file.option,
+                                                            "",
+                                                            "a file that can be written",
+                                                            "name another file or free some space"}));
+        written.back()->write(file.text);
+        written.back()->finish();
+    }
     for (const auto& file : written) file->take_place();
 }
 

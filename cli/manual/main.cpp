@@ -2,20 +2,21 @@
 #include <cstdio>
 #include <exception>
 #include <filesystem>
-#include <fstream>
 
 #include "cli/exit_codes.hpp"
 #include "cli/grammar.hpp"
 #include "cli/manual/writers.hpp"
+#include "engine/base/file_writer.hpp"
 
 namespace {
 
 void write_file(const std::filesystem::path& path, const std::string& text) {
     std::filesystem::create_directories(path.parent_path());
-    std::ofstream file(path, std::ios::binary);
-    file << text;
-    file.close();
-    if (!file) throw std::runtime_error("cannot write " + path.string());
+    endbell::FileWriter file(
+        path, {{path.string(), 0, 0}, "FOLDER", "", "a folder that can be written", "name another"});
+    file.write(text);
+    file.finish();
+    file.take_place();
 }
 
 void write_all(const std::filesystem::path& folder) {

@@ -8,6 +8,7 @@
 #include <cerrno>
 #include <vector>
 
+#include "engine/base/file_writer.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/catalog/generations.hpp"
 
@@ -31,16 +32,6 @@ BadData failed_write(const fs::path& file, int error) {
 
 fs::path folder_of(const fs::path& file) {
     return file.has_parent_path() ? file.parent_path() : fs::path(".");
-}
-
-/// fsync of a file or a folder.
-void to_disk(const fs::path& path) {
-    const int handle = open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (handle < 0) throw failed_write(path, errno);
-    const int result = fsync(handle);
-    const int error = errno;
-    close(handle);
-    if (result != 0) throw failed_write(path, error);
 }
 
 void remove_with_journals(const fs::path& file) {
@@ -100,7 +91,7 @@ void Replacement::copy_from(const fs::path& original) {
 
 void Replacement::swap_in(int current) {
     reached("file closed");
-    to_disk(file_);
+    if (const std::error_code error = to_disk(file_)) throw failed_write(file_, error.value());
     reached("on disk");
     if (current > 0) {
         const fs::path kept = kept_file(catalog_, current);
@@ -111,12 +102,11 @@ void Replacement::swap_in(int current) {
         if (error) throw failed_write(kept, error.value());
     }
     reached("old kept");
-    std::error_code error;
-    fs::rename(file_, catalog_, error);
-    if (error) throw failed_write(catalog_, error.value());
-    to_disk(folder_of(catalog_));
+    if (const std::error_code error = replace_file(file_, catalog_))
+        throw failed_write(catalog_, error.value());
     reached("swapped");
     const std::vector<int> kept = kept_numbers(catalog_);
+    std::error_code error;
     for (std::size_t i = generations_kept; i < kept.size(); ++i)
         fs::remove(kept_file(catalog_, kept[i]), error);
 }

@@ -116,6 +116,7 @@ class Import {
                 digest();
                 options_.parts_stored(next_.file());
             });
+            set_aside.keep();
             if (options_.mode == ImportMode::tables) check_links(db);
             keep_maps(db);
             tell("digest");

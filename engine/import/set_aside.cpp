@@ -8,13 +8,16 @@ namespace fs = std::filesystem;
 
 namespace {
 
-void check_written(const std::ofstream& out, const fs::path& file) {
-    if (!out)
-        throw BadData(Problem{{file.string(), 0, 0},
-                              "set-aside rows",
-                              "",
-                              "room and permission to write",
-                              "choose another folder"});
+Problem cannot_write(const fs::path& file) {
+    return {
+        {file.string(), 0, 0}, "set-aside rows", "", "room and permission to write", "choose another folder"};
+}
+
+void put_in_place(std::optional<FileWriter>& file) {
+    if (!file) return;
+    file->finish();
+    file->take_place();
+    file.reset();
 }
 
 /// offers.csv -> offers.set-aside.csv; offers.set-aside-2.csv when that name is taken by this import.
@@ -52,7 +55,7 @@ SetAside::SetAside(fs::path folder, const std::vector<fs::path>& inputs) : folde
 }
 
 void SetAside::begin_file(const fs::path& input, std::string head_bytes) {
-    rows_ = std::ofstream();
+    put_in_place(rows_);
     input_ = input;
     head_ = std::move(head_bytes);
     int count = 1;
@@ -62,15 +65,21 @@ void SetAside::begin_file(const fs::path& input, std::string head_bytes) {
 
 void SetAside::add(std::string_view row_bytes, const std::vector<Problem>& problems) {
     if (folder_.empty()) return;
-    if (!reasons_.is_open()) reasons_.open(folder_ / "reasons.txt", std::ios::binary);
-    if (!rows_.is_open()) {
-        rows_.open(file_, std::ios::binary);
-        rows_ << head_;
+    if (!reasons_) {
+        const fs::path file = folder_ / "reasons.txt";
+        reasons_.emplace(file, cannot_write(file));
     }
-    rows_ << row_bytes;
-    for (const Problem& problem : problems) reasons_ << to_text(problem) << '\n';
-    check_written(rows_, file_);
-    check_written(reasons_, folder_ / "reasons.txt");
+    if (!rows_) {
+        rows_.emplace(file_, cannot_write(file_));
+        rows_->write(head_);
+    }
+    rows_->write(row_bytes);
+    for (const Problem& problem : problems) reasons_->write(to_text(problem) + "\n");
+}
+
+void SetAside::keep() {
+    put_in_place(rows_);
+    put_in_place(reasons_);
 }
 
 }  // namespace endbell::inline import

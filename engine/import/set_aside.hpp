@@ -3,10 +3,11 @@
 // an earlier import left in the folder is kept once as *.before: somebody may have begun to mend it.
 #pragma once
 #include <filesystem>
-#include <fstream>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "engine/base/file_writer.hpp"
 #include "engine/base/problem.hpp"
 
 namespace endbell::inline import {
@@ -21,15 +22,17 @@ class SetAside {
     void begin_file(const std::filesystem::path& input, std::string head_bytes);
     void add(std::string_view row_bytes, const std::vector<Problem>& problems);
     /// The file that the present input's rows went to; empty when there is none.
-    std::string file() const { return rows_.is_open() ? file_.string() : std::string(); }
+    std::string file() const { return rows_ ? file_.string() : std::string(); }
+    /// The files of an import that breaks off before are not there.
+    void keep();
 
   private:
     std::filesystem::path folder_;
     std::filesystem::path input_;
     std::filesystem::path file_;
     std::string head_;
-    std::ofstream rows_;
-    std::ofstream reasons_;
+    std::optional<FileWriter> rows_;
+    std::optional<FileWriter> reasons_;
 };
 
 }  // namespace endbell::inline import

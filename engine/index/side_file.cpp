@@ -1,15 +1,14 @@
 #include "engine/index/side_file.hpp"
 
 #include <fcntl.h>
-#include <fmt/format.h>
 #include <sys/mman.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <cstdio>
 #include <cstring>
 
 #include "engine/base/check.hpp"
+#include "engine/base/file_writer.hpp"
 #include "engine/base/problem.hpp"
 
 namespace endbell::inline index {
@@ -114,47 +113,45 @@ const std::byte* SideReader::take(std::size_t size) {
     return bytes_.data() + (at_ - size);
 }
 
+namespace {
+
+std::string_view bytes_of(const void* bytes, std::size_t size) {
+    return {static_cast<const char*>(bytes), size};
+}
+
+}  // namespace
+
 struct SideFileWriter::State {
-    std::filesystem::path path;
-    std::filesystem::path other;
-    std::FILE* file = nullptr;
+    explicit State(const std::filesystem::path& path)
+        : file(path, Problem{{path.string(), 0, 0},
+                             "index",
+                             "",
+                             "a place to write to",
+                             "free some space beside the catalog"}) {}
+    FileWriter file;
     Head head;
     std::vector<Extent> extents;
     std::uint64_t at = 0;
 
-    [[noreturn]] void failed() const {
-        throw BadData(Problem{
-            {path.string(), 0, 0}, "index", "", "a place to write to", "free some space beside the catalog"});
-    }
     void write(const void* bytes, std::size_t size) {
-        if (size > 0 && std::fwrite(bytes, 1, size, file) != size) failed();
+        file.write(bytes_of(bytes, size));
         at += size;
     }
 };
 
 SideFileWriter::SideFileWriter(const std::filesystem::path& path, std::string_view stamp,
                                std::size_t sections)
-    : state_(std::make_unique<State>()) {
-    state_->path = path;
-    state_->other = fmt::format("{}.{}.part", path.string(), ::getpid());
+    : state_(std::make_unique<State>(path)) {
     state_->head.mark = mark;
     state_->head.sections = sections;
     write_stamp(state_->head, stamp);
-    state_->file = std::fopen(state_->other.c_str(), "wbe");
-    if (state_->file == nullptr) state_->failed();
     const std::vector<Extent> room(sections);
     state_->write(&state_->head, sizeof(Head));
     state_->write(room.data(), sections * sizeof(Extent));
 }
 
 SideFileWriter::SideFileWriter(SideFileWriter&&) noexcept = default;
-
-SideFileWriter::~SideFileWriter() {
-    if (!state_) return;
-    if (state_->file != nullptr) std::fclose(state_->file);
-    std::error_code none;  // nothing is there where it was put in place
-    std::filesystem::remove(state_->other, none);
-}
+SideFileWriter::~SideFileWriter() = default;
 
 void SideFileWriter::begin() {
     static constexpr char zeros[alignment] = {};
@@ -169,20 +166,13 @@ void SideFileWriter::append(const void* bytes, std::size_t size) {
 
 void SideFileWriter::finish() {
     check(state_->extents.size() == state_->head.sections, "as many sections as were promised");
-    std::FILE* file = state_->file;
-    const bool written = std::fseek(file, sizeof(Head), SEEK_SET) == 0 &&
-                         std::fwrite(state_->extents.data(), sizeof(Extent), state_->extents.size(), file) ==
-                             state_->extents.size() &&
-                         std::fflush(file) == 0 && ::fdatasync(::fileno(file)) == 0;
-    if (!written) state_->failed();
-    std::fclose(file);
-    state_->file = nullptr;
+    state_->file.write_at(sizeof(Head),
+                          bytes_of(state_->extents.data(), state_->extents.size() * sizeof(Extent)));
+    state_->file.finish();
 }
 
 void SideFileWriter::put_in_place() {
-    std::error_code failure;
-    std::filesystem::rename(state_->other, state_->path, failure);
-    if (failure) state_->failed();
+    state_->file.take_place();
 }
 
 }  // namespace endbell::inline index
