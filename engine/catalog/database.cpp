@@ -74,6 +74,27 @@ bool has_expected_schema(SQLite::Database& db) {
     return next == expected.size();
 }
 
+std::vector<std::string> sorted_lines(SQLite::Database& db, const char* sql) {
+    SQLite::Statement rows(db, sql);
+    std::vector<std::string> lines;
+    while (rows.executeStep()) lines.push_back(rows.getColumn(0).getString());
+    std::sort(lines.begin(), lines.end());
+    return lines;
+}
+
+/// The same tables with the same columns and nothing beside them, in whatever text: an older program laid its statements
+/// out otherwise. Checks of values are not compared: a finished catalog is asked for none.
+bool has_expected_shape(SQLite::Database& db) {
+    SQLite::Database expected(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    expected.exec(schema_sql());
+    const auto equal = [&](const char* sql) { return sorted_lines(db, sql) == sorted_lines(expected, sql); };
+    return equal("SELECT type || ' ' || name || ' ' || tbl_name FROM sqlite_schema") &&
+           equal(
+               "SELECT format('%s %d %d %d %s %s %d %d %d', t.name, t.wr, t.strict, c.cid, c.name, c.type, "
+               "c.\"notnull\", c.pk, c.hidden) "
+               "FROM pragma_table_list t, pragma_table_xinfo(t.name) c WHERE t.schema = 'main'");
+}
+
 void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
     const int id = db.execAndGet("PRAGMA application_id").getInt();
     if (id != application_id) {
@@ -86,7 +107,7 @@ void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
             file, fmt::format("schema version {}", version), fmt::format("schema version {}", schema_version),
             version > schema_version ? "use a newer program" : "import the tables again"));
     }
-    if (!has_expected_schema(db)) {
+    if (!has_expected_schema(db) && !has_expected_shape(db)) {
         throw BadData(not_a_catalog(file, "",
                                     fmt::format("exactly the tables of schema version {}", schema_version),
                                     "somebody changed this file: import the tables again"));

@@ -36,6 +36,8 @@ struct OldFolder : SmallFolder {
         for (const auto& [table, sum] : old_sums)
             db.exec("UPDATE table_digests SET row_sum = '" + sum + "' WHERE table_name = '" + table + "'");
         db.exec("UPDATE generation SET digest = '" + old_digest + "'");
+        // It laid its statements out otherwise, too.
+        db.exec("PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, '    ', ' ')");
         db.exec("PRAGMA user_version = 1");
     }
     ImportReport import_offers(ImportMode mode, const std::string& text) const {
@@ -66,6 +68,16 @@ BOOST_AUTO_TEST_CASE(an_older_catalog_is_answered_from) {
     const StoredCatalog catalog(folder.catalog());
     BOOST_TEST(catalog.stamp() == "generation 1, digest " + old_digest);
     BOOST_TEST(catalog.part("M-2")->motor->taps.size() == 5U);
+}
+
+BOOST_AUTO_TEST_CASE(an_older_catalog_with_another_column_or_table_is_refused) {
+    for (const char* sql :
+         {"ALTER TABLE parts ADD COLUMN more TEXT", "ALTER TABLE taps RENAME COLUMN label TO name",
+          "CREATE TABLE more (one TEXT)", "CREATE VIEW more AS SELECT 1"}) {
+        const OldFolder folder;
+        SQLite::Database(folder.catalog().string(), SQLite::OPEN_READWRITE).exec(sql);
+        BOOST_CHECK_THROW(StoredCatalog{folder.catalog()}, BadData);
+    }
 }
 
 BOOST_AUTO_TEST_CASE(an_older_catalog_is_not_damaged_and_its_digest_not_called_checked) {
