@@ -58,8 +58,8 @@ struct QualityReport {
     int generation = 0;
     std::string digest;
     bool whole = true;  // the rows have the digest that was written with them, and SQLite finds no damage
-    bool digest_checked =
-        true;            // false: it is of an older hash, and only the numbers of rows were held against it
+    /// False: the digest is of an older hash, and only the numbers of rows were held against it.
+    bool digest_checked = true;
     std::string damage;  // what was found when not
     std::int64_t parts = 0;
     std::vector<MissingField> missing;          // in the order of rules
