@@ -26,7 +26,27 @@ const std::vector<RuleSentences>& sentences_of_size_and_place() {
           {R::unused_end_to_guard,
            "It has a shaft end more than is used, which may not be cut: it needs a guard."},
           {R::not_stated, "The job does not state whether two shaft ends are used."},
-          {R::part_does_not_say, "The catalog does not state how many shaft ends the motor has."}}},
+          {R::bushing, "The shaft at the other end is thinner than its wheel's bore: a bushing fills it."},
+          {R::too_thick, "The shaft at the other end is thicker than its wheel's bore and does not go in."},
+          {R::bore_just_short,
+           "The bore at the other end reads just under a standard size: read it again, with a shaft or pin "
+           "of "
+           "that size."},
+          {R::bore_not_stated, "Neither the bore nor the old shaft's diameter at the other end is stated."},
+          {R::to_be_cut, "The shaft at the other end is longer than what clears, and may be cut."},
+          {R::too_long, "The shaft at the other end is longer than the measured room, and may not be cut."},
+          {R::may_be_too_long,
+           "The shaft at the other end is longer than the old one and may not be cut; the room for it is not "
+           "measured."},
+          {R::too_short, "The shaft at the other end is shorter than what was measured as needed."},
+          {R::shorter_than_the_old,
+           "The shaft at the other end is shorter than the old one; how much is needed is not measured."},
+          {R::readings_disagree,
+           "At the other end more shaft is measured as needed than there is room for: one reading is wrong."},
+          {R::part_does_not_say,
+           "The catalog does not state whether the motor has a second shaft end, how thick and long it is, "
+           "or "
+           "whether it may be cut."}}},
         {rule_id::shaft_diameter,
          {{R::not_concerned, "Only motors have a shaft that goes into a bore."},
           {R::specified_assembly, "It is the specified assembly, whose shaft fits its wheel."},

@@ -18,7 +18,7 @@ struct KitPart {
     std::string part_id;
     std::optional<Offer> offer;  // the offer it is priced from; none: price unknown
     std::vector<int> cures;
-    int count = 1;  // how many are bought: relays are counted, any other part cures all its remedies at once
+    int count = 1;  // how many are bought: relays and bushings are counted, any other part cures all at once
 };
 
 /// Work depends on the remedy, not on the part that cures it: every kit for a candidate has the same work.

@@ -82,8 +82,10 @@ class Reacher {
         }
     }
 
+    /// One relay, or one bushing, serves one remedy.
     static bool is_counted(const Remedy& remedy) {
-        return remedy.count > 1 || remedy.cure == Cure::isolation_relay || remedy.cure == Cure::line_relay;
+        return remedy.count > 1 || remedy.cure == Cure::isolation_relay || remedy.cure == Cure::line_relay ||
+               remedy.cure == Cure::shaft_bushing;
     }
 
     /// One way for each set of counted remedies that this accessory could serve.
@@ -117,7 +119,8 @@ class Reacher {
                 const bool apart =
                     inner == outer || std::binary_search(clashes.begin(), clashes.end(), outer);
                 if (!apart && cures_one(item(outer), left, shelf_.size_limits()))
-                    chains_.push_back({{std::min(inner, outer), std::max(inner, outer)}, true, bit});
+                    chains_.push_back(
+                        {{std::min(inner, outer), std::max(inner, outer)}, true, bit, wanted.count});
             }
         }
         return chains_.size() > before;

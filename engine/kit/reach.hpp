@@ -12,7 +12,7 @@ namespace endbell::inline kit {
 /// One way to put remedies right: an accessory, or a chain of two bushings (the outside of one is the inside
 /// of the other). A bushing used in a chain is used for nothing else.
 ///
-/// Relays are counted: a remedy of two takes two of them, and one relay serves one remedy. So an accessory
+/// Relays and bushings are counted: a remedy of two takes two of them, and one serves one remedy. So an accessory
 /// that could serve several counted remedies is a way for each choice of them.
 struct Way {
     std::array<int, 2> items{};  // of the shelf, ascending; the second in a chain only

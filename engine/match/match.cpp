@@ -207,7 +207,12 @@ void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part) {
     const bool between_mounts = remedy.cure == Cure::mount_adapter && !remedy.from && !remedy.to;
     const bool around = remedy.cure == Cure::mount_band && !remedy.from;
     if ((between_mounts || around) && part.motor) remedy.from = part.motor->body_diameter;
-    if (std::find(to.begin(), to.end(), remedy) == to.end()) to.push_back(std::move(remedy));
+    const auto known = std::find(to.begin(), to.end(), remedy);
+    if (known == to.end()) {
+        to.push_back(std::move(remedy));
+    } else if (remedy.cure == Cure::shaft_bushing || remedy.cure == Cure::shaft_cut) {
+        known->count += remedy.count;  // each end of a shaft is worked on by itself
+    }
 }
 
 std::vector<Remedy> remedies_of(const Candidate& candidate) {

@@ -45,6 +45,8 @@ struct PlateFacts {
     Reading<Length> shaft_diameter;
     Reading<Length> shaft_length;
     Reading<Length> shaft_flat;
+    Reading<Length> second_shaft_diameter;  // of the end at the leads, where a shaft comes out at both
+    Reading<Length> second_shaft_length;
     Reading<Length> body_diameter;
     Reading<std::string> frame;
     Reading<Mount> mount;
@@ -67,13 +69,13 @@ template <class Visit>
 void each_plate_reading(PlateFacts& plate, const Visit& visit) {
     const auto each = [&](auto&... readings) { (visit(readings), ...); };
     auto& [family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation,
-           double_shaft, shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle,
-           enclosure, bearing, ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule,
-           program, connector] = plate;
+           double_shaft, shaft_diameter, shaft_length, shaft_flat, second_shaft_diameter, second_shaft_length,
+           body_diameter, frame, mount, bolt_circle, enclosure, bearing, ambient, protection, capacitor,
+           capacitor_volts, speeds, signal, tap_rule, program, connector] = plate;
     each(family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation,
-         double_shaft, shaft_diameter, shaft_length, shaft_flat, body_diameter, frame, mount, bolt_circle,
-         enclosure, bearing, ambient, protection, capacitor, capacitor_volts, speeds, signal, tap_rule,
-         program, connector);
+         double_shaft, shaft_diameter, shaft_length, shaft_flat, second_shaft_diameter, second_shaft_length,
+         body_diameter, frame, mount, bolt_circle, enclosure, bearing, ambient, protection, capacitor,
+         capacitor_volts, speeds, signal, tap_rule, program, connector);
 }
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
@@ -99,9 +101,12 @@ struct MeasuredFacts {
     Reading<Pressure> static_total;
     Reading<Pressure> filter_drop;
     Reading<TemperatureRise> rise;
-    Reading<Length> bore;           // of the wheel or blade hub
-    Reading<Length> shaft_needed;   // motor face to the far end of the hub
-    Reading<Length> shaft_room;     // the longest shaft that clears
+    Reading<Length> bore;          // of the wheel or blade hub
+    Reading<Length> shaft_needed;  // motor face to the far end of the hub
+    Reading<Length> shaft_room;    // the longest shaft that clears
+    Reading<Length> second_bore;   // of the wheel at the other end, where there are two
+    Reading<Length> second_shaft_needed;
+    Reading<Length> second_shaft_room;
     Reading<Length> band_diameter;  // of the mount that stays in the equipment
     Reading<Length> body_room;      // the longest motor body that clears
     Reading<std::vector<Symptom>> symptoms;

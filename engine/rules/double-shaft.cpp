@@ -25,18 +25,20 @@ Finding judge(const Question& q, const Part& part) {
 }  // namespace
 
 Rule double_shaft() {
-    return {
-        id,
-        claim,
-        Weight::hard,
-        {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
-         Reason::single_shaft, Reason::same_shafts, Reason::unused_end_to_guard, Reason::unused_end_to_cut},
-        {"common-practice", "inducer"},
-        {},
-        {"plate.double_shaft"},
-        {"motors.double_shaft", "motors.shaft_cuttable"},
-        {{"motors.double_shaft"}},
-        judge};
+    return {id,
+            claim,
+            Weight::hard,
+            {Reason::not_concerned, Reason::specified_assembly, Reason::not_stated, Reason::part_does_not_say,
+             Reason::single_shaft, Reason::same_shafts, Reason::unused_end_to_guard,
+             Reason::unused_end_to_cut, Reason::bushing, Reason::too_thick, Reason::bore_just_short,
+             Reason::bore_not_stated, Reason::to_be_cut, Reason::too_long, Reason::may_be_too_long,
+             Reason::too_short, Reason::shorter_than_the_old, Reason::readings_disagree},
+            {"common-practice", "inducer"},
+            {},
+            {"plate.double_shaft"},
+            {"motors.double_shaft", "motors.shaft_cuttable"},
+            {{"motors.double_shaft"}},
+            judge};
 }
 
 }  // namespace endbell::inline rules::rule
