@@ -82,20 +82,59 @@ std::vector<std::string> sorted_lines(SQLite::Database& db, const char* sql) {
     return lines;
 }
 
-/// The same tables with the same columns and nothing beside them, in whatever text: an older program laid its statements
-/// out otherwise. Checks of values are not compared: a finished catalog is asked for none.
-bool has_expected_shape(SQLite::Database& db) {
+/// A column that came to a table after the catalog was written: unknown in every row.
+struct LaterColumn {
+    const Table& table;
+    const Column& column;
+};
+
+std::vector<LaterColumn> later_columns(SQLite::Database& db) {
+    std::vector<LaterColumn> later;
+    for (const Table& table : tables()) {
+        SQLite::Statement rows(db, "SELECT name FROM pragma_table_info(?)");
+        rows.bind(1, std::string(table.name));
+        std::vector<std::string> there;
+        while (rows.executeStep()) there.push_back(rows.getColumn(0).getString());
+        for (const Column& column : table.columns) {
+            const bool may_be_unknown = column.need == Need::optional && !column.when_empty;
+            if (may_be_unknown && std::find(there.begin(), there.end(), column.name) == there.end())
+                later.push_back({table, column});
+        }
+    }
+    return later;
+}
+
+/// The same tables with the same columns but for later ones and nothing beside them, in whatever text and order: an older
+/// program laid its statements out otherwise. Checks of values are not compared: a finished catalog is asked for none.
+bool has_expected_shape(SQLite::Database& db, const std::vector<LaterColumn>& later) {
     SQLite::Database expected(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     expected.exec(schema_sql());
+    for (const LaterColumn& l : later)
+        expected.exec(
+            fmt::format("ALTER TABLE {} DROP COLUMN {}", quoted(l.table.name), quoted(l.column.name)));
     const auto equal = [&](const char* sql) { return sorted_lines(db, sql) == sorted_lines(expected, sql); };
     return equal("SELECT type || ' ' || name || ' ' || tbl_name FROM sqlite_schema") &&
            equal(
-               "SELECT format('%s %d %d %d %s %s %d %d %d', t.name, t.wr, t.strict, c.cid, c.name, c.type, "
+               "SELECT format('%s %d %d %s %s %d %d %d', t.name, t.wr, t.strict, c.name, c.type, "
                "c.\"notnull\", c.pk, c.hidden) "
                "FROM pragma_table_list t, pragma_table_xinfo(t.name) c WHERE t.schema = 'main'");
 }
 
-void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
+/// Where a catalog may not be changed, a view shows the later columns of a table under its name.
+void show_later_columns(SQLite::Database& db, const std::vector<LaterColumn>& later) {
+    for (std::size_t i = 0; i < later.size();) {
+        const Table& table = later[i].table;
+        std::string unknown;
+        for (; i < later.size() && &later[i].table == &table; ++i)
+            unknown += ", NULL AS " + quoted(later[i].column.name);
+        db.exec("PRAGMA temp_store = MEMORY");
+        db.exec(fmt::format("CREATE TEMP VIEW {0} AS SELECT stored.*{1} FROM main.{0} AS stored",
+                            quoted(table.name), unknown));
+    }
+}
+
+/// The columns that it does not have yet.
+std::vector<LaterColumn> check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
     const int id = db.execAndGet("PRAGMA application_id").getInt();
     if (id != application_id) {
         throw BadData(
@@ -107,11 +146,14 @@ void check_is_catalog(SQLite::Database& db, const std::filesystem::path& file) {
             file, fmt::format("schema version {}", version), fmt::format("schema version {}", schema_version),
             version > schema_version ? "use a newer program" : "import the tables again"));
     }
-    if (!has_expected_schema(db) && !has_expected_shape(db)) {
+    if (has_expected_schema(db)) return {};
+    std::vector<LaterColumn> later = later_columns(db);
+    if (!has_expected_shape(db, later)) {
         throw BadData(not_a_catalog(file, "",
                                     fmt::format("exactly the tables of schema version {}", schema_version),
                                     "somebody changed this file: import the tables again"));
     }
+    return later;
 }
 
 /// A writer whose file is thrown away unless it finishes: the disk is only asked to be safe once, at the end.
@@ -145,7 +187,7 @@ SQLite::Database open_finished(const std::filesystem::path& file) {
         db.exec("PRAGMA cache_size = -512");
         // One transaction for all: the file is not looked at anew for each statement, and may still grow at its end.
         db.exec("BEGIN");
-        check_is_catalog(db, file);
+        show_later_columns(db, check_is_catalog(db, file));
         return db;
     });
 }
@@ -172,7 +214,8 @@ SQLite::Database open_private(const std::filesystem::path& file) {
         SQLite::Database db(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX);
         harden(db);
         set_for_filling(db);
-        check_is_catalog(db, file);
+        for (const LaterColumn& l : check_is_catalog(db, file))
+            db.exec(fmt::format("ALTER TABLE {} ADD COLUMN {}", quoted(l.table.name), column_sql(l.column)));
         return db;
     });
 }

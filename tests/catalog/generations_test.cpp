@@ -153,6 +153,50 @@ BOOST_AUTO_TEST_CASE(a_catalog_with_a_view_or_a_newer_schema_is_refused) {
     }
 }
 
+/// What an older program, which did not know the column yet, would have left.
+void forget_column(const fs::path& catalog, const char* column) {
+    SQLite::Database db(catalog.string(), SQLite::OPEN_READWRITE);
+    db.exec(std::string("ALTER TABLE motors DROP COLUMN ") + column);
+    db.exec("PRAGMA user_version = 1");
+}
+
+BOOST_AUTO_TEST_CASE(a_column_that_an_older_catalog_lacks_is_unknown) {
+    SmallFolder folder;
+    folder.import();
+    const Part before = *StoredCatalog(folder.catalog()).part("M-1");
+    BOOST_TEST(before.motor->shaft_length.has_value());
+    forget_column(folder.catalog(), "shaft_length_in");
+    const Part after = *StoredCatalog(folder.catalog()).part("M-1");
+    BOOST_TEST(!after.motor->shaft_length.has_value());
+    BOOST_TEST((after.motor->shaft_diameter == before.motor->shaft_diameter));
+    BOOST_TEST((after.motor->body_diameter == before.motor->body_diameter));
+}
+
+BOOST_AUTO_TEST_CASE(the_next_import_gives_an_older_catalog_the_column) {
+    SmallFolder folder;
+    folder.import();
+    forget_column(folder.catalog(), "shaft_length_in");
+    folder.table("labour_tasks", "task,hours,source\nmotor swap,9,shop\n");
+    ImportOptions one_table;
+    one_table.mode = ImportMode::tables;
+    import_catalog({folder.path / "tables/labour_tasks.csv"}, folder.catalog(), one_table);
+    SQLite::Database db(folder.catalog().string());
+    const char* count = "SELECT count(*) FROM pragma_table_info('motors') WHERE name = 'shaft_length_in'";
+    BOOST_TEST(db.execAndGet(count).getInt() == 1);
+    BOOST_TEST(StoredCatalog(folder.catalog()).part("M-1").has_value());
+    BOOST_TEST(StoredCatalog(folder.catalog()).labour("motor swap")->thousandth_hours == 9000);
+}
+
+BOOST_AUTO_TEST_CASE(a_catalog_that_lacks_a_column_it_must_have_is_refused) {
+    SmallFolder folder;
+    folder.import();
+    {
+        SQLite::Database db(folder.catalog().string(), SQLite::OPEN_READWRITE);
+        db.exec("ALTER TABLE parts DROP COLUMN maker");
+    }
+    BOOST_CHECK_THROW(StoredCatalog{folder.catalog()}, BadData);
+}
+
 BOOST_AUTO_TEST_CASE(a_row_that_was_changed_behind_our_back_is_found) {
     SmallFolder folder;
     folder.import();
