@@ -4,7 +4,7 @@
 -- Made from engine/fields by the catalog's tests: change those, not this.
 
 PRAGMA application_id = 1162757196; -- "ENDL"
-PRAGMA user_version = 2; -- schema version: migrations/README.md
+PRAGMA user_version = 3; -- schema version: migrations/README.md
 
 -- Everything that can be bought: one row a part, whatever its kind.
 CREATE TABLE parts (
@@ -43,6 +43,10 @@ CREATE TABLE motors (
         CONSTRAINT "a shaft length above zero, at most 60 in" CHECK (shaft_length_in > 0 AND shaft_length_in <= 60),
     shaft_flat_in REAL
         CONSTRAINT "a flat of zero to 60 in" CHECK (shaft_flat_in BETWEEN 0 AND 60),
+    second_shaft_diameter_in REAL
+        CONSTRAINT "a second shaft diameter above zero, at most 3 in" CHECK (second_shaft_diameter_in > 0 AND second_shaft_diameter_in <= 3),
+    second_shaft_length_in REAL
+        CONSTRAINT "a second shaft length above zero, at most 60 in" CHECK (second_shaft_length_in > 0 AND second_shaft_length_in <= 60),
     shaft_cuttable TEXT
         CHECK (shaft_cuttable = 'yes' OR shaft_cuttable = 'no'),
     body_diameter_in REAL

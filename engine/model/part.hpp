@@ -49,6 +49,8 @@ struct Motor {
     std::optional<Length> shaft_diameter;
     std::optional<Length> shaft_length;
     std::optional<Length> shaft_flat;
+    std::optional<Length> second_shaft_diameter;  // at the lead end, of a double shaft
+    std::optional<Length> second_shaft_length;
     std::optional<bool> shaft_cuttable;
     std::optional<Length> body_diameter;
     std::optional<Length> body_length;

@@ -553,20 +553,11 @@ Verdict rotation(const Pair& p) {
     return *needs == *p.m->rotation ? yes : no;
 }
 
-Verdict double_shaft(const Pair& p) {
-    if (p.mod || p.same_assembly) return yes;
-    const auto* needs = told(p.job.plate.double_shaft);
-    if (!p.m->double_shaft) return needs ? open : yes;
-    if (*p.m->double_shaft) return is(needs, true) || p.m->shaft_cuttable == false ? yes : work;
-    return is(needs, true) ? no : yes;
-}
-
-Verdict shaft_diameter(const Pair& p) {
-    if (p.mod || p.same_assembly) return yes;
-    const auto* bore =
-        told(p.job.measured.bore) ? told(p.job.measured.bore) : told(p.job.plate.shaft_diameter);
-    if (!bore || !p.m->shaft_diameter) return open;
-    const double read = bore->in(inch), shaft = p.m->shaft_diameter->in(inch);
+// One end: what goes into the bore...
+Verdict into_bore(const Length* measured, const Length* was, const std::optional<Length>& offered) {
+    const auto* bore = measured ? measured : was;
+    if (!bore || !offered) return open;
+    const double read = bore->in(inch), shaft = offered->in(inch);
     // In 64ths: 1/4, 5/16, 3/8, 7/16, 1/2, 5/8, 3/4, 7/8, 1, 1 1/8; then IEC shafts.
     std::vector<double> sold{9 / 25.4, 11 / 25.4, 14 / 25.4, 19 / 25.4, 24 / 25.4};
     for (const int parts : {16, 20, 24, 28, 32, 40, 48, 56, 64, 72}) sold.push_back(parts / 64.0);
@@ -578,14 +569,12 @@ Verdict shaft_diameter(const Pair& p) {
     return read - shaft > 0.002 + 1e-8 ? work : yes;
 }
 
-Verdict shaft_length(const Pair& p) {
-    if (p.mod || p.same_assembly) return yes;
-    const auto* needed = told(p.job.measured.shaft_needed);
-    const auto* was = told(p.job.plate.shaft_length);
-    const auto* room = told(p.job.measured.shaft_room);
+// ... and what reaches through the hub and clears.
+Verdict through_hub(const Length* needed, const Length* was, const Length* room,
+                    const std::optional<Length>& offered, const std::optional<bool>& cuttable) {
     if (!needed && !was && !room) return yes;
-    if (!p.m->shaft_length) return open;
-    const double has = p.m->shaft_length->in(inch);
+    if (!offered) return open;
+    const double has = offered->in(inch);
     const double least = needed ? needed->in(inch) : was ? was->in(inch) : 0;
     if (needed && room && least > room->in(inch) + 1e-8) return open;
     const bool fills_the_room = room && has + 1e-8 >= room->in(inch);
@@ -596,9 +585,34 @@ Verdict shaft_length(const Pair& p) {
     if (was) longest = std::max(longest, was->in(inch) + 0.25);
     if (room) longest = room->in(inch);
     if (has <= longest + 1e-8) return yes;
-    if (!p.m->shaft_cuttable) return open;
-    if (*p.m->shaft_cuttable) return work;
+    if (!cuttable) return open;
+    if (*cuttable) return work;
     return room ? no : open;
+}
+
+Verdict double_shaft(const Pair& p) {
+    if (p.mod || p.same_assembly) return yes;
+    const auto* needs = told(p.job.plate.double_shaft);
+    if (!p.m->double_shaft) return needs ? open : yes;
+    if (!*p.m->double_shaft) return is(needs, true) ? no : yes;
+    if (!is(needs, true)) return p.m->shaft_cuttable == false ? yes : work;
+    const MeasuredFacts& now = p.job.measured;
+    const PlateFacts& plate = p.job.plate;
+    return std::max(
+        into_bore(told(now.second_bore), told(plate.second_shaft_diameter), p.m->second_shaft_diameter),
+        through_hub(told(now.second_shaft_needed), told(plate.second_shaft_length),
+                    told(now.second_shaft_room), p.m->second_shaft_length, p.m->shaft_cuttable));
+}
+
+Verdict shaft_diameter(const Pair& p) {
+    if (p.mod || p.same_assembly) return yes;
+    return into_bore(told(p.job.measured.bore), told(p.job.plate.shaft_diameter), p.m->shaft_diameter);
+}
+
+Verdict shaft_length(const Pair& p) {
+    if (p.mod || p.same_assembly) return yes;
+    return through_hub(told(p.job.measured.shaft_needed), told(p.job.plate.shaft_length),
+                       told(p.job.measured.shaft_room), p.m->shaft_length, p.m->shaft_cuttable);
 }
 
 Verdict shaft_flat(const Pair& p) {

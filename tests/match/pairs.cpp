@@ -142,6 +142,11 @@ const std::vector<Spoil>& job_spoils() {
         [](World& w, Dice& d) { put(w.job.measured.shaft_needed, lengths, d); },
         [](World& w, Dice& d) { put(w.job.measured.shaft_room, lengths, d); },
         [](World& w, Dice& d) { put(w.job.plate.shaft_flat, flats, d); },
+        [](World& w, Dice& d) { put(w.job.plate.second_shaft_diameter, shafts, d); },
+        [](World& w, Dice& d) { put(w.job.measured.second_bore, shafts, d); },
+        [](World& w, Dice& d) { put(w.job.plate.second_shaft_length, lengths, d); },
+        [](World& w, Dice& d) { put(w.job.measured.second_shaft_needed, lengths, d); },
+        [](World& w, Dice& d) { put(w.job.measured.second_shaft_room, lengths, d); },
         [](World& w, Dice& d) { put(w.job.plate.body_diameter, bodies, d); },
         [](World& w, Dice& d) { put(w.job.measured.band_diameter, bodies, d); },
         [](World& w, Dice& d) {
@@ -240,6 +245,8 @@ const std::vector<Spoil>& motor_spoils() {
         [](World& w, Dice& d) { put(w.motor().shaft_diameter, shafts, d); },
         [](World& w, Dice& d) { put(w.motor().shaft_length, lengths, d); },
         [](World& w, Dice& d) { put(w.motor().shaft_flat, flats, d); },
+        [](World& w, Dice& d) { put(w.motor().second_shaft_diameter, shafts, d); },
+        [](World& w, Dice& d) { put(w.motor().second_shaft_length, lengths, d); },
         [](World& w, Dice& d) {
             put(w.motor().shaft_cuttable, {true, false}, d);
         },
@@ -308,7 +315,7 @@ const std::vector<Spoil>& module_spoils() {
 }  // namespace
 
 World base_pair(Dice& dice) {
-    switch (dice.below(7)) {
+    switch (dice.below(8)) {
         case 0:
             return blower();
         case 1:
@@ -321,6 +328,8 @@ World base_pair(Dice& dice) {
             return module_job();
         case 5:
             return inducer();
+        case 6:
+            return two_wheels();
         default: {
             World w = five_taps();
             w.job.plate.family = known(dice.one_in(2) ? Family::constant_airflow : Family::communicating);

@@ -1,6 +1,7 @@
 // What must hold for any job and catalog.
 #include <algorithm>
 #include <map>
+#include <set>
 #include <sstream>
 
 #include "engine/ask/relax.hpp"
@@ -232,8 +233,14 @@ BOOST_AUTO_TEST_CASE(a_way_out_is_a_blank_or_a_tape_size) {
         catalog.parts_list.push_back(w.part);
         for (const Relaxation& way : relaxations(ask(w), match_parts(ask(w), books_of(catalog)).report)) {
             ++seen;
-            const bool tape = way.job_key == "measured.bore" || way.job_key == "measured.band_diameter" ||
-                              way.job_key == "measured.shaft_needed" || way.job_key == "measured.shaft_room";
+            static const std::set<std::string> tapes{"measured.bore",
+                                                     "measured.band_diameter",
+                                                     "measured.shaft_needed",
+                                                     "measured.shaft_room",
+                                                     "measured.second_bore",
+                                                     "measured.second_shaft_needed",
+                                                     "measured.second_shaft_room"};
+            const bool tape = tapes.count(std::string(way.job_key)) > 0;
             BOOST_TEST_CONTEXT(i << ' ' << way.rule << ' ' << way.job_key << ' ' << way.answer) {
                 BOOST_TEST((tape || way.unread));
                 if (w.job.plate.volts.said() && w.job.unit.plate_trusted.said() != false) {
@@ -294,7 +301,7 @@ bool apply(const Remedy& remedy, std::string_view rule, World& w) {
     Motor& m = w.motor();
     switch (remedy.cure) {
         case Cure::shaft_bushing:
-            m.shaft_diameter = remedy.to;
+            (rule == "double-shaft" ? m.second_shaft_diameter : m.shaft_diameter) = remedy.to;
             return true;
         case Cure::body_ring:
             m.body_diameter = remedy.to;
@@ -310,8 +317,8 @@ bool apply(const Remedy& remedy, std::string_view rule, World& w) {
             m.connector = remedy.connector_from;
             return true;
         case Cure::shaft_cut:
-            if (rule == "double-shaft") m.double_shaft = false;
-            if (remedy.to) m.shaft_length = remedy.to;
+            if (rule == "double-shaft" && !remedy.to) m.double_shaft = false;  // the unused end goes
+            if (remedy.to) (rule == "double-shaft" ? m.second_shaft_length : m.shaft_length) = remedy.to;
             return true;
         case Cure::capacitor_removal:
             w.job.plate.capacitor = {};

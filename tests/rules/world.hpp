@@ -104,6 +104,19 @@ inline World blower() {
     return w;
 }
 
+/// The same with two wheels on 1/2 in. bores: at the leads 4 in. of shaft is needed, and 4.5 in. clears.
+inline World two_wheels() {
+    World w = blower();
+    w.job.plate.double_shaft = known(true);
+    w.job.measured.second_bore = known(inch(0.5));
+    w.job.measured.second_shaft_needed = known(inch(4));
+    w.job.measured.second_shaft_room = known(inch(4.5));
+    w.motor().double_shaft = true;
+    w.motor().second_shaft_diameter = inch(0.5);
+    w.motor().second_shaft_length = inch(4.25);
+    return w;
+}
+
 /// 1/4 hp condenser fan on studs, shaft up.
 inline World condenser() {
     World w = blower();
