@@ -97,7 +97,7 @@ Rows plate_keys() {
         row(plate, &F::second_shaft_diameter,
             {"second_shaft_diameter", "at the lead end, where a shaft comes out at both",
              "in (from 6 up: mm)", "1/2", "How thick is the shaft at the other end, by caliper?"},
-            read_shaft_diameter, {152, 30, 0.80, of_motor<&Motor::shaft_diameter>}),
+            read_shaft_diameter, {152, 30, 0.80, of_motor<&Motor::second_shaft_diameter>}),
         row(plate, &F::second_shaft_length,
             {"second_shaft_length", "the same, as the motor was made", "in (from 25 up: mm)", "4",
              "How long is the shaft at the other end, from the motor's face to its end?"},
