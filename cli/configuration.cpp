@@ -28,12 +28,12 @@ std::optional<std::string> environment(const char* name) {
     return value == nullptr ? std::nullopt : std::optional<std::string>(value);
 }
 
-struct Choice {
+struct SettingsFile {
     fs::path file;         // empty: none
     bool must_be = false;  // named by the user
 };
 
-Choice configuration_file() {
+SettingsFile configuration_file() {
     if (const auto named = environment("ENDBELL_CONFIG")) return {*named, true};
     const auto xdg = environment("XDG_CONFIG_HOME");
     if (xdg && fs::path(*xdg).is_absolute()) return {fs::path(*xdg) / "endbell" / "config.toml", false};
@@ -49,7 +49,8 @@ std::string resolved(const std::string& path, const fs::path& said_in) {
     return (said_in.parent_path() / path).lexically_normal().string();
 }
 
-std::string unreadable_key(const job::Entry& entry, const fs::path& file, Configuration& into) {
+/// What was expected of the entry; empty: it was taken. Anything unknown is refused, or a misspelt key would do nothing.
+std::string unreadable_key(const job::TomlEntry& entry, const fs::path& file, Configuration& into) {
     if (!entry.group.empty()) return "a key outside any group";
     if (entry.name == "catalog" || entry.name == "shop") {
         if (entry.number || entry.value.empty()) return "a path in quotes";
@@ -66,7 +67,7 @@ Configuration read_configuration(const fs::path& path, const std::string& text) 
     const job::TomlDocument document = job::parse_toml(text, path.string());
     std::vector<Problem> problems = document.problems;
     Configuration found;
-    for (const job::Entry& entry : document.entries) {
+    for (const job::TomlEntry& entry : document.entries) {
         const std::string expected = unreadable_key(entry, path, found);
         if (expected.empty()) continue;
         const std::string near = nearest(entry.name, {"catalog", "shop", "width"});
@@ -80,7 +81,7 @@ Configuration read_configuration(const fs::path& path, const std::string& text) 
 }
 
 Configuration configuration() {
-    const Choice choice = configuration_file();
+    const SettingsFile choice = configuration_file();
     std::error_code none;
     if (choice.file.empty() || (!choice.must_be && !fs::exists(choice.file, none))) return {};
     std::ifstream file(choice.file, std::ios::binary);

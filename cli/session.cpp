@@ -31,13 +31,6 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
     return job;
 }
 
-std::vector<OpenField> open_fields(const FailedUnit& job) {
-    std::vector<OpenField> open;
-    for (const OpenQuestion& q : open_questions(job))
-        open.push_back(OpenField{q.key, q.raw, q.question, q.readings});
-    return open;
-}
-
 }  // namespace
 
 std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
@@ -59,7 +52,7 @@ Session open_session(const Arguments& typed) {
     session.open = open_fields(session.job);
     for (const std::string& unread : words_not_understood) {
         session.open.push_back(OpenField{
-            "--plate", unread, "This was not understood and decides nothing. What does it say?", {}});
+            "--plate", unread, "This was not understood and decides nothing. What does it say?", {}, {}});
     }
     session.catalog = open_catalog(typed);
     if (!typed.shop.empty()) add_shop(session.job, read_shop_policy_file(typed.shop));
@@ -120,9 +113,9 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
             chosen = &*found;
         } else {
             const KitShelf shelf(session.books(), session.policy);
-            const Question question{session.job, selection.facts, selection.diagnosis, session.limits};
+            const Query query{session.job, selection.facts, selection.diagnosis, session.limits};
             selection.options.push_back(carry(session.job, selection.facts,
-                                              candidate(question, *session.catalog, part.id), shelf,
+                                              candidate(query, *session.catalog, part.id), shelf,
                                               session.books()));
             chosen = &selection.options.back();
         }

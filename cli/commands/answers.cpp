@@ -47,7 +47,7 @@ int run_why(const Arguments& typed_as_is) {
     const Limits& limits = session.limits;
     const Facts facts = facts_of(session.job, limits);
     const Diagnosis diagnosis = diagnose(session.job, facts, limits);
-    Candidate candidate = examine(Question{session.job, facts, diagnosis, limits}, part);
+    Candidate candidate = examine(Query{session.job, facts, diagnosis, limits}, part);
     const std::string stamp = stamp_of(session.job, *session.catalog);
     if (typed.json) {
         print(json_candidate("why", candidate, stamp));
@@ -106,8 +106,8 @@ int run_sheet(const Arguments& typed) {
     const Session session = open_session(typed);
     Selection selection = select_part(session.job, session.books(), session.policy);
     const Option* option = chosen_option(typed, session, selection);
-    const Reader reader = *from_word<Reader>(typed.reader);
-    const Document sheet = sheet_document(session.job, selection, option, reader, session.open);
+    const SheetKind kind = *from_word<SheetKind>(typed.reader);
+    const Document sheet = sheet_document(session.job, selection, option, kind, session.open);
     if (!typed.html.empty()) write_whole({{typed.html, render_html(sheet), "--html"}});
     if (typed.json) {
         print(json_sheet(selection, option, sheet));

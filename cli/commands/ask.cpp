@@ -25,15 +25,15 @@ namespace endbell::cli {
 namespace {
 
 /// The job and what is answered about it, as the file says it now.
-struct Present {
+struct JobNow {
     Session session;
     Selection selection;
     std::vector<AskedReading> asked;
 
-    explicit Present(const Arguments& typed)
+    explicit JobNow(const Arguments& typed)
         : session(open_session(typed)), selection(select_part(session.job, session.books(), session.policy)) {
         if (selection.outcome == Outcome::undecided) {
-            asked = what_to_ask(Question{session.job, selection.facts, selection.diagnosis, session.limits},
+            asked = what_to_ask(Query{session.job, selection.facts, selection.diagnosis, session.limits},
                                 selection.report, *session.catalog);
         }
     }
@@ -88,7 +88,7 @@ class Dialogue {
         say("Each answer is written into " + visible(typed_.job) +
             " at once. ? explains; skip, back and quit are no answers.\n\n");
         for (;;) {
-            now_ = std::make_unique<Present>(typed_);
+            now_ = std::make_unique<JobNow>(typed_);
             const std::string key = next_key();
             if (key.empty()) return decide();
             if (!steps_.empty()) say(what_is_left(now_->selection.report) + "\n\n");
@@ -166,8 +166,8 @@ class Dialogue {
             say(to_text(*problem) + "\n");
             return false;
         }
-        for (const OpenQuestion& open : open_questions(trial)) {
-            if (open.key != key) continue;
+        for (const OpenField& open : open_fields(trial)) {
+            if (open.job_key != key) continue;
             say("That does not decide it: " + visible(open.question) + "\n");
             for (const std::string& reading : open.readings) say("  - " + visible(reading) + "\n");
             return false;
@@ -236,7 +236,7 @@ class Dialogue {
     int number_ = 1;
     std::string written_;
     std::vector<Step> steps_;
-    std::unique_ptr<Present> now_;
+    std::unique_ptr<JobNow> now_;
 };
 
 }  // namespace

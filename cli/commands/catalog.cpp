@@ -185,7 +185,7 @@ int run_catalog_restore(const Arguments& typed) {
 int run_catalog_check(const Arguments& typed) {
     FailedUnit day;  // reads the date as a job would, and complains alike
     if (!typed.as_of.empty()) set_field(day, "shop.as_of=" + typed.as_of);
-    const QualityReport r = check_catalog(typed.database, QualityOptions{day.shop.as_of.value, 20});
+    const QualityReport r = quality_of(typed.database, QualityOptions{day.shop.as_of.value, 20});
     Document d{"Quality of " + typed.database,
                {},
                "generation " + std::to_string(r.generation) + ", digest " + r.digest};

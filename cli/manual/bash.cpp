@@ -59,7 +59,8 @@ std::string names(const std::vector<Item>& options) {
 
 std::string words_below(const CommandLine& line, const std::string& group) {
     std::string words;
-    for (const Choice& choice : choices_below(line, group)) words += (words.empty() ? "" : " ") + choice.word;
+    for (const NextWord& choice : choices_below(line, group))
+        words += (words.empty() ? "" : " ") + choice.word;
     return words;
 }
 

@@ -26,9 +26,9 @@ std::string dashed(std::string name) {
     return name;
 }
 
-std::vector<Choice> choices_below(const CommandLine& line, const std::string& group) {
+std::vector<NextWord> choices_below(const CommandLine& line, const std::string& group) {
     const std::string above = group.empty() ? "" : group + " ";
-    std::vector<Choice> choices;
+    std::vector<NextWord> choices;
     for (const Verb& verb : line.verbs) {
         if (verb.name.rfind(above, 0) != 0) continue;
         const std::string word = verb.name.substr(above.size());

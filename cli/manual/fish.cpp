@@ -46,7 +46,7 @@ std::string option_line(const Item& item, const std::string& condition) {
 /// The words that may be typed next, under a condition.
 std::string choice_lines(const CommandLine& line, const std::string& group, const std::string& condition) {
     std::string text;
-    for (const Choice& choice : choices_below(line, group))
+    for (const NextWord& choice : choices_below(line, group))
         text += "complete -c endbell -n " + quoted_for_fish(condition) + " -a " + choice.word + " -d " +
                 quoted_for_fish(choice.help) + "\n";
     return text;
@@ -61,7 +61,7 @@ std::string fish_completion(const CommandLine& line) {
     for (const VerbGroup& group : line.groups) {
         std::string condition =
             "__fish_seen_subcommand_from " + group.name + "; and not __fish_seen_subcommand_from";
-        for (const Choice& choice : choices_below(line, group.name)) condition += " " + choice.word;
+        for (const NextWord& choice : choices_below(line, group.name)) condition += " " + choice.word;
         script += choice_lines(line, group.name, condition);
     }
     for (const Verb& verb : line.verbs) {

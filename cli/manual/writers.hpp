@@ -29,12 +29,12 @@ std::string sentence(std::string text);
 std::string dashed(std::string name);
 
 /// A word that may be typed next, and what it does.
-struct Choice {
+struct NextWord {
     std::string word;
     std::string help;
 };
 /// The words that may follow a group's name; "": the first words.
-std::vector<Choice> choices_below(const CommandLine& line, const std::string& group);
+std::vector<NextWord> choices_below(const CommandLine& line, const std::string& group);
 
 /// What completion shows where a word of this item stands.
 enum class Next { nothing, files, folders, words };

@@ -55,7 +55,7 @@ std::string choice(const std::string& name, const std::string& help) {
 /// The function that completes what follows `name`: a list of verbs, and then the verb's own function.
 std::string chooser(const CommandLine& line, const std::string& group) {
     std::string choices;
-    for (const Choice& each : choices_below(line, group)) choices += choice(each.word, each.help);
+    for (const NextWord& each : choices_below(line, group)) choices += choice(each.word, each.help);
     const std::string function = group.empty() ? "_endbell" : "_endbell-" + group;
     return function +
            "() {\n    local context state state_descr line\n    typeset -A opt_args\n    local -a verbs\n"

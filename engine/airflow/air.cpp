@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline airflow {
 
@@ -16,12 +16,12 @@ double density_ratio(Length altitude, Temperature temperature) {
 }
 
 Airflow airflow_for(HeatRate heat, TemperatureRise rise, HeatFactor factor) {
-    check(rise > TemperatureRise() && factor > HeatFactor(), "a rise that carries heat is above zero");
+    ensure(rise > TemperatureRise() && factor > HeatFactor(), "a rise that carries heat is above zero");
     return cfm(heat.in(btu_per_hour) / (factor.in(btu_per_hour_cfm_degree)*rise.in(fahrenheit_degree)));
 }
 
 TemperatureRise rise_for(HeatRate heat, Airflow airflow, HeatFactor factor) {
-    check(airflow > Airflow() && factor > HeatFactor(), "an airflow that carries heat is above zero");
+    ensure(airflow > Airflow() && factor > HeatFactor(), "an airflow that carries heat is above zero");
     return fahrenheit_degree(heat.in(btu_per_hour) / (factor.in(btu_per_hour_cfm_degree)*airflow.in(cfm)));
 }
 

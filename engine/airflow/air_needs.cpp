@@ -11,15 +11,15 @@ namespace endbell::inline airflow {
 
 namespace {
 
-struct Window {
+struct AirflowWindow {
     Airflow low, target, high;
-    friend Window operator*(const Window& window, double times) {
+    friend AirflowWindow operator*(const AirflowWindow& window, double times) {
         return {window.low * times, window.target * times, window.high * times};
     }
 };
 
 /// The facts that windows are made of, and what was assumed on the way.
-struct Needs {
+struct WindowFacts {
     const FailedUnit& job;
     const Facts& facts;
     const Limits& limits;
@@ -33,14 +33,14 @@ struct Needs {
 
 /// The reading, unless it is missing or no place on earth; else the standard one, named as assumed.
 template <class T>
-T place_or(Needs& needs, const Reading<T>& reading, T least, T most, T standard, const char* key) {
+T place_or(WindowFacts& needs, const Reading<T>& reading, T least, T most, T standard, const char* key) {
     if (reading && *reading >= least && *reading <= most) return *reading;
     needs.assume(key);
     return standard;
 }
 
-void set_place(Needs& needs) {
-    const EquipmentFacts& equipment = needs.job.equipment;
+void set_place(WindowFacts& needs) {
+    const EquipmentReadings& equipment = needs.job.equipment;
     const Length altitude =
         place_or(needs, equipment.altitude, foot(-1500), foot(20000), foot(0), "equipment.altitude");
     const Temperature inlet =
@@ -56,7 +56,7 @@ bool above_zero(const Reading<Q>& reading) {
 }
 
 /// The window of each ton of cooling.
-Window per_ton(Needs& needs) {
+AirflowWindow per_ton(WindowFacts& needs) {
     const Limits& limits = needs.limits;
     const Reading<Climate>& climate = needs.job.equipment.climate;
     if (!climate) needs.assume("equipment.climate");
@@ -71,17 +71,17 @@ Window per_ton(Needs& needs) {
     return {limits.value(limit::cooling_low), assumed::cooling_normal, limits.value(limit::cooling_high)};
 }
 
-void set(CallAir& call, const Window& window) {
+void set(CallAir& call, const AirflowWindow& window) {
     call.low = std::min(window.low, window.high);  // a shop may have tightened one edge past the other
     call.target = std::clamp(window.target, call.low, window.high);
     call.high = window.high;
 }
 
-double tons(const Needs& needs) {
+double tons(const WindowFacts& needs) {
     return needs.job.equipment.cooling->in(ton_cooling);
 }
 
-void need_cooling(Needs& needs, CallAir& call, double share) {
+void need_cooling(WindowFacts& needs, CallAir& call, double share) {
     call.basis = WindowBasis::cfm_per_ton;
     if (!above_zero(needs.job.equipment.cooling)) {
         call.lacking.push_back("equipment.cooling");
@@ -91,7 +91,7 @@ void need_cooling(Needs& needs, CallAir& call, double share) {
     set(call, per_ton(needs) * (tons(needs) * share));
 }
 
-void need_dehumidify(Needs& needs, CallAir& call) {
+void need_dehumidify(WindowFacts& needs, CallAir& call) {
     need_cooling(needs, call, 1);
     if (!call.lacking.empty()) return;
     const Airflow cooling = call.target, least = needs.limits.value(limit::cooling_least) * tons(needs);
@@ -101,8 +101,8 @@ void need_dehumidify(Needs& needs, CallAir& call) {
 }
 
 /// From the plate's rise window; the target is the airflow at the middle of the rises.
-void need_rise(Needs& needs, CallAir& call, double share) {
-    const EquipmentFacts& equipment = needs.job.equipment;
+void need_rise(WindowFacts& needs, CallAir& call, double share) {
+    const EquipmentReadings& equipment = needs.job.equipment;
     call.basis = WindowBasis::temperature_rise;
     call.hard = true;
     const std::optional<HeatRate>& output = needs.facts.heat.fuel_output;
@@ -125,8 +125,8 @@ void need_rise(Needs& needs, CallAir& call, double share) {
 
 /// Elements: never above the rise limit; and never less than a heat pump running with them needs. More air
 /// than the elements ask for does no harm, so cooling airflow is always allowed.
-void need_elements(Needs& needs, CallAir& call) {
-    const EquipmentFacts& equipment = needs.job.equipment;
+void need_elements(WindowFacts& needs, CallAir& call) {
+    const EquipmentReadings& equipment = needs.job.equipment;
     call.basis = WindowBasis::electric_elements;
     call.hard = true;
     const std::optional<Power>& elements = needs.facts.heat.element_power;
@@ -142,7 +142,7 @@ void need_elements(Needs& needs, CallAir& call) {
     call.target = at(std::min(assumed::electric_target_rise, most_rise));
     call.high = at(std::min(assumed::electric_least_rise, most_rise));
     if (!above_zero(equipment.cooling)) return;
-    const Window cooling = per_ton(needs);
+    const AirflowWindow cooling = per_ton(needs);
     call.high = std::max(call.high, cooling.high * tons(needs));
     if (needs.facts.heat.kind == HeatKind::heat_pump) {
         call.low = std::max(call.low, cooling.low * tons(needs));
@@ -161,7 +161,7 @@ bool heats_by_elements(const FailedUnit& job, const Heat& heat) {
     });
 }
 
-void need_heating(Needs& needs, CallAir& call, double share) {
+void need_heating(WindowFacts& needs, CallAir& call, double share) {
     const Heat& heat = needs.facts.heat;
     if (heats_by_elements(needs.job, heat)) return need_elements(needs, call);
     if (heat.kind == HeatKind::heat_pump)
@@ -174,9 +174,9 @@ void need_heating(Needs& needs, CallAir& call, double share) {
 }
 
 /// Low and steady: at least 0.40 of the cooling airflow, at best 0.50; more only costs watts.
-void need_circulation(Needs& needs, CallAir& call) {
+void need_circulation(WindowFacts& needs, CallAir& call) {
     call.basis = WindowBasis::circulation;
-    const EquipmentFacts& equipment = needs.job.equipment;
+    const EquipmentReadings& equipment = needs.job.equipment;
     Airflow reference;
     if (above_zero(equipment.cooling)) {
         reference = per_ton(needs).target * tons(needs);
@@ -194,7 +194,7 @@ void need_circulation(Needs& needs, CallAir& call) {
 
 std::set<Call> calls_of(const FailedUnit& job, const Heat& heat) {
     std::set<Call> calls;
-    const EquipmentFacts& equipment = job.equipment;
+    const EquipmentReadings& equipment = job.equipment;
     if (job.controls.terminals && !job.controls.terminals->empty()) {
         for (const Terminal& terminal : *job.controls.terminals) calls.insert(terminal.call);
     } else if (!job.controls.states) {
@@ -217,7 +217,7 @@ std::set<Call> calls_of(const FailedUnit& job, const Heat& heat) {
     return calls;
 }
 
-CallAir need(Needs& needs, Call which) {
+CallAir need(WindowFacts& needs, Call which) {
     CallAir call;
     call.call = which;
     switch (which) {
@@ -250,7 +250,7 @@ CallAir need(Needs& needs, Call which) {
 }  // namespace
 
 AirNeeds air_needs(const FailedUnit& job, const Facts& facts, const Limits& limits) {
-    Needs needs{job, facts, limits, {}};
+    WindowFacts needs{job, facts, limits, {}};
     set_place(needs);
     for (Call call : calls_of(job, facts.heat)) needs.out.calls.push_back(need(needs, call));
     return needs.out;

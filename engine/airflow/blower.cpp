@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline airflow {
 
@@ -83,7 +83,7 @@ Torque torque_of(const BlowerCurve& blower, Speed speed, Airflow airflow, double
 }
 
 Speed speed_for(const BlowerCurve& blower, Airflow airflow, Pressure pressure, double density_ratio) {
-    check(blower.static_nn > 0, "a blower's static rises with its speed");
+    ensure(blower.static_nn > 0, "a blower's static rises with its speed");
     const double q = kilo(airflow), half = blower.static_nq * q / 2;
     const double rest = pressure.in(inch_water) / density_ratio + blower.static_qq * q * q;
     const double root = half * half + blower.static_nn * rest;
@@ -106,7 +106,7 @@ Pressure static_of(const Duct& duct, Airflow airflow, double density_ratio) {
 
 Duct duct_through(Airflow airflow, Pressure pressure, double density_ratio, Pressure fixed) {
     const double q = kilo(airflow);
-    check(q > 0 && density_ratio > 0, "a measured duct point has an airflow");
+    ensure(q > 0 && density_ratio > 0, "a measured duct point has an airflow");
     return {fixed, (pressure - fixed).in(inch_water) / (density_ratio * q * q)};
 }
 

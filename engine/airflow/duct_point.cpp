@@ -53,7 +53,7 @@ class Finder {
     bool airflow_from_rise() {
         const Reading<TemperatureRise>& rise = job_.measured.rise;
         if (!rise || *rise <= fahrenheit_degree(0)) return false;
-        const EquipmentFacts& equipment = job_.equipment;
+        const EquipmentReadings& equipment = job_.equipment;
         const std::optional<HeatRate> heat = heat_of(facts_.heat);
         if (!heat || *heat <= btu_per_hour(0)) {
             lack(facts_.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
@@ -84,12 +84,13 @@ class Finder {
     }
 
     void find_torque() {
-        const std::optional<TorqueWay> way = old_torque(job_, facts_, point(), blower_, needs_.density_ratio);
-        if (way) {
-            point().torque = way->torque;
-            point().torque_from = way->from;
-            if (!point().speed.known()) point().speed = way->speed;
-            found_.assumed = way->assumed;
+        const std::optional<TorqueEstimate> old =
+            old_torque(job_, facts_, point(), blower_, needs_.density_ratio);
+        if (old) {
+            point().torque = old->torque;
+            point().torque_from = old->from;
+            if (!point().speed.known()) point().speed = old->speed;
+            found_.assumed = old->assumed;
             return;
         }
         lack("measured.watts");
@@ -126,7 +127,7 @@ class Finder {
 }  // namespace
 
 Estimate<Pressure> measured_static(const FailedUnit& job) {
-    const MeasuredFacts& measured = job.measured;
+    const MeasuredReadings& measured = job.measured;
     Pressure total;
     if (measured.static_total) {
         total = *measured.static_total;

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline airflow {
 
@@ -11,7 +11,7 @@ namespace {
 constexpr FanHours hours;
 
 double watt_hours(const FanEnergyTest& test) {
-    check(test.reduced_heat_ratio > 0, "a heating stage gives heat");
+    ensure(test.reduced_heat_ratio > 0, "a heating stage gives heat");
     return hours.cooling.in(hour)*test.cooling.in(watt) +
            hours.heating.in(hour) / test.reduced_heat_ratio * test.heating.in(watt) +
            hours.circulation.in(hour)*test.circulation.in(watt);
@@ -20,7 +20,7 @@ double watt_hours(const FanEnergyTest& test) {
 }  // namespace
 
 double fan_energy_rating(const FanEnergyTest& test) {
-    check(test.greatest_airflow > cfm(0), "a rated fan moves air");
+    ensure(test.greatest_airflow > cfm(0), "a rated fan moves air");
     const Duration all = hours.cooling + hours.heating + hours.circulation;
     return watt_hours(test) / (all.in(hour)*test.greatest_airflow.in(cfm)) * 1000;
 }

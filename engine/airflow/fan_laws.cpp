@@ -2,13 +2,13 @@
 
 #include <cmath>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline airflow {
 
 Airflow airflow_at(Torque torque, Torque known_torque, Airflow known_airflow) {
-    check(torque.in(pound_foot) > 0 && known_torque.in(pound_foot) > 0,
-          "a turning motor's torque is above zero");
+    ensure(torque.in(pound_foot) > 0 && known_torque.in(pound_foot) > 0,
+           "a turning motor's torque is above zero");
     return known_airflow * std::sqrt(torque / known_torque);
 }
 

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline airflow {
 
@@ -15,7 +15,7 @@ InductionMotor motor_of(const SlipLine& line) {
 }
 
 double strength_of_tap(const SlipLine& high, Speed tap_speed) {
-    check(tap_speed < high.synchronous, "an induction motor runs below synchronous speed");
+    ensure(tap_speed < high.synchronous, "an induction motor runs below synchronous speed");
     const double ratio = tap_speed / high.rated;
     return ratio * ratio * ((high.synchronous - high.rated) / (high.synchronous - tap_speed));
 }

@@ -53,7 +53,7 @@ void take_poles(Machine& machine, const Motor& motor) {
     }
     if (!machine.rated_speed) return;
     const Frequency line = motor.frequency.value_or(hertz(60));
-    const Derived<int> poles = poles_of(motor, *machine.rated_speed);
+    const DerivedFact<int> poles = poles_of(motor, *machine.rated_speed);
     if (poles && *poles > 0) machine.synchronous = synchronous(*poles, line);
 }
 

@@ -30,26 +30,26 @@ Estimate<Speed> running_speed(const Sight& sight) {
     return estimate(*facts.speed, loose ? assumed::plate_speed_electronic : assumed::plate_speed, true);
 }
 
-TorqueWay way(const Estimate<Torque>& torque, const Estimate<Speed>& speed, TorqueSource from,
-              std::vector<std::string> assumed) {
+TorqueEstimate torque_estimate(const Estimate<Torque>& torque, const Estimate<Speed>& speed,
+                               TorqueSource from, std::vector<std::string> assumed) {
     if (speed.assumed()) assumed.push_back("measured.speed");
     return {torque, speed, from, std::move(assumed)};
 }
 
-std::optional<TorqueWay> by_table(const Sight& sight) {
+std::optional<TorqueEstimate> by_table(const Sight& sight) {
     const DuctPoint& point = sight.point;
     if (!sight.blower || !point.airflow.known() || !point.speed.known()) return std::nullopt;
     const Torque torque =
         torque_of(*sight.blower, point.speed.value(), point.airflow.value(), sight.density_ratio);
     if (torque <= pound_foot(0)) return std::nullopt;
     const double share = root_sum({assumed::torque_by_table, point.airflow.relative()});
-    return way(estimate(torque, share), point.speed, TorqueSource::blower_table, {});
+    return torque_estimate(estimate(torque, share), point.speed, TorqueSource::blower_table, {});
 }
 
 /// Shaft torque of an electrical input, by the old family's usual efficiency.
-std::optional<TorqueWay> by_input(const Sight& sight, Power input, double share, bool guess,
-                                  TorqueSource from, std::string assumed_key) {
-    const Derived<Family>& family = sight.facts.family;
+std::optional<TorqueEstimate> by_input(const Sight& sight, Power input, double share, bool guess,
+                                       TorqueSource from, std::string assumed_key) {
+    const DerivedFact<Family>& family = sight.facts.family;
     const Estimate<Speed> running = running_speed(sight);
     if (!family || input <= watt(0) || !running.known()) return std::nullopt;
     const Speed speed = running.value();
@@ -60,18 +60,18 @@ std::optional<TorqueWay> by_input(const Sight& sight, Power input, double share,
         efficiency = induction_efficiency(*family, std::min(speed, synchronous), synchronous);
     }
     const Torque torque = torque_of(input * efficiency, speed);
-    return way(estimate(torque, root_sum({share, running.relative()}), guess), running, from,
-               {std::move(assumed_key)});
+    return torque_estimate(estimate(torque, root_sum({share, running.relative()}), guess), running, from,
+                           {std::move(assumed_key)});
 }
 
-std::optional<TorqueWay> by_watts(const Sight& sight) {
+std::optional<TorqueEstimate> by_watts(const Sight& sight) {
     const Reading<Power>& watts = sight.job.measured.watts;
     if (!watts) return std::nullopt;
     return by_input(sight, *watts, root_sum({assumed::torque_by_watts, assumed::watts_reading}), false,
                     TorqueSource::watts, "plate.efficiency");
 }
 
-std::optional<TorqueWay> by_slip(const Sight& sight) {
+std::optional<TorqueEstimate> by_slip(const Sight& sight) {
     const Estimate<Speed>& speed = sight.point.speed;
     if (!sight.line || !speed.known()) return std::nullopt;
     const Torque torque = sight.line->at(speed.value());
@@ -81,10 +81,10 @@ std::optional<TorqueWay> by_slip(const Sight& sight) {
     const Speed slip = sight.line->synchronous - speed.value();
     const double share = root_sum({assumed::torque_by_slip, speed.plus_minus() / slip});
     // Assumed: that the speed was read on the high tap.
-    return way(estimate(torque, share), speed, TorqueSource::slip_line, {"measured.live_taps"});
+    return torque_estimate(estimate(torque, share), speed, TorqueSource::slip_line, {"measured.live_taps"});
 }
 
-std::optional<TorqueWay> by_amps(const Sight& sight) {
+std::optional<TorqueEstimate> by_amps(const Sight& sight) {
     const FailedUnit& job = sight.job;
     const std::optional<Voltage> volts = sight.facts.supply.at_work();
     if (!job.measured.amps || !volts || !sight.facts.family) return std::nullopt;
@@ -94,11 +94,11 @@ std::optional<TorqueWay> by_amps(const Sight& sight) {
                     TorqueSource::amps, "measured.watts");
 }
 
-std::optional<TorqueWay> by_plate(const Sight& sight) {
-    const Derived<Torque>& full = sight.facts.torque;
+std::optional<TorqueEstimate> by_plate(const Sight& sight) {
+    const DerivedFact<Torque>& full = sight.facts.torque;
     if (!full || *full <= pound_foot(0)) return std::nullopt;
-    return way(estimate(*full * assumed::plate_share, assumed::torque_by_plate, true), running_speed(sight),
-               TorqueSource::plate_power, {"measured.watts"});
+    return torque_estimate(estimate(*full * assumed::plate_share, assumed::torque_by_plate, true),
+                           running_speed(sight), TorqueSource::plate_power, {"measured.watts"});
 }
 
 }  // namespace
@@ -111,11 +111,11 @@ std::optional<SlipLine> old_slip_line(const Facts& facts) {
     return SlipLine{ns, *facts.speed, *facts.torque};
 }
 
-std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point,
-                                    const BlowerCurve* blower, double density_ratio) {
+std::optional<TorqueEstimate> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point,
+                                         const BlowerCurve* blower, double density_ratio) {
     const Sight sight{job, facts, point, blower, density_ratio, old_slip_line(facts)};
-    for (auto try_way : {by_table, by_watts, by_slip, by_amps, by_plate}) {
-        if (std::optional<TorqueWay> found = try_way(sight)) return found;
+    for (auto method : {by_table, by_watts, by_slip, by_amps, by_plate}) {
+        if (std::optional<TorqueEstimate> found = method(sight)) return found;
     }
     return std::nullopt;
 }

@@ -11,7 +11,7 @@
 
 namespace endbell::inline airflow {
 
-struct TorqueWay {
+struct TorqueEstimate {
     Estimate<Torque> torque;
     Estimate<Speed> speed;  // that it was worked out at: measured, or assumed from the plate
     TorqueSource from = TorqueSource::blower_table;
@@ -26,7 +26,7 @@ std::optional<SlipLine> old_slip_line(const Facts& facts);
 /// slip line at the measured speed, which must lie on its straight part; amps; the plate's power as an upper
 /// bound (wide). `point` has the airflow and the measured speed, as far as they are known. `blower` may be
 /// null.
-std::optional<TorqueWay> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point,
-                                    const BlowerCurve* blower, double density_ratio);
+std::optional<TorqueEstimate> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point,
+                                         const BlowerCurve* blower, double density_ratio);
 
 }  // namespace endbell::inline airflow

@@ -6,7 +6,7 @@
 #include "engine/airflow/assumptions.hpp"
 #include "engine/airflow/electric.hpp"
 #include "engine/airflow/spread.hpp"
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline airflow {
 
@@ -59,8 +59,8 @@ BlowerCurve reference_shape(Airflow airflow, Pressure pressure, Speed speed, Tor
 Prediction::Prediction(const DuctPoint& point, const BlowerCurve* table, double density_ratio)
     : point_(point), density_ratio_(density_ratio) {
     if (table && point.static_total.known()) table_ = *table;
-    check(point.airflow.known() && (table_ || point.torque.known()),
-          "a prediction starts from a measured airflow and torque");
+    ensure(point.airflow.known() && (table_ || point.torque.known()),
+           "a prediction starts from a measured airflow and torque");
 }
 
 Scene Prediction::scene(const Shift& shift) const {

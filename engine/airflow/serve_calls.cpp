@@ -31,7 +31,7 @@ void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow
 
 /// A met call may still be worth a word.
 void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limits& limits) {
-    const EquipmentFacts& equipment = job.equipment;
+    const EquipmentReadings& equipment = job.equipment;
     const double off = std::abs(air.airflow.value() / call.target - 1);
     if (call.basis == WindowBasis::cfm_per_ton && off > limits.value(limit::airflow_match)) {
         call.cautions.push_back(off > limits.value(limit::airflow_warn) ? CallCaution::far_off_target

@@ -24,9 +24,9 @@ TapScore sum(const TapScore& a, const TapScore& b) {
 /// Calls are decided in order, taps tried in ascending index with "unmet" last: the first best found is the
 /// first in order, so only a strictly better score replaces it. `hope[i]` is what calls i.. could add at
 /// most.
-class Search {
+class TapSearch {
   public:
-    Search(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows)
+    TapSearch(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows)
         : windows_(windows), flows_(flows), hope_(windows.size() + 1), now_(windows.size()) {
         for (std::size_t i = windows.size(); i-- > 0;) {
             hope_[i] = sum(hope_[i + 1], most(windows[i]));
@@ -120,7 +120,7 @@ bool must_not_exceed(Call lesser, Call greater) {
 }
 
 TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows) {
-    return Search(windows, flows).run();
+    return TapSearch(windows, flows).run();
 }
 
 }  // namespace endbell::inline airflow

@@ -5,7 +5,7 @@
 #include <set>
 
 #include "engine/ask/askable.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 #include "engine/rules/job_fields.hpp"
 
 namespace endbell::inline ask {
@@ -16,13 +16,13 @@ namespace {
 // not settled by any single answer, yet the answers are needed.
 constexpr double progress = 0.2;
 
-using Keys = std::set<std::string>;
+using KeySet = std::set<std::string>;
 
 bool is_open(const Finding& f) {
     return f.verdict == Verdict::not_shown;
 }
 
-Verdict best_shown(const MatchReport& report) {
+Verdict best_match(const MatchReport& report) {
     return report.fitting > 0    ? Verdict::fits
            : report.changing > 0 ? Verdict::fits_with_changes
                                  : Verdict::does_not_fit;
@@ -31,13 +31,13 @@ Verdict best_shown(const MatchReport& report) {
 /// So many of the cheapest are enough to rank questions by; more would only take longer.
 constexpr std::size_t most_worth_asking = 24;
 
-/// Open candidates that could end better than the best one shown, or as the first one shown at all.
-std::vector<Candidate> worth_asking(const Question& q, const MatchReport& report, const Catalog& catalog) {
-    const Verdict shown = best_shown(report);
+/// Open candidates that could come to more than the best match, or be the first match at all.
+std::vector<Candidate> worth_asking(const Query& q, const MatchReport& report, const Catalog& catalog) {
+    const Verdict matches = best_match(report);
     std::vector<Candidate> open;
-    for (const Standing& standing : report.not_shown) {
+    for (const CandidateName& name : report.not_shown) {
         if (open.size() == most_worth_asking) break;
-        if (standing.at_best < shown) open.push_back(candidate(q, catalog, standing.part_id));
+        if (name.at_best < matches) open.push_back(candidate(q, catalog, name.part_id));
     }
     return open;
 }
@@ -48,8 +48,8 @@ std::vector<const Candidate*> each_of(const std::vector<Candidate>& all) {
     return pointers;
 }
 
-Keys open_keys(const std::vector<const Candidate*>& candidates) {
-    Keys keys;
+KeySet open_keys(const std::vector<const Candidate*>& candidates) {
+    KeySet keys;
     for (const Candidate* c : candidates) {
         for (const Finding& f : c->findings) {
             if (!is_open(f)) continue;
@@ -77,7 +77,7 @@ struct Outlook {
 };
 
 /// The rules that may say something else once this answer is given: those that look at what it changes.
-std::vector<bool> moved_rules(const JobBytes& before, const Question& then) {
+std::vector<bool> moved_rules(const JobBytes& before, const Query& then) {
     const JobBytes after(then);
     const bool all = before.assembly() != after.assembly();
     std::vector<bool> moved(all_rules().size());
@@ -86,11 +86,11 @@ std::vector<bool> moved_rules(const JobBytes& before, const Question& then) {
 }
 
 /// As `examine`, but only what may have changed is asked again, and nothing is kept.
-Outlook outlook(const Question& then, const Candidate& now, const std::vector<bool>& moved) {
+Outlook outlook(const Query& then, const Candidate& now, const std::vector<bool>& moved) {
     Outlook o;
     const std::vector<Rule>& all = all_rules();
     for (std::size_t r = 0; r < all.size(); ++r) {
-        const Verdict v = moved[r] ? all[r].check(then, now.part).verdict : now.findings[r].verdict;
+        const Verdict v = moved[r] ? all[r].judge(then, now.part).verdict : now.findings[r].verdict;
         o.verdict = std::max(o.verdict, v);
         if (v == Verdict::not_shown) ++o.open;
         if (v == Verdict::does_not_fit) break;
@@ -99,17 +99,17 @@ Outlook outlook(const Question& then, const Candidate& now, const std::vector<bo
 }
 
 /// One answer tried on every candidate: what it leaves, and how much it settles.
-double settle(const Question& q, const JobBytes& before, const PossibleAnswer& answer,
+double settle(const Query& q, const JobBytes& before, const PossibleAnswer& answer,
               const std::vector<const Candidate*>& candidates, AnswerLeaves& leaves) {
     Trial trial{q.job, q.diagnosis};
     answer.give(trial);
-    const Question then = trial.question(q.limits);
+    const Query then = trial.query(q.limits);
     const std::vector<bool> moved = moved_rules(before, then);
     double settled = 0;
     for (const Candidate* c : candidates) {
         const Outlook after = outlook(then, *c, moved);
         if (after.verdict != Verdict::does_not_fit) ++leaves.living;
-        if (after.verdict < Verdict::not_shown) ++leaves.shown;
+        if (after.verdict < Verdict::not_shown) ++leaves.matches;
         if (after.verdict != Verdict::not_shown) {
             settled += 1;
         } else {
@@ -120,7 +120,7 @@ double settle(const Question& q, const JobBytes& before, const PossibleAnswer& a
     return settled;
 }
 
-AskedReading weigh(const Question& q, const JobBytes& before, const std::string& key,
+AskedReading weigh(const Query& q, const JobBytes& before, const std::string& key,
                    const std::vector<const Candidate*>& candidates) {
     const Askable& how = *askable(key);
     AskedReading reading;
@@ -152,8 +152,8 @@ bool all_needed(const Finding& f) {
 }
 
 /// Keys that some open finding asks for and for nothing else: they will be asked in any case.
-Keys unavoidable(const std::vector<const Candidate*>& candidates) {
-    Keys keys;
+KeySet unavoidable(const std::vector<const Candidate*>& candidates) {
+    KeySet keys;
     for (const Candidate* c : candidates) {
         for (const Finding& f : c->findings) {
             if (is_open(f) && f.asks.size() == 1) keys.insert(f.asks.front());
@@ -163,7 +163,7 @@ Keys unavoidable(const std::vector<const Candidate*>& candidates) {
 }
 
 /// True when every open finding that asks for `key` also asks for one that is already on the list.
-bool covered(const std::string& key, const Keys& listed, const std::vector<const Candidate*>& candidates) {
+bool covered(const std::string& key, const KeySet& listed, const std::vector<const Candidate*>& candidates) {
     for (const Candidate* c : candidates) {
         for (const Finding& f : c->findings) {
             if (!is_open(f) || std::find(f.asks.begin(), f.asks.end(), key) == f.asks.end()) continue;
@@ -178,16 +178,16 @@ bool covered(const std::string& key, const Keys& listed, const std::vector<const
 
 }  // namespace
 
-AskState ask_state(const Question& q, const MatchReport& report, const Catalog& catalog) {
-    const int shown = report.fitting + report.changing;
-    if (shown + report.open == 0) return AskState::none_left;
-    if (report.open == 0) return shown == 1 ? AskState::one_left : AskState::only_price;
+AskState ask_state(const Query& q, const MatchReport& report, const Catalog& catalog) {
+    const int matches = report.fitting + report.changing;
+    if (matches + report.open == 0) return AskState::none_left;
+    if (report.open == 0) return matches == 1 ? AskState::one_left : AskState::only_price;
     const std::vector<Candidate> worth = worth_asking(q, report, catalog);
     if (worth.empty()) return AskState::cannot_change;
     return open_keys(each_of(worth)).empty() ? AskState::no_answer : AskState::ask;
 }
 
-std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& report, const Catalog& catalog) {
+std::vector<AskedReading> what_to_ask(const Query& q, const MatchReport& report, const Catalog& catalog) {
     const std::vector<Candidate> worth = worth_asking(q, report, catalog);
     const std::vector<const Candidate*> candidates = each_of(worth);
     const JobBytes before(q);
@@ -201,8 +201,8 @@ std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& repo
         return a.score != b.score ? a.score > b.score : a.job_key < b.job_key;
     });
     std::vector<AskedReading> list;
-    Keys listed;
-    const Keys asked_anyway = unavoidable(candidates);
+    KeySet listed;
+    const KeySet asked_anyway = unavoidable(candidates);
     for (AskedReading& reading : weighed) {
         const std::string& key = reading.job_key;
         if (covered(key, listed, candidates)) continue;
@@ -213,7 +213,7 @@ std::vector<AskedReading> what_to_ask(const Question& q, const MatchReport& repo
     return list;
 }
 
-std::vector<AskedReading> what_to_ask(const Question& q, const Books& books) {
+std::vector<AskedReading> what_to_ask(const Query& q, const Books& books) {
     return what_to_ask(q, match_parts(q, books).report, books.catalog);
 }
 

@@ -13,7 +13,7 @@ struct AnswerLeaves {
     std::string answer;  // "band", "0.5 in"; in the order of their size
     double share = 0;    // how likely, by the parts it suits
     int living = 0;      // candidates that would not be ended
-    int shown = 0;       // of them, those shown to fit
+    int matches = 0;     // of them, those shown to fit
 };
 
 struct AskedReading {
@@ -32,19 +32,18 @@ struct AskedReading {
 enum class AskState {
     ask,            // a reading would change the decision
     one_left,       // one candidate, and it is shown to fit
-    only_price,     // several, all shown: they differ in price, stock or finish
-    cannot_change,  // what is open could not end better than what is shown
+    only_price,     // several, and all match: they differ in price, stock or finish
+    cannot_change,  // what is open could not end better than what matches
     none_left,      // every candidate is ended: the near misses say by what
     no_answer       // something is open that only the catalog or nobody can tell
 };
 
 /// Most telling first. A key that another one of the list would answer as well is left out. Empty when the
 /// state is not `ask`. Of many open candidates the cheapest 24 are looked at.
-std::vector<AskedReading> what_to_ask(const Question& question, const MatchReport& report,
-                                      const Catalog& catalog);
-std::vector<AskedReading> what_to_ask(const Question& question, const Books& books);
+std::vector<AskedReading> what_to_ask(const Query& query, const MatchReport& report, const Catalog& catalog);
+std::vector<AskedReading> what_to_ask(const Query& query, const Books& books);
 
-AskState ask_state(const Question& question, const MatchReport& report, const Catalog& catalog);
+AskState ask_state(const Query& query, const MatchReport& report, const Catalog& catalog);
 
 /// After this many questions a counter promises a call-back and sends the photo list (common practice).
 inline constexpr int questions_at_most = 5;

@@ -15,7 +15,7 @@ Askable of_key(const JobKey& key, const std::string& id) {
     a.seconds = asked.seconds;
     a.chance = asked.chance;
     a.tape_size = asked.tape;
-    a.blank = [&asked](const Question& q) {
+    a.blank = [&asked](const Query& q) {
         return !asked.stated(q.job) && !(asked.settled != nullptr && asked.settled(q.facts));
     };
     a.answers = [&asked](const std::vector<const Part*>& parts) {
@@ -30,7 +30,7 @@ Askable of_key(const JobKey& key, const std::string& id) {
 }
 
 /// A proof of the motor half: it passes, and the module alone is shown to have failed, or it does not.
-Askable proof(std::string_view key, int seconds, double chance, bool (*blank)(const Question&)) {
+Askable proof(std::string_view key, int seconds, double chance, bool (*blank)(const Query&)) {
     Askable a;
     a.key = key;
     a.seconds = seconds;
@@ -51,10 +51,10 @@ Askable proof(std::string_view key, int seconds, double chance, bool (*blank)(co
 // Seconds and chances are common practice, like those of the keys.
 std::vector<Askable> proofs() {
     return {
-        proof("measured.spins_free", 60, 0.60, [](const Question& q) { return !q.job.measured.spins_free; }),
+        proof("measured.spins_free", 60, 0.60, [](const Query& q) { return !q.job.measured.spins_free; }),
         proof("measured.winding_to_shell", 400, 0.40,
-              [](const Question& q) { return !q.job.measured.winding_to_shell; }),
-        proof("measured.windings", 420, 0.40, [](const Question& q) { return !q.job.measured.windings; }),
+              [](const Query& q) { return !q.job.measured.winding_to_shell; }),
+        proof("measured.windings", 420, 0.40, [](const Query& q) { return !q.job.measured.windings; }),
     };
 }
 

@@ -15,7 +15,7 @@ struct Trial {
     FailedUnit job;
     Diagnosis diagnosis;
     /// Good while the trial and the limits are.
-    Question question(const Limits& limits) const { return {job, facts_of(job, limits), diagnosis, limits}; }
+    Query query(const Limits& limits) const { return {job, facts_of(job, limits), diagnosis, limits}; }
 };
 
 /// One answer that a person may give. `votes`: how many of the parts it would suit; several answers may share
@@ -33,7 +33,7 @@ struct Askable {
     double chance = 0;       // that the person who is asked can answer now, 0 to 1; common practice
     bool tape_size = false;  // of what stays in the equipment: can be measured once more
     /// Neither stated nor settled by another key that is.
-    std::function<bool(const Question&)> blank;
+    std::function<bool(const Query&)> blank;
     /// Ascending by size, then label; empty when these parts leave nothing to choose from.
     std::function<std::vector<PossibleAnswer>(const std::vector<const Part*>&)> answers;
 };

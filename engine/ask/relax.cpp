@@ -11,7 +11,7 @@ namespace endbell::inline ask {
 namespace {
 
 // Rule, key, size and label of the answer.
-using Ways = std::map<std::tuple<std::string_view, std::string_view, double, std::string>, Relaxation>;
+using ByAnswer = std::map<std::tuple<std::string_view, std::string_view, double, std::string>, Relaxation>;
 
 /// Findings stand in registry order.
 std::size_t end_of(const Candidate& miss) {
@@ -20,42 +20,44 @@ std::size_t end_of(const Candidate& miss) {
     return static_cast<std::size_t>(end - miss.findings.begin());
 }
 
-bool may_be_otherwise(const Question& q, const Askable& how) {
+bool may_be_otherwise(const Query& q, const Askable& how) {
     return how.tape_size || how.blank(q);
 }
 
 /// An answer counts when it settles the rule that ended the part: one that contradicts the job only opens it.
-void try_answers(const Question& q, const Candidate& miss, std::size_t end, const Askable& how, Ways& ways) {
+void try_answers(const Query& q, const Candidate& miss, std::size_t end, const Askable& how,
+                 ByAnswer& found) {
     const std::string_view rule = all_rules()[end].id;
     for (const PossibleAnswer& answer : how.answers({&miss.part})) {
         Trial trial{q.job, q.diagnosis};
         answer.give(trial);
-        const Candidate then = examine(trial.question(q.limits), miss.part);
+        const Candidate then = examine(trial.query(q.limits), miss.part);
         if (then.verdict == Verdict::does_not_fit) continue;
         if (then.findings[end].verdict == Verdict::not_shown) continue;
-        Relaxation& way = ways[{rule, how.key, answer.size, answer.label}];
-        way.rule = rule;
-        way.job_key = how.key;
-        way.answer = answer.label;
-        way.unread = how.blank(q);
-        way.verdict = way.parts.empty() ? then.verdict : std::min(way.verdict, then.verdict);
-        way.parts.push_back(miss.part.id);
+        Relaxation& relaxation = found[{rule, how.key, answer.size, answer.label}];
+        relaxation.rule = rule;
+        relaxation.job_key = how.key;
+        relaxation.answer = answer.label;
+        relaxation.unread = how.blank(q);
+        relaxation.verdict =
+            relaxation.parts.empty() ? then.verdict : std::min(relaxation.verdict, then.verdict);
+        relaxation.parts.push_back(miss.part.id);
     }
 }
 
 }  // namespace
 
-std::vector<Relaxation> relaxations(const Question& q, const MatchReport& report) {
-    Ways ways;
+std::vector<Relaxation> relaxations(const Query& q, const MatchReport& report) {
+    ByAnswer found;
     for (const Candidate& miss : report.near_misses) {
         const std::size_t end = end_of(miss);
         for (const std::string_view key : all_rules()[end].job_keys) {
             const Askable* how = askable(key);
-            if (how && may_be_otherwise(q, *how)) try_answers(q, miss, end, *how, ways);
+            if (how && may_be_otherwise(q, *how)) try_answers(q, miss, end, *how, found);
         }
     }
     std::vector<Relaxation> list;
-    for (auto& entry : ways) {
+    for (auto& entry : found) {
         std::sort(entry.second.parts.begin(), entry.second.parts.end());
         list.push_back(std::move(entry.second));
     }

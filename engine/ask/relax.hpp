@@ -19,6 +19,6 @@ struct Relaxation {
 };
 
 /// From the near misses. Readings not yet taken come first, then the best verdict, then most parts.
-std::vector<Relaxation> relaxations(const Question& question, const MatchReport& report);
+std::vector<Relaxation> relaxations(const Query& query, const MatchReport& report);
 
 }  // namespace endbell::inline ask

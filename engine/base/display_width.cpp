@@ -10,7 +10,7 @@ namespace endbell::inline base {
 
 namespace {
 
-int columns_of(const Letter& letter) {
+int columns_of(const CodePoint& letter) {
     if (!letter.code || *letter.code < width_table.front().first) return 1;
     const auto behind =
         std::upper_bound(width_table.begin(), width_table.end(), *letter.code,
@@ -24,7 +24,7 @@ int columns_of(const Letter& letter) {
 int display_width(std::string_view utf8) {
     int columns = 0;
     while (!utf8.empty()) {
-        const Letter letter = letter_at(utf8);
+        const CodePoint letter = code_point_at(utf8);
         columns += columns_of(letter);
         utf8.remove_prefix(letter.bytes);
     }
@@ -35,7 +35,7 @@ std::string_view fitting(std::string_view utf8, int columns) {
     std::size_t at = 0;
     bool lettered = false;  // one that takes room is in
     while (at < utf8.size()) {
-        const Letter letter = letter_at(utf8.substr(at));
+        const CodePoint letter = code_point_at(utf8.substr(at));
         const int own = columns_of(letter);
         if (own > columns && lettered) break;
         columns -= own;

@@ -8,7 +8,7 @@
 #include <string>
 #include <utility>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline base {
 
@@ -53,7 +53,7 @@ void FileWriter::finish() {
 }
 
 void FileWriter::take_place() {
-    check(file_ == nullptr, "a file is finished before it takes its place");
+    ensure(file_ == nullptr, "a file is finished before it takes its place");
     if (!in_place_ && replace_file(written_, target_)) fail();
     taken_ = true;
 }

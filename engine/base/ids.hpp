@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/texts.hpp"
 
 namespace endbell::inline base {
@@ -13,7 +13,7 @@ namespace endbell::inline base {
 class Ids {
   public:
     void push_back(std::string_view id) {
-        check(size() == 0 || (*this)[size() - 1] < id, "a catalog gives its parts by ascending id");
+        ensure(size() == 0 || (*this)[size() - 1] < id, "a catalog gives its parts by ascending id");
         places_.push_back(texts_.keep(id));
     }
     std::string_view operator[](std::size_t i) const { return texts_[places_[i]]; }
@@ -21,7 +21,7 @@ class Ids {
 
   private:
     Texts texts_;
-    std::vector<Texts::Place> places_;
+    std::vector<Texts::Offset> places_;
 };
 
 }  // namespace endbell::inline base

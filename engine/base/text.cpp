@@ -94,7 +94,7 @@ std::string visible(std::string_view text) {
     if (plain) return std::string(text);  // nearly all
     std::string out;
     for (std::size_t i = 0; i < text.size();) {
-        const Letter letter = letter_at(text.substr(i));
+        const CodePoint letter = code_point_at(text.substr(i));
         if (!letter.code || is_hidden(*letter.code)) {
             for (std::size_t k = 0; k < letter.bytes; ++k) {
                 char escaped[8];
@@ -113,14 +113,14 @@ std::string_view beginning(std::string_view text, std::size_t most) {
     if (text.size() <= most) return text;  // no more letters than bytes
     std::size_t at = 0;
     for (std::size_t letters = 0; letters < most && at < text.size(); ++letters)
-        at += letter_at(text.substr(at)).bytes;
+        at += code_point_at(text.substr(at)).bytes;
     return text.substr(0, at);
 }
 
 std::string shortened(std::string_view text, std::size_t most) {
     const std::string_view kept = beginning(text, most);
     std::size_t left_out = 0;
-    for (std::size_t i = kept.size(); i < text.size(); i += letter_at(text.substr(i)).bytes) ++left_out;
+    for (std::size_t i = kept.size(); i < text.size(); i += code_point_at(text.substr(i)).bytes) ++left_out;
     if (left_out == 0) return std::string(text);
     return std::string(kept) + "\xe2\x80\xa6 [" + std::to_string(left_out) + " more characters]";
 }

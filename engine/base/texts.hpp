@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/pages.hpp"
 
 namespace endbell::inline base {
@@ -15,19 +15,19 @@ namespace endbell::inline base {
 /// REQUIRES: no text has a zero byte or is as long as a block (checked: they may come from somebody else's file).
 class Texts {
   public:
-    using Place = std::uint32_t;
+    using Offset = std::uint32_t;
 
-    Place keep(std::string_view text) {
-        check(text.size() < block && text.find('\0') == std::string_view::npos,
-              "texts are short and without zeros");
+    Offset keep(std::string_view text) {
+        ensure(text.size() < block && text.find('\0') == std::string_view::npos,
+               "texts are short and without zeros");
         if (blocks_.empty() || used_ + text.size() + 1 > block) add_block();
-        const auto place = static_cast<Place>((blocks_.size() - 1) * block + used_);
+        const auto place = static_cast<Offset>((blocks_.size() - 1) * block + used_);
         char* const to = blocks_.back().get() + used_;
         to[text.copy(to, text.size())] = '\0';
         used_ += text.size() + 1;
         return place;
     }
-    std::string_view operator[](Place place) const { return blocks_[place / block].get() + place % block; }
+    std::string_view operator[](Offset place) const { return blocks_[place / block].get() + place % block; }
 
   private:
     static constexpr std::size_t block = large_page;
@@ -39,7 +39,7 @@ class Texts {
     void add_block() {
         blocks_.emplace_back(static_cast<char*>(::operator new[](block, aligned)));
         if (blocks_.size() > 1) prefer_large_pages(blocks_.back().get(), block);  // not for a few
-        check(blocks_.size() * block <= UINT32_MAX, "texts begin within 32 bits");
+        ensure(blocks_.size() * block <= UINT32_MAX, "texts begin within 32 bits");
         used_ = 0;
     }
 

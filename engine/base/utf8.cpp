@@ -2,7 +2,7 @@
 
 namespace endbell::inline base {
 
-Letter letter_at(std::string_view text) {
+CodePoint code_point_at(std::string_view text) {
     const auto byte = [text](std::size_t i) { return static_cast<unsigned char>(text[i]); };
     const unsigned char first = byte(0);
     if (first < 0x80) return {1, first};

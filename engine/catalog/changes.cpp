@@ -13,7 +13,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-using Row = std::vector<Stored>;
+using CellRow = std::vector<Stored>;
 
 /// The rows of a table in ascending order of their keys.
 class Ordered {
@@ -23,7 +23,7 @@ class Ordered {
           columns_(static_cast<int>(table.columns.size())) {
         advance();
     }
-    const std::optional<Row>& row() const { return row_; }
+    const std::optional<CellRow>& row() const { return row_; }
     void advance() {
         row_.reset();
         if (!statement_.executeStep()) return;
@@ -34,11 +34,11 @@ class Ordered {
   private:
     SQLite::Statement statement_;
     int columns_;
-    std::optional<Row> row_;
+    std::optional<CellRow> row_;
 };
 
 /// Text keys compare as SQLite's BINARY collation does: byte by byte, unsigned.
-int compare_keys(const Row& a, const Row& b, std::size_t key_columns) {
+int compare_keys(const CellRow& a, const CellRow& b, std::size_t key_columns) {
     for (std::size_t i = 0; i < key_columns; ++i) {
         if (a[i] < b[i]) return -1;
         if (b[i] < a[i]) return 1;
@@ -53,9 +53,9 @@ std::map<std::string, std::string> digests(SQLite::Database& db) {
     return found;
 }
 
-class Comparison {
+class CatalogComparison {
   public:
-    Comparison(SQLite::Database& older, SQLite::Database& newer, std::size_t most)
+    CatalogComparison(SQLite::Database& older, SQLite::Database& newer, std::size_t most)
         : older_(older), newer_(newer), most_(most) {}
 
     Changes run() {
@@ -103,7 +103,8 @@ class Comparison {
         if (counts.added + counts.changed + counts.retired > 0) result_.tables.push_back(counts);
     }
 
-    static std::vector<CellChange> differences(const Table& table, const Row& before, const Row& after) {
+    static std::vector<CellChange> differences(const Table& table, const CellRow& before,
+                                               const CellRow& after) {
         std::vector<CellChange> cells;
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
             if (before[i] != after[i])
@@ -112,14 +113,14 @@ class Comparison {
         return cells;
     }
 
-    void tell(const Table& table, const Row& row, ChangeKind kind, std::vector<CellChange> cells) {
+    void tell(const Table& table, const CellRow& row, ChangeKind kind, std::vector<CellChange> cells) {
         if (result_.changes.size() >= most_) return;
-        Row key(row.begin(), row.begin() + static_cast<std::ptrdiff_t>(table.key_columns));
+        CellRow key(row.begin(), row.begin() + static_cast<std::ptrdiff_t>(table.key_columns));
         result_.changes.push_back({std::string(table.name), std::move(key), kind, std::move(cells)});
     }
 
     /// A price that is new or gone with its whole offer is told as an added or retired offer, not as a move.
-    void move_price(const Table& table, const Row* before, const Row* after) {
+    void move_price(const Table& table, const CellRow* before, const CellRow* after) {
         if (table.name != "offers" || before == nullptr || after == nullptr) return;
         const std::optional<Money> was = price_of(*before);
         const std::optional<Money> is = price_of(*after);
@@ -131,7 +132,7 @@ class Comparison {
     }
 
     /// Columns of offers: part_id, branch, seller, price, currency.
-    static std::optional<Money> price_of(const Row& offer) {
+    static std::optional<Money> price_of(const CellRow& offer) {
         const std::optional<Currency> money = currency(to_text(offer[4]));
         if (!money) return std::nullopt;
         return read_amount(to_text(offer[3]), *money);
@@ -148,7 +149,7 @@ class Comparison {
 Changes changes_between(const fs::path& older, const fs::path& newer, std::size_t most) {
     SQLite::Database before = open_finished(older);
     SQLite::Database after = open_finished(newer);
-    return guarded(newer, [&] { return Comparison(before, after, most).run(); });
+    return guarded(newer, [&] { return CatalogComparison(before, after, most).run(); });
 }
 
 Changes last_changes(const fs::path& catalog, std::size_t most) {

@@ -56,7 +56,7 @@ void sql_number_key(sqlite3_context* context, int, sqlite3_value** values) {
 /// Rows of the table `numbers`, brought into its order in memory: some 100 bytes a part.
 class KeyedNumbers {
   public:
-    using Text = Texts::Place;
+    using Text = Texts::Offset;
 
     explicit KeyedNumbers(std::size_t rows) {
         rows_.reserve(rows);

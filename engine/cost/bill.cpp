@@ -61,7 +61,7 @@ bool Bill::usable(const Reading<Money>& amount, const char* job_key) {
 
 /// price = cost (1 + markup) or cost / (1 - margin): 100 % markup is a 50 % margin.
 void Bill::add_markup(CostLine& line) {
-    const ShopFacts& shop = job_.shop;
+    const ShopReadings& shop = job_.shop;
     line.priced_by = PricedBy::cost;
     line.amount = *line.cost;
     if (shop.markup && shop.margin) return lacks("shop.markup and shop.margin");
@@ -127,7 +127,7 @@ void Bill::add_kit(const KitChoice& kit) {
 }
 
 void Bill::add_visit(std::optional<int> lead_days) {
-    const ShopFacts& shop = job_.shop;
+    const ShopReadings& shop = job_.shop;
     if (shop.emergency) {
         if (shop.emergency->millionths < whole) {
             lacks("shop.emergency");
@@ -194,7 +194,7 @@ Money Bill::sum(bool of_parts) const {
 
 /// Work, visits and fees are one tax base; parts the other. A core credit lowers neither.
 void Bill::add_tax() {
-    const ShopFacts& shop = job_.shop;
+    const ShopReadings& shop = job_.shop;
     if (!shop.parts_tax && !shop.labour_tax) return leaves_out(NotCounted::tax);
     CostLine line;
     line.kind = LineKind::tax;

@@ -35,7 +35,7 @@ struct Running {
 };
 
 Running running_time(const FailedUnit& job, Group group) {
-    const ControlFacts& c = job.controls;
+    const ControlReadings& c = job.controls;
     const Reading<double>& stated = group == Group::cool   ? c.cool_hours
                                     : group == Group::heat ? c.heat_hours
                                                            : c.circulate_hours;

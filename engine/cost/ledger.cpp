@@ -93,8 +93,8 @@ class Pricer {
         if (diagnosis_.fault == Fault::supply && !supply)
             tasks.insert(tasks.begin(), ShopTask::supply_repair);
         for (const ShopTask task : tasks) bill.add_labour(task);
-        for (const KillerCause& killer : diagnosis_.causes) {
-            if (!cure_task(killer.cause)) bill.leaves_out(NotCounted::unpriced_cause);
+        for (const RootCause& root : diagnosis_.causes) {
+            if (!cure_task(root.cause)) bill.leaves_out(NotCounted::unpriced_cause);
         }
         if (diagnosis_.fault == Fault::airflow && diagnosis_.causes.empty())
             bill.lacks_hours(ShopTask::duct_repair);
@@ -158,8 +158,8 @@ class Pricer {
     void price_cure() {
         Bill bill(job_, books_, policy_);
         for (const ShopTask task : cure_tasks(diagnosis_.causes)) bill.add_labour(task);
-        for (const KillerCause& killer : diagnosis_.causes) {
-            if (!cure_task(killer.cause)) ledger_.cure.causes.push_back(killer.cause);
+        for (const RootCause& root : diagnosis_.causes) {
+            if (!cure_task(root.cause)) ledger_.cure.causes.push_back(root.cause);
         }
         ledger_.cure.lines = bill.lines();
         ledger_.cure.lacking = bill.lacking();
@@ -199,9 +199,9 @@ class Pricer {
     void add_recurrence(CostOption& option) const {
         double uncured = 0;
         double cured = 0;
-        for (const KillerCause& killer : diagnosis_.causes) {
-            uncured = std::max(uncured, killer.yearly_hazard_uncured);
-            cured = std::max(cured, killer.yearly_hazard_cured);
+        for (const RootCause& root : diagnosis_.causes) {
+            uncured = std::max(uncured, root.yearly_hazard_uncured);
+            cured = std::max(cured, root.yearly_hazard_cured);
         }
         if (diagnosis_.causes.empty()) return;
         const auto share = [](double hazard) { return Share{std::llround(hazard * 1e6)}; };

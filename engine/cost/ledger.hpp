@@ -79,8 +79,8 @@ struct CostOption {
     std::optional<Money> energy_cost;  // a year, at today's price
     Period life;  // nothing where it is not known; ends with the equipment where that is known to end first
     std::string life_source;         // id of a Source; lives are common practice unless it says otherwise
-    std::vector<Cause> causes_left;  // killers that this way does not cure
-    /// Expected a year for losing the motor again: while a killer stays, and with all of them cured.
+    std::vector<Cause> causes_left;  // root causes that this way does not cure
+    /// Expected a year for losing the motor again: while a root cause stays, and with all of them cured.
     std::optional<Money> recurrence_uncured;
     std::optional<Money> recurrence_cured;
     std::optional<Money> per_year;  // equivalent annual cost over its own life, expected recurrence in it
@@ -96,7 +96,7 @@ struct CureCost {
     std::vector<CostLine> lines;
     std::optional<Money> total;        // labour only, before tax; absent when `lacking` is not empty
     std::vector<std::string> lacking;  // "labour TASK", "shop.labour_rate"
-    std::vector<Cause> causes;         // killers for which no task is known: not priced
+    std::vector<Cause> causes;         // root causes for which no task is known: not priced
 };
 
 struct Ledger {

@@ -5,7 +5,7 @@
 #include <set>
 #include <tuple>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline cost {
 
@@ -57,7 +57,7 @@ std::vector<Purchase> purchases_of(const std::string& job, const std::string& pa
 OrderList order_list(const std::vector<Purchase>& purchases) {
     std::map<Key, Gathered> gathered;
     for (const Purchase& p : purchases) {
-        check(p.count > 0, "a purchase is of at least one");
+        ensure(p.count > 0, "a purchase is of at least one");
         Gathered& all = gathered[key_of(p)];
         if (!all.offer) all.offer = p.offer;
         all.count += p.count;

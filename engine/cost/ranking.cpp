@@ -70,7 +70,7 @@ void spread(Ledger& ledger, const YearTerms<K>& terms) {
 void put_on_years(const FailedUnit& job, Ledger& ledger) {
     ledger.cheapest_today = cheapest(ledger, &CostOption::today,
                                      [&](const CostOption& option) { return is_answer(ledger, option); });
-    const ShopFacts& shop = job.shop;
+    const ShopReadings& shop = job.shop;
     if (!shop.electricity) ledger.lacking.emplace_back("shop.electricity");
     if (shop.real_discount_rate && shop.nominal_discount_rate) {
         ledger.lacking.emplace_back("shop.real_discount_rate and shop.nominal_discount_rate");

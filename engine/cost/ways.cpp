@@ -18,13 +18,14 @@ bool own_number(const FailedUnit& job, const Part& part) {
     return old == number_key(part.number) || old == number_key(part.id);
 }
 
-bool claimed_equal(const Candidate& candidate) {
-    return std::any_of(candidate.claims.begin(), candidate.claims.end(),
-                       [](const CrossReference& claim) { return claim.relation != Relation::replaces; });
+bool referenced_as_equal(const Candidate& candidate) {
+    return std::any_of(
+        candidate.cross_references.begin(), candidate.cross_references.end(),
+        [](const CrossReference& reference) { return reference.relation != Relation::replaces; });
 }
 
 template <class T>
-bool is_among(const std::optional<T>& value, const Derived<std::vector<T>>& stated) {
+bool is_among(const std::optional<T>& value, const DerivedFact<std::vector<T>>& stated) {
     return value && stated && std::find(stated->begin(), stated->end(), *value) != stated->end();
 }
 
@@ -99,7 +100,8 @@ WayOut way_of(const FailedUnit& job, const Facts& facts, const Candidate& candid
     if (own_number(job, candidate.part)) return WayOut::same_motor;
     if (!candidate.part.motor) return WayOut::motor;
     const Motor& motor = *candidate.part.motor;
-    if (claimed_equal(candidate) && old && now && has_plate_rating(facts, motor)) return WayOut::same_motor;
+    if (referenced_as_equal(candidate) && old && now && has_plate_rating(facts, motor))
+        return WayOut::same_motor;
     return is_universal(motor) ? WayOut::universal : WayOut::motor;
 }
 
@@ -147,18 +149,18 @@ std::optional<ShopTask> cure_task(Cause cause) {
     return std::nullopt;
 }
 
-std::vector<ShopTask> cure_tasks(const std::vector<KillerCause>& causes) {
+std::vector<ShopTask> cure_tasks(const std::vector<RootCause>& causes) {
     std::vector<ShopTask> tasks;
-    for (const KillerCause& killer : causes) {
-        if (const std::optional<ShopTask> task = cure_task(killer.cause)) add_task(tasks, *task);
+    for (const RootCause& root : causes) {
+        if (const std::optional<ShopTask> task = cure_task(root.cause)) add_task(tasks, *task);
     }
     return tasks;
 }
 
-std::vector<Cause> causes_left(const CostOption& option, const std::vector<KillerCause>& causes) {
+std::vector<Cause> causes_left(const CostOption& option, const std::vector<RootCause>& causes) {
     std::vector<Cause> left;
-    for (const KillerCause& killer : causes) {
-        if (!cures_cause(option, killer.cause)) left.push_back(killer.cause);
+    for (const RootCause& root : causes) {
+        if (!cures_cause(option, root.cause)) left.push_back(root.cause);
     }
     return left;
 }

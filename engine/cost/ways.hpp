@@ -26,11 +26,11 @@ std::vector<Loss> losses(const FailedUnit& job, const Facts& facts, const Part& 
 /// The work that cures a killer; nothing where no shop task is known for it.
 std::optional<ShopTask> cure_task(Cause cause);
 
-/// The tasks that cure these killers, each once: one duct repair cures all that a duct does.
-std::vector<ShopTask> cure_tasks(const std::vector<KillerCause>& causes);
+/// The tasks that cure these root causes, each once: one duct repair cures all that a duct does.
+std::vector<ShopTask> cure_tasks(const std::vector<RootCause>& causes);
 
 /// The killers that this way leaves: no line of its work cures them. A fitting motor is itself the cure of a
 /// wrong one, and a motor without a capacitor that of a failed one.
-std::vector<Cause> causes_left(const CostOption& option, const std::vector<KillerCause>& causes);
+std::vector<Cause> causes_left(const CostOption& option, const std::vector<RootCause>& causes);
 
 }  // namespace endbell::inline cost

@@ -7,7 +7,7 @@
 #include <fstream>
 #include <utility>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
 
 namespace endbell::inline csv {
@@ -136,7 +136,7 @@ void Decoder::settle(Encoding encoding) {
     known_ = encoding;
     if (encoding == Encoding::utf8) return;
     iconv_t opened = iconv_open("UTF-8", std::string(word(encoding)).c_str());
-    check(opened != reinterpret_cast<iconv_t>(-1), "iconv knows UTF-16 and Windows-1252");
+    ensure(opened != reinterpret_cast<iconv_t>(-1), "iconv knows UTF-16 and Windows-1252");
     iconv_ = opened;
 }
 

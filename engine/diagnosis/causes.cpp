@@ -7,14 +7,14 @@ namespace endbell::inline diagnosis {
 
 namespace {
 
-/// A failed test that kills motors, and the cause it shows.
-struct Killer {
+/// A failed test by which motors are lost, and the root cause that it shows.
+struct CauseTest {
     Test test;
     std::optional<TestReason> reason;  // none: any failing reason
     Cause cause;
 };
 
-constexpr Killer killers[] = {
+constexpr CauseTest cause_tests[] = {
     {Test::static_total, {}, Cause::high_static},
     {Test::filter_drop, {}, Cause::loaded_filter},
     {Test::rise, TestReason::too_little_air, Cause::too_little_air},
@@ -29,22 +29,22 @@ constexpr Killer killers[] = {
 
 }  // namespace
 
-std::vector<KillerCause> causes_in(const FailedUnit& job, const Facts& facts, const Rows& rows,
-                                   const Limits& limits) {
+std::vector<RootCause> causes_in(const FailedUnit& job, const Facts& facts, const EvidenceRows& rows,
+                                 const Limits& limits) {
     const double uncured = limits.value(limit::recurrence_uncured);
     const double cured = limits.value(limit::recurrence_cured);
-    std::vector<KillerCause> causes;
+    std::vector<RootCause> causes;
     const auto add = [&](Cause cause, std::string job_key, std::string source) {
-        for (const KillerCause& known : causes) {
+        for (const RootCause& known : causes) {
             if (known.cause == cause) return;
         }
         causes.push_back({cause, std::move(job_key), std::move(source), uncured, cured});
     };
-    for (const Killer& killer : killers) {
+    for (const CauseTest& test : cause_tests) {
         for (const Evidence& row : rows) {
-            const bool shows = row.test == killer.test && row.verdict == Verdict::does_not_fit &&
-                               (!killer.reason || row.reason == *killer.reason);
-            if (shows) add(killer.cause, row.job_key, row.source);
+            const bool shows = row.test == test.test && row.verdict == Verdict::does_not_fit &&
+                               (!test.reason || row.reason == *test.reason);
+            if (shows) add(test.cause, row.job_key, row.source);
         }
     }
     if (!facts.plate_trusted) {

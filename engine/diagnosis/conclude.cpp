@@ -9,7 +9,7 @@ namespace {
 struct Case {
     const FailedUnit& job;
     const Facts& facts;
-    const Rows& rows;
+    const EvidenceRows& rows;
     Behaviour behaviour;
 
     bool fails(Test test) const { return failed(rows, test); }
@@ -163,7 +163,7 @@ constexpr Step steps[] = {
 
 }  // namespace
 
-Conclusion conclude(const FailedUnit& job, const Facts& facts, const Rows& rows) {
+Conclusion conclude(const FailedUnit& job, const Facts& facts, const EvidenceRows& rows) {
     const Case c{job, facts, rows, behaviour_of(job)};
     for (const Step& step : steps) {
         if (auto found = step.holds(c)) {
@@ -186,20 +186,20 @@ Behaviour behaviour_of(const FailedUnit& job) {
     return Behaviour::normal;
 }
 
-bool failed(const Rows& rows, Test test) {
+bool failed(const EvidenceRows& rows, Test test) {
     return std::any_of(rows.begin(), rows.end(), [&](const Evidence& row) {
         return row.test == test && row.verdict == Verdict::does_not_fit;
     });
 }
 
-bool passed(const Rows& rows, Test test) {
+bool passed(const EvidenceRows& rows, Test test) {
     const bool any = std::any_of(rows.begin(), rows.end(), [&](const Evidence& row) {
         return row.test == test && row.verdict <= Verdict::fits_with_changes;
     });
     return any && !failed(rows, test);
 }
 
-bool motor_half_good(const Facts& facts, const Rows& rows) {
+bool motor_half_good(const Facts& facts, const EvidenceRows& rows) {
     if (!facts.family || !is_two_piece(*facts.family)) return false;
     for (Test test : winding_tests) {
         if (!passed(rows, test)) return false;

@@ -15,8 +15,8 @@ enum class Behaviour { not_stated, does_not_start, runs_badly, normal };
 Behaviour behaviour_of(const FailedUnit& job);
 
 /// All rows of one test together: failed when one fails, passed when one passes and none fails.
-bool failed(const Rows& rows, Test test);
-bool passed(const Rows& rows, Test test);
+bool failed(const EvidenceRows& rows, Test test);
+bool passed(const EvidenceRows& rows, Test test);
 
 struct Conclusion {
     Fault fault = Fault::not_shown;
@@ -25,29 +25,30 @@ struct Conclusion {
 };
 
 /// The first step that holds decides; none: not shown. REQUIRES: rows of every test of this job.
-Conclusion conclude(const FailedUnit& job, const Facts& facts, const Rows& rows);
+Conclusion conclude(const FailedUnit& job, const Facts& facts, const EvidenceRows& rows);
 
 /// The tests that must pass before what is left over (the motor, or its module) is at fault.
 std::vector<Test> needed_tests(const FailedUnit& job, const Facts& facts);
 
 /// Every reading that the conclusion still lacks, in the order in which to take them.
-std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts& facts, const Rows& rows);
+std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts& facts,
+                                             const EvidenceRows& rows);
 
 /// The reading of one key once more, because it contradicts another.
 MissingReading read_again(const std::string& job_key);
 
-/// Readings that cannot all be true: the job keys of each contradiction.
-using Contradiction = std::vector<std::string>;
-std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Facts& facts, const Limits& limits);
+/// The keys of readings that cannot all be true.
+using ContraryKeys = std::vector<std::string>;
+std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& facts, const Limits& limits);
 
 /// The job as if what contradicts had not been read: nothing can rest on it.
-FailedUnit without_doubtful(FailedUnit job, const std::vector<Contradiction>& contradictions);
+FailedUnit without_doubtful(FailedUnit job, const std::vector<ContraryKeys>& contradictions);
 
 /// What the readings show to have killed the part, or to be about to kill the next.
-std::vector<KillerCause> causes_in(const FailedUnit& job, const Facts& facts, const Rows& rows,
-                                   const Limits& limits);
+std::vector<RootCause> causes_in(const FailedUnit& job, const Facts& facts, const EvidenceRows& rows,
+                                 const Limits& limits);
 
 /// Of a two-piece motor: three good windings, good insulation, a free shaft.
-bool motor_half_good(const Facts& facts, const Rows& rows);
+bool motor_half_good(const Facts& facts, const EvidenceRows& rows);
 
 }  // namespace endbell::inline diagnosis

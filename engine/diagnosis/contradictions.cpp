@@ -7,12 +7,9 @@ namespace endbell::inline diagnosis {
 
 namespace {
 
-using Keys = Contradiction;
-using Found = std::vector<Contradiction>;
-
 /// Fields that only a motor with a run capacitor has.
-Keys capacitor_keys(const FailedUnit& job, const Facts& facts) {
-    Keys keys;
+ContraryKeys capacitor_keys(const FailedUnit& job, const Facts& facts) {
+    ContraryKeys keys;
     if (facts.capacitor) keys.push_back("plate.capacitor");
     if (job.measured.capacitor) keys.push_back("measured.capacitor");
     if (job.measured.capacitor_volts) keys.push_back("measured.capacitor_volts");
@@ -23,9 +20,9 @@ Keys capacitor_keys(const FailedUnit& job, const Facts& facts) {
 }
 
 /// Readings that a motor gives only while it runs.
-Keys running_keys(const FailedUnit& job) {
-    const MeasuredFacts& m = job.measured;
-    Keys keys;
+ContraryKeys running_keys(const FailedUnit& job) {
+    const MeasuredReadings& m = job.measured;
+    ContraryKeys keys;
     if (m.amps && m.amps->in(ampere) > 0) keys.push_back("measured.amps");
     if (m.speed && m.speed->in(rpm) > 0) keys.push_back("measured.speed");
     if (m.watts && m.watts->in(watt) > 0) keys.push_back("measured.watts");
@@ -46,9 +43,9 @@ bool any_running_symptom(const FailedUnit& job) {
     return false;
 }
 
-void family_against_plate(const FailedUnit& job, const Facts& facts, Found& found) {
+void family_against_plate(const FailedUnit& job, const Facts& facts, std::vector<ContraryKeys>& found) {
     if (!facts.family) return;
-    Keys keys = capacitor_keys(job, facts);
+    ContraryKeys keys = capacitor_keys(job, facts);
     if (!facts.family.is(Family::capacitor_run) && !keys.empty()) {
         keys.insert(keys.begin(), "plate.family");
         found.push_back(std::move(keys));
@@ -57,17 +54,18 @@ void family_against_plate(const FailedUnit& job, const Facts& facts, Found& foun
         found.push_back({"plate.family", "plate.phase"});
 }
 
-void running_without_line(const FailedUnit& job, const Facts& facts, const Limits& limits, Found& found) {
+void running_without_line(const FailedUnit& job, const Facts& facts, const Limits& limits,
+                          std::vector<ContraryKeys>& found) {
     if (!facts.supply.reading || *facts.supply.reading >= limits.value(limit::voltage_absent)) return;
     // Of a motor that stands, running readings are those of its last good run.
-    Keys keys = behaviour_of(job) == Behaviour::does_not_start ? Keys{} : running_keys(job);
+    ContraryKeys keys = behaviour_of(job) == Behaviour::does_not_start ? ContraryKeys{} : running_keys(job);
     if (any_running_symptom(job) || has_symptom(job, Symptom::hums)) keys.push_back("measured.symptoms");
     if (keys.empty()) return;
     keys.insert(keys.begin(), "measured.line_volts");
     found.push_back(std::move(keys));
 }
 
-void standing_and_running(const FailedUnit& job, Found& found) {
+void standing_and_running(const FailedUnit& job, std::vector<ContraryKeys>& found) {
     const bool stands = has_symptom(job, Symptom::no_run);
     const bool both_rocks =
         has_symptom(job, Symptom::rocks_then_starts) && has_symptom(job, Symptom::rocks_never_starts);
@@ -75,8 +73,8 @@ void standing_and_running(const FailedUnit& job, Found& found) {
     if ((stands && any_running_symptom(job)) || both_rocks) found.push_back({"measured.symptoms"});
 }
 
-void statics_disagree(const FailedUnit& job, const Limits& limits, Found& found) {
-    const MeasuredFacts& m = job.measured;
+void statics_disagree(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
     if (!m.static_total || !m.static_supply || !m.static_return) return;
     const double sum = (*m.static_supply - *m.static_return).in(inch_water);
     if (!at_most(std::abs(sum - m.static_total->in(inch_water)),
@@ -87,8 +85,8 @@ void statics_disagree(const FailedUnit& job, const Limits& limits, Found& found)
 
 /// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
 void more_watts_than_volt_amperes(const FailedUnit& job, const Facts& facts, const Limits& limits,
-                                  Found& found) {
-    const MeasuredFacts& m = job.measured;
+                                  std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
     const std::optional<Voltage>& line = facts.supply.reading;
     if (!m.watts || !m.amps || !line) return;
     if (*line < limits.value(limit::voltage_absent)) return;
@@ -100,8 +98,8 @@ void more_watts_than_volt_amperes(const FailedUnit& job, const Facts& facts, con
     }
 }
 
-void heat_from_nowhere(const FailedUnit& job, const Heat& heat, Found& found) {
-    const EquipmentFacts& e = job.equipment;
+void heat_from_nowhere(const FailedUnit& job, const Heat& heat, std::vector<ContraryKeys>& found) {
+    const EquipmentReadings& e = job.equipment;
     if (heat.fuel_input && heat.fuel_output && *heat.fuel_output > *heat.fuel_input) {
         found.push_back({"equipment.heat_output", "equipment.heat_input"});
     }
@@ -109,8 +107,8 @@ void heat_from_nowhere(const FailedUnit& job, const Heat& heat, Found& found) {
         found.push_back({"equipment.rise_low", "equipment.rise_high"});
 }
 
-void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, Found& found) {
-    const MeasuredFacts& m = job.measured;
+void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
     const bool none_live = m.live_taps && m.live_taps->empty();
     if (none_live && m.control_volts && *m.control_volts >= limits.value(limit::tap_low)) {
         found.push_back({"measured.live_taps", "measured.control_volts"});
@@ -119,9 +117,8 @@ void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, Found& fou
 
 }  // namespace
 
-std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Facts& facts,
-                                             const Limits& limits) {
-    Found found;
+std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    std::vector<ContraryKeys> found;
     family_against_plate(job, facts, found);
     running_without_line(job, facts, limits, found);
     standing_and_running(job, found);
@@ -132,8 +129,8 @@ std::vector<Contradiction> contradictions_in(const FailedUnit& job, const Facts&
     return found;
 }
 
-FailedUnit without_doubtful(FailedUnit job, const std::vector<Contradiction>& contradictions) {
-    for (const Contradiction& keys : contradictions) {
+FailedUnit without_doubtful(FailedUnit job, const std::vector<ContraryKeys>& contradictions) {
+    for (const ContraryKeys& keys : contradictions) {
         for (const std::string& key : keys) forget(job, key);
     }
     return job;

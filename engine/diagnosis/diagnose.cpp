@@ -8,13 +8,13 @@ namespace endbell::inline diagnosis {
 
 namespace {
 
-bool nothing_measured(const MeasuredFacts& m) {
+bool nothing_measured(const MeasuredReadings& m) {
     return !(m.control_volts || m.live_taps || m.windings || m.winding_to_shell || m.spins_free ||
              m.shaft_play || m.capacitor || m.capacitor_volts || m.capacitor_amps || m.capacitor_bulged);
 }
 
-Rows run_tests(const FailedUnit& job, const Facts& facts, const Limits& limits) {
-    Rows rows;
+EvidenceRows run_tests(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    EvidenceRows rows;
     test_symptoms(job, rows);
     test_line(facts, limits, rows);
     test_signal(job, facts, limits, rows);
@@ -26,15 +26,15 @@ Rows run_tests(const FailedUnit& job, const Facts& facts, const Limits& limits) 
     return rows;
 }
 
-bool takes_part(const std::vector<Contradiction>& contradictions, std::string_view key) {
-    return std::any_of(contradictions.begin(), contradictions.end(), [&](const Contradiction& keys) {
+bool takes_part(const std::vector<ContraryKeys>& contradictions, std::string_view key) {
+    return std::any_of(contradictions.begin(), contradictions.end(), [&](const ContraryKeys& keys) {
         return std::find(keys.begin(), keys.end(), key) != keys.end();
     });
 }
 
 /// A contradiction is settled by reading again whatever takes part in it: that comes first, but never so that
 /// the power is on again after the lockout.
-std::vector<MissingReading> to_take(const std::vector<Contradiction>& contradictions,
+std::vector<MissingReading> to_take(const std::vector<ContraryKeys>& contradictions,
                                     const std::vector<MissingReading>& lacking) {
     std::vector<MissingReading> all;
     const auto add = [&](MissingReading reading) {
@@ -43,7 +43,7 @@ std::vector<MissingReading> to_take(const std::vector<Contradiction>& contradict
         }
         all.push_back(std::move(reading));
     };
-    for (const Contradiction& keys : contradictions) {
+    for (const ContraryKeys& keys : contradictions) {
         for (const std::string& key : keys) add(read_again(key));
     }
     for (const MissingReading& reading : lacking) add(reading);
@@ -51,7 +51,7 @@ std::vector<MissingReading> to_take(const std::vector<Contradiction>& contradict
     return all;
 }
 
-void mark_carrying(const Conclusion& conclusion, Rows& rows) {
+void mark_carrying(const Conclusion& conclusion, EvidenceRows& rows) {
     const auto& tests = conclusion.stands_on;
     for (Evidence& row : rows) {
         const bool named = std::find(tests.begin(), tests.end(), row.test) != tests.end();
@@ -71,7 +71,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
     }
     const FailedUnit& job = settled ? *settled : stated;
     const Facts& facts = settled ? *settled_facts : stated_facts;
-    Rows rows = run_tests(job, facts, limits);
+    EvidenceRows rows = run_tests(job, facts, limits);
     for (Evidence& row : rows) {
         if (takes_part(contradictions, row.job_key)) row.reason = TestReason::contradicted;
     }
@@ -84,7 +84,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
     result.nothing_measured = nothing_measured(stated.measured);
     result.motor_half_proven_good = motor_half_good(facts, rows);
     result.causes = causes_in(job, facts, rows, limits);
-    for (const Contradiction& keys : contradictions) result.contradictions.push_back(joined(keys, " and "));
+    for (const ContraryKeys& keys : contradictions) result.contradictions.push_back(joined(keys, " and "));
     if (result.fault == Fault::not_shown)
         result.missing = to_take(contradictions, missing_readings(job, facts, rows));
     result.evidence = std::move(rows);

@@ -44,8 +44,8 @@ struct Evidence {
     /// open.
     Verdict verdict = Verdict::not_shown;
     TestReason reason = TestReason::not_measured;
-    Fact measured;
-    Fact limit;            // a band of volts is a PlateVolts from its low to its high edge
+    Datum measured;
+    Datum limit;           // a band of volts is a PlateVolts from its low to its high edge
     std::string limit_id;  // row of limits, where one decided
     std::string source;    // id of a Source
     std::string asks;      // open: the job key that would settle it
@@ -62,7 +62,7 @@ struct MissingReading {
 };
 
 /// What killed the part, where the readings show it.
-struct KillerCause {
+struct RootCause {
     Cause cause = Cause::not_found;
     std::string job_key;
     std::string source;
@@ -75,7 +75,7 @@ struct Diagnosis {
     std::string source;                   // id of the Source of the reasoning; empty while nothing is shown
     std::vector<Evidence> evidence;       // every test, passed, failed or open
     std::vector<MissingReading> missing;  // empty when the conclusion is shown
-    std::vector<KillerCause> causes;
+    std::vector<RootCause> causes;
     std::vector<std::string> contradictions;  // job keys that cannot all be true, joined by " and "
 
     /// The winding and shaft tests passed: a two-piece motor's module alone may be replaced.

@@ -68,7 +68,7 @@ bool waits_for_cold(const FailedUnit& job) {
     return std::any_of(ohms.begin(), ohms.end(), [](Resistance r) { return std::isinf(r.in(ohm)); });
 }
 
-bool asks_for(const Rows& rows, Test test, std::string_view job_key) {
+bool asks_for(const EvidenceRows& rows, Test test, std::string_view job_key) {
     return std::any_of(rows.begin(), rows.end(), [&](const Evidence& row) {
         return row.test == test && row.verdict == Verdict::not_shown && row.asks == job_key;
     });
@@ -112,7 +112,8 @@ MissingReading read_again(const std::string& job_key) {
     return {job_key, Test::read_again, 60, false};  // of a running motor or from a plate: nothing is opened
 }
 
-std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts& facts, const Rows& rows) {
+std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts& facts,
+                                             const EvidenceRows& rows) {
     const auto needed = needed_tests(job, facts);
     std::vector<MissingReading> missing;
     for (const Stop& stop : round_trip) {

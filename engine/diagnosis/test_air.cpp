@@ -9,7 +9,7 @@ namespace {
 
 Evidence static_row(const FailedUnit& job, const Limits& limits) {
     Evidence row = open_row(Test::static_total, "measured.static_total", "static-0.8");
-    const MeasuredFacts& m = job.measured;
+    const MeasuredReadings& m = job.measured;
     std::optional<Pressure> total;
     if (m.static_total) {
         total = *m.static_total;
@@ -68,7 +68,7 @@ std::optional<Evidence> rise_row(const FailedUnit& job) {
     const auto& reading = job.measured.rise;
     if (!reading) return std::nullopt;
     Evidence row = open_row(Test::rise, "measured.rise", "common-practice");
-    const EquipmentFacts& plate = job.equipment;
+    const EquipmentReadings& plate = job.equipment;
     const double rise = reading->in(fahrenheit_degree);
     row.measured = {*reading, Origin::measured};
     if (plate.rise_high && !at_most(rise, plate.rise_high->in(fahrenheit_degree))) {
@@ -104,7 +104,7 @@ std::optional<Evidence> airflow_row(const FailedUnit& job, const Limits& limits)
 
 }  // namespace
 
-void test_air(const FailedUnit& job, const Limits& limits, Rows& rows) {
+void test_air(const FailedUnit& job, const Limits& limits, EvidenceRows& rows) {
     if (!moves_duct_air(job)) return;
     rows.push_back(static_row(job, limits));
     rows.push_back(filter_row(job, limits));

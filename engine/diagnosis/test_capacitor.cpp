@@ -45,7 +45,7 @@ Evidence running_row(const FailedUnit& job, const Facts& facts, const Limits& li
     Evidence row = open_row(Test::capacitor, "measured.capacitor_amps", "capacitor-formula");
     const auto& volts = job.measured.capacitor_volts;
     const auto& amps = job.measured.capacitor_amps;
-    const Derived<Frequency>& line = facts.frequency;
+    const DerivedFact<Frequency>& line = facts.frequency;
     if (!volts || !amps) {
         row.asks = volts ? "measured.capacitor_amps" : "measured.capacitor_volts";
         row.reason = TestReason::needs_volts_and_amps;
@@ -74,8 +74,8 @@ Evidence bulged_row() {
 
 }  // namespace
 
-void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
-    const MeasuredFacts& m = job.measured;
+void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows) {
+    const MeasuredReadings& m = job.measured;
     const auto& family = facts.family;
     // No other kind has a run capacitor; a reading on one is named as a contradiction instead.
     if (family && *family != Family::capacitor_run) return;

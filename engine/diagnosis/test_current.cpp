@@ -72,7 +72,7 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Facts& facts, con
 
 }  // namespace
 
-void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
+void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows) {
     if (auto row = amps_row(job, limits)) rows.push_back(std::move(*row));
     if (auto row = plate_row(job, facts, limits)) rows.push_back(std::move(*row));
 }

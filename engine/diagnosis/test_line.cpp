@@ -37,7 +37,7 @@ bool on_208(const Supply& supply) {
 
 }  // namespace
 
-void test_line(const Facts& facts, const Limits& limits, Rows& rows) {
+void test_line(const Facts& facts, const Limits& limits, EvidenceRows& rows) {
     Evidence row = open_row(Test::line_volts, "measured.line_volts", "mg1-12.44");
     const std::optional<Voltage>& reading = facts.supply.reading;
     if (reading) {

@@ -2,7 +2,7 @@
 
 namespace endbell::inline diagnosis {
 
-void test_shaft(const FailedUnit& job, Rows& rows) {
+void test_shaft(const FailedUnit& job, EvidenceRows& rows) {
     Evidence spin = open_row(Test::spins_free, "measured.spins_free", "free-shaft");
     if (const auto& free = job.measured.spins_free) {
         spin.verdict = *free ? Verdict::fits : Verdict::does_not_fit;

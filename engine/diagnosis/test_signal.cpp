@@ -11,19 +11,19 @@ namespace endbell::inline diagnosis {
 namespace {
 
 /// The voltages that make a motor of this signal class run, and where they come from.
-struct Window {
+struct SignalWindow {
     PlateVolts volts;
     std::string limit_id;
     std::string source;
 };
 
-Window window(const Limits& limits, const LimitOf<Voltage>& low, const LimitOf<Voltage>& high) {
+SignalWindow window(const Limits& limits, const LimitOf<Voltage>& low, const LimitOf<Voltage>& high) {
     return {
         {limits.value(low), limits.value(high)}, std::string(low.text), std::string(limits.row(low).source)};
 }
 
 /// What a family takes by construction is the motor's own line: a reading of the call is judged as it comes.
-std::optional<Window> window_of(const Facts& facts, const Limits& limits) {
+std::optional<SignalWindow> window_of(const Facts& facts, const Limits& limits) {
     if (!facts.signal || facts.signal.because == Because::family) return std::nullopt;
     switch (*facts.signal) {
         case SignalClass::control_24v:
@@ -37,8 +37,9 @@ std::optional<Window> window_of(const Facts& facts, const Limits& limits) {
             if (!facts.volts || facts.volts->empty()) return std::nullopt;
             const double band = limits.value(limit::voltage_band);
             const PlateVolts plate = facts.volts->front();
-            return Window{plate_volts(plate.low.in(volt) * (1 - band), plate.high.in(volt) * (1 + band)),
-                          std::string(limit::voltage_band.text), "mg1-12.44"};
+            return SignalWindow{
+                plate_volts(plate.low.in(volt) * (1 - band), plate.high.in(volt) * (1 + band)),
+                std::string(limit::voltage_band.text), "mg1-12.44"};
         }
         case SignalClass::switched_line:
             return window(limits, limit::tap_low, limit::tap_high);  // the relay's 24 V call
@@ -46,7 +47,7 @@ std::optional<Window> window_of(const Facts& facts, const Limits& limits) {
     return std::nullopt;
 }
 
-void settle(Evidence& row, const Window& window, double volts) {
+void settle(Evidence& row, const SignalWindow& window, double volts) {
     const bool low = !at_least(volts, window.volts.low.in(volt));
     const bool high = !at_most(volts, window.volts.high.in(volt));
     row.verdict = low || high ? Verdict::does_not_fit : Verdict::fits;
@@ -58,7 +59,7 @@ void settle(Evidence& row, const Window& window, double volts) {
 
 /// Without a signal class only two readings speak: a dead one, and one that only a 24 V tap would show.
 void settle_unclassed(Evidence& row, const Facts& facts, const Limits& limits, double volts) {
-    const Window taps = window(limits, limit::tap_low, limit::tap_high);
+    const SignalWindow taps = window(limits, limit::tap_low, limit::tap_high);
     const bool may_be_24v = !facts.family.is(Family::communicating);
     if (volts < limits.value(limit::serial_low).in(volt)) {
         settle(row, window(limits, limit::serial_low, limit::serial_high), volts);
@@ -110,7 +111,7 @@ Evidence taps_row(const FailedUnit& job) {
 
 }  // namespace
 
-void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
+void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows) {
     // An induction motor takes no signal of its own: a reading says something of the call, its absence
     // nothing.
     const bool takes_signal = facts.family && is_electronic(*facts.family);

@@ -29,7 +29,7 @@ constexpr Meaning meanings[] = {
 
 }  // namespace
 
-void test_symptoms(const FailedUnit& job, Rows& rows) {
+void test_symptoms(const FailedUnit& job, EvidenceRows& rows) {
     const auto& stated = job.measured.symptoms;
     if (!stated || stated->empty()) {
         rows.push_back(open_row(Test::symptom, "measured.symptoms", "common-practice"));

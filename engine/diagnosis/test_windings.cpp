@@ -83,7 +83,7 @@ Evidence balance_row(const Ohms& ohms, const Limits& limits) {
 }
 
 /// Three readings of an electronic motor's three-phase winding.
-void judge_all_three(const Ohms& ohms, const Limits& limits, Rows& rows) {
+void judge_all_three(const Ohms& ohms, const Limits& limits, EvidenceRows& rows) {
     const double most = largest(ohms);
     const double spread = most - smallest(ohms);
     // "below 20 ohm": 20 itself does not pass.
@@ -116,7 +116,7 @@ std::optional<Evidence> unusable_row(const FailedUnit& job, const Facts& facts, 
 
 }  // namespace
 
-void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows) {
+void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows) {
     rows.push_back(shell_row(job, limits));
     const auto& reading = job.measured.windings;
     const auto& family = facts.family;

@@ -7,16 +7,16 @@
 
 namespace endbell::inline diagnosis {
 
-using Rows = std::vector<Evidence>;
+using EvidenceRows = std::vector<Evidence>;
 
-void test_symptoms(const FailedUnit& job, Rows& rows);
-void test_line(const Facts& facts, const Limits& limits, Rows& rows);
-void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
-void test_shaft(const FailedUnit& job, Rows& rows);
-void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
-void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
-void test_air(const FailedUnit& job, const Limits& limits, Rows& rows);
-void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, Rows& rows);
+void test_symptoms(const FailedUnit& job, EvidenceRows& rows);
+void test_line(const Facts& facts, const Limits& limits, EvidenceRows& rows);
+void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
+void test_shaft(const FailedUnit& job, EvidenceRows& rows);
+void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
+void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
+void test_air(const FailedUnit& job, const Limits& limits, EvidenceRows& rows);
+void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
 
 /// A row that no reading has settled yet; `asks` defaults to the reading itself.
 Evidence open_row(Test test, std::string job_key, std::string source);

@@ -57,11 +57,11 @@ void add_not_shown(Document& to, const MatchReport& report) {
                      "pass nor a fail."});
 }
 
-void add_claims(Document& to, const Candidate& candidate) {
-    for (const CrossReference& claim : candidate.claims) {
-        to.add(Paragraph{"Cross reference: " + candidate.part.id + " " + std::string(word(claim.relation)) +
-                         " " + claim.old_number + ", says " + claim.source +
-                         ". A claim, still checked by every rule."});
+void add_cross_references(Document& to, const Candidate& candidate) {
+    for (const CrossReference& reference : candidate.cross_references) {
+        to.add(Paragraph{"Cross reference: " + candidate.part.id + " " +
+                         std::string(word(reference.relation)) + " " + reference.old_number + ", says " +
+                         reference.source + ". A claim, still checked by every rule."});
     }
 }
 
@@ -86,7 +86,7 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
     if (selection.pick) {
         const Option& pick = selection.options[static_cast<std::size_t>(*selection.pick)];
         d.add(Heading{"What to know of " + pick.candidate.part.id});
-        add_claims(d, pick.candidate);
+        add_cross_references(d, pick.candidate);
         add_findings(d, pick.candidate.findings, Verdict::fits_with_changes);
     }
     add_not_shown(d, selection.report);
@@ -102,7 +102,7 @@ Document why_document(const Candidate& candidate, const std::string& stamp) {
     Document d{
         "What every rule found about " + candidate.part.id + " " + part_name(candidate.part), {}, stamp};
     d.add(Paragraph{"Verdict: " + std::string(word(candidate.verdict)) + ". The worst finding decides."});
-    add_claims(d, candidate);
+    add_cross_references(d, candidate);
     Grid table{{"rule", "verdict", "wanted", "offered", "limit", "reason", "source"},
                {},
                "(!) fits, and must be said."};
@@ -165,7 +165,7 @@ namespace {
 /// The fact that a row bounds, and where its volts are read.
 std::string bounded_by(const Limit& row) {
     std::string fact(row.bounds);
-    if (row.band != Band::none) fact += " (" + std::string(word(row.band)) + ")";
+    if (row.volts_at != VoltagePoint::none) fact += " (" + std::string(word(row.volts_at)) + ")";
     return fact;
 }
 

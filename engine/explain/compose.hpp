@@ -9,14 +9,6 @@
 
 namespace endbell::inline explain {
 
-/// A job field whose text does not decide, as a question with its possible readings.
-struct OpenField {
-    std::string job_key;
-    std::string raw;
-    std::string question;
-    std::vector<std::string> readings;
-};
-
 Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open,
                         int top);
 Document why_document(const Candidate& candidate, const std::string& stamp);
@@ -27,14 +19,14 @@ Document wiring_document(const FailedUnit& job, const Selection& selection, cons
 Document cost_document(const Selection& selection);
 Document rules_document(const Limits& limits, const std::string& only_rule);
 
-enum class Reader { counter, technician, estimate };
-constexpr auto words_of(Reader) {
-    return std::array{Word<Reader>{Reader::counter, "counter"},
-                      Word<Reader>{Reader::technician, "technician"},
-                      Word<Reader>{Reader::estimate, "estimate"}};
+enum class SheetKind { counter, technician, estimate };
+constexpr auto words_of(SheetKind) {
+    return std::array{Word<SheetKind>{SheetKind::counter, "counter"},
+                      Word<SheetKind>{SheetKind::technician, "technician"},
+                      Word<SheetKind>{SheetKind::estimate, "estimate"}};
 }
 /// `option` may be null: then the sheet says why there is no part to take.
 Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option,
-                        Reader reader, const std::vector<OpenField>& open);
+                        SheetKind kind, const std::vector<OpenField>& open);
 
 }  // namespace endbell::inline explain

@@ -39,21 +39,21 @@ void add_old_part(Document& to, const FailedUnit& job) {
     to.add(pairs);
 }
 
-const char* title_of(Reader reader) {
-    return reader == Reader::counter      ? "Counter ticket"
-           : reader == Reader::technician ? "Work sheet"
-                                          : "Estimate";
+const char* title_of(SheetKind kind) {
+    return kind == SheetKind::counter      ? "Counter ticket"
+           : kind == SheetKind::technician ? "Work sheet"
+                                           : "Estimate";
 }
 
 /// No part to take: what stands in the way, what to read next, and what would rescue it.
-void add_no_part(Document& to, const Selection& selection, Reader reader,
+void add_no_part(Document& to, const Selection& selection, SheetKind kind,
                  const std::vector<OpenField>& open) {
     add_fault(to, selection.diagnosis);
     add_plate_doubt(to, selection.facts);
     add_questions(to, selection.questions, open);
     add_ways_out(to, selection);
-    if (reader == Reader::technician) add_safety(to, is_electronic_work(selection.facts, nullptr));
-    if (reader == Reader::estimate) add_ledger(to, selection.ledger);
+    if (kind == SheetKind::technician) add_safety(to, is_electronic_work(selection.facts, nullptr));
+    if (kind == SheetKind::estimate) add_ledger(to, selection.ledger);
     add_fallen(to, selection.report, most_reasons);
 }
 
@@ -99,22 +99,22 @@ void add_decision(Document& to, const Selection& s, const Option* option) {
 }
 
 Document sheet_document(const FailedUnit& job, const Selection& selection, const Option* option,
-                        Reader reader, const std::vector<OpenField>& open) {
-    Document d{title_of(reader) + (job.unit.name ? ": " + shortened(*job.unit.name, 100) : std::string()),
+                        SheetKind kind, const std::vector<OpenField>& open) {
+    Document d{title_of(kind) + (job.unit.name ? ": " + shortened(*job.unit.name, 100) : std::string()),
                {},
                selection.stamp};
     add_decision(d, selection, option);
     if (option == nullptr) {
-        add_no_part(d, selection, reader, open);
-    } else if (reader == Reader::counter) {
+        add_no_part(d, selection, kind, open);
+    } else if (kind == SheetKind::counter) {
         add_counter_ticket(d, job, selection, *option);
-    } else if (reader == Reader::technician) {
+    } else if (kind == SheetKind::technician) {
         add_work_sheet(d, job, selection, *option, open);
     } else {
         add_estimate(d, job, selection, *option);
     }
-    if (option != nullptr && reader != Reader::technician) add_questions(d, {}, open);
-    if (reader != Reader::counter || option == nullptr) add_old_part(d, job);
+    if (option != nullptr && kind != SheetKind::technician) add_questions(d, {}, open);
+    if (kind != SheetKind::counter || option == nullptr) add_old_part(d, job);
     add_deference(d);
     add_sources(d);
     return d;

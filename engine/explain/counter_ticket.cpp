@@ -75,8 +75,8 @@ void add_pick_list(Document& to, const Selection& selection, const Option& optio
             (cost != nullptr && cost->good_until ? ", good until " + write(*cost->good_until) : "") + "."});
 }
 
-std::string said(const Fact& fact) {
-    return fact.known() ? shortened(say(fact), longest_words) : "-";
+std::string said(const Datum& datum) {
+    return datum.known() ? shortened(say(datum), longest_words) : "-";
 }
 
 void add_differences(Document& to, const Candidate& candidate) {

@@ -215,9 +215,9 @@ std::string keep_sentence(Fault fault) {
     return english_of(keep_sentences, fault);
 }
 
-std::string cause_sentence(const KillerCause& killer) {
-    return "Cause: " + english_of(cause_names, killer.cause) + " (" + killer.job_key + "). " +
-           english_of(cure_sentences, killer.cause);
+std::string cause_sentence(const RootCause& root) {
+    return "Cause: " + english_of(cause_names, root.cause) + " (" + root.job_key + "). " +
+           english_of(cure_sentences, root.cause);
 }
 
 std::string cure_step(Cause cause) {
@@ -226,9 +226,9 @@ std::string cure_step(Cause cause) {
     return "Cure the cause, " + english_of(cause_names, cause) + ": " + cure;
 }
 
-std::string next_life_sentence(const KillerCause& killer) {
-    const std::string what = english_of(cause_names, killer.cause) + " (" + killer.job_key + ")";
-    if (killer.cause == Cause::not_found)
+std::string next_life_sentence(const RootCause& root) {
+    const std::string what = english_of(cause_names, root.cause) + " (" + root.job_key + ")";
+    if (root.cause == Cause::not_found)
         return "What shortens the next one's life: " + what +
                ". One was lost here before: find the cause, or expect to be back.";
     return "What shortens the next one's life: " + what +

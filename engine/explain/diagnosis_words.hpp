@@ -22,13 +22,13 @@ std::string fault_sentence(Fault fault);
 std::string keep_sentence(Fault fault);
 
 /// The cause and what to do: "Cause: loaded filter (measured.filter_drop). Change the filter and ...".
-std::string cause_sentence(const KillerCause& killer);
+std::string cause_sentence(const RootCause& root);
 
 /// The cause as a step of the work: "Cure the cause, loaded filter: Change the filter and ...".
 std::string cure_step(Cause cause);
 
 /// The cause as a warning: "What shortens the next one's life: loaded filter (measured.filter_drop). Cure it ...".
-std::string next_life_sentence(const KillerCause& killer);
+std::string next_life_sentence(const RootCause& root);
 
 /// All of it, for the gate.
 std::vector<English<Test>> english_of_tests();

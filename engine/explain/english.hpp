@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline explain {
 
@@ -20,7 +20,7 @@ struct English {
 template <class List, class Key>
 std::string english_of(const List& list, const Key& key) {
     const auto found = std::find_if(list.begin(), list.end(), [&](const auto& e) { return e.key == key; });
-    check(found != list.end(), "every word of a stage has its English");
+    ensure(found != list.end(), "every word of a stage has its English");
     return std::string(found->text);
 }
 

@@ -25,7 +25,7 @@ void add_fault(Document& to, const Diagnosis& d) {
     if (d.causes.empty() && d.fault != Fault::not_shown)
         to.add(Paragraph{
             "No reading shows a cause outside the motor. Read volts, amps and static at start-up."});
-    for (const KillerCause& k : d.causes) to.add(Warning{"CAUTION", cause_sentence(k)});
+    for (const RootCause& k : d.causes) to.add(Warning{"CAUTION", cause_sentence(k)});
 }
 
 }  // namespace endbell::inline explain

@@ -9,7 +9,7 @@ namespace endbell::inline explain {
 
 namespace {
 
-std::string part_of(const char* name, const Fact& fact) {
+std::string part_of(const char* name, const Datum& fact) {
     return fact.known() ? std::string(name) + " " + say(fact) : std::string();
 }
 

@@ -38,7 +38,7 @@ Grid possible_answers(const AskedReading& asked) {
     Grid table{{"if it is", "can still fit", "shown to fit"}, {}, ""};
     for (const AnswerLeaves& leaves : asked.answers) {
         if (leaves.share < least || table.rows.size() == told) continue;
-        table.rows.push_back({leaves.answer, parts(leaves.living), parts(leaves.shown)});
+        table.rows.push_back({leaves.answer, parts(leaves.living), parts(leaves.matches)});
     }
     const std::size_t left_out = asked.answers.size() - table.rows.size();
     if (left_out > 0) table.caption = std::to_string(left_out) + " less likely answers are left out.";

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline explain {
 
@@ -22,7 +22,7 @@ const ReasonSentence* find(const std::vector<RuleSentences>& all, std::string_vi
 std::string_view sentence_for(std::string_view rule, Reason reason) {
     const ReasonSentence* found = find(sentences_of_kind_and_power(), rule, reason);
     if (found == nullptr) found = find(sentences_of_size_and_place(), rule, reason);
-    check(found != nullptr, "every reason that a rule declares has its sentence");
+    ensure(found != nullptr, "every reason that a rule declares has its sentence");
     return found->text;
 }
 

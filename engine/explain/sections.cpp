@@ -127,7 +127,7 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     if (!table.rows.empty()) to.add(table);
     for (const std::string& both : d.contradictions)
         to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
-    for (const KillerCause& k : d.causes) to.add(Warning{"CAUTION", next_life_sentence(k)});
+    for (const RootCause& k : d.causes) to.add(Warning{"CAUTION", next_life_sentence(k)});
     if (d.missing.empty()) return;
     to.add(Paragraph{"Readings still missing, in the order to take them:"});
     Bullets list;
@@ -293,17 +293,18 @@ void add_ways_out(Document& to, const Selection& selection) {
                          "."});
     }
     add_stopped(to, selection);
-    if (selection.ways_out.empty()) return;
+    if (selection.relaxations.empty()) return;
     to.add(Heading{"What would rescue it"});
     Grid grid{{"if", "were", "then", "parts"}, {}, "Each was tried on every rule."};
-    for (const Relaxation& way : selection.ways_out) {
-        std::vector<std::string> parts = way.parts;
+    for (const Relaxation& relaxation : selection.relaxations) {
+        std::vector<std::string> parts = relaxation.parts;
         if (parts.size() > 4) {
             parts.resize(4);
-            parts.push_back("and " + std::to_string(way.parts.size() - 4) + " more");
+            parts.push_back("and " + std::to_string(relaxation.parts.size() - 4) + " more");
         }
-        grid.rows.push_back({way.job_key + (way.unread ? " (not read yet)" : ""), without_padding(way.answer),
-                             text(word(way.verdict)), joined(parts, ", ")});
+        grid.rows.push_back({relaxation.job_key + (relaxation.unread ? " (not read yet)" : ""),
+                             without_padding(relaxation.answer), text(word(relaxation.verdict)),
+                             joined(parts, ", ")});
     }
     to.add(grid);
 }

@@ -53,7 +53,7 @@ std::string say(const Value& value) {
     return std::visit(Speaker{}, value);
 }
 
-std::string say(const Fact& fact) {
+std::string say(const Datum& fact) {
     if (!fact.known()) return "not known";
     return say(fact.value) + (fact.origin == Origin::guessed || fact.origin == Origin::assumed
                                   ? " (" + std::string(say(fact.origin)) + ")"

@@ -10,7 +10,7 @@ namespace endbell::inline explain {
 
 /// "1/2 hp", "208-230 V", "CW from the shaft end (CWSE)", "0.5 in". An unknown value is "not known".
 std::string say(const Value& value);
-std::string say(const Fact& fact);
+std::string say(const Datum& fact);
 std::string_view say(Origin origin);
 
 /// "12.5": at most `decimals` digits behind the point, trailing zeros dropped, never a locale's comma.

@@ -44,7 +44,7 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
         if (is_before_the_work(check)) steps.items.push_back(say(check));
     }
     steps.items.push_back("Block the wheel or blade. Write down where each wire lands before one is moved.");
-    for (const KillerCause& k : d.causes) steps.items.push_back(cure_step(k.cause));
+    for (const RootCause& k : d.causes) steps.items.push_back(cure_step(k.cause));
     const bool module = option.candidate.part.kind == PartKind::module;
     steps.items.push_back(
         module ? "Part the old module from the motor half. Look for water and burns."

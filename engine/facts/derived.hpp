@@ -44,7 +44,7 @@ constexpr auto words_of(Because) {
 /// Three origins: read (`origin` says where, no `because`), implied (Origin::implied: decides, with its reason), or
 /// nothing. What was guessed or assumed never gets here.
 template <class T>
-struct Derived {
+struct DerivedFact {
     std::optional<T> value;
     Origin origin = Origin::job;
     std::optional<Because> because;
@@ -54,22 +54,22 @@ struct Derived {
     const T& operator*() const { return *value; }
     const T* operator->() const { return &*value; }
     bool is(const T& wanted) const { return value && *value == wanted; }
-    friend bool operator==(const Derived&, const Derived&) = default;
+    friend bool operator==(const DerivedFact&, const DerivedFact&) = default;
 };
 
 template <class T>
-Derived<T> read_from(const Reading<T>& reading) {
+DerivedFact<T> read_from(const Reading<T>& reading) {
     if (!reading) return {};
     return {*reading, reading.origin, std::nullopt, false};
 }
 
 template <class T>
-Derived<T> implied(T value, Because because) {
+DerivedFact<T> implied(T value, Because because) {
     return {std::move(value), Origin::implied, because, false};
 }
 
 template <class T>
-Derived<T> contradicted() {
+DerivedFact<T> contradicted() {
     return {std::nullopt, Origin::job, std::nullopt, true};
 }
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline facts {
 
@@ -13,12 +13,12 @@ constexpr Frequency elsewhere = hertz(50);
 
 /// A run capacitor stays in circuit and is rated for it: 1 to 100 uF at 370 V or more (common practice). A start capacitor
 /// is larger, or of fewer volts.
-bool is_run_capacitor(const Derived<Capacitance>& value, const Derived<Voltage>& volts) {
+bool is_run_capacitor(const DerivedFact<Capacitance>& value, const DerivedFact<Voltage>& volts) {
     return value && volts && *value >= microfarad(1) && *value <= microfarad(100) && *volts >= volt(370);
 }
 
-Derived<Family> family_of(const FailedUnit& job, const Facts& facts) {
-    if (Derived<Family> read = read_from(job.plate.family)) return read;
+DerivedFact<Family> family_of(const FailedUnit& job, const Facts& facts) {
+    if (DerivedFact<Family> read = read_from(job.plate.family)) return read;
     if (is_run_capacitor(facts.capacitor, facts.capacitor_volts))
         return implied(Family::capacitor_run, Because::run_capacitor);
     return {};
@@ -31,8 +31,8 @@ bool is_one_phase(const std::optional<SupplySystem>& system) {
 
 /// What the text says, what the family is by construction, a capacitor and the supply: where they contradict each other, they
 /// prove nothing.
-Derived<int> phase_of(const FailedUnit& job, const Facts& facts) {
-    const Derived<int> read = read_from(job.plate.phase);
+DerivedFact<int> phase_of(const FailedUnit& job, const Facts& facts) {
+    const DerivedFact<int> read = read_from(job.plate.phase);
     const auto built = facts.family ? phase_by_construction(*facts.family) : std::nullopt;
     const bool one_by_supply = is_one_phase(job.equipment.supply.said());
     if (read && built && *read != *built) return contradicted<int>();
@@ -41,11 +41,11 @@ Derived<int> phase_of(const FailedUnit& job, const Facts& facts) {
     if (read) return read;
     if (built) return implied(*built, Because::family);
     if (facts.capacitor) return implied(1, Because::any_capacitor);
-    return one_by_supply ? implied(1, Because::supply_system) : Derived<int>{};
+    return one_by_supply ? implied(1, Because::supply_system) : DerivedFact<int>{};
 }
 
 /// The one of both public supplies whose pole counts lie near above an induction motor's speed.
-Derived<Frequency> frequency_by_speed(const Facts& facts) {
+DerivedFact<Frequency> frequency_by_speed(const Facts& facts) {
     if (!facts.speed || !facts.family || is_electronic(*facts.family)) return {};
     const bool at_60 = poles_from(*facts.speed, american).has_value();
     const bool at_50 = poles_from(*facts.speed, elsewhere).has_value();
@@ -54,8 +54,8 @@ Derived<Frequency> frequency_by_speed(const Facts& facts) {
 }
 
 /// The plate's hertz; the supply's; or 60 where the volts are those that only 60 Hz systems have. 230 alone says nothing.
-Derived<Frequency> frequency_of(const FailedUnit& job, const Facts& facts) {
-    if (Derived<Frequency> read = read_from(job.plate.frequency)) return read;
+DerivedFact<Frequency> frequency_of(const FailedUnit& job, const Facts& facts) {
+    if (DerivedFact<Frequency> read = read_from(job.plate.frequency)) return read;
     if (const auto system = job.equipment.supply.said(); system && system->frequency)
         return implied(*system->frequency, Because::supply_system);
     if (!facts.volts) return frequency_by_speed(facts);
@@ -67,7 +67,7 @@ Derived<Frequency> frequency_of(const FailedUnit& job, const Facts& facts) {
 }
 
 /// The rated speed's pole count at the frequency, where that is known; else the one that both frequencies leave.
-std::optional<int> poles_by_speed(Speed speed, const Derived<Frequency>& frequency) {
+std::optional<int> poles_by_speed(Speed speed, const DerivedFact<Frequency>& frequency) {
     if (frequency) return poles_from(speed, *frequency);
     const std::optional<int> at_60 = poles_from(speed, american);
     const std::optional<int> at_50 = poles_from(speed, elsewhere);
@@ -75,29 +75,29 @@ std::optional<int> poles_by_speed(Speed speed, const Derived<Frequency>& frequen
     return at_60 ? at_60 : at_50;
 }
 
-Derived<int> poles_of(const FailedUnit& job, const Facts& facts) {
-    const Derived<int> read = read_from(job.plate.poles);
+DerivedFact<int> poles_of(const FailedUnit& job, const Facts& facts) {
+    const DerivedFact<int> read = read_from(job.plate.poles);
     const auto by_speed = facts.speed ? poles_by_speed(*facts.speed, facts.frequency) : std::nullopt;
     if (read && by_speed && *read != *by_speed) return contradicted<int>();
     if (read) return read;
-    return by_speed ? implied(*by_speed, Because::speed) : Derived<int>{};
+    return by_speed ? implied(*by_speed, Because::speed) : DerivedFact<int>{};
 }
 
-Derived<Power> power_of(const FailedUnit& job) {
+DerivedFact<Power> power_of(const FailedUnit& job) {
     const auto listed = job.plate.power.said();
     if (!listed || listed->empty()) return {};
     return {*std::max_element(listed->begin(), listed->end()), job.plate.power.origin, std::nullopt, false};
 }
 
-Derived<Torque> torque_of_old(const Facts& facts) {
+DerivedFact<Torque> torque_of_old(const Facts& facts) {
     if (!facts.power || !facts.speed || *facts.speed <= rpm(0)) return {};
     return implied(torque_of(*facts.power, *facts.speed), Because::power_and_speed);
 }
 
 /// What the equipment gives the motor: as the plate says it, as its family takes it, or, of a tapped motor, as what gives
 /// the calls has it.
-Derived<SignalClass> signal_of(const FailedUnit& job, const Facts& facts) {
-    Derived<SignalClass> read = read_from(job.plate.signal);
+DerivedFact<SignalClass> signal_of(const FailedUnit& job, const Facts& facts) {
+    DerivedFact<SignalClass> read = read_from(job.plate.signal);
     const auto built = facts.family ? signal_by_construction(*facts.family) : std::nullopt;
     if (read && built && *read != *built) return contradicted<SignalClass>();
     if (read) return read;
@@ -128,7 +128,7 @@ Heat heat_of(const FailedUnit& job) {
     Heat heat;
     heat.kind = job.controls.heat.said();
     heat.element_power = job.equipment.electric_heat.said();
-    const EquipmentFacts& equipment = job.equipment;
+    const EquipmentReadings& equipment = job.equipment;
     heat.fuel_input = above_zero(equipment.heat_input);
     heat.fuel_output = above_zero(equipment.heat_output);
     if (!heat.fuel_output && heat.fuel_input && equipment.efficiency && *equipment.efficiency > 0)
@@ -153,16 +153,16 @@ Heat heat_of(const FailedUnit& job) {
     return heat;
 }
 
-Derived<bool> outdoors_of(const FailedUnit& job) {
-    if (Derived<bool> read = read_from(job.unit.outdoors)) return read;
+DerivedFact<bool> outdoors_of(const FailedUnit& job) {
+    if (DerivedFact<bool> read = read_from(job.unit.outdoors)) return read;
     const auto load = job.unit.load.said();
-    return load ? implied(*load == Load::outdoor_fan, Because::load) : Derived<bool>{};
+    return load ? implied(*load == Load::outdoor_fan, Because::load) : DerivedFact<bool>{};
 }
 
 }  // namespace
 
 Speed synchronous(int poles, Frequency frequency) {
-    check(poles > 0, "a motor has poles");
+    ensure(poles > 0, "a motor has poles");
     return rpm(120.0 * frequency.in(hertz) / poles);
 }
 

@@ -19,9 +19,9 @@ namespace endbell::inline facts {
 /// What makes heat in the equipment. Empty: not known.
 struct Heat {
     std::optional<HeatKind> kind;  // as the job says it
-    Derived<bool> burner;          // gas or oil: its board keeps the blower
-    Derived<bool> elements;        // electric: never without air
-    Derived<bool> compressor;      // a heat pump's: heats on the cooling calls
+    DerivedFact<bool> burner;      // gas or oil: its board keeps the blower
+    DerivedFact<bool> elements;    // electric: never without air
+    DerivedFact<bool> compressor;  // a heat pump's: heats on the cooling calls
     std::optional<Power> element_power;
     std::optional<HeatRate> fuel_input;
     std::optional<HeatRate> fuel_output;  // as stated, else input times efficiency
@@ -33,23 +33,23 @@ struct Heat {
 struct Facts {
     // Of the old motor.
     bool plate_trusted = true;  // false: signs of an earlier replacement
-    Derived<Family> family;
-    Derived<int> phase;
-    Derived<Frequency> frequency;
-    Derived<Speed> speed;         // full-load, as its plate says it
-    Derived<int> poles;           // induction motors have them; of an electronic one it means nothing
-    Derived<Power> power;         // the largest that the plate lists
-    Derived<Torque> torque;       // of that power at the plate's speed
-    Derived<SignalClass> signal;  // what the equipment gives the motor today
-    Derived<std::vector<PlateVolts>> volts;
-    Derived<Capacitance> capacitor;  // the run capacitor that its plate asks for
-    Derived<Voltage> capacitor_volts;
+    DerivedFact<Family> family;
+    DerivedFact<int> phase;
+    DerivedFact<Frequency> frequency;
+    DerivedFact<Speed> speed;         // full-load, as its plate says it
+    DerivedFact<int> poles;           // induction motors have them; of an electronic one it means nothing
+    DerivedFact<Power> power;         // the largest that the plate lists
+    DerivedFact<Torque> torque;       // of that power at the plate's speed
+    DerivedFact<SignalClass> signal;  // what the equipment gives the motor today
+    DerivedFact<std::vector<PlateVolts>> volts;
+    DerivedFact<Capacitance> capacitor;  // the run capacitor that its plate asks for
+    DerivedFact<Voltage> capacitor_volts;
     bool had_capacitor = false;  // there is one to take out: stated, or its family needs one
 
     // Around it.
     Supply supply;
     Heat heat;
-    Derived<bool> outdoors;
+    DerivedFact<bool> outdoors;
 
     friend bool operator==(const Facts&, const Facts&) = default;
 };

@@ -9,7 +9,7 @@ void forget(FailedUnit& job, std::string_view key) {
     drop("plate.family", job.plate.family);
     drop("plate.phase", job.plate.phase);
     drop("plate.capacitor", job.plate.capacitor);
-    MeasuredFacts& m = job.measured;
+    MeasuredReadings& m = job.measured;
     drop("measured.symptoms", m.symptoms);
     drop("measured.line_volts", m.line_volts);
     drop("measured.control_volts", m.control_volts);

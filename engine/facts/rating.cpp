@@ -19,10 +19,10 @@ bool in_band(const PlateVolts& plate, Voltage volts, const Limits& limits) {
 
 /// What a catalog states beside what a family has by construction.
 template <class T>
-Derived<T> stated_or_built(const std::optional<T>& stated, const std::optional<T>& built) {
+DerivedFact<T> stated_or_built(const std::optional<T>& stated, const std::optional<T>& built) {
     if (stated && built && *stated != *built) return contradicted<T>();
     if (stated) return {stated, Origin::catalog, std::nullopt, false};
-    return built ? implied(*built, Because::family) : Derived<T>{};
+    return built ? implied(*built, Because::family) : DerivedFact<T>{};
 }
 
 }  // namespace
@@ -85,19 +85,19 @@ std::optional<Rating> rating_in_use(const Facts& facts, const Part& part, const 
     return *best;
 }
 
-Derived<int> phase_of(const Motor& motor) {
+DerivedFact<int> phase_of(const Motor& motor) {
     return stated_or_built(motor.phase, motor.family ? phase_by_construction(*motor.family) : std::nullopt);
 }
 
-Derived<int> poles_of(const Motor& motor, std::optional<Speed> rated) {
+DerivedFact<int> poles_of(const Motor& motor, std::optional<Speed> rated) {
     std::optional<int> derived;
     if (rated) derived = poles_from(*rated, motor.frequency.value_or(hertz(60)));
     if (motor.poles && derived && *motor.poles != *derived) return contradicted<int>();
     if (motor.poles) return {motor.poles, Origin::catalog, std::nullopt, false};
-    return derived ? implied(*derived, Because::speed) : Derived<int>{};
+    return derived ? implied(*derived, Because::speed) : DerivedFact<int>{};
 }
 
-Derived<SignalClass> signal_of(const Motor& motor) {
+DerivedFact<SignalClass> signal_of(const Motor& motor) {
     return stated_or_built(motor.signal, motor.family ? signal_by_construction(*motor.family) : std::nullopt);
 }
 

@@ -28,10 +28,10 @@ std::vector<Rating> ratings_of(const Part& part);
 std::optional<Rating> rating_in_use(const Facts& facts, const Part& part, const Limits& limits);
 
 /// Phases that the part's plate says, or its family has by construction; `disagree` where these differ.
-Derived<int> phase_of(const Motor& motor);
+DerivedFact<int> phase_of(const Motor& motor);
 /// Pole count that the part's plate says, or that follows from the rated speed in use.
-Derived<int> poles_of(const Motor& motor, std::optional<Speed> rated);
+DerivedFact<int> poles_of(const Motor& motor, std::optional<Speed> rated);
 /// What tells the part to run: as the catalog states it, or as its family has it by construction.
-Derived<SignalClass> signal_of(const Motor& motor);
+DerivedFact<SignalClass> signal_of(const Motor& motor);
 
 }  // namespace endbell::inline facts

@@ -19,8 +19,8 @@ bool in_band(const PlateVolts& plate, Voltage volts, double band) {
 /// Of a system's volts those that this motor can hang on: the one nearest to a live reading; else, of a three-phase
 /// motor, line to line; else those in a band of the old plate. Where none of them is, all stay.
 std::vector<Voltage> volts_in_question(const SupplySystem& system, const Supply& supply,
-                                       const Derived<int>& phase,
-                                       const Derived<std::vector<PlateVolts>>& plate, double band) {
+                                       const DerivedFact<int>& phase,
+                                       const DerivedFact<std::vector<PlateVolts>>& plate, double band) {
     std::vector<Voltage> all = volts_of(system);
     if (all.size() == 1) return all;
     if (phase.is(3)) return {system.line};
@@ -68,8 +68,8 @@ std::optional<Voltage> Supply::at_work() const {
     return std::abs(*measured / *nominal_here - 1) <= believable ? measured : nominal_here;
 }
 
-Supply supply_of(const FailedUnit& job, const Derived<int>& phase,
-                 const Derived<std::vector<PlateVolts>>& volts, const Limits& limits) {
+Supply supply_of(const FailedUnit& job, const DerivedFact<int>& phase,
+                 const DerivedFact<std::vector<PlateVolts>>& volts, const Limits& limits) {
     Supply supply;
     supply.reading = job.measured.line_volts.said();
     if (supply.reading) {

@@ -22,7 +22,7 @@ struct Supply {
     /// nor two lines from line and neutral (common practice).
     bool from_plate = false;
     std::optional<int> phases;  // where the system's name says it
-    Fact wanted;
+    Datum wanted;
 
     /// The one nominal at the motor, where the job leaves one and it is no word of the old plate alone.
     std::optional<Voltage> at_motor() const;
@@ -35,8 +35,8 @@ struct Supply {
 };
 
 /// `phase` and `volts` are the old motor's.
-Supply supply_of(const FailedUnit& job, const Derived<int>& phase,
-                 const Derived<std::vector<PlateVolts>>& volts, const Limits& limits);
+Supply supply_of(const FailedUnit& job, const DerivedFact<int>& phase,
+                 const DerivedFact<std::vector<PlateVolts>>& volts, const Limits& limits);
 
 /// The line conductors of a motor of so many phases on this supply; empty where it is not known.
 std::optional<Conductors> conductors_for(const Supply& supply, std::optional<int> phases);

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <type_traits>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline fields::bytes {
 
@@ -29,7 +29,7 @@ inline void append(std::string& to, double value) {
 }
 
 inline double number_at(std::string_view from, std::size_t at) {
-    check(at + 8 <= from.size(), "a number has eight bytes");
+    ensure(at + 8 <= from.size(), "a number has eight bytes");
     std::uint64_t bits = 0;
     std::memcpy(&bits, from.data() + at, sizeof bits);
     bits = high_first(bits);

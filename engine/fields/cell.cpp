@@ -28,7 +28,7 @@ Cell quantity(const Read<Quantity<D>>& read, Unit<D> unit) {
     return from_read(read, [unit](Quantity<D> value) { return Stored(value.in(unit)); });
 }
 
-Cell whole(const std::optional<Number>& number, std::string_view expected) {
+Cell whole(const std::optional<NumberText>& number, std::string_view expected) {
     const bool fits = number && number->value >= 0 && number->value <= 1e9 && !number->fraction &&
                       !number->comma_unclear &&
                       number->value == static_cast<double>(static_cast<std::int64_t>(number->value));
@@ -149,7 +149,7 @@ Cell plain_number(std::string_view text) {
     std::string_view digits = text;
     const bool negative = !digits.empty() && digits.front() == '-';
     if (negative) digits.remove_prefix(1);
-    const std::optional<Number> number = whole_number(fold(digits).text());
+    const std::optional<NumberText> number = whole_number(fold(digits).text());
     if (!number || number->comma_unclear) return refused("a number such as 1.15", "correct the cell");
     return stored(negative ? -number->value : number->value);
 }

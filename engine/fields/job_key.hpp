@@ -12,14 +12,6 @@
 
 namespace endbell::inline fields {
 
-/// What a job leaves undecided.
-struct OpenQuestion {
-    std::string key;  // "plate.rotation"
-    std::string raw;
-    std::string question;
-    std::vector<std::string> readings;
-    Place at;
-};
 /// One answer that a person may give. `votes`: how many of the parts it would suit; several answers may share one.
 struct KeyAnswer {
     double size = 0;    // sorts sizes; 0 for words
@@ -59,7 +51,7 @@ struct JobKey {
     std::function<void(FailedUnit&)> reread;
     /// Takes over what `from` has and `into` has not; a different value leaves the field open.
     std::function<void(FailedUnit& into, const FailedUnit& from)> merge;
-    std::function<std::optional<OpenQuestion>(const FailedUnit&)> question;
+    std::function<std::optional<OpenField>(const FailedUnit&)> open;
     /// The value as text, the raw text where it is open, or empty.
     std::function<std::string(const FailedUnit&)> text;
     std::function<Place(const FailedUnit&)> place;

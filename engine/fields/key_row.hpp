@@ -3,7 +3,7 @@
 #include <string>
 #include <utility>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
 #include "engine/fields/job_key.hpp"
 #include "engine/fields/key_bytes.hpp"
@@ -125,10 +125,10 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
         merge_field(into.*member.*field, from.*member.*field);
     };
     const std::string id = std::string(group.name) + "." + std::string(told.name);
-    key.question = [=](const FailedUnit& job) -> std::optional<OpenQuestion> {
+    key.open = [=](const FailedUnit& job) -> std::optional<OpenField> {
         const Reading<T>& reading = job.*member.*field;
         if (!reading.is_open()) return std::nullopt;
-        return OpenQuestion{id, reading.raw, reading.question, reading.readings, reading.at};
+        return OpenField{id, reading.raw, reading.question, reading.readings, reading.at};
     };
     key.text = [=](const FailedUnit& job) {
         const Reading<T>& reading = job.*member.*field;
@@ -154,7 +154,7 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
                                  }};
         }
     } else {
-        check(asks.order == 0, "a key that is asked for has answers with labels");
+        ensure(asks.order == 0, "a key that is asked for has answers with labels");
     }
     return key;
 }
@@ -190,12 +190,12 @@ inline JobKey following(std::string_view id, JobKey key) {
     return key;
 }
 
-using Rows = std::vector<JobKey>;
-Rows unit_keys();
-Rows plate_keys();
-Rows measured_keys();
-Rows equipment_keys();
-Rows controls_keys();
-Rows shop_keys();
+using JobKeys = std::vector<JobKey>;
+JobKeys unit_keys();
+JobKeys plate_keys();
+JobKeys measured_keys();
+JobKeys equipment_keys();
+JobKeys controls_keys();
+JobKeys shop_keys();
 
 }  // namespace endbell::inline fields

@@ -67,9 +67,9 @@ Read<std::vector<CustomState>> read_states(const Folded& words) {
 
 }  // namespace
 
-Rows controls_keys() {
-    const GroupOf<ControlFacts> controls{"controls", Origin::job, &FailedUnit::controls};
-    using F = ControlFacts;
+JobKeys controls_keys() {
+    const GroupOf<ControlReadings> controls{"controls", Origin::job, &FailedUnit::controls};
+    using F = ControlReadings;
     return {
         row(controls, &F::source,
             {"source", "what gives the blower its calls today", "", "thermostat",

@@ -84,9 +84,9 @@ JobKey rise_key(JobKey key, bool low) {
 
 }  // namespace
 
-Rows equipment_keys() {
-    const GroupOf<EquipmentFacts> plate{"equipment", Origin::equipment, &FailedUnit::equipment};
-    using F = EquipmentFacts;
+JobKeys equipment_keys() {
+    const GroupOf<EquipmentReadings> plate{"equipment", Origin::equipment, &FailedUnit::equipment};
+    using F = EquipmentReadings;
     return {
         row(plate, &F::minimum_circuit_ampacity,
             {"minimum_circuit_ampacity", "MCA on the equipment plate", "A", "23.8",

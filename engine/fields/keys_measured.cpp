@@ -16,9 +16,9 @@ Read<std::vector<int>> read_taps(const Folded& words) {
 
 }  // namespace
 
-Rows measured_keys() {
-    const GroupOf<MeasuredFacts> measured{"measured", Origin::measured, &FailedUnit::measured};
-    using F = MeasuredFacts;
+JobKeys measured_keys() {
+    const GroupOf<MeasuredReadings> measured{"measured", Origin::measured, &FailedUnit::measured};
+    using F = MeasuredReadings;
     return {
         row(measured, &F::line_volts,
             {"line_volts", "at the motor, under load where it runs", "V", "118",

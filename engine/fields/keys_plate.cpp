@@ -15,7 +15,7 @@ Read<std::vector<PlateVolts>> read_volts(const FailedUnit& job, const Folded& wo
 /// Also fills the second field that one text may say: "1075/3SPD", "7.5/370", "DS CCWLE". The field's own
 /// key, read later, wins.
 template <class T>
-JobKey also(JobKey key, Reading<T> PlateFacts::*field, Read<T> (*other)(const Folded&)) {
+JobKey also(JobKey key, Reading<T> PlateReadings::*field, Read<T> (*other)(const Folded&)) {
     const auto read = key.read;
     key.read = [read, field, other](FailedUnit& job, const Folded& words, const Place& at) {
         std::string expected = read(job, words, at);
@@ -40,9 +40,9 @@ Read<bool> double_shaft_of(const Folded& words) {
 
 }  // namespace
 
-Rows plate_keys() {
-    const GroupOf<PlateFacts> plate{"plate", Origin::plate, &FailedUnit::plate};
-    using F = PlateFacts;
+JobKeys plate_keys() {
+    const GroupOf<PlateReadings> plate{"plate", Origin::plate, &FailedUnit::plate};
+    using F = PlateReadings;
     return {
         row(plate, &F::family,
             {"family", "the motor's kind", "", "PSC",

@@ -14,9 +14,9 @@ Read<Money> read_amount_of(const FailedUnit& job, const Folded& words) {
 
 }  // namespace
 
-Rows shop_keys() {
-    const GroupOf<ShopFacts> shop{"shop", Origin::shop, &FailedUnit::shop};
-    using F = ShopFacts;
+JobKeys shop_keys() {
+    const GroupOf<ShopReadings> shop{"shop", Origin::shop, &FailedUnit::shop};
+    using F = ShopReadings;
     const auto money = [&](Reading<Money> F::*field, const Told& told) {
         return following("shop.currency", row(shop, field, told, Reader<Money>(read_amount_of)));
     };

@@ -2,9 +2,9 @@
 
 namespace endbell::inline fields {
 
-Rows unit_keys() {
-    const GroupOf<UnitFacts> unit{"unit", Origin::job, &FailedUnit::unit};
-    using F = UnitFacts;
+JobKeys unit_keys() {
+    const GroupOf<UnitReadings> unit{"unit", Origin::job, &FailedUnit::unit};
+    using F = UnitReadings;
     return {
         row(unit, &F::name, {"name", "what this job is called on paper", "", "attic air handler"}, read_text),
         row(unit, &F::load,

@@ -4,7 +4,7 @@
 #include <array>
 #include <deque>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
 #include "engine/fields/bytes.hpp"
 #include "engine/fields/part_columns.hpp"
@@ -38,7 +38,7 @@ class Written {
 };
 template <class T>
 std::optional<T> optional_at(std::string_view bytes, std::size_t& at) {
-    check(at < bytes.size(), "a value says whether it is stated");
+    ensure(at < bytes.size(), "a value says whether it is stated");
     if (bytes[at++] == '\0') return std::nullopt;
     at += 8;
     return from_number<T>(number_at(bytes, at - 8));
@@ -166,7 +166,7 @@ void take_kind(const Part& p, std::string& bytes) {
     bytes.push_back(static_cast<char>(p.kind));
 }
 void put_kind(std::string_view bytes, Part& p) {
-    check(bytes.size() == 1, "a kind is one byte");
+    ensure(bytes.size() == 1, "a kind is one byte");
     p.kind = static_cast<PartKind>(bytes.front());
     if (p.kind == PartKind::motor) p.motor.emplace();
     if (p.kind == PartKind::module) p.module.emplace();
@@ -287,7 +287,7 @@ int part_field(std::string_view column) {
     const auto& all = part_fields();
     const auto found =
         std::find_if(all.begin(), all.end(), [&](const PartField& f) { return f.column == column; });
-    check(found != all.end(), "rules look only at fields of part_fields");
+    ensure(found != all.end(), "rules look only at fields of part_fields");
     return static_cast<int>(found - all.begin());
 }
 

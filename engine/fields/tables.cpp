@@ -1,6 +1,6 @@
 #include "engine/fields/tables.hpp"
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/fields/part_columns.hpp"
 
 namespace endbell::inline fields {
@@ -84,7 +84,7 @@ const Table* find_table(std::string_view name) {
 
 const Table& table_named(std::string_view name) {
     const Table* found = find_table(name);
-    check(found != nullptr, "every table that the store reads is one of these");
+    ensure(found != nullptr, "every table that the store reads is one of these");
     return *found;
 }
 

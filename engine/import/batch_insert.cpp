@@ -133,7 +133,7 @@ BatchInsert::~BatchInsert() {
     sqlite3_create_module_v2(db_.getHandle(), rows_->name.c_str(), nullptr, nullptr, nullptr);
 }
 
-BatchInsert::Outcome BatchInsert::store(std::span<const ReadRow> rows, std::size_t first_row) {
+BatchInsert::StoredRows BatchInsert::store(std::span<const ReadRow> rows, std::size_t first_row) {
     rows_->rows = rows;
     rows_->at = first_row;
     const int result = sqlite3_step(insert_->get());

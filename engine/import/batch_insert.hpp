@@ -22,13 +22,13 @@ class BatchInsert {
     BatchInsert(const BatchInsert&) = delete;
     BatchInsert& operator=(const BatchInsert&) = delete;
 
-    struct Outcome {
+    struct StoredRows {
         std::size_t end = 0;  // rows before it are stored
         int refusal =
             0;  // SQLite's extended code for the constraint that row `end` breaks; 0: all are stored
     };
     /// Stores the rows from `first` on that have no problems, up to one that a constraint refuses.
-    Outcome store(std::span<const ReadRow> rows, std::size_t first);
+    StoredRows store(std::span<const ReadRow> rows, std::size_t first);
 
   private:
     std::unique_ptr<BatchRows> rows_;

@@ -125,7 +125,7 @@ ParentIds* Loader::ids_to_know(const Table& table) {
 
 void Loader::store(const TableFile& file, std::span<ReadRow> rows, Target& target) {
     for (std::size_t next = 0; next < rows.size();) {
-        const BatchInsert::Outcome outcome = target.insert.store(rows, next);
+        const BatchInsert::StoredRows outcome = target.insert.store(rows, next);
         next = outcome.end;
         if (outcome.refusal == 0) continue;
         refused_by_store(file, rows[next].row, outcome.refusal, rows[next].problems);

@@ -171,8 +171,8 @@ Cell ReadCells::fresh(const TableFile& file, std::size_t column, std::string_vie
     if (says_nothing(text)) return {};
     Cell cell = file.table->columns[column].read(text);
     if (cell.is_unknown() || !checks_.has(column)) return cell;
-    if (std::string claim = checks_.broken(column, cell.value); cell.is_read() && !claim.empty()) {
-        cell.refusal = {std::move(claim), "correct the cell"};
+    if (std::string constraint = checks_.broken(column, cell.value); cell.is_read() && !constraint.empty()) {
+        cell.refusal = {std::move(constraint), "correct the cell"};
     }
     return cell;
 }

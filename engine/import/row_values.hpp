@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "engine/base/problem.hpp"
-#include "engine/import/column_checks.hpp"
+#include "engine/import/check_constraints.hpp"
 #include "engine/import/table_file.hpp"
 
 namespace endbell::inline import {
@@ -37,7 +37,7 @@ class ReadCells {
     Cell fresh(const TableFile& file, std::size_t column, std::string_view raw);
 
     std::vector<Known> columns_;
-    ColumnChecks checks_;
+    CheckConstraints checks_;
 };
 
 /// Sets the values, in the order of the table's columns. Problems are added for every cell that cannot be

@@ -169,15 +169,15 @@ void settle_fed(TableFile& file) {
 }
 
 /// Which map a file is read with: the one given, the one remembered for its header, or none.
-struct Choice {
+struct MapChoice {
     std::optional<ColumnMap> recalled;  // owns what `entry` points into
     const TableMap* entry = nullptr;
     std::string columns = "neutral";
 };
 
-Choice choose(const fs::path& path, const CsvFile& csv, const std::optional<ColumnMap>& given,
-              const Recall& recall) {
-    Choice choice;
+MapChoice choose(const fs::path& path, const CsvFile& csv, const std::optional<ColumnMap>& given,
+                 const Recall& recall) {
+    MapChoice choice;
     if (given) {
         choice.entry = entry_for(*given, path, header_names(csv));
         if (choice.entry != nullptr) choice.columns = "mapped";
@@ -206,7 +206,7 @@ std::vector<TableFile> open_tables(const std::vector<fs::path>& paths, const std
     for (const fs::path& path : csv_files(paths)) {
         try {
             CsvFile csv(path);
-            const Choice choice = choose(path, csv, map, recall);
+            const MapChoice choice = choose(path, csv, map, recall);
             const Table* table = find_table(choice.entry != nullptr ? choice.entry->table : stem_of(path));
             if (table == nullptr) {
                 const std::string near = nearest(stem_of(path), table_names());

@@ -5,24 +5,24 @@
 
 namespace endbell::inline index {
 
-CheapestFirst::CheapestFirst(const PartIndex& index, const Question& question, const Catalog& catalog,
+CheapestFirst::CheapestFirst(const PartIndex& index, const Query& query, const Catalog& catalog,
                              std::vector<std::shared_ptr<const RuleFindings>> by_rule, ScanResult result)
     : index_(index),
-      question_(question),
+      query_(query),
       catalog_(catalog),
       alike_(index.columns(), words_for(index.parts()), std::move(by_rule)),
       occupied_(std::move(result.occupied)),
       fitting_{std::move(result.fitting), {}},
       changing_{std::move(result.changing), {}} {}
 
-std::vector<Standing> CheapestFirst::next(std::size_t most, const Curable& curable) {
-    std::vector<Standing> names;
+std::vector<CandidateName> CheapestFirst::next(std::size_t most, const Curable& curable) {
+    std::vector<CandidateName> names;
     take(names, fitting_, most, Verdict::fits, curable);
     take(names, changing_, most, Verdict::fits_with_changes, curable);
     return names;
 }
 
-void CheapestFirst::take(std::vector<Standing>& to, Queue& from, std::size_t most, Verdict verdict,
+void CheapestFirst::take(std::vector<CandidateName>& to, Queue& from, std::size_t most, Verdict verdict,
                          const Curable& curable) {
     while (to.size() < most && (!from.next.empty() || refill(from, most))) {
         const std::uint32_t position = from.next.back();
@@ -45,9 +45,9 @@ bool CheapestFirst::refill(Queue& queue, std::size_t most) const {
 
 /// Null where the part asks for an adapter that is not curable.
 std::shared_ptr<const Alike> CheapestFirst::alike(std::uint32_t position, const Curable& curable) {
-    if (!names_inducer(question_)) return alike_.of(position, curable);
+    if (!names_inducer(query_)) return alike_.of(position, curable);
     // A specified inducer is judged by more than its classes.
-    auto own = std::make_shared<const Alike>(alike_of(candidate(question_, catalog_, index_.id(position))));
+    auto own = std::make_shared<const Alike>(alike_of(candidate(query_, catalog_, index_.id(position))));
     return all_curable(own->adapters, curable) ? own : nullptr;
 }
 

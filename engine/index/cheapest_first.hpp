@@ -16,24 +16,24 @@ namespace endbell::inline index {
 class CheapestFirst : public MoreNames {
   public:
     /// `by_rule`: what each rule finds, by registry order. All but what is moved here must outlive it.
-    CheapestFirst(const PartIndex& index, const Question& question, const Catalog& catalog,
+    CheapestFirst(const PartIndex& index, const Query& query, const Catalog& catalog,
                   std::vector<std::shared_ptr<const RuleFindings>> by_rule, ScanResult result);
 
     using MoreNames::next;
-    std::vector<Standing> next(std::size_t most, const Curable& curable) override;
+    std::vector<CandidateName> next(std::size_t most, const Curable& curable) override;
 
   private:
     struct Queue {
         BitSet parts;                     // that are left
         std::vector<std::uint32_t> next;  // taken out of `parts`: the cheapest last
     };
-    void take(std::vector<Standing>& to, Queue& from, std::size_t most, Verdict verdict,
+    void take(std::vector<CandidateName>& to, Queue& from, std::size_t most, Verdict verdict,
               const Curable& curable);
     bool refill(Queue& queue, std::size_t most) const;
     std::shared_ptr<const Alike> alike(std::uint32_t position, const Curable& curable);
 
     const PartIndex& index_;
-    const Question question_;
+    const Query query_;
     const Catalog& catalog_;
     AlikeParts alike_;
     const OccupiedBlocks occupied_;

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/match/match.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 
 namespace endbell::inline index {
 
@@ -59,7 +59,7 @@ class RunBuilder {
 
 }  // namespace
 
-RuleFindings ask_rule(const Rule& rule, const IndexColumn& column, const Question& q) {
+RuleFindings ask_rule(const Rule& rule, const IndexColumn& column, const Query& q) {
     RuleFindings made;
     RunBuilder runs(made);
     const auto classes = static_cast<std::uint32_t>(column.classes());
@@ -67,7 +67,7 @@ RuleFindings ask_rule(const Rule& rule, const IndexColumn& column, const Questio
         Part part;
         column.put(c, part);
         hide_assembly(q, part);
-        const Finding finding = rule.check(q, part);
+        const Finding finding = rule.judge(q, part);
         if (finding.verdict == Verdict::fits_with_changes) made.changes.add(c, finding.remedies);
         runs.put(c, runs.number_of(class_finding_of(finding)));
     }
@@ -95,16 +95,16 @@ const AskedChange* ClassChanges::of(std::size_t c) const {
 }
 
 std::vector<std::uint32_t>& RuleFindings::bounds_of(Verdict verdict) {
-    check(verdict != Verdict::fits, "what fits is whatever is left");
+    ensure(verdict != Verdict::fits, "what fits is whatever is left");
     if (verdict == Verdict::does_not_fit) return fail_bounds;
     return verdict == Verdict::not_shown ? open_bounds : change_bounds;
 }
 
-bool names_inducer(const Question& q) {
+bool names_inducer(const Query& q) {
     return q.job.unit.assembly_number && q.job.unit.load.said() == Load::draft_inducer;
 }
 
-void hide_assembly(const Question& q, Part& part) {
+void hide_assembly(const Query& q, Part& part) {
     if (!part.motor || !part.motor->assembly) return;
     part.motor->assembly = q.job.unit.assembly_number.said().value_or("") + "X";
 }

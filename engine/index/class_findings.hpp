@@ -27,10 +27,10 @@ ClassFinding class_finding_of(const Finding& finding);
 
 /// The job names a draft inducer by its assembly. Of the parts of this assembly rules may look at everything, so that each is
 /// asked by itself.
-bool names_inducer(const Question& question);
+bool names_inducer(const Query& query);
 
 /// Of an assembly's number an index keeps only that there is one: gives the part a number that is not the job's.
-void hide_assembly(const Question& question, Part& part);
+void hide_assembly(const Query& query, Part& part);
 
 /// What a rule asks for where it is not yet known of which part: a size that is the part's own may be missing, unless
 /// it is an adapter's.
@@ -62,6 +62,6 @@ struct RuleFindings {
 };
 
 /// Asks the rule of one part of each class.
-RuleFindings ask_rule(const Rule& rule, const IndexColumn& column, const Question& question);
+RuleFindings ask_rule(const Rule& rule, const IndexColumn& column, const Query& query);
 
 }  // namespace endbell::inline index

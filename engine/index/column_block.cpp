@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline index {
 
@@ -36,13 +36,13 @@ Layout layout_of(std::size_t count, std::size_t spacing, std::size_t words) {
 
 ColumnBlock::ColumnBlock(std::span<const Word64> headers, std::span<const Word64> payloads, std::size_t words)
     : words_(words) {
-    check(!headers.empty(), "a column block begins within its section");
+    ensure(!headers.empty(), "a column block begins within its section");
     count_ = static_cast<std::uint32_t>(headers[0]);
     spacing_ = static_cast<std::size_t>(headers[0] >> 32);
-    check(count_ > 1 && count_ <= words * 64 && spacing_ > 0, "a column block has classes");
+    ensure(count_ > 1 && count_ <= words * 64 && spacing_ > 0, "a column block has classes");
     const Layout l = layout_of(count_, spacing_, words);
-    check(l.header <= headers.size() && l.payload <= payloads.size(),
-          "a column block ends within its section");
+    ensure(l.header <= headers.size() && l.payload <= payloads.size(),
+           "a column block ends within its section");
     classes_ = reinterpret_cast<const std::uint32_t*>(headers.data() + 1);
     starts_ = reinterpret_cast<const std::uint16_t*>(headers.data() + l.starts);
     parts_ = reinterpret_cast<const std::uint16_t*>(payloads.data());
@@ -51,7 +51,7 @@ ColumnBlock::ColumnBlock(std::span<const Word64> headers, std::span<const Word64
 
 /// The last class that is present and no greater.
 std::size_t ColumnBlock::place_of(std::uint32_t c) const {
-    check(classes_[0] <= c && c < classes_[count_ - 1], "a set is of some parts, not of all");
+    ensure(classes_[0] <= c && c < classes_[count_ - 1], "a set is of some parts, not of all");
     return static_cast<std::size_t>(std::upper_bound(classes_, classes_ + count_, c) - classes_) - 1;
 }
 
@@ -72,13 +72,13 @@ const Word64* ColumnBlock::up_to(std::uint32_t c, Scratch& scratch) const {
 void ColumnBlock::add_parts(std::size_t first, std::size_t last, BlockBits& to) const {
     const std::size_t parts = words_ * 64;
     for (std::size_t p = starts_[first]; p < starts_[last + 1]; ++p) {
-        check(p < parts && parts_[p] < parts, "a column block's parts are in its block");
+        ensure(p < parts && parts_[p] < parts, "a column block's parts are in its block");
         add_bit(to.data(), parts_[p]);
     }
 }
 
 std::uint32_t ColumnBlock::class_of(std::size_t part) const {
-    check(part < words_ * 64, "the part is in the block");
+    ensure(part < words_ * 64, "the part is in the block");
     const auto in_set = [&](std::size_t set) { return (kept_set(set)[part / 64] >> (part % 64) & 1) != 0; };
     std::size_t low = 0;  // the first kept set that holds it
     for (std::size_t high = (count_ - 1) / spacing_; low < high;) {
@@ -95,7 +95,7 @@ std::uint32_t ColumnBlock::class_of(std::size_t part) const {
             return c + 1 < count_ ? std::size_t{starts_[c + 1]} : words_ * 64;
         };
         const auto has = [&](std::size_t c) {
-            check(starts_[c] <= end(c) && end(c) <= words_ * 64, "classes follow each other");
+            ensure(starts_[c] <= end(c) && end(c) <= words_ * 64, "classes follow each other");
             return std::binary_search(parts_ + starts_[c], parts_ + end(c), part);
         };
         while (place + 1 < last && !has(place)) ++place;

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/fields/part_fields.hpp"
 #include "engine/rules/rule.hpp"
 
@@ -45,7 +45,7 @@ std::size_t column_with(std::string_view field) {
         const bool holds = std::find(all[c].begin(), all[c].end(), wanted) != all[c].end();
         if (holds && (!best || all[c].size() < all[*best].size())) best = c;
     }
-    check(best.has_value(), "some rule looks at the field");
+    ensure(best.has_value(), "some rule looks at the field");
     return *best;
 }
 
@@ -56,7 +56,7 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
     const std::span<const DirectoryEntry> directory = file.numbers<DirectoryEntry>(Section::directory);
     SideReader stream(file.section(Section::classes));
     std::vector<IndexColumn> columns(rule_columns().fields.size());
-    check(directory.size() == columns.size() * blocks, "a column has an entry for each block");
+    ensure(directory.size() == columns.size() * blocks, "a column has an entry for each block");
     const auto payloads =
         std::make_shared<const Payloads>(file, Section::payloads, directory, columns.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -71,7 +71,7 @@ std::vector<IndexColumn> read_columns(const SideFile& file) {
             for (const int field : *column.fields_) {
                 const auto& of_field = dictionaries[static_cast<std::size_t>(field)];
                 const std::size_t code = stream.number();
-                check(code < of_field.size(), "a class has known values");
+                ensure(code < of_field.size(), "a class has known values");
                 column.values_.push_back(of_field[code]);
             }
         }
@@ -89,7 +89,7 @@ std::size_t IndexColumn::class_of(std::size_t block, std::size_t words, std::siz
     const std::size_t c = at.first_class == at.last_class
                               ? at.first_class
                               : column_block(block, words, payloads_->of(block)).class_of(part);
-    check(c < classes_, "a part is of a class");
+    ensure(c < classes_, "a part is of a class");
     return c;
 }
 

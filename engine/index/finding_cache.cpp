@@ -16,7 +16,7 @@ FindingCache::FindingCache() {
 }
 
 std::shared_ptr<const RuleFindings> FindingCache::findings(std::size_t r, const IndexColumn& column,
-                                                           const Question& q, const JobBytes& job) {
+                                                           const Query& q, const JobBytes& job) {
     static const auto nothing = std::make_shared<const RuleFindings>();
     if (all_rules()[r].decides && !all_rules()[r].decides(q.job)) return nothing;
     std::string key = job.of_rule(r);

@@ -19,8 +19,8 @@ class FindingCache {
     FindingCache();
 
     /// Asks rule `r` of every class, or remembers what it found for a job alike.
-    std::shared_ptr<const RuleFindings> findings(std::size_t r, const IndexColumn& column,
-                                                 const Question& question, const JobBytes& job);
+    std::shared_ptr<const RuleFindings> findings(std::size_t r, const IndexColumn& column, const Query& query,
+                                                 const JobBytes& job);
     void forget();
 
   private:

@@ -7,7 +7,7 @@
 #include <span>
 #include <tuple>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/hash.hpp"
 #include "engine/fields/part_fields.hpp"
 #include "engine/index/columns.hpp"
@@ -34,7 +34,7 @@ void IndexDraft::append(IndexDraft&& later) {
 void IndexDraft::put_in_order(const PricesById& by_id) {
     rows_.finish();
     const std::size_t parts = rows_.size();
-    check(parts < std::numeric_limits<Code>::max(), "positions are of 32 bits");
+    ensure(parts < std::numeric_limits<Code>::max(), "positions are of 32 bits");
     const std::vector<Code> prices = by_id.of(parts, [&](std::size_t row) { return rows_.ids()[row]; });
     const std::vector<Code> places = rows_.cluster_places();
     row_at_.resize(parts);
@@ -144,8 +144,8 @@ void IndexDraft::write_column_blocks(SideFileWriter& file) const {
     std::vector<Word64> headers;
     std::size_t payloads = 0;
     const auto put = [&](const ColumnBlocks& made) {
-        check(payloads + made.payloads.size() <= std::numeric_limits<std::uint32_t>::max(),
-              "payloads begin within 32 bits");
+        ensure(payloads + made.payloads.size() <= std::numeric_limits<std::uint32_t>::max(),
+               "payloads begin within 32 bits");
         for (DirectoryEntry entry : made.directory) {
             entry.header += static_cast<std::uint32_t>(headers.size());
             entry.payload += static_cast<std::uint32_t>(payloads);

@@ -4,7 +4,7 @@
 #include <limits>
 #include <numeric>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
 #include "engine/fields/part_fields.hpp"
 #include "engine/index/columns.hpp"
@@ -24,7 +24,7 @@ const std::vector<int>& cluster_key() {
 
 IndexRows::IndexRows(const Catalog& catalog, const IdRange& range, const std::function<void()>& look)
     : dictionaries_(part_fields().size()), clusters_(cluster_key()) {
-    check(dictionaries_.size() <= 64, "the fields that change from part to part are bits of one number");
+    ensure(dictionaries_.size() <= 64, "the fields that change from part to part are bits of one number");
     for (const std::vector<int>& fields : rule_columns().fields) columns_.emplace_back(fields);
     read(catalog, range, look);
 }

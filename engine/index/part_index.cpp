@@ -4,7 +4,7 @@
 #include <map>
 #include <tuple>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
 #include "engine/index/cheapest_first.hpp"
 #include "engine/index/near_misses.hpp"
@@ -72,8 +72,8 @@ bool PartIndex::open_prices(const std::filesystem::path& path, std::string_view 
 }
 
 std::string_view PartIndex::id(std::size_t position) const {
-    check(id_starts_[position] <= id_starts_[position + 1] && id_starts_[position + 1] <= ids_.size(),
-          "ids follow each other");
+    ensure(id_starts_[position] <= id_starts_[position + 1] && id_starts_[position + 1] <= ids_.size(),
+           "ids follow each other");
     const auto* text = reinterpret_cast<const char*>(ids_.data());
     return {text + id_starts_[position], id_starts_[position + 1] - id_starts_[position]};
 }
@@ -81,7 +81,7 @@ std::string_view PartIndex::id(std::size_t position) const {
 std::vector<std::uint32_t> PartIndex::in_place(const PricesById& by_id) const {
     std::vector<std::uint32_t> position_of(parts_);
     for (std::uint32_t p = 0; p < parts_; ++p) {
-        check(ranks_[p] < parts_, "a rank is a part's");
+        ensure(ranks_[p] < parts_, "a rank is a part's");
         position_of[ranks_[p]] = p;
     }
     const std::vector<std::uint32_t> ascending =
@@ -92,7 +92,7 @@ std::vector<std::uint32_t> PartIndex::in_place(const PricesById& by_id) const {
 }
 
 /// The parts of the assembly that the job names: rules may look at everything of these.
-std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
+std::vector<std::uint32_t> PartIndex::specified(const Query& q) const {
     std::vector<std::uint32_t> positions;
     if (!names_inducer(q)) return positions;
     const std::string wanted = number_key(*q.job.unit.assembly_number);
@@ -100,14 +100,14 @@ std::vector<std::uint32_t> PartIndex::specified(const Question& q) const {
         const bool named = assemblies.text() == wanted;
         for (std::uint32_t parts = assemblies.number(); parts > 0; --parts) {
             const std::uint32_t position = assemblies.number();
-            check(position < parts_, "every position is a part");
+            ensure(position < parts_, "every position is a part");
             if (named) positions.push_back(position);
         }
     }
     return positions;
 }
 
-FindingSets PartIndex::findings(const Question& q, const Catalog& catalog) const {
+FindingSets PartIndex::findings(const Query& q, const Catalog& catalog) const {
     FindingSets sets;
     std::vector<std::pair<std::uint32_t, Part>> alone;
     for (const std::uint32_t p : specified(q)) {
@@ -118,12 +118,12 @@ FindingSets PartIndex::findings(const Question& q, const Catalog& catalog) const
         const IndexColumn& column = columns_[rule_columns().of_rule[r]];
         sets.add(column, cache_.findings(r, column, q, job));
         for (const auto& [position, part] : alone)
-            sets.set_apart(position, class_finding_of(all_rules()[r].check(q, part)), all_);
+            sets.set_apart(position, class_finding_of(all_rules()[r].judge(q, part)), all_);
     }
     return sets;
 }
 
-FindingSets PartIndex::verdicts(const Question& q) const {
+FindingSets PartIndex::verdicts(const Query& q) const {
     FindingSets sets;
     const JobBytes job(q);
     for (std::size_t r = 0; r < all_rules().size(); ++r) {
@@ -133,14 +133,15 @@ FindingSets PartIndex::verdicts(const Question& q) const {
     return sets;
 }
 
-Standing PartIndex::standing(std::uint32_t position, Verdict verdict) const {
+CandidateName PartIndex::standing(std::uint32_t position, Verdict verdict) const {
     const std::uint32_t price = prices_->at(position);
     return {std::string(id(position)), verdict,
             price == unpriced ? std::nullopt : std::optional<std::int64_t>(price), Verdict::fits, nullptr};
 }
 
-std::vector<Standing> PartIndex::named(const std::vector<std::uint32_t>& positions, Verdict verdict) const {
-    std::vector<Standing> names;
+std::vector<CandidateName> PartIndex::named(const std::vector<std::uint32_t>& positions,
+                                            Verdict verdict) const {
+    std::vector<CandidateName> names;
     for (const std::uint32_t p : positions) names.push_back(standing(p, verdict));
     return names;
 }
@@ -167,13 +168,14 @@ bool PartIndex::some_modules(const OccupiedBlocks& occupied) const {
 void PartIndex::name_open_parts(const ScanResult& result, std::size_t most, MatchReport& report) const {
     report.not_shown = named(cheapest(result.open, result.occupied, most), Verdict::not_shown);
     const std::size_t left = most - report.not_shown.size();
-    for (Standing& name : named(cheapest(result.open_changing, result.occupied, left), Verdict::not_shown)) {
+    for (CandidateName& name :
+         named(cheapest(result.open_changing, result.occupied, left), Verdict::not_shown)) {
         report.not_shown.push_back(std::move(name));
         report.not_shown.back().at_best = Verdict::fits_with_changes;
     }
 }
 
-Matched PartIndex::match(const Question& q, const Catalog& catalog, const Keep& keep) const {
+Matched PartIndex::match(const Query& q, const Catalog& catalog, const Keep& keep) const {
     const bool verdicts_do = !keep.reasons && specified(q).empty();
     FindingSets sets = verdicts_do ? verdicts(q) : findings(q, catalog);
     MatchReport report;
@@ -187,12 +189,12 @@ Matched PartIndex::match(const Question& q, const Catalog& catalog, const Keep& 
     name_open_parts(result, keep.not_shown, report);
     report.modules = some_modules(result.occupied);
     auto more = std::make_unique<CheapestFirst>(*this, q, catalog, sets.take_findings(), std::move(result));
-    report.shown = more->next(keep.shown);
+    report.matches = more->next(keep.matches);
     return {std::move(report), std::move(more)};
 }
 
 /// Scans, and fills in why parts fall, what keeps others open, and which were nearest.
-ScanResult PartIndex::explain(const FindingSets& sets, const Question& q, const Catalog& catalog,
+ScanResult PartIndex::explain(const FindingSets& sets, const Query& q, const Catalog& catalog,
                               const Keep& keep, MatchReport& report) const {
     const KeySets keys = key_sets(sets.list());
     NearMisses misses(keep.near_misses, ranks_);
@@ -205,13 +207,13 @@ ScanResult PartIndex::explain(const FindingSets& sets, const Question& q, const 
     std::size_t k = 0;
     for (const auto& entry : keys) {
         if (const std::int64_t parts = result.asked[k++]; parts > 0)
-            report.open_fields[entry.first] = static_cast<int>(parts);
+            report.open_keys[entry.first] = static_cast<int>(parts);
     }
     return result;
 }
 
-PartIndex::Living PartIndex::living(const Question& q, std::size_t most) const {
-    check(specified(q).empty(), "specified inducers are asked with their catalog");
+PartIndex::Living PartIndex::living(const Query& q, std::size_t most) const {
+    ensure(specified(q).empty(), "specified inducers are asked with their catalog");
     FindingSets sets = verdicts(q);
     sets.keep_failures();
     const ScanResult result = scan(sets.list(), nullptr, all_.data(), all_.size());

@@ -53,21 +53,21 @@ class PartIndex : public Matcher {
     /// False where the prices are missing or old: then `PriceColumn::write` them anew. True once, before all questions.
     bool open_prices(const std::filesystem::path& prices, std::string_view stamp);
 
-    Matched match(const Question& question, const Catalog& catalog, const Keep& keep) const override;
+    Matched match(const Query& query, const Catalog& catalog, const Keep& keep) const override;
 
     /// Only how many parts live, and the names of the cheapest of them, whatever their verdict. Not for a job that
     /// names a draft inducer's assembly.
     struct Living {
         std::int64_t count = 0;
-        std::vector<Standing> cheapest;
+        std::vector<CandidateName> cheapest;
     };
-    Living living(const Question& question, std::size_t most) const;
+    Living living(const Query& query, std::size_t most) const;
 
     std::size_t parts() const { return parts_; }
     const std::vector<IndexColumn>& columns() const { return columns_; }
     std::string_view id(std::size_t position) const;
     /// What the index knows of one part: all but whether others are alike to it.
-    Standing standing(std::uint32_t position, Verdict verdict) const;
+    CandidateName standing(std::uint32_t position, Verdict verdict) const;
     /// Positions of the `most` cheapest parts of a set.
     std::vector<std::uint32_t> cheapest(const BitSet& set, const OccupiedBlocks& occupied,
                                         std::size_t most) const {
@@ -82,13 +82,13 @@ class PartIndex : public Matcher {
   private:
     PartIndex() = default;
 
-    FindingSets findings(const Question& question, const Catalog& catalog) const;
-    FindingSets verdicts(const Question& question) const;
-    ScanResult explain(const FindingSets& sets, const Question& question, const Catalog& catalog,
-                       const Keep& keep, MatchReport& report) const;
+    FindingSets findings(const Query& query, const Catalog& catalog) const;
+    FindingSets verdicts(const Query& query) const;
+    ScanResult explain(const FindingSets& sets, const Query& query, const Catalog& catalog, const Keep& keep,
+                       MatchReport& report) const;
     void name_open_parts(const ScanResult& result, std::size_t most, MatchReport& report) const;
-    std::vector<std::uint32_t> specified(const Question& question) const;
-    std::vector<Standing> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;
+    std::vector<std::uint32_t> specified(const Query& query) const;
+    std::vector<CandidateName> named(const std::vector<std::uint32_t>& positions, Verdict verdict) const;
     bool some_modules(const OccupiedBlocks& occupied) const;
 
     std::optional<SideFile> file_;

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/pages.hpp"
 
 namespace endbell::inline index {
@@ -16,7 +16,7 @@ Payloads::Payloads(const SideFile& file, std::size_t section, std::span<const Di
       words_(file.numbers<Word64>(section)),
       loads_(columns > 0 ? directory.size() / columns : 0) {
     for (std::size_t b = 0; b < loads_.size(); ++b) {
-        check(first(b) <= first(b + 1) && first(b + 1) <= words_.size(), "blocks follow each other");
+        ensure(first(b) <= first(b + 1) && first(b + 1) <= words_.size(), "blocks follow each other");
         longest_ = std::max(longest_, first(b + 1) - first(b));
     }
 }
@@ -59,7 +59,7 @@ bool Payloads::copy(std::size_t block, const std::vector<PayloadWords>& wanted, 
         std::size_t end = next->end;
         for (++next; next != wanted.end() && next->begin <= end + near; ++next)
             end = std::max(end, next->end);
-        check(start <= begin && begin <= end && end <= past, "a payload is in its block");
+        ensure(start <= begin && begin <= end && end <= past, "a payload is in its block");
         const std::span<Word64> there(to + (begin - start), end - begin);
         if (!file_.copy(section_, begin * sizeof(Word64), std::as_writable_bytes(there))) return false;
     }

@@ -7,7 +7,7 @@
 
 #include <cstring>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/file_writer.hpp"
 #include "engine/base/problem.hpp"
 
@@ -31,7 +31,7 @@ struct Extent {
 };
 
 void write_stamp(Head& head, std::string_view stamp) {
-    check(stamp.size() < stamp_size, "a stamp fits into the head");
+    ensure(stamp.size() < stamp_size, "a stamp fits into the head");
     std::memcpy(head.stamp, stamp.data(), stamp.size());
 }
 
@@ -108,7 +108,7 @@ std::string_view SideReader::text() {
 }
 
 const std::byte* SideReader::take(std::size_t size) {
-    check(size <= bytes_.size() - at_, "the index is as long as it says");
+    ensure(size <= bytes_.size() - at_, "the index is as long as it says");
     at_ += size;
     return bytes_.data() + (at_ - size);
 }
@@ -165,7 +165,7 @@ void SideFileWriter::append(const void* bytes, std::size_t size) {
 }
 
 void SideFileWriter::finish() {
-    check(state_->extents.size() == state_->head.sections, "as many sections as were promised");
+    ensure(state_->extents.size() == state_->head.sections, "as many sections as were promised");
     state_->file.write_at(sizeof(Head),
                           bytes_of(state_->extents.data(), state_->extents.size() * sizeof(Extent)));
     state_->file.finish();

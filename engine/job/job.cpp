@@ -45,7 +45,8 @@ std::string home_of(std::string_view name) {
     return "";
 }
 
-Problem unknown_entry(const job::Entry& entry) {
+/// A key that another group has is named with that group: it is right, and in the wrong place.
+Problem unknown_entry(const job::TomlEntry& entry) {
     const bool known_group =
         std::find(group_names().begin(), group_names().end(), entry.group) != group_names().end();
     if (entry.group.empty()) {
@@ -124,7 +125,7 @@ FailedUnit read_job(std::string_view text, const std::string& filename) {
     const job::TomlDocument document = job::parse_toml(text, filename);
     std::vector<Problem> problems = document.problems;
     std::vector<KeyValue> values;
-    for (const job::Entry& entry : document.entries) {
+    for (const job::TomlEntry& entry : document.entries) {
         const bool empty_group =
             entry.name.empty() && std::count(group_names().begin(), group_names().end(), entry.group) > 0;
         const JobKey* key = job_key(entry.group + "." + entry.name);
@@ -226,12 +227,12 @@ std::vector<std::string> add_plate(FailedUnit& job, std::string_view plate_text)
     return read.not_understood;
 }
 
-std::vector<OpenQuestion> open_questions(const FailedUnit& job) {
-    std::vector<OpenQuestion> questions;
+std::vector<OpenField> open_fields(const FailedUnit& job) {
+    std::vector<OpenField> fields;
     for (const JobKey& key : job_keys()) {
-        if (auto question = key.question(job)) questions.push_back(std::move(*question));
+        if (auto open = key.open(job)) fields.push_back(std::move(*open));
     }
-    return questions;
+    return fields;
 }
 
 }  // namespace endbell::inline job

@@ -39,8 +39,8 @@ std::optional<Problem> set_key(FailedUnit& job, std::string_view key, std::strin
 /// field open. Returns the words that were not understood.
 std::vector<std::string> add_plate(FailedUnit& job, std::string_view plate_text);
 
-/// In the order of job_keys().
-std::vector<OpenQuestion> open_questions(const FailedUnit& job);
+/// What a job leaves undecided, in the order of job_keys().
+std::vector<OpenField> open_fields(const FailedUnit& job);
 
 struct KeyValue {
     const JobKey* key;

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
 #include "engine/job/toml_text.hpp"
 
@@ -60,7 +60,7 @@ std::string_view indent_of(std::string_view line) {
     return line.substr(0, line.find_first_not_of(" \t"));
 }
 
-bool has_own_header(std::string_view text, const job::Entry& entry) {
+bool has_own_header(std::string_view text, const job::TomlEntry& entry) {
     const std::string_view line = text.substr(line_start(text, entry.group_at.line));
     return !line.empty() && line[indent_of(line).size()] == '[';
 }
@@ -74,7 +74,7 @@ struct Gap {
 std::optional<Gap> end_of_group(std::string_view text, const job::TomlDocument& document,
                                 std::string_view group) {
     std::optional<Gap> gap;
-    for (const job::Entry& entry : document.entries) {
+    for (const job::TomlEntry& entry : document.entries) {
         if (entry.group != group) continue;
         if (!has_own_header(text, entry)) {
             throw BadData(Problem{entry.group_at, std::string(group), "",
@@ -87,8 +87,8 @@ std::optional<Gap> end_of_group(std::string_view text, const job::TomlDocument& 
     return gap;
 }
 
-const job::Entry* entry_of(const job::TomlDocument& document, const JobKey& key) {
-    for (const job::Entry& entry : document.entries) {
+const job::TomlEntry* entry_of(const job::TomlDocument& document, const JobKey& key) {
+    for (const job::TomlEntry& entry : document.entries) {
         if (entry.group == key.group && entry.name == key.name) return &entry;
     }
     return nullptr;
@@ -98,7 +98,7 @@ const job::Entry* entry_of(const job::TomlDocument& document, const JobKey& key)
 bool differs_only_in(const JobKey& key, const job::TomlDocument& before, const job::TomlDocument& after) {
     const auto others = [&key](const job::TomlDocument& document) {
         std::vector<std::string> list;
-        for (const job::Entry& e : document.entries) {
+        for (const job::TomlEntry& e : document.entries) {
             if (!e.name.empty() && !(e.group == key.group && e.name == key.name))
                 list.push_back(e.group + "." + e.name + "=" + e.value);
         }
@@ -116,7 +116,7 @@ std::string with_key(std::string_view toml, const std::string& filename, const J
     const std::string value = in_quotes(raw);
     const std::string said = std::string(key.name) + " = " + value + line_end;
     std::string text(toml);
-    if (const job::Entry* there = entry_of(before, key)) {
+    if (const job::TomlEntry* there = entry_of(before, key)) {
         const std::size_t from = offset_of(toml, there->value_at);
         text.replace(from, offset_of(toml, there->value_end) - from, value);
     } else if (const auto gap = end_of_group(toml, before, key.group)) {
@@ -128,9 +128,9 @@ std::string with_key(std::string_view toml, const std::string& filename, const J
         text += "[" + std::string(key.group) + "]" + line_end + said;
     }
     const job::TomlDocument after = job::parse_toml(text, filename);
-    const job::Entry* written = entry_of(after, key);
-    check(written != nullptr && written->value == raw && differs_only_in(key, before, after),
-          "a key written into a job file changes nothing else");
+    const job::TomlEntry* written = entry_of(after, key);
+    ensure(written != nullptr && written->value == raw && differs_only_in(key, before, after),
+           "a key written into a job file changes nothing else");
     return text;
 }
 

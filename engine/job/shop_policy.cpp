@@ -26,7 +26,8 @@ void read_limit(ShopPolicy& shop, const std::string& id, std::string_view text, 
                         "see endbell rules for the rows and their units"});
 }
 
-void read_limits(ShopPolicy& shop, const job::Entry& entry, std::vector<Problem>& problems) {
+/// A limit's id has a dot: TOML takes `shaft.bore_clearance = 0.001` for a table `shaft`, and several of it for one.
+void read_limits(ShopPolicy& shop, const job::TomlEntry& entry, std::vector<Problem>& problems) {
     if (entry.value.find(" = ") == std::string::npos) {
         read_limit(shop, entry.name, entry.value, entry.value_at, problems);
         return;
@@ -47,7 +48,7 @@ ShopPolicy read_shop_policy(std::string_view text, const std::string& filename) 
     ShopPolicy shop;
     shop.file = filename;
     shop.defaults.digest = fingerprint(text);
-    for (const job::Entry& entry : document.entries) {
+    for (const job::TomlEntry& entry : document.entries) {
         if (entry.name.empty()) continue;
         if (entry.group == "limits") {
             read_limits(shop, entry, problems);

@@ -77,7 +77,7 @@ std::optional<std::string> value_text(const toml::node& node) {
 
 void add_entry(TomlDocument& document, std::string group, const Place& group_at, const toml::key& key,
                const toml::node& node, const std::string& filename) {
-    Entry entry;
+    TomlEntry entry;
     entry.group = std::move(group);
     entry.group_at = group_at;
     entry.name = std::string(key.str());
@@ -122,7 +122,7 @@ TomlDocument parse_toml(std::string_view text, const std::string& filename) {
             document.entries.push_back({name, "", "", false, group_at, group_at, group_at, group_at});
         }
     }
-    std::sort(document.entries.begin(), document.entries.end(), [](const Entry& a, const Entry& b) {
+    std::sort(document.entries.begin(), document.entries.end(), [](const TomlEntry& a, const TomlEntry& b) {
         return a.key_at.line != b.key_at.line ? a.key_at.line < b.key_at.line
                                               : a.key_at.column < b.key_at.column;
     });

@@ -9,7 +9,7 @@
 
 namespace endbell::inline job {
 
-struct Entry {
+struct TomlEntry {
     std::string group;  // empty: a key outside any group
     std::string name;
     std::string value;  // arrays joined with "; ", rows inside them with " | ", tables as "key = value; ...",
@@ -22,8 +22,8 @@ struct Entry {
 };
 
 struct TomlDocument {
-    std::vector<Entry> entries;     // in the order of the text
-    std::vector<Problem> problems;  // values of a shape that no key has
+    std::vector<TomlEntry> entries;  // in the order of the text
+    std::vector<Problem> problems;   // values of a shape that no key has
 };
 
 /// Throws BadData when the text is not TOML.

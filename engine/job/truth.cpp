@@ -41,14 +41,14 @@ void doubt_sign(Reading<Pressure>& reading, bool negative, const char* side) {
 }
 
 /// Where the job names no terminals, its states do.
-bool has_terminal(const ControlFacts& controls, const std::string& label) {
+bool has_terminal(const ControlReadings& controls, const std::string& label) {
     if (!controls.terminals) return true;
     return std::any_of(controls.terminals->begin(), controls.terminals->end(),
                        [&](const Terminal& t) { return t.name == label; });
 }
 
 /// Custom states name terminals of the job, and no two of them ask for different things by the same signals.
-void refuse_states(std::vector<Problem>& problems, const ControlFacts& controls) {
+void refuse_states(std::vector<Problem>& problems, const ControlReadings& controls) {
     if (!controls.states) return;
     std::map<std::set<std::string>, const CustomState*> seen;
     for (const CustomState& state : *controls.states) {
@@ -101,10 +101,10 @@ std::vector<Problem> impossible(const FailedUnit& job) {
 
 void doubt(FailedUnit& job) {
     open_untrusted_plate(job);
-    MeasuredFacts& measured = job.measured;
+    MeasuredReadings& measured = job.measured;
     doubt_sign(measured.static_return, true, "return");
     doubt_sign(measured.static_supply, false, "supply");
-    PlateFacts& plate = job.plate;
+    PlateReadings& plate = job.plate;
     if (plate.phase && *plate.phase == 3 && plate.capacitor) {
         open(plate.phase, "three phase, and yet a run capacitor: which is right?", {"1", "3"});
     }

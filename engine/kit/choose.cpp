@@ -37,7 +37,7 @@ class Chooser {
 
   private:
     void choose() {
-        const CoverProblem problem = cover_problem(reach_.ways, shelf_);
+        const CoverProblem problem = cover_problem(reach_.uses, shelf_);
         RankedCovers ranked = rank_covers(problem, wanted_);
         if (!ranked.best) {
             leave_least_out(problem);
@@ -71,10 +71,10 @@ class Chooser {
 
     void add_parts(const Cover& cover) {
         for (int w : cover.items) {
-            const Way& way = reach_.ways[place(w)];
-            for (int i : way.shelf()) {
-                const KitShelf::Item& item = shelf_.items()[place(i)];
-                kit_.parts.push_back({item.part.id, item.offer, remedies_in(way.cures & wanted_), way.count});
+            const AccessoryUse& use = reach_.uses[as_index(w)];
+            for (int i : use.shelf()) {
+                const KitShelf::Item& item = shelf_.items()[as_index(i)];
+                kit_.parts.push_back({item.part.id, item.offer, remedies_in(use.cures & wanted_), use.count});
                 kit_.lead_known = kit_.lead_known && item.lead.has_value();
                 kit_.longest_lead_days = std::max(kit_.longest_lead_days, item.lead.value_or(0));
             }
@@ -85,7 +85,8 @@ class Chooser {
 
     std::vector<int> remedies_in(Needs needs) const {
         std::vector<int> found;
-        for (; needs != 0; needs &= needs - 1) found.push_back(reach_.needs[place(std::countr_zero(needs))]);
+        for (; needs != 0; needs &= needs - 1)
+            found.push_back(reach_.needs[as_index(std::countr_zero(needs))]);
         return found;
     }
 
@@ -98,10 +99,10 @@ class Chooser {
         RunnerUp up{{}, total(loser), lost_on(loser, winner)};
         up.part_ids.reserve(static_cast<std::size_t>(loser.cost.parts));
         for (int w : loser.items) {
-            const Way& way = reach_.ways[place(w)];
-            for (int i : way.shelf())
-                up.part_ids.insert(up.part_ids.end(), static_cast<std::size_t>(way.count),
-                                   shelf_.items()[place(i)].part.id);
+            const AccessoryUse& use = reach_.uses[as_index(w)];
+            for (int i : use.shelf())
+                up.part_ids.insert(up.part_ids.end(), static_cast<std::size_t>(use.count),
+                                   shelf_.items()[as_index(i)].part.id);
         }
         std::sort(up.part_ids.begin(), up.part_ids.end());
         kit_.runners_up.push_back(std::move(up));
@@ -111,7 +112,7 @@ class Chooser {
     void add_work() {
         kit_.labour_total = Money(0, shelf_.policy().currency);
         for (int r = 0; r < static_cast<int>(kit_.remedies.size()); ++r) {
-            const Remedy& remedy = kit_.remedies[place(r)];
+            const Remedy& remedy = kit_.remedies[as_index(r)];
             const bool work_only = is_work_only(remedy.cure);
             if (!work_only && !is_cured(r)) continue;
             const ShopTask task = task_of(remedy.cure);
@@ -129,7 +130,7 @@ class Chooser {
 
     void add_task(ShopTask task, int r) {
         const std::optional<LabourTask> hours = shelf_.labour(task);
-        const int count = kit_.remedies[place(r)].count;
+        const int count = kit_.remedies[as_index(r)].count;
         KitWork work{task, 0, {r}, hours.has_value(), "", count};
         if (hours) {
             work.thousandth_hours = hours->thousandth_hours * count;

@@ -7,7 +7,7 @@
 #include <span>
 #include <utility>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline kit {
 
@@ -23,10 +23,10 @@ void each(Needs needs, const Visit& visit) {
 }
 
 /// One problem, made ready once: the best cover is asked of it, then the best without one item of that.
-class Search {
+class CoverSearch {
   public:
-    Search(const CoverProblem& problem, Needs wanted) : problem_(problem) {
-        check(wanted >> most_needs == 0, "a kit has at most 16 needs");
+    CoverSearch(const CoverProblem& problem, Needs wanted) : problem_(problem) {
+        ensure(wanted >> most_needs == 0, "a kit has at most 16 needs");
         gather(wanted);
         leave_outdone();
         number_needs(wanted);
@@ -61,8 +61,8 @@ class Search {
         items_.reserve(items.size());
         for (std::size_t i = 0; i < items.size(); ++i) {
             const CoverItem& item = items[i];
-            check(item.cost.price >= CoverPrice{} && item.cost.parts >= 1,
-                  "an item is at least one part and has no negative price");
+            ensure(item.cost.price >= CoverPrice{} && item.cost.parts >= 1,
+                   "an item is at least one part and has no negative price");
             if ((item.cures & wanted) == 0) continue;
             items_.push_back({item.cures & wanted, static_cast<int>(i), item.cost});
         }
@@ -76,7 +76,7 @@ class Search {
         if ((b.cures & ~a.cures) != 0) return false;
         if (a.cost.price == b.cost.price && (a.cost.lead > b.cost.lead || a.cost.parts > b.cost.parts))
             return false;
-        return problem_.clashes.fewer(place(a.index), place(b.index));
+        return problem_.clashes.fewer(as_index(a.index), as_index(b.index));
     }
 
     /// An item that one other outdoes is tried only without that one. At most one is left out at a time, so an
@@ -96,36 +96,36 @@ class Search {
     void number_needs(Needs wanted) {
         std::array<int, most_needs> curing{};
         for (const Item& item : items_) {
-            if (item.outdone == 0) each(item.cures, [&](int need) { ++curing[place(need)]; });
+            if (item.outdone == 0) each(item.cures, [&](int need) { ++curing[as_index(need)]; });
         }
         std::array<int, most_needs> order{};
-        each(wanted, [&](int need) { order[place(needs_++)] = need; });
+        each(wanted, [&](int need) { order[as_index(needs_++)] = need; });
         std::sort(order.begin(), order.begin() + needs_, [&](int a, int b) {
-            return std::pair(curing[place(a)], a) < std::pair(curing[place(b)], b);
+            return std::pair(curing[as_index(a)], a) < std::pair(curing[as_index(b)], b);
         });
         std::array<Needs, most_needs> renumbered{};
-        for (int n = 0; n < needs_; ++n) renumbered[place(order[place(n)])] = Needs{1} << n;
+        for (int n = 0; n < needs_; ++n) renumbered[as_index(order[as_index(n)])] = Needs{1} << n;
         for (Item& item : items_) {
             const Needs cures = std::exchange(item.cures, 0);
-            each(cures, [&](int need) { item.cures |= renumbered[place(need)]; });
+            each(cures, [&](int need) { item.cures |= renumbered[as_index(need)]; });
         }
         all_ = (Needs{1} << needs_) - 1;
     }
 
     /// The items worth trying for each need, cheapest first. False where a need has none.
     bool list(int without) {
-        listed_.resize(place(needs_) * items_.size());
+        listed_.resize(as_index(needs_) * items_.size());
         listed_for_.fill(0);
         for (const Item& item : items_) {
             if (item.index == without || (item.outdone != 0 && item.outdone_by != without)) continue;
             each(item.cures,
-                 [&](int n) { listed_[place(n) * items_.size() + listed_for_[place(n)]++] = &item; });
+                 [&](int n) { listed_[as_index(n) * items_.size() + listed_for_[as_index(n)]++] = &item; });
         }
         return std::count(listed_for_.begin(), listed_for_.begin() + needs_, 0U) == 0;
     }
 
     std::span<const Item* const> for_lowest(Needs open) const {
-        const std::size_t need = place(std::countr_zero(open));
+        const std::size_t need = as_index(std::countr_zero(open));
         return {listed_.data() + need * items_.size(), listed_for_[need]};
     }
 
@@ -156,8 +156,9 @@ class Search {
     }
 
     bool stands_apart(int item, int taken) const {
-        return std::none_of(taken_.begin(), taken_.begin() + taken,
-                            [&](int other) { return problem_.clashes.between(place(item), place(other)); });
+        return std::none_of(taken_.begin(), taken_.begin() + taken, [&](int other) {
+            return problem_.clashes.between(as_index(item), as_index(other));
+        });
     }
 
     void descend(Needs open, const CoverCost& so_far, int taken) {
@@ -166,7 +167,7 @@ class Search {
             const Needs rest = open & ~item->cures;
             const CoverCost cost = so_far + item->cost;
             if (cost + bound_[rest] > best_cost_ || !stands_apart(item->index, taken)) continue;
-            taken_[place(taken)] = item->index;
+            taken_[as_index(taken)] = item->index;
             descend(rest, cost, taken + 1);
         }
     }
@@ -200,11 +201,11 @@ class Search {
 }  // namespace
 
 std::optional<Cover> solve_cover(const CoverProblem& problem, Needs wanted) {
-    return Search(problem, wanted).best();
+    return CoverSearch(problem, wanted).best();
 }
 
 RankedCovers rank_covers(const CoverProblem& problem, Needs wanted) {
-    Search search(problem, wanted);
+    CoverSearch search(problem, wanted);
     RankedCovers ranked{search.best(), {}};
     if (!ranked.best) return ranked;
     std::vector<Cover>& up = ranked.runners_up;

@@ -19,7 +19,7 @@ using Needs = std::uint32_t;
 inline constexpr int most_needs = 16;
 
 /// Indices are int here: -1 and differences mean something; containers count otherwise.
-constexpr std::size_t place(int i) {
+constexpr std::size_t as_index(int i) {
     return static_cast<std::size_t>(i);
 }
 

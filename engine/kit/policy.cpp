@@ -29,7 +29,7 @@ auto rank(const Offer& offer, const Policy& policy) {
 
 Policy policy_of(const FailedUnit& job) {
     Policy policy;
-    const ShopFacts& shop = job.shop;
+    const ShopReadings& shop = job.shop;
     policy.branch = shop.branch.value.value_or("");
     policy.as_of = shop.as_of.value;
     const std::optional<Currency> stated = shop.currency ? currency(*shop.currency) : std::nullopt;

@@ -4,7 +4,7 @@
 #include <bit>
 #include <utility>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline kit {
 
@@ -40,21 +40,21 @@ class Reacher {
 
     Reach run() {
         for (int r = 0; r < static_cast<int>(remedies_.size()); ++r) {
-            if (!is_work_only(remedies_[place(r)].cure)) sort_remedy(r);
+            if (!is_work_only(remedies_[as_index(r)].cure)) sort_remedy(r);
         }
-        reach_.ways.reserve(cured_by_.size() + chains_.size());
+        reach_.uses.reserve(cured_by_.size() + chains_.size());
         for (std::size_t i = 0; i < cured_by_.size(); ++i) {
             if (cured_by_[i] != 0) add_ways_with(static_cast<int>(i));
         }
-        reach_.ways.insert(reach_.ways.end(), chains_.begin(), chains_.end());
+        reach_.uses.insert(reach_.uses.end(), chains_.begin(), chains_.end());
         return std::move(reach_);
     }
 
   private:
-    const KitShelf::Item& item(int i) const { return shelf_.items()[place(i)]; }
+    const KitShelf::Item& item(int i) const { return shelf_.items()[as_index(i)]; }
 
     void sort_remedy(int r) {
-        const Remedy& remedy = remedies_[place(r)];
+        const Remedy& remedy = remedies_[as_index(r)];
         const Needs bit = Needs{1} << reach_.needs.size();
         Verdict allowed = Verdict::does_not_fit;
         Verdict barred = Verdict::does_not_fit;
@@ -64,11 +64,11 @@ class Reacher {
                 cures(holder.part.accessory->cures[row.number], remedy, shelf_.size_limits());
             Verdict& best = holder.barred ? barred : allowed;
             best = std::min(best, verdict);
-            if (verdict == Verdict::fits && !holder.barred) cured_by_[place(row.item)] |= bit;
+            if (verdict == Verdict::fits && !holder.barred) cured_by_[as_index(row.item)] |= bit;
         }
         const bool chained = add_chains(remedy, bit);
         if (allowed == Verdict::fits || chained) {
-            check(reach_.needs.size() < most_needs, "a candidate needs at most 16 parts");
+            ensure(reach_.needs.size() < most_needs, "a candidate needs at most 16 parts");
             if (is_counted(remedy)) counted_ |= bit;
             counts_[reach_.needs.size()] = remedy.count;
             reach_.needs.push_back(r);
@@ -90,14 +90,14 @@ class Reacher {
 
     /// One way for each set of counted remedies that this accessory could serve.
     void add_ways_with(int i) {
-        const Needs counted = cured_by_[place(i)] & counted_;
-        const Needs plain = cured_by_[place(i)] & ~counted_;
+        const Needs counted = cured_by_[as_index(i)] & counted_;
+        const Needs plain = cured_by_[as_index(i)] & ~counted_;
         Needs set = 0;
         do {
             int count = 0;
             for (Needs rest = set; rest != 0; rest &= rest - 1)
-                count += counts_[place(std::countr_zero(rest))];
-            if ((plain | set) != 0) reach_.ways.push_back({{i}, false, plain | set, std::max(1, count)});
+                count += counts_[as_index(std::countr_zero(rest))];
+            if ((plain | set) != 0) reach_.uses.push_back({{i}, false, plain | set, std::max(1, count)});
             set = (set - counted) & counted;  // the next greater of its subsets, then none again
         } while (set != 0);
     }
@@ -130,7 +130,7 @@ class Reacher {
     const KitShelf& shelf_;
     Reach reach_;
     std::vector<Needs> cured_by_;  // item -> the needs that it cures alone
-    std::vector<Way> chains_;
+    std::vector<AccessoryUse> chains_;
     Needs counted_ = 0;
     std::array<int, most_needs> counts_{};  // of each need
 };
@@ -138,11 +138,12 @@ class Reacher {
 /// The ways that hold each item of a shelf: a list in two arrays, so that it costs no memory an item.
 class Holders {
   public:
-    Holders(const std::vector<Way>& ways, std::size_t items) : last_(items, none), before_(2 * ways.size()) {
-        for (std::size_t w = 0; w < ways.size(); ++w) {
+    Holders(const std::vector<AccessoryUse>& uses, std::size_t items)
+        : last_(items, none), before_(2 * uses.size()) {
+        for (std::size_t w = 0; w < uses.size(); ++w) {
             std::size_t entry = 2 * w;
-            for (int i : ways[w].shelf()) {
-                before_[entry] = std::exchange(last_[place(i)], entry);
+            for (int i : uses[w].shelf()) {
+                before_[entry] = std::exchange(last_[as_index(i)], entry);
                 ++entry;
             }
         }
@@ -150,13 +151,14 @@ class Holders {
 
     template <class Visit>
     void each(int item, const Visit& visit) const {
-        for (std::size_t entry = last_[place(item)]; entry != none; entry = before_[entry]) visit(entry / 2);
+        for (std::size_t entry = last_[as_index(item)]; entry != none; entry = before_[entry])
+            visit(entry / 2);
     }
 
   private:
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
     std::vector<std::size_t> last_;    // item -> its last entry
-    std::vector<std::size_t> before_;  // entry -> the one before it; two entries a way
+    std::vector<std::size_t> before_;  // entry -> the one before it; two entries a use
 };
 
 }  // namespace
@@ -165,17 +167,17 @@ Reach reach_of(const std::vector<Remedy>& remedies, const KitShelf& shelf) {
     return Reacher(remedies, shelf).run();
 }
 
-CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf) {
-    CoverProblem problem{{}, Clashes(ways.size())};
-    problem.items.reserve(ways.size());
-    const Holders holders(ways, shelf.items().size());
-    for (std::size_t w = 0; w < ways.size(); ++w) {
-        const Way& way = ways[w];
-        CoverItem made{way.cures, {}};
-        for (int i : way.shelf()) {
-            const KitShelf::Item& item = shelf.items()[place(i)];
-            const CoverPrice price = item.price ? CoverPrice{0, *item.price * way.count} : CoverPrice{1, 0};
-            made.cost = made.cost + CoverCost{price, item.lead.value_or(unknown_lead), way.count};
+CoverProblem cover_problem(const std::vector<AccessoryUse>& uses, const KitShelf& shelf) {
+    CoverProblem problem{{}, Clashes(uses.size())};
+    problem.items.reserve(uses.size());
+    const Holders holders(uses, shelf.items().size());
+    for (std::size_t w = 0; w < uses.size(); ++w) {
+        const AccessoryUse& use = uses[w];
+        CoverItem made{use.cures, {}};
+        for (int i : use.shelf()) {
+            const KitShelf::Item& item = shelf.items()[as_index(i)];
+            const CoverPrice price = item.price ? CoverPrice{0, *item.price * use.count} : CoverPrice{1, 0};
+            made.cost = made.cost + CoverCost{price, item.lead.value_or(unknown_lead), use.count};
             const auto clash = [&](std::size_t other) { problem.clashes.add(w, other); };
             holders.each(i, clash);
             for (int other : item.clashes) holders.each(other, clash);

@@ -4,8 +4,8 @@
 #include <tuple>
 #include <utility>
 
-#include "engine/base/check.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/base/ensure.hpp"
+#include "engine/rules/finding_draft.hpp"
 
 namespace endbell::inline match {
 
@@ -28,17 +28,17 @@ bool nearer(const Candidate& a, const Candidate& b) {
     return rank(a) < rank(b);
 }
 
-/// What the catalog's cross references claim of this part for the old motor's and the old module's number.
-std::vector<CrossReference> claims_for(const FailedUnit& job, const Catalog& catalog,
-                                       std::string_view part_id) {
-    std::vector<CrossReference> claims;
+/// The catalog's cross references to this part from the old motor's and the old module's number.
+std::vector<CrossReference> cross_references_for(const FailedUnit& job, const Catalog& catalog,
+                                                 std::string_view part_id) {
+    std::vector<CrossReference> cross_references;
     for (const auto& number : {job.unit.old_part_number.said(), job.unit.old_module_number.said()}) {
         if (!number) continue;
-        for (CrossReference& claim : catalog.references(*number)) {
-            if (claim.part_id == part_id) claims.push_back(std::move(claim));
+        for (CrossReference& reference : catalog.references(*number)) {
+            if (reference.part_id == part_id) cross_references.push_back(std::move(reference));
         }
     }
-    return claims;
+    return cross_references;
 }
 
 /// The worst of what is not open: how the candidate would end if every open question went its way.
@@ -53,7 +53,7 @@ Verdict at_best(const Candidate& c) {
 /// Names in the order (verdict, price, id).
 class Names : public MoreNames {
   public:
-    void add(Verdict verdict, Standing standing) { all_.emplace_back(verdict, std::move(standing)); }
+    void add(Verdict verdict, CandidateName name) { all_.emplace_back(verdict, std::move(name)); }
 
     void sort() {
         std::sort(all_.begin(), all_.end(), [](const Entry& a, const Entry& b) {
@@ -66,10 +66,10 @@ class Names : public MoreNames {
     }
 
     using MoreNames::next;
-    std::vector<Standing> next(std::size_t most, const Curable& curable) override {
-        std::vector<Standing> taken;
+    std::vector<CandidateName> next(std::size_t most, const Curable& curable) override {
+        std::vector<CandidateName> taken;
         for (; taken.size() < most && taken_ < all_.size(); ++taken_) {
-            Standing& name = all_[taken_].second;
+            CandidateName& name = all_[taken_].second;
             if (name.alike && !all_curable(name.alike->adapters, curable)) continue;
             taken.push_back(std::move(name));
         }
@@ -77,14 +77,14 @@ class Names : public MoreNames {
     }
 
   private:
-    using Entry = std::pair<Verdict, Standing>;
+    using Entry = std::pair<Verdict, CandidateName>;
     std::vector<Entry> all_;
     std::size_t taken_ = 0;
 };
 
-class Report {
+class ReportDraft {
   public:
-    Report(const Catalog& catalog, const Keep& keep) : catalog_(catalog), keep_(keep) {}
+    ReportDraft(const Catalog& catalog, const Keep& keep) : catalog_(catalog), keep_(keep) {}
 
     void take(Candidate candidate) {
         ++report_.parts_asked;
@@ -95,36 +95,37 @@ class Report {
             if (count(candidate, Verdict::does_not_fit) == 1) keep_near_miss(std::move(candidate));
             return;
         }
-        Standing standing{
+        CandidateName name{
             candidate.part.id, verdict, least_price(catalog_.offers(candidate.part.id)), Verdict::fits, {}};
         if (verdict == Verdict::not_shown) {
             if (keep_.reasons) {
-                for (const std::string& key : open_keys(candidate)) ++report_.open_fields[key];
+                for (const std::string& key : open_keys(candidate)) ++report_.open_keys[key];
             }
             ++report_.open;
-            standing.at_best = at_best(candidate);
-            not_shown_.add(standing.at_best, standing);
+            name.at_best = at_best(candidate);
+            not_shown_.add(name.at_best, name);
         } else {
             ++(verdict == Verdict::fits ? report_.fitting : report_.changing);
-            standing.alike = std::make_shared<const Alike>(alike_of(candidate));
-            shown_->add(verdict, std::move(standing));
+            name.alike = std::make_shared<const Alike>(alike_of(candidate));
+            matches_->add(verdict, std::move(name));
         }
     }
 
-    Matched finished(const Question& question) {
+    /// In the orders that the report promises, however the parts came.
+    Matched finished(const Query& query) {
         for (Candidate& miss : report_.near_misses)
-            miss.claims = claims_for(question.job, catalog_, miss.part.id);
-        shown_->sort();
-        report_.shown = shown_->next(keep_.shown);
+            miss.cross_references = cross_references_for(query.job, catalog_, miss.part.id);
+        matches_->sort();
+        report_.matches = matches_->next(keep_.matches);
         not_shown_.sort();
         report_.not_shown = not_shown_.next(keep_.not_shown);
-        for (auto& [way, counted] : tallies_) {
-            std::tie(counted.rule, counted.reason) = way;
+        for (auto& [failure, counted] : tallies_) {
+            std::tie(counted.rule, counted.reason) = failure;
             report_.tallies.push_back(counted);
         }
         std::stable_sort(report_.tallies.begin(), report_.tallies.end(),
                          [](const Tally& a, const Tally& b) { return a.parts > b.parts; });
-        return {std::move(report_), std::move(shown_)};
+        return {std::move(report_), std::move(matches_)};
     }
 
   private:
@@ -162,7 +163,7 @@ class Report {
     const Catalog& catalog_;
     const Keep& keep_;
     MatchReport report_;
-    std::unique_ptr<Names> shown_ = std::make_unique<Names>();
+    std::unique_ptr<Names> matches_ = std::make_unique<Names>();
     Names not_shown_;
     std::map<std::pair<std::string_view, Reason>, Tally> tallies_;
 };
@@ -176,11 +177,11 @@ bool is_part_column(std::string_view key) {
     return false;
 }
 
-Candidate examine(const Question& question, Part part) {
+Candidate examine(const Query& query, Part part) {
     Candidate candidate;
     candidate.findings.reserve(all_rules().size() + 1);  // and one of the wiring's
     for (const Rule& rule : all_rules()) {
-        candidate.findings.push_back(rule.check(question, part));
+        candidate.findings.push_back(rule.judge(query, part));
         // Also "not concerned" says by whose word the rule stands.
         if (candidate.findings.back().source.empty()) candidate.findings.back().source = rule.sources.front();
         candidate.verdict = std::max(candidate.verdict, candidate.findings.back().verdict);
@@ -189,11 +190,11 @@ Candidate examine(const Question& question, Part part) {
     return candidate;
 }
 
-Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id) {
+Candidate candidate(const Query& query, const Catalog& catalog, std::string_view part_id) {
     std::optional<Part> part = catalog.part(part_id);
-    check(part.has_value(), "names come from this catalog");
-    Candidate found = examine(question, std::move(*part));
-    found.claims = claims_for(question.job, catalog, part_id);
+    ensure(part.has_value(), "names come from this catalog");
+    Candidate found = examine(query, std::move(*part));
+    found.cross_references = cross_references_for(query.job, catalog, part_id);
     return found;
 }
 
@@ -238,13 +239,13 @@ Alike alike_of(const Candidate& candidate) {
     return alike;
 }
 
-Matched match_parts(const Question& question, const Books& books, const Keep& keep) {
-    if (books.matcher != nullptr) return books.matcher->match(question, books.catalog, keep);
-    Report report(books.catalog, keep);
+Matched match_parts(const Query& query, const Books& books, const Keep& keep) {
+    if (books.matcher != nullptr) return books.matcher->match(query, books.catalog, keep);
+    ReportDraft report(books.catalog, keep);
     books.catalog.each_part([&](const Part& part) {
-        if (part.kind != PartKind::accessory) report.take(examine(question, part));
+        if (part.kind != PartKind::accessory) report.take(examine(query, part));
     });
-    return report.finished(question);
+    return report.finished(query);
 }
 
 }  // namespace endbell::inline match

@@ -21,7 +21,7 @@ struct Candidate {
     std::vector<Finding> findings;  // one a rule, in registry order
     Verdict verdict = Verdict::fits;
     std::vector<CrossReference>
-        claims;  // cross references that name it for the old number: claims, not proof
+        cross_references;  // those that name it for the old number: somebody's word, not proof
 };
 
 /// One way of failing, merged over all parts that share it.
@@ -42,7 +42,7 @@ struct Alike {
 };
 
 /// A part that no rule ends, by name.
-struct Standing {
+struct CandidateName {
     std::string part_id;
     Verdict verdict = Verdict::fits;
     std::optional<std::int64_t> least_price;  // cents or the like: see least_price()
@@ -55,7 +55,7 @@ class MoreNames {
   public:
     virtual ~MoreNames() = default;
     /// The next `most`; fewer when there are no more.
-    std::vector<Standing> next(std::size_t most) {
+    std::vector<CandidateName> next(std::size_t most) {
         return next(most, [](const Remedy&) { return true; });
     }
     /// The same without those that ask for an adapter that is none of these; `curable` says the same whenever it is
@@ -64,26 +64,27 @@ class MoreNames {
     static bool all_curable(const std::vector<Remedy>& adapters, const Curable& curable) {
         return std::all_of(adapters.begin(), adapters.end(), curable);
     }
-    virtual std::vector<Standing> next(std::size_t most, const Curable& curable) = 0;
+    virtual std::vector<CandidateName> next(std::size_t most, const Curable& curable) = 0;
 };
 
 struct MatchReport {
     int parts_asked = 0;
-    int fitting = 0;              // parts that fit as they are,
-    int changing = 0;             // fit with changes,
-    int open = 0;                 // or are not shown to fit
-    std::vector<Standing> shown;  // fit, with or without changes: as they are first, then cheapest, then id
-    bool modules = true;          // false: no module is among them
-    std::vector<Standing> not_shown;     // those first whose findings that are not open ask for no change
-    std::vector<Candidate> near_misses;  // one finding ends each
-    std::vector<Tally> tallies;          // most parts first, then rule and reason
+    int fitting = 0;   // parts that fit as they are,
+    int changing = 0;  // fit with changes,
+    int open = 0;      // or are not shown to fit
+    std::vector<CandidateName>
+        matches;          // fit, with or without changes: as they are first, then cheapest, then id
+    bool modules = true;  // false: no module is among them
+    std::vector<CandidateName> not_shown;  // those first whose findings that are not open ask for no change
+    std::vector<Candidate> near_misses;    // one finding ends each
+    std::vector<Tally> tallies;            // most parts first, then rule and reason
     /// Job fields that keep at least one part from being shown to fit, with how many it concerns.
-    std::map<std::string, int> open_fields;
+    std::map<std::string, int> open_keys;
 };
 
 /// How many names a report keeps; the counts are of all.
 struct Keep {
-    std::size_t shown = 800;
+    std::size_t matches = 800;
     std::size_t not_shown = 100;
     std::size_t near_misses = 10;
     bool reasons = true;  // false: no near misses, no tallies and no open fields
@@ -94,27 +95,27 @@ class Matcher;
 /// What an answer is looked up in.
 struct Books {
     const Catalog& catalog;
-    const Limits& limits;              // in force: a shop's may be stricter than the catalog's
+    const Limits& limits;               // in force: a shop's may be stricter than the catalog's
     const Matcher* matcher = nullptr;  // of this catalog; null: every part is asked
 };
 
 struct Matched {
     MatchReport report;
-    std::unique_ptr<MoreNames> more;  // those after report.shown
+    std::unique_ptr<MoreNames> more;  // those after report.matches
 };
 
 /// Every rule is asked of every motor and module of the catalog; none is dropped at its first failure. A matcher answers
 /// the same from its index.
-Matched match_parts(const Question& question, const Books& books, const Keep& keep = {});
+Matched match_parts(const Query& query, const Books& books, const Keep& keep = {});
 
-/// A part of the catalog with its findings and what cross references claim of it for the job's old numbers.
-Candidate candidate(const Question& question, const Catalog& catalog, std::string_view part_id);
+/// A part of the catalog with its findings and the cross references to it from the job's old numbers.
+Candidate candidate(const Query& query, const Catalog& catalog, std::string_view part_id);
 
 /// Stands for a catalog of any size: asks each rule once of all parts that are alike to it (engine/index).
 class Matcher {
   public:
     virtual ~Matcher() = default;
-    virtual Matched match(const Question& question, const Catalog& catalog, const Keep& keep) const = 0;
+    virtual Matched match(const Query& query, const Catalog& catalog, const Keep& keep) const = 0;
 };
 
 /// True of what only the catalog can tell ("motors.rotation"), false of a job's key.
@@ -133,6 +134,6 @@ Alike alike_of(const Candidate& candidate);
 void add_remedy(std::vector<Remedy>& to, Remedy remedy, const Part& part);
 
 /// The findings for one part: what `endbell why` prints.
-Candidate examine(const Question& question, Part part);
+Candidate examine(const Query& query, Part part);
 
 }  // namespace endbell::inline match

@@ -15,7 +15,7 @@
 namespace endbell::inline model {
 
 /// [unit] what the motor turns, and where it sits.
-struct UnitFacts {
+struct UnitReadings {
     Reading<std::string> name;  // what this job is called on paper
     Reading<Load> load;
     Reading<bool> belt_drive;
@@ -30,7 +30,7 @@ struct UnitFacts {
 };
 
 /// [plate] the old motor's nameplate, as read. Lengths are of the shaft as the motor was made.
-struct PlateFacts {
+struct PlateReadings {
     Reading<Family> family;
     Reading<std::vector<Power>> power;  // one entry; several when the plate lists hp per tap, high to low
     Reading<std::vector<PlateVolts>> volts;  // several: reconnectable
@@ -66,7 +66,7 @@ struct PlateFacts {
 
 /// Every reading of a plate, in the order of the fields.
 template <class Visit>
-void each_plate_reading(PlateFacts& plate, const Visit& visit) {
+void each_plate_reading(PlateReadings& plate, const Visit& visit) {
     const auto each = [&](auto&... readings) { (visit(readings), ...); };
     auto& [family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation,
            double_shaft, shaft_diameter, shaft_length, shaft_flat, second_shaft_diameter, second_shaft_length,
@@ -79,7 +79,7 @@ void each_plate_reading(PlateFacts& plate, const Visit& visit) {
 }
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
-struct MeasuredFacts {
+struct MeasuredReadings {
     Reading<Voltage> line_volts;     // at the motor, under load where it runs; three phase: the lowest pair
     Reading<Voltage> control_volts;  // tap to C with the call present
     Reading<std::vector<int>> live_taps;
@@ -123,7 +123,7 @@ struct BlowerRow {
 };
 
 /// [equipment] the plate of the unit the motor sits in, and the house around it.
-struct EquipmentFacts {
+struct EquipmentReadings {
     Reading<Current> minimum_circuit_ampacity;
     Reading<Current> maximum_overcurrent;
     Reading<Current> fan_amps;  // the fan's full-load current on the equipment plate
@@ -158,13 +158,13 @@ struct Terminal {
 /// One state of controls that follow no usual pattern: the terminals live together, and what they ask for.
 struct CustomState {
     std::string name;
-    std::vector<std::string> live;  // labels of ControlFacts::terminals, one at least
+    std::vector<std::string> live;  // labels of ControlReadings::terminals, one at least
     std::optional<Call> call;       // none: the motor is to stand still
     friend bool operator==(const CustomState&, const CustomState&) = default;
 };
 
 /// [controls] what tells the blower to run.
-struct ControlFacts {
+struct ControlReadings {
     Reading<ControlSource> source;
     Reading<HeatKind> heat;
     Reading<ReversingValve> reversing_valve;
@@ -182,7 +182,7 @@ struct ControlFacts {
 };
 
 /// [shop] whose money and whose rules. `as_of` stands in for a clock: the engine never reads one.
-struct ShopFacts {
+struct ShopReadings {
     Reading<std::string> branch;
     Reading<Date> as_of;
     Reading<std::string> currency;  // ISO 4217
@@ -205,12 +205,12 @@ struct ShopFacts {
 };
 
 struct FailedUnit {
-    UnitFacts unit;
-    PlateFacts plate;
-    MeasuredFacts measured;
-    EquipmentFacts equipment;
-    ControlFacts controls;
-    ShopFacts shop;
+    UnitReadings unit;
+    PlateReadings plate;
+    MeasuredReadings measured;
+    EquipmentReadings equipment;
+    ControlReadings controls;
+    ShopReadings shop;
     std::string digest;  // fingerprint of the job's text
 };
 

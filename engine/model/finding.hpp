@@ -30,7 +30,7 @@ using Value = std::variant<std::monostate, bool, double, std::string, Power, Pla
                            Frequency, Speed, Torque, Length, Capacitance, ApparentPower, Airflow, Pressure,
                            Resistance, Temperature, TemperatureRise, Rotation>;
 
-struct Fact {
+struct Datum {
     Value value;
     Origin origin = Origin::job;
     bool known() const { return !std::holds_alternative<std::monostate>(value); }
@@ -59,16 +59,16 @@ struct Finding {
     std::string_view rule;  // one of rule_ids.hpp
     Verdict verdict = Verdict::fits;
     Reason reason = Reason::not_concerned;
-    Fact wanted;
-    Fact offered;
-    Fact limit;
+    Datum wanted;
+    Datum offered;
+    Datum limit;
     std::string_view limit_id;     // row of limits, where one decided
     std::string_view source;       // id of a Source
     std::vector<Remedy> remedies;  // all of them are needed
     std::vector<std::string>
         asks;  // job keys ("measured.bore") or part columns ("motors.rotation") that would settle it
     bool caution = false;  // fits, but must be said: 230-only on 208 and the like
-    Fact computed;         // a number worked out on the way: a cube-law overload, a recomputed ampacity
+    Datum computed;        // a number worked out on the way: a cube-law overload, a recomputed ampacity
 };
 
 }  // namespace endbell::inline model

@@ -4,7 +4,7 @@
 #pragma once
 #include <type_traits>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/model/limit_rows.hpp"
 #include "engine/units/units.hpp"
 

@@ -33,10 +33,11 @@ constexpr auto words_of(Stricter) {
 }
 
 /// Where volts are meant to be read: where the utility hands them over, or at the motor, which has less.
-enum class Band { none, service, utilisation };
-constexpr auto words_of(Band) {
-    return std::array{Word<Band>{Band::none, "none"}, Word<Band>{Band::service, "service"},
-                      Word<Band>{Band::utilisation, "utilisation"}};
+enum class VoltagePoint { none, service, utilisation };
+constexpr auto words_of(VoltagePoint) {
+    return std::array{Word<VoltagePoint>{VoltagePoint::none, "none"},
+                      Word<VoltagePoint>{VoltagePoint::service, "service"},
+                      Word<VoltagePoint>{VoltagePoint::utilisation, "utilisation"}};
 }
 
 /// One of the program's own rows (limit_rows.hpp).
@@ -46,7 +47,7 @@ struct LimitRow {
     std::string_view unit;
     Stricter stricter = Stricter::lower;
     std::string_view bounds;  // the fact it bounds: a job key, a part's column or what is worked out
-    Band band = Band::none;
+    VoltagePoint volts_at = VoltagePoint::none;
     std::string_view source;  // id of a Source
     std::string_view meaning;
 };

@@ -37,6 +37,15 @@ struct Reading {
     bool is_open() const { return !value && !question.empty(); }
 };
 
+/// A reading that is open, with the key of its field: what a person is asked, and what the answer may be.
+struct OpenField {
+    std::string job_key;  // "plate.rotation"
+    std::string raw;
+    std::string question;
+    std::vector<std::string> readings;
+    Place at;
+};
+
 /// A value that code, not a person, put there: in tests and in inference.
 template <class T>
 Reading<T> known(T value, Origin origin = Origin::job) {

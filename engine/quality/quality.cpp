@@ -305,7 +305,7 @@ class Examiner {
 
 }  // namespace
 
-QualityReport check_catalog(const std::filesystem::path& catalog, const QualityOptions& options) {
+QualityReport quality_of(const std::filesystem::path& catalog, const QualityOptions& options) {
     return guarded(catalog, [&] { return Examiner(catalog, options).run(); });
 }
 

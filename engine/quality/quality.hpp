@@ -68,7 +68,7 @@ struct QualityReport {
 };
 
 /// Throws BadData when the file is no catalog.
-QualityReport check_catalog(const std::filesystem::path& catalog, const QualityOptions& options = {});
+QualityReport quality_of(const std::filesystem::path& catalog, const QualityOptions& options = {});
 
 /// What the rules need of a catalog, in their order, column by column.
 struct FieldNeed {

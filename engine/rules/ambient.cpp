@@ -7,11 +7,12 @@ namespace {
 constexpr std::string_view claim = "the motor is rated for air as hot as the old one was";
 constexpr std::string_view id = rule_id::ambient;
 
-Finding judge(const Question& q, const Part& part) {
+// A motor that is rated for cooler air than it meets dies early, and nothing else of a part makes up for it.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto old = q.job.plate.ambient.said();
     const auto now = part.motor->ambient;
-    Answer say(id, "common-practice", wanted(q.job.plate.ambient), offered(now));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.ambient), offered(now));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (old) {
         if (!now) return say.ask(Reason::part_does_not_say, {"motors.ambient_c"});

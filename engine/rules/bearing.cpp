@@ -8,11 +8,11 @@ constexpr std::string_view claim = "the bearing suits the duty, or it is said";
 constexpr std::string_view id = rule_id::bearing;
 
 // A preference: it may speak, but never ends a candidate.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto old = q.job.plate.bearing.said();
     const auto now = part.motor->bearing;
-    Answer say(id, "common-practice", wanted(q.job.plate.bearing), offered(now));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.bearing), offered(now));
     const auto points = q.job.unit.shaft_points.said();
     const bool upright = points == ShaftPosition::up || points == ShaftPosition::down;
     const bool hard_duty = upright || q.facts.outdoors.value == true;

@@ -16,13 +16,13 @@ bool gripped(const FailedUnit& job) {
     return !mount || *mount == Mount::band || *mount == Mount::ring;
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const bool band_read = q.job.measured.band_diameter.said().has_value();
     const Reading<Length>& reading = band_read ? q.job.measured.band_diameter : q.job.plate.body_diameter;
     const auto needs = reading.said();
     const auto has = part.motor->body_diameter;
-    Answer say(id, "common-practice", wanted(reading), offered(has));
+    FindingDraft say(id, "common-practice", wanted(reading), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     const bool grip = gripped(q.job);
     if (!needs) {

@@ -15,13 +15,13 @@ bool has_circle(Mount mount) {
 }
 
 // Only between equal mounts: where they differ, the mount rule has already named what joins them.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto mount = q.job.plate.mount.said();
     if (!mount || !has_circle(*mount) || part.motor->mount != mount) return not_concerned(id);
     const auto needs = q.job.plate.bolt_circle.said();
     const auto has = part.motor->bolt_circle;
-    Answer say(id, "common-practice", wanted(q.job.plate.bolt_circle), offered(has));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.bolt_circle), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!needs) return say.not_stated("plate.bolt_circle");
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.bolt_circle_in"});

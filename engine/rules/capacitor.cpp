@@ -9,10 +9,10 @@ constexpr std::string_view claim =
 constexpr std::string_view id = rule_id::capacitor;
 
 // The new motor's own value, never the old motor's; and always a new capacitor.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const Motor& motor = *part.motor;
-    Answer say(id, "capacitor-practice", wanted(q.facts.capacitor), offered(motor.capacitor));
+    FindingDraft say(id, "capacitor-practice", wanted(q.facts.capacitor), offered(motor.capacitor));
     if (!motor.family) return say.ask(Reason::part_does_not_say, {"motors.family"});
     if (*motor.family == Family::capacitor_run) {
         if (specified_assembly(q.job, part) && !motor.capacitor)

@@ -11,13 +11,13 @@ constexpr std::string_view id = rule_id::circuit_ampacity;
 
 // Recomputes the equipment's minimum circuit ampacity with the new fan: 1.25 of the largest motor plus the
 // other. Only where the plate gives both it and the compressor; heaters are not known here.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto plate = q.job.equipment.minimum_circuit_ampacity.said();
     const auto compressor = q.job.equipment.compressor_amps.said();
     if (!plate || !compressor) return not_concerned(id);
     const auto fan = amps_in_use(q, part);
-    Answer say(id, "plate-ampacity", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
+    FindingDraft say(id, "plate-ampacity", wanted(q.job.equipment.minimum_circuit_ampacity), offered(fan));
     if (!fan) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
     const double factor = q.limits.value(limit::current_circuit);
     const Current needed = std::max(*fan, *compressor) * factor + std::min(*fan, *compressor);

@@ -9,14 +9,14 @@ constexpr std::string_view claim = "the equipment's plug goes on, or a harness j
 constexpr std::string_view id = rule_id::connector;
 
 // Between motors of one family; a retrofit is wired lead by lead.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto was = q.facts.family.value;
     if (was && part.motor->family && *was != *part.motor->family) return not_concerned(id);
     const auto needs = q.job.plate.connector.said();
     const auto has = part.motor->connector;
-    Answer say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
-    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.connector), offered(has));
+    if (specified_assembly(q.job, part)) return FindingDraft(id, "inducer").fits(Reason::specified_assembly);
     if (!needs) return say.not_stated("plate.connector");
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.connector"});
     if (lower(trimmed(*needs)) == lower(trimmed(*has))) return say.fits(Reason::same_plug);

@@ -20,7 +20,7 @@ Remedy transformer_for(ApparentPower total, const Limits& limits) {
     return r;
 }
 
-Finding judge_transformer(const Question& q, Answer say) {
+Finding judge_transformer(const Query& q, FindingDraft say) {
     const auto rated = q.job.controls.transformer.said();
     const auto load = q.job.controls.transformer_load.said();
     if (!rated || !load) return say.fits(Reason::common_present);
@@ -34,13 +34,14 @@ Finding judge_transformer(const Question& q, Answer say) {
     return say.fits(Reason::common_present);
 }
 
-Finding judge(const Question& q, const Part& part) {
+// The common comes first: without it no signal closes its circuit, whatever the transformer could carry.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
-    Answer say(id, "va-budget", wanted(q.job.controls.common_present),
-               {std::string(word(SignalClass::control_24v)), Origin::catalog});
+    FindingDraft say(id, "va-budget", wanted(q.job.controls.common_present),
+                     {std::string(word(SignalClass::control_24v)), Origin::catalog});
     const auto common = q.job.controls.common_present.said();
     // The signals return to the transformer that sends them: a second one has no common with them.
-    if (common == false) return Answer(say).from("retrofit-wiring").fails(Reason::no_common);
+    if (common == false) return FindingDraft(say).from("retrofit-wiring").fails(Reason::no_common);
     if (q.facts.signal.value == SignalClass::control_24v) return say.fits(Reason::already_24v);
     if (!common) return say.ask(Reason::common_not_stated, {"controls.common_present"});
     return judge_transformer(q, say);

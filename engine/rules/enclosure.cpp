@@ -7,12 +7,13 @@ namespace {
 constexpr std::string_view claim = "a motor outdoors is enclosed";
 constexpr std::string_view id = rule_id::enclosure;
 
-Finding judge(const Question& q, const Part& part) {
+// Rain ends an open motor outdoors; indoors the old enclosure is only what one would like to keep.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->enclosure;
     const auto old = q.job.plate.enclosure.said();
     const auto outdoors = q.facts.outdoors.value;
-    Answer say(id, "common-practice", wanted(q.job.plate.enclosure), offered(has));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.enclosure), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (has && is_enclosed(*has)) return say.fits(Reason::enclosed);
     if (!outdoors) return say.ask(Reason::place_not_stated, {"unit.load", "unit.outdoors"});

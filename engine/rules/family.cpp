@@ -22,20 +22,20 @@ std::optional<Reason> barrier(Family was, Family now) {
     return std::nullopt;
 }
 
-Finding judge_module(const Question& q, Answer say) {
+Finding judge_module(const Query& q, FindingDraft say) {
     const auto was = q.facts.family.value;
     if (!was) return say.ask(Reason::family_not_stated, {"plate.family"});
     if (*was != Family::constant_airflow) return say.fails(Reason::no_separable_module);
     return say.fits(Reason::same_family);
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (part.module) {
-        return judge_module(q, Answer(id, "two-piece", wanted(q.facts.family),
-                                      {std::string(word(Family::constant_airflow)), Origin::catalog}));
+        return judge_module(q, FindingDraft(id, "two-piece", wanted(q.facts.family),
+                                            {std::string(word(Family::constant_airflow)), Origin::catalog}));
     }
     if (!part.motor) return not_concerned(id);
-    Answer say(id, "common-practice", wanted(q.facts.family), offered(part.motor->family));
+    FindingDraft say(id, "common-practice", wanted(q.facts.family), offered(part.motor->family));
     const auto was = q.facts.family.value;
     if (!was) return say.ask(Reason::family_not_stated, {"plate.family"});
     const auto now = part.motor->family;

@@ -12,7 +12,7 @@ constexpr std::string_view claim =
 constexpr std::string_view id = rule_id::frequency;
 
 // How far the live reading lies from the plate, as a fraction; a reading inside a span lies nowhere off.
-double voltage_deviation(const Question& q, const Part& part) {
+double voltage_deviation(const Query& q, const Part& part) {
     const Supply& supply = q.facts.supply;
     const auto rating = rating_in_use(q.facts, part, q.limits);
     if (!supply.measured || !rating || !rating->volts) return 0;
@@ -21,9 +21,9 @@ double voltage_deviation(const Question& q, const Part& part) {
     return std::abs((v - nearest) / nearest);
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    Answer say(id, "mg1-12.44", wanted(q.facts.frequency), offered(part.motor->frequency));
+    FindingDraft say(id, "mg1-12.44", wanted(q.facts.frequency), offered(part.motor->frequency));
     if (part.motor->family && is_electronic(*part.motor->family))
         return say.from("physics").fits(Reason::rectified_supply);
     const auto needs = q.facts.frequency;

@@ -9,13 +9,13 @@ constexpr std::string_view id = rule_id::full_load_current;
 
 // The equipment plate's fan amps bind (NEC 430.6(A)(1) exception); without it the old motor's is the measure,
 // and it is said.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto now = amps_in_use(q, part);
     const auto allowed = q.job.equipment.fan_amps.said();
     const auto was = q.job.plate.current.said();
-    Answer say(id, "nec-430.6-ex", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
-               offered(now));
+    FindingDraft say(id, "nec-430.6-ex", wanted(allowed ? q.job.equipment.fan_amps : q.job.plate.current),
+                     offered(now));
     if (allowed) {
         if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.amps"});
         const Current most = *allowed * q.limits.value(limit::current_over_plate);

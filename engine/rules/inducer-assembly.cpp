@@ -11,9 +11,9 @@ constexpr std::string_view claim = "a draft inducer is the assembly that the equ
 constexpr std::string_view id = rule_id::inducer_assembly;
 
 // Part of a certified combustion system: no sizing up or down and no look-alikes.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor || q.job.unit.load.said() != Load::draft_inducer) return not_concerned(id);
-    Answer say(id, "inducer", wanted(q.job.unit.assembly_number), offered(part.motor->assembly));
+    FindingDraft say(id, "inducer", wanted(q.job.unit.assembly_number), offered(part.motor->assembly));
     const auto number = q.job.unit.assembly_number.said();
     if (!number) return say.ask(Reason::assembly_not_stated, {"unit.assembly_number"});
     if (!part.motor->assembly) return say.ask(Reason::part_does_not_say, {"motors.assembly"});

@@ -4,26 +4,26 @@
 #include <array>
 #include <set>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
 #include "engine/fields/job_key.hpp"
 #include "engine/fields/key_bytes.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 
 namespace endbell::inline rules {
 
 namespace {
 
 /// A derived fact, contradictions among what it stands on included.
-template <auto Fact>
-void take_fact(const Question& q, std::string& to) {
-    const auto& fact = q.facts.*Fact;
+template <auto Datum>
+void take_fact(const Query& q, std::string& to) {
+    const auto& fact = q.facts.*Datum;
     to.push_back(fact.disagree ? '\2' : fact ? '\1' : '\0');
     if (fact) bytes::append_value(to, *fact);
 }
 
-void take_supply(const Question& q, std::string& to) {
+void take_supply(const Query& q, std::string& to) {
     const Supply& s = q.facts.supply;
     bytes::append_value(to, s.nominal);
     to.push_back(s.measured ? '\1' : '\0');
@@ -31,13 +31,13 @@ void take_supply(const Question& q, std::string& to) {
     for (const bool yes : {s.dead, s.from_reading, s.from_plate}) to.push_back(yes ? '\1' : '\0');
 }
 
-void take_burner(const Question& q, std::string& to) {
-    const Derived<bool>& burner = q.facts.heat.burner;
+void take_burner(const Query& q, std::string& to) {
+    const DerivedFact<bool>& burner = q.facts.heat.burner;
     to.push_back(!burner ? '\0' : *burner ? '\2' : '\1');
 }
 
 /// What readings came to, for the rule that asks which half failed.
-void take_diagnosis(const Question& q, std::string& to) {
+void take_diagnosis(const Query& q, std::string& to) {
     to.push_back(static_cast<char>(q.diagnosis.fault));
     to.push_back(q.diagnosis.motor_half_proven_good ? '\1' : '\0');
     for (const MissingReading& missing : q.diagnosis.missing) bytes::append_value(to, missing.job_key);
@@ -88,8 +88,8 @@ const std::vector<JobField>& job_fields() {
                 std::find_if(fields.begin(), fields.end(), [&](const JobField& f) { return f.key == name; });
             if (derived != fields.end()) continue;
             const JobKey* key = job_key(name);
-            check(key != nullptr && key->take, "rules ask for keys whose values can be compared");
-            fields.push_back({name, [key](const Question& q, std::string& to) { key->take(q.job, to); }});
+            ensure(key != nullptr && key->take, "rules ask for keys whose values can be compared");
+            fields.push_back({name, [key](const Query& q, std::string& to) { key->take(q.job, to); }});
         }
         return fields;
     }();
@@ -99,7 +99,7 @@ const std::vector<JobField>& job_fields() {
 int job_field(std::string_view key) {
     const auto& all = job_fields();
     const auto found = std::find_if(all.begin(), all.end(), [&](const JobField& f) { return f.key == key; });
-    check(found != all.end(), "rules look only at fields of job_fields");
+    ensure(found != all.end(), "rules look only at fields of job_fields");
     return static_cast<int>(found - all.begin());
 }
 
@@ -117,13 +117,13 @@ std::vector<int> job_fields_of(const Rule& rule) {
     return fields;
 }
 
-JobBytes::JobBytes(const Question& question) {
+JobBytes::JobBytes(const Query& query) {
     for (const JobField& field : job_fields()) {
-        field.take(question, all_);
+        field.take(query, all_);
         ends_.push_back(all_.size());
     }
     std::string limits;
-    for (const Limit& row : question.limits.rows()) bytes::append(limits, row.value);
+    for (const Limit& row : query.limits.rows()) bytes::append(limits, row.value);
     limits_ = fingerprint(limits);
 }
 

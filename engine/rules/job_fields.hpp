@@ -14,7 +14,7 @@ namespace endbell::inline rules {
 struct JobField {
     std::string_view key;  // "plate.rotation": how a rule names it
     /// Appends what somebody said, or the fact that follows from it; hints count as nothing said.
-    std::function<void(const Question&, std::string& bytes)> take;
+    std::function<void(const Query&, std::string& bytes)> take;
 };
 
 const std::vector<JobField>& job_fields();
@@ -29,7 +29,7 @@ std::vector<int> job_fields_of(const Rule& rule);
 /// All that the rules look at of one job, taken once.
 class JobBytes {
   public:
-    explicit JobBytes(const Question& question);
+    explicit JobBytes(const Query& query);
 
     /// What rule `r`, by registry order, looks at, and every limit: where these are the same, so are its verdicts.
     /// Of a draft inducer that the job names by its assembly, where `assembly()` is the same too.

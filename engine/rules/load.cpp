@@ -9,13 +9,15 @@ namespace {
 constexpr std::string_view claim = "the motor is made for what it has to turn";
 constexpr std::string_view id = rule_id::load;
 
-Finding judge(const Question& q, const Part& part) {
+// Cooling, enclosure and approval follow from what is turned; of an inducer it is a matter of safety. So a part that
+// lists nothing is asked about, however much else agrees.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const std::vector<Load>& loads = part.motor->loads;
     std::string listed;
     for (const Load l : loads) listed += (listed.empty() ? "" : ";") + std::string(word(l));
-    Answer say(id, "common-practice", wanted(q.job.unit.load),
-               loads.empty() ? Fact{} : Fact{listed, Origin::catalog});
+    FindingDraft say(id, "common-practice", wanted(q.job.unit.load),
+                     loads.empty() ? Datum{} : Datum{listed, Origin::catalog});
     const auto load = q.job.unit.load.said();
     if (!load) return say.ask(Reason::load_not_stated, {"unit.load"});
     if (loads.empty()) return say.ask(Reason::part_does_not_say, {"motors.loads"});

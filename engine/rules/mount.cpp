@@ -16,11 +16,11 @@ bool adaptable(Mount mount) {
     return mount != Mount::base && mount != Mount::face;
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->mount;
     const auto needs = q.job.plate.mount.said();
-    Answer say(id, "common-practice", wanted(q.job.plate.mount), offered(has));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.mount), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!needs) return say.ask(Reason::mount_not_stated, {"plate.mount"});
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.mount"});

@@ -7,8 +7,9 @@ namespace {
 constexpr std::string_view claim = "the part is still made, or what is left of it is said";
 constexpr std::string_view id = rule_id::part_status;
 
-Finding judge(const Question&, const Part& part) {
-    Answer say(id, "common-practice", {}, {std::string(word(part.status)), Origin::catalog});
+// A part that is no longer made may be the right one today, where one is left; its next failure will need another.
+Finding judge(const Query&, const Part& part) {
+    FindingDraft say(id, "common-practice", {}, {std::string(word(part.status)), Origin::catalog});
     switch (part.status) {
         case PartStatus::active:
             return say.fits(Reason::active);

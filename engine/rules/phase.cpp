@@ -7,11 +7,12 @@ namespace {
 constexpr std::string_view claim = "the motor takes the phases that the supply has";
 constexpr std::string_view id = rule_id::phase;
 
-Finding judge(const Question& q, const Part& part) {
+// The supply is known by what ran on it: the old motor's phases, as its plate says or its family has them.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    const Derived<int>& needs = q.facts.phase;
-    const Derived<int> has = phase_of(*part.motor);
-    Answer say(id, "physics", wanted(needs), offered(has.value));
+    const DerivedFact<int>& needs = q.facts.phase;
+    const DerivedFact<int> has = phase_of(*part.motor);
+    FindingDraft say(id, "physics", wanted(needs), offered(has.value));
     if (needs.disagree)
         return say.ask(Reason::plate_disagrees_with_itself,
                        {"plate.phase", "plate.family", "equipment.supply"});

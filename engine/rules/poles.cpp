@@ -13,7 +13,7 @@ constexpr std::string_view id = rule_id::poles;
 
 // The new motor drags the old wheel towards its own speed: load over the old load, by rated speeds where both
 // are known, else by synchronous ones.
-double overload(const Question& q, const Part& part, int was, int now) {
+double overload(const Query& q, const Part& part, int was, int now) {
     const auto old_speed = q.facts.speed.value;
     const auto rated = speed_in_use(q, part);
     if (old_speed && rated) return cube_law(*old_speed, *rated);
@@ -26,14 +26,14 @@ std::vector<std::string> asks_of(const Facts& facts) {
     return {"plate.speed", "plate.poles"};
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto family = q.facts.family.value;
     if (family && is_electronic(*family)) return not_concerned(id);
     if (part.motor->family && is_electronic(*part.motor->family)) return not_concerned(id);
-    const Derived<int>& old = q.facts.poles;
-    const Derived<int> now = poles_of(*part.motor, speed_in_use(q, part));
-    Answer say(id, "fan-laws", wanted(old), offered(now.value));
+    const DerivedFact<int>& old = q.facts.poles;
+    const DerivedFact<int> now = poles_of(*part.motor, speed_in_use(q, part));
+    FindingDraft say(id, "fan-laws", wanted(old), offered(now.value));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (old.disagree) return say.ask(Reason::plate_disagrees_with_itself, {"plate.poles", "plate.speed"});
     if (!old) return say.ask(Reason::poles_not_stated, asks_of(q.facts));

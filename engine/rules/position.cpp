@@ -13,13 +13,14 @@ bool lists(const std::vector<ShaftPosition>& allowed, ShaftPosition position) {
     return std::find(allowed.begin(), allowed.end(), position) != allowed.end();
 }
 
-Finding judge(const Question& q, const Part& part) {
+// Shaft up needs a slinger and an end seal, shaft down a thrust bearing: a motor is built for the one, the other, or all.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const std::vector<ShaftPosition>& allowed = part.motor->positions;
     std::string listed;
     for (const ShaftPosition p : allowed) listed += (listed.empty() ? "" : ";") + std::string(word(p));
-    Answer say(id, "common-practice", wanted(q.job.unit.shaft_points),
-               allowed.empty() ? Fact{} : Fact{listed, Origin::catalog});
+    FindingDraft say(id, "common-practice", wanted(q.job.unit.shaft_points),
+                     allowed.empty() ? Datum{} : Datum{listed, Origin::catalog});
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     const auto points = q.job.unit.shaft_points.said();
     const bool outdoors = q.facts.outdoors.value.value_or(false);

@@ -34,7 +34,7 @@ std::optional<Torque> strongest_tap(const Motor& motor) {
 }
 
 // Torque, not power, sets the airflow: a larger motor will do when a tap holds the old duty torque.
-Finding judge_torque(const Question& q, const Part& part, Answer say, bool larger) {
+Finding judge_torque(const Query& q, const Part& part, FindingDraft say, bool larger) {
     const auto was = q.facts.family.value;
     const auto most = strongest_tap(*part.motor);
     const bool retrofit = was != Family::constant_torque;
@@ -50,18 +50,19 @@ Finding judge_torque(const Question& q, const Part& part, Answer say, bool large
     return say.changes(Reason::larger_with_a_tap_for_it, {remedy(Cure::airflow_setup)});
 }
 
-Finding judge_larger(const Question& q, const Part& part, Power was, Power now, Answer say) {
+// An outdoor blade takes what it takes; a blower's taps are set anew for a stronger motor.
+Finding judge_larger(const Query& q, const Part& part, Power was, Power now, FindingDraft say) {
     const int steps = steps_up(was, now, q.limits.value(limit::power_low));
     if (part.module || steps > q.limits.value(limit::power_step_up)) return say.fails(Reason::too_large);
     if (q.job.unit.load.said() == Load::outdoor_fan) return say.caution(Reason::one_step_up);
     return say.changes(Reason::one_step_up, {remedy(Cure::airflow_setup)}, true);
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor && !part.module) return not_concerned(id);
     const auto was = q.facts.power.value;
     const auto now = power_in_use(q, part);
-    Answer say(id, "common-practice", wanted(q.facts.power), offered(now));
+    FindingDraft say(id, "common-practice", wanted(q.facts.power), offered(now));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     // A module's program fixes its power: a blank on either side is said, not asked.
     if (part.module && (!was || !now)) return say.not_stated("plate.power");

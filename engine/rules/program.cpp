@@ -19,7 +19,7 @@ bool lists_old_motor(const Module& module, const FailedUnit& job) {
 
 // Constant-airflow and communicating motors obey a program made for one equipment. A constant-torque motor is
 // held to one only where both sides name it: universal ones carry none.
-bool concerned(const Question& q, const Part& part) {
+bool concerned(const Query& q, const Part& part) {
     const auto was = q.facts.family.value;
     if (part.module) return !was || *was == Family::constant_airflow;
     if (!part.motor || !part.motor->family) return false;
@@ -29,10 +29,10 @@ bool concerned(const Question& q, const Part& part) {
     return now == Family::constant_torque && q.job.plate.program.said() && part.motor->program;
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!concerned(q, part)) return not_concerned(id);
     const auto& has = part.module ? part.module->program : part.motor->program;
-    Answer say(id, "program", wanted(q.job.plate.program), offered(has));
+    FindingDraft say(id, "program", wanted(q.job.plate.program), offered(has));
     const auto needs = q.job.plate.program.said();
     if (!needs) return say.ask(Reason::program_not_stated, {"plate.program"});
     if (!has) return say.ask(Reason::part_does_not_say, {part.module ? "modules.program" : "motors.program"});

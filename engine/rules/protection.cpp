@@ -7,10 +7,12 @@ namespace {
 constexpr std::string_view claim = "the motor is thermally or impedance protected";
 constexpr std::string_view id = rule_id::protection;
 
-Finding judge(const Question& q, const Part& part) {
+// A small motor that starts by itself must protect itself. Where the old one waited for a hand, one that restarts by
+// itself is said.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->protection;
-    Answer say(id, "nec-430.32", wanted(q.job.plate.protection), offered(has));
+    FindingDraft say(id, "nec-430.32", wanted(q.job.plate.protection), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!has) {
         // An electronic motor's own control limits its current (common practice).

@@ -1,7 +1,7 @@
 // Every rule's constructor; registry.cpp puts them in order.
 #pragma once
 #include "engine/model/limit.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 #include "engine/rules/trade.hpp"
 
 namespace endbell::inline rules::rule {

@@ -8,11 +8,11 @@ constexpr std::string_view claim = "the motor turns the way the old one did, or 
 constexpr std::string_view id = rule_id::rotation;
 
 // Both sides are already normalised to the shaft end; a bare CW never gets this far as a value.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->rotation;
     const auto needs = q.job.plate.rotation.said();
-    Answer say(id, "rotation-words", wanted(q.job.plate.rotation), offered(has));
+    FindingDraft say(id, "rotation-words", wanted(q.job.plate.rotation), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.rotation"});
     if (*has == Rotation::reversible) {

@@ -16,7 +16,7 @@
 namespace endbell::inline rules {
 
 /// Everything a rule may look at besides the part.
-struct Question {
+struct Query {
     const FailedUnit& job;
     Facts facts;  // of the job
     const Diagnosis& diagnosis;
@@ -63,7 +63,7 @@ struct Rule {
     std::vector<std::string_view> part_columns;
     std::vector<NeededColumn> needs;
     /// Always answers, also for parts of a kind it does not concern (then: fits, reason "not concerned").
-    Finding (*check)(const Question&, const Part&);
+    Finding (*judge)(const Query&, const Part&);
     /// False: the job says nothing by which this rule could do other than let every part pass. Empty: ask it.
     bool (*decides)(const FailedUnit&) = nullptr;
 };

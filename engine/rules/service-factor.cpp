@@ -8,10 +8,10 @@ constexpr std::string_view claim = "the motor has the old one's reserve, or the 
 constexpr std::string_view id = rule_id::service_factor;
 
 // Air-over fan motors are 1.0 unless marked; the factor is a reserve that must not have been spent.
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
-    Answer say(id, "common-practice", wanted(q.job.plate.service_factor),
-               offered(part.motor->service_factor));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.service_factor),
+                     offered(part.motor->service_factor));
     const auto was = q.job.plate.service_factor.said();
     if (!was) return say.fits(Reason::not_stated);
     const double now = part.motor->service_factor.value_or(1.0);

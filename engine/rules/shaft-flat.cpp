@@ -12,12 +12,12 @@ Length flat_start(Length shaft, Length flat) {
     return shaft - flat;
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto old = q.job.plate.shaft_flat.said();
     const auto now = part.motor->shaft_flat;
-    Answer say(id, "common-practice", wanted(q.job.plate.shaft_flat), offered(now));
-    if (specified_assembly(q.job, part)) return Answer(id, "inducer").fits(Reason::specified_assembly);
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.shaft_flat), offered(now));
+    if (specified_assembly(q.job, part)) return FindingDraft(id, "inducer").fits(Reason::specified_assembly);
     if (!old) return say.not_stated("plate.shaft_flat");
     if (!now) return say.ask(Reason::part_does_not_say, {"motors.shaft_flat_in"});
     const Length grain = inch(rounding);

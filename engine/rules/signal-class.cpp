@@ -15,7 +15,7 @@ bool has_run_signal(const Motor& motor) {
 }
 
 // What drives the relay: the equipment's side of it.
-Remedy line_relay(const Question& q, SignalClass given) {
+Remedy line_relay(const Query& q, SignalClass given) {
     Remedy relay = remedy(Cure::line_relay);
     if (given == SignalClass::control_24v) {
         relay.coil = volt(24);
@@ -27,7 +27,7 @@ Remedy line_relay(const Question& q, SignalClass given) {
 
 // Speed leads that carried line current give way to 24 V taps beside constant line power. In a furnace the
 // board must keep deciding when the blower runs: through a line run signal, or through its own 24 V outputs.
-Finding retrofit_to_taps(const Question& q, const Motor& motor, Answer say) {
+Finding retrofit_to_taps(const Query& q, const Motor& motor, FindingDraft say) {
     const auto from = q.job.controls.source.said();
     if (!from) return say.ask(Reason::control_source_not_stated, {"controls.source"});
     if (*from == ControlSource::pulse_or_serial) return say.fails(Reason::board_speaks_serial);
@@ -48,12 +48,13 @@ Finding retrofit_to_taps(const Question& q, const Motor& motor, Answer say) {
     return say.changes(Reason::board_keeps_the_run_signal, {remedy(Cure::lead_parking)});
 }
 
-Finding judge_motor(const Question& q, const Part& part) {
-    const Derived<SignalClass> offer = signal_of(*part.motor);
-    const Derived<SignalClass>& job = q.facts.signal;
+// Line voltage on a 24 V tap destroys the motor: a side that says nothing is asked, never taken to be the usual one.
+Finding judge_motor(const Query& q, const Part& part) {
+    const DerivedFact<SignalClass> offer = signal_of(*part.motor);
+    const DerivedFact<SignalClass>& job = q.facts.signal;
     const auto needs = offer.value;
     const auto given = job.value;
-    Answer say(id, "common-practice", wanted(job), offered(needs));
+    FindingDraft say(id, "common-practice", wanted(job), offered(needs));
     if (job.disagree) return say.ask(Reason::plate_disagrees_with_itself, {"plate.signal", "plate.family"});
     if (offer.disagree)
         return say.ask(Reason::part_disagrees_with_itself, {"motors.signal", "motors.family"});
@@ -76,16 +77,17 @@ Finding judge_motor(const Question& q, const Part& part) {
     return say.fails(Reason::other_signal);
 }
 
-Finding judge_module(const Question& q, const Part& part) {
+// A module's signal belongs to its program: no relay translates it.
+Finding judge_module(const Query& q, const Part& part) {
     const auto given = q.facts.signal.value;
-    Answer say(id, "program", wanted(q.facts.signal), offered(part.module->signal));
+    FindingDraft say(id, "program", wanted(q.facts.signal), offered(part.module->signal));
     if (!given) return say.ask(Reason::signal_not_stated, {"plate.signal"});
     if (!part.module->signal) return say.ask(Reason::part_does_not_say, {"modules.signal"});
     if (*given != *part.module->signal) return say.fails(Reason::other_signal);
     return say.fits(Reason::same_signal);
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (part.motor) return judge_motor(q, part);
     if (part.module) return judge_module(q, part);
     return not_concerned(id);

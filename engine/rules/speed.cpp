@@ -9,24 +9,24 @@ constexpr std::string_view claim =
 constexpr std::string_view id = rule_id::speed;
 
 // An electronic motor's plate speed says nothing of the line; only a stated ceiling can end it.
-Finding judge_electronic(const Question& q, const Part& part) {
+Finding judge_electronic(const Query& q, const Part& part) {
     const auto top = part.motor->speed_limit;
     const auto was = q.facts.speed.value;
     if (!top) return not_concerned(id);
-    Answer say(id, "physics", wanted(q.facts.speed), offered(top));
+    FindingDraft say(id, "physics", wanted(q.facts.speed), offered(top));
     if (!was) return say.not_stated("plate.speed");
     if (*was > *top) return say.fails(Reason::above_its_speed_limit);
     return say.fits(Reason::within_its_speed_limit);
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     if (part.motor->family && is_electronic(*part.motor->family)) return judge_electronic(q, part);
     const auto family = q.facts.family.value;
     if (family && is_electronic(*family)) return not_concerned(id);
     const auto now = speed_in_use(q, part);
     const auto was = q.facts.speed.value;
-    Answer say(id, "common-practice", wanted(q.facts.speed), offered(now));
+    FindingDraft say(id, "common-practice", wanted(q.facts.speed), offered(now));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     // Poles alone place the speed within the slip of small motors; the poles rule asks when there are none.
     if (!was) return say.not_stated("plate.speed");

@@ -41,11 +41,13 @@ bool reading_in_a_band(const std::vector<Rating>& ratings, const Supply& supply,
            });
 }
 
-Finding judge(const Question& q, const Part& part) {
+// A job may leave several nominals open: a part that suits none of them fails, one that suits all of them fits, and
+// between the two lies a question.
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor && !part.module) return not_concerned(id);
     const std::vector<Rating> ratings = ratings_of(part);
     const Supply& supply = q.facts.supply;
-    Answer say(id, "mg1-12.44", supply.wanted);
+    FindingDraft say(id, "mg1-12.44", supply.wanted);
     if (supply.dead) return say.ask(Reason::no_live_supply, {"measured.line_volts"});
     if (supply.nominal.empty())
         return say.ask(Reason::supply_not_stated, {"equipment.supply", "measured.line_volts"});
@@ -65,7 +67,7 @@ Finding judge(const Question& q, const Part& part) {
         return say.ask(Reason::part_does_not_say, {part.module ? "modules.volts" : "motor_ratings.volts"});
     }
     const Voltage judged = supply.measured.value_or(supply.nominal.front());
-    say = Answer(id, "mg1-12.44", supply.wanted, {*used->volts, Origin::catalog});
+    say = FindingDraft(id, "mg1-12.44", supply.wanted, {*used->volts, Origin::catalog});
     say.limit(q.limits, limit::voltage_band, nearest_edge(*used->volts, judged, q.limits));
     if (best == VoltageFit::outside && !reading_in_a_band(ratings, supply, q.limits))
         return say.fails(Reason::outside_band);

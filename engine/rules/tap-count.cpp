@@ -14,12 +14,12 @@ std::optional<int> speeds_of(const Motor& motor) {
     return static_cast<int>(motor.taps.size());
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto family = part.motor->family;
     if (family == Family::constant_airflow || family == Family::communicating) return not_concerned(id);
     const auto has = speeds_of(*part.motor);
-    Answer say(id, "common-practice", wanted(q.job.plate.speeds), offered(has));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.speeds), offered(has));
     const auto needs = q.job.plate.speeds.said();
     if (!needs) return say.not_stated("plate.speeds");
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.speeds"});

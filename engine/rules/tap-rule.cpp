@@ -18,11 +18,11 @@ std::optional<bool> two_taps_live(const FailedUnit& job) {
     return !terminals || terminals->size() > 1;
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor || part.motor->family != Family::constant_torque) return not_concerned(id);
     const auto rule = part.motor->tap_rule;
     const auto old = q.job.plate.tap_rule.said();
-    Answer say(id, "tap-rule", wanted(q.job.plate.tap_rule), offered(rule));
+    FindingDraft say(id, "tap-rule", wanted(q.job.plate.tap_rule), offered(rule));
     if (rule == TapRule::highest_tap_wins) return say.fits(Reason::highest_tap_wins);
     const auto two = two_taps_live(q.job);
     if (two == false) return say.caution(Reason::one_output_at_a_time);

@@ -10,17 +10,17 @@ bool specified_assembly(const FailedUnit& job, const Part& part) {
            number_key(*number) == number_key(*part.motor->assembly);
 }
 
-std::optional<Power> power_in_use(const Question& q, const Part& part) {
+std::optional<Power> power_in_use(const Query& q, const Part& part) {
     const auto rating = rating_in_use(q.facts, part, q.limits);
     return rating ? rating->power : std::nullopt;
 }
 
-std::optional<Current> amps_in_use(const Question& q, const Part& part) {
+std::optional<Current> amps_in_use(const Query& q, const Part& part) {
     const auto rating = rating_in_use(q.facts, part, q.limits);
     return rating ? rating->amps : std::nullopt;
 }
 
-std::optional<Speed> speed_in_use(const Question& q, const Part& part) {
+std::optional<Speed> speed_in_use(const Query& q, const Part& part) {
     const auto rating = rating_in_use(q.facts, part, q.limits);
     return rating ? rating->speed : std::nullopt;
 }

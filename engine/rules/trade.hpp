@@ -3,7 +3,7 @@
 #include <optional>
 
 #include "engine/facts/rating.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 
 namespace endbell::inline rules {
 
@@ -11,9 +11,9 @@ namespace endbell::inline rules {
 bool specified_assembly(const FailedUnit& job, const Part& part);
 
 /// What the rating in use says, where it says it.
-std::optional<Power> power_in_use(const Question& question, const Part& part);
-std::optional<Current> amps_in_use(const Question& question, const Part& part);
-std::optional<Speed> speed_in_use(const Question& question, const Part& part);
+std::optional<Power> power_in_use(const Query& query, const Part& part);
+std::optional<Current> amps_in_use(const Query& query, const Part& part);
+std::optional<Speed> speed_in_use(const Query& query, const Part& part);
 
 /// Shaft power grows with the cube of speed on one wheel or blade (fan laws).
 double cube_law(Speed from, Speed to);

@@ -20,7 +20,7 @@ bool motor_half_failed(Fault fault) {
 }
 
 // A module alone only when the windings, the ground reading and the shaft are proven good.
-Finding judge_module(const Question& q, Answer say) {
+Finding judge_module(const Query& q, FindingDraft say) {
     const auto family = q.facts.family.value;
     if (!family) return say.ask(Reason::family_not_stated, {"plate.family"});
     if (*family != Family::constant_airflow) return say.fails(Reason::no_separable_module);
@@ -32,7 +32,7 @@ Finding judge_module(const Question& q, Answer say) {
     return say.fits(Reason::module_failed);
 }
 
-Finding judge_motor(const Question& q, const Part& part, Answer say) {
+Finding judge_motor(const Query& q, const Part& part, FindingDraft say) {
     switch (q.diagnosis.fault) {
         case Fault::motor:
         case Fault::wheel_or_bearing:
@@ -49,9 +49,9 @@ Finding judge_motor(const Question& q, const Part& part, Answer say) {
     }
 }
 
-Finding judge(const Question& q, const Part& part) {
-    Answer say(id, "two-piece", {std::string(word(q.diagnosis.fault)), Origin::job},
-               {std::string(word(part.kind)), Origin::catalog});
+Finding judge(const Query& q, const Part& part) {
+    FindingDraft say(id, "two-piece", {std::string(word(q.diagnosis.fault)), Origin::job},
+                     {std::string(word(part.kind)), Origin::catalog});
     if (part.module) return judge_module(q, say);
     if (part.motor) return judge_motor(q, part, say);
     return not_concerned(id);

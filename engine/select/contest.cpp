@@ -28,18 +28,18 @@ auto rank_of(const Option& option, const Policy& policy) {
 /// than what is found. Names come as they are first, then cheapest: see MatchReport::shown.
 class Contest {
   public:
-    Contest(Selection& s, MoreNames& more, const Question& question, const Books& books,
-            const KitShelf& shelf, const Wanted& wanted)
+    Contest(Selection& s, MoreNames& more, const Query& query, const Books& books, const KitShelf& shelf,
+            const SelectionScope& scope)
         : s_(s),
           more_(more),
-          question_(question),
+          query_(query),
           books_(books),
           policy_(shelf.policy()),
           shelf_(shelf),
-          wanted_(wanted) {}
+          scope_(scope) {}
 
     void run() {
-        if (wanted_.reasons) {
+        if (scope_.reasons) {
             carry_all();
         } else {
             carry_few();
@@ -53,52 +53,54 @@ class Contest {
     void carry_all() {
         std::size_t done = 0;
         while (carry_from(done)) {
-            done = s_.report.shown.size();
-            for (Standing& next : more_.next(7 * done)) s_.report.shown.push_back(std::move(next));
-            if (s_.report.shown.size() == done) break;
+            done = s_.report.matches.size();
+            for (CandidateName& next : more_.next(7 * done)) s_.report.matches.push_back(std::move(next));
+            if (s_.report.matches.size() == done) break;
         }
     }
 
     /// Nobody asks how many were carried or stopped: those that cannot win are passed over, too.
     void carry_few() {
         const auto curable = [this](const Remedy& remedy) { return may_be_cured(remedy, shelf_); };
-        std::vector<Standing>& shown = s_.report.shown;
+        std::vector<CandidateName>& matches = s_.report.matches;
         for (std::size_t most = 4;; most *= 2) {
-            const std::size_t first = shown.size();
-            for (Standing& next : more_.next(most, curable)) shown.push_back(std::move(next));
-            for (std::size_t i = first; i < shown.size(); ++i) {
-                if (told_by_rank(shown[i]).value_or(false)) return;
-                if (is_lost(shown[i]) || cannot_win_by_offer(shown[i])) continue;
+            const std::size_t first = matches.size();
+            for (CandidateName& next : more_.next(most, curable)) matches.push_back(std::move(next));
+            for (std::size_t i = first; i < matches.size(); ++i) {
+                if (told_by_rank(matches[i]).value_or(false)) return;
+                if (is_lost(matches[i]) || cannot_win_by_offer(matches[i])) continue;
                 ++s_.carried;
-                take(carried(shown[i]));
+                take(carried(matches[i]));
             }
-            if (shown.size() < first + most || cannot_win_at_all(shown.back())) return;
+            if (matches.size() < first + most || cannot_win_at_all(matches.back())) return;
         }
     }
 
     /// False: the rest need not be looked at.
     bool carry_from(std::size_t first) {
-        const std::vector<Standing>& shown = s_.report.shown;
+        const std::vector<CandidateName>& matches = s_.report.matches;
         std::size_t told = first;  // those before it are taken or stopped
-        for (std::size_t i = first; i < shown.size(); ++i) {
-            if (!may_be_cured(shown[i].alike->adapters, shelf_)) continue;
-            if (!stop_between(told, i, cannot_win(shown[i]))) return false;
+        for (std::size_t i = first; i < matches.size(); ++i) {
+            if (!may_be_cured(matches[i].alike->adapters, shelf_)) continue;
+            if (!stop_between(told, i, cannot_win(matches[i]))) return false;
             ++s_.carried;
-            take(carried(shown[i]));
+            take(carried(matches[i]));
             told = i + 1;
         }
-        const bool lost = told < shown.size() && cannot_win(shown.back());
-        return stop_between(told, shown.size(), lost) && s_.carried < s_.report.fitting + s_.report.changing;
+        const bool lost = told < matches.size() && cannot_win(matches.back());
+        return stop_between(told, matches.size(), lost) &&
+               s_.carried < s_.report.fitting + s_.report.changing;
     }
 
     /// Stops those from `first` on that nothing cures, before `last` and before the first that cannot win anyway. Names
     /// come as they rank: where one cannot win, none that follows can. `lost`: one of them, or `last`, cannot. Gives
     /// whether the rest is to be looked at.
     bool stop_between(std::size_t first, std::size_t last, bool lost) {
-        const auto begin = s_.report.shown.begin();
+        const auto begin = s_.report.matches.begin();
         const auto from = begin + static_cast<std::ptrdiff_t>(first);
         auto to = begin + static_cast<std::ptrdiff_t>(last);
-        if (lost) to = std::partition_point(from, to, [this](const Standing& s) { return !cannot_win(s); });
+        if (lost)
+            to = std::partition_point(from, to, [this](const CandidateName& s) { return !cannot_win(s); });
         for (auto next = from; next != to; ++next) {
             ++s_.carried;
             stop([&] { return carried(*next); });
@@ -106,16 +108,16 @@ class Contest {
         return !lost;
     }
 
-    Option carried(const Standing& standing) const {
-        return carry(question_.job, question_.facts, candidate(question_, books_.catalog, standing.part_id),
-                     shelf_, books_);
+    Option carried(const CandidateName& name) const {
+        return carry(query_.job, query_.facts, candidate(query_, books_.catalog, name.part_id), shelf_,
+                     books_);
     }
 
     /// Of those that nothing completes only so many are worked out as somebody looks at.
     template <class Make>
     void stop(Make option) {
         ++s_.stopped_in_all;
-        if (s_.stopped.size() < wanted_.stopped()) s_.stopped.push_back(option());
+        if (s_.stopped.size() < scope_.stopped()) s_.stopped.push_back(option());
     }
 
     void take(Option option) {
@@ -124,33 +126,33 @@ class Contest {
         } else if (option.standing == Verdict::does_not_fit) {
             stop([&] { return std::move(option); });
         } else {
-            const CostOption cost = price_today(question_.job, question_.facts, option.candidate, option.kit,
+            const CostOption cost = price_today(query_.job, query_.facts, option.candidate, option.kit,
                                                 option.offer, books_, policy_);
             option.today = cost.today;
             option.so_far = cost.so_far;
             best_.push_back({option.standing, !option.today, option.today ? *option.today : option.so_far,
                              price_of(option.offer, policy_).has_value()});
             std::sort(best_.begin(), best_.end());
-            if (best_.size() > wanted_.options) best_.pop_back();
+            if (best_.size() > scope_.options) best_.pop_back();
             s_.options.push_back(std::move(option));
         }
     }
 
     /// The part alone, with the lightest work, already ranks behind as many options as are wanted.
-    bool cannot_win(const Standing& next) const {
+    bool cannot_win(const CandidateName& next) const {
         if (const std::optional<bool> told = told_by_rank(next)) return *told;
         return is_dearer(
-            least_today(question_.job, Money(*next.least_price, policy_.currency), books_, policy_));
+            least_today(query_.job, Money(*next.least_price, policy_.currency), books_, policy_));
     }
 
     /// The same of the kinds of parts that there are, for the job's own load: nothing that follows can win.
-    bool cannot_win_at_all(const Standing& next) const {
+    bool cannot_win_at_all(const CandidateName& next) const {
         if (const std::optional<bool> told = told_by_rank(next)) return *told;
         const auto loses = [&](PartKind kind, std::optional<Family> family) {
             return comes_to_more(Alike{kind, family, {}, {}}, price_alone(next));
         };
         if (s_.report.modules && !loses(PartKind::module, std::nullopt)) return false;
-        const std::optional<Family> old = question_.facts.family.value;
+        const std::optional<Family> old = query_.facts.family.value;
         if (!loses(PartKind::motor, old)) return false;
         if (!old) return true;
         const Family other = *old == Family::shaded_pole ? Family::capacitor_run : Family::shaded_pole;
@@ -158,8 +160,8 @@ class Contest {
     }
 
     /// Whether it cannot win, where that does not depend on its price.
-    std::optional<bool> told_by_rank(const Standing& next) const {
-        if (best_.size() < wanted_.options) return false;
+    std::optional<bool> told_by_rank(const CandidateName& next) const {
+        if (best_.size() < scope_.options) return false;
         const Found& last = best_.back();
         if (next.verdict != last.standing) return next.verdict > last.standing;
         if (!next.least_price) return last.has_price;
@@ -168,7 +170,7 @@ class Contest {
 
     /// It ranks behind with the work that it asks for. Names with one price come as they rank: once one of those that
     /// are alike is lost, all that follow are.
-    bool is_lost(const Standing& next) {
+    bool is_lost(const CandidateName& next) {
         if (told_by_rank(next)) return false;
         if (lost_.count(next.alike.get()) > 0) return true;
         const bool lost = comes_to_more(*next.alike, price_alone(next));
@@ -177,17 +179,17 @@ class Contest {
     }
 
     /// So it does by the offer that would be taken.
-    bool cannot_win_by_offer(const Standing& next) const {
+    bool cannot_win_by_offer(const CandidateName& next) const {
         if (told_by_rank(next)) return false;
         const std::optional<Offer> offer = best_offer(books_.catalog.offers(next.part_id), policy_);
         return offer && comes_to_more(*next.alike, *offer);
     }
 
     bool comes_to_more(const Alike& alike, const Offer& offer) const {
-        return is_dearer(least_today(question_.job, question_.facts, offer, alike, books_, policy_));
+        return is_dearer(least_today(query_.job, query_.facts, offer, alike, books_, policy_));
     }
 
-    Offer price_alone(const Standing& name) const {
+    Offer price_alone(const CandidateName& name) const {
         return offer_at(Money(*name.least_price, policy_.currency), policy_);
     }
 
@@ -215,20 +217,20 @@ class Contest {
 
     Selection& s_;
     MoreNames& more_;
-    const Question& question_;
+    const Query& query_;
     const Books books_;
     const Policy& policy_;
     const KitShelf& shelf_;
-    const Wanted& wanted_;
+    const SelectionScope& scope_;
     std::vector<Found> best_;  // ascending, `wanted_` at most
     std::set<const Alike*> lost_;
 };
 
 }  // namespace
 
-void carry_the_best(Selection& s, std::unique_ptr<MoreNames> more, const Question& question,
-                    const Books& books, const KitShelf& shelf, const Wanted& wanted) {
-    Contest(s, *more, question, books, shelf, wanted).run();
+void carry_the_best(Selection& s, std::unique_ptr<MoreNames> more, const Query& query, const Books& books,
+                    const KitShelf& shelf, const SelectionScope& scope) {
+    Contest(s, *more, query, books, shelf, scope).run();
 }
 
 }  // namespace endbell::inline select

@@ -145,7 +145,7 @@ Ledger ledger_of(const Selection& s, const FailedUnit& job, const Books& books, 
 }
 
 /// What a person should answer first. Readings that show what failed come before those that show what fits.
-std::vector<std::string> keys_to_ask(const Selection& s, const Question& question, const Books& books) {
+std::vector<std::string> keys_to_ask(const Selection& s, const Query& query, const Books& books) {
     std::vector<std::string> keys;
     // What a plate that is not trusted says is open whatever is written of it: the one question is the plate.
     const auto add = [&](const std::string& open) {
@@ -156,7 +156,7 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Question& questio
     if (!s.diagnosis.nothing_measured) {
         for (const MissingReading& m : s.diagnosis.missing) add(m.job_key);
     }
-    for (const AskedReading& asked : what_to_ask(question, s.report, books.catalog)) add(asked.job_key);
+    for (const AskedReading& asked : what_to_ask(query, s.report, books.catalog)) add(asked.job_key);
     for (const Option& o : s.options) {
         if (o.standing != Verdict::not_shown) continue;
         for (const std::string& key : o.wiring.lacking) add(key);
@@ -193,31 +193,32 @@ void annotate(Option& option, const FailedUnit& job, const Facts& facts, const L
     annotate(option.wiring, job, facts, option.candidate.part, limits);
 }
 
-Selection select_part(const FailedUnit& job, const Books& books, const Policy& policy, const Wanted& wanted) {
-    return select_part(job, books, KitShelf(books, policy), wanted);
+Selection select_part(const FailedUnit& job, const Books& books, const Policy& policy,
+                      const SelectionScope& scope) {
+    return select_part(job, books, KitShelf(books, policy), scope);
 }
 
 Selection select_part(const FailedUnit& job, const Books& books, const KitShelf& shelf,
-                      const Wanted& wanted) {
+                      const SelectionScope& scope) {
     const Policy& policy = shelf.policy();
     Selection s;
     s.stamp = stamp_of(job, books.catalog);
     s.facts = facts_of(job, books.limits);
     s.diagnosis = diagnose(job, s.facts, books.limits);
-    const Question question{job, s.facts, s.diagnosis, books.limits};
-    Matched matched = match_parts(question, books, wanted.reasons ? Keep{} : Keep{0, 0, 0, false});
+    const Query query{job, s.facts, s.diagnosis, books.limits};
+    Matched matched = match_parts(query, books, scope.reasons ? Keep{} : Keep{0, 0, 0, false});
     s.report = std::move(matched.report);
-    carry_the_best(s, std::move(matched.more), question, books, shelf, wanted);
-    s.ledger = ledger_of(s, job, books, policy, wanted.options);
+    carry_the_best(s, std::move(matched.more), query, books, shelf, scope);
+    s.ledger = ledger_of(s, job, books, policy, scope.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {
         s.pick = 0;
         s.picks = named_picks(s, policy);
     }
-    if (!wanted.reasons) return s;
-    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, question, books);
+    if (!scope.reasons) return s;
+    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, query, books);
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
-        s.ways_out = relaxations(question, s.report);
+        s.relaxations = relaxations(query, s.report);
     return s;
 }
 

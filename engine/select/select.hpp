@@ -62,9 +62,9 @@ struct Selection {
     std::vector<std::string> barred;  // part ids that pass every rule and that the shop's policy excludes
     Ledger ledger;
     Outcome outcome = Outcome::undecided;
-    std::vector<std::string> questions;  // job keys to answer first, most telling first
-    std::vector<Relaxation> ways_out;    // one job value otherwise, each tried; where nothing is picked
-    std::string stamp;                   // program, rules, catalog generation, job digest
+    std::vector<std::string> questions;   // job keys to answer first, most telling first
+    std::vector<Relaxation> relaxations;  // one job value otherwise, each tried; where nothing is picked
+    std::string stamp;                    // program, rules, catalog generation, job digest
 };
 
 /// The rule set's version: bumped whenever a rule, a limit or a source changes what an answer comes to.
@@ -73,7 +73,7 @@ inline constexpr std::string_view rule_set = "2";
 std::string stamp_of(const FailedUnit& job, const Catalog& catalog);
 
 /// How much of an answer is worked out.
-struct Wanted {
+struct SelectionScope {
     std::size_t options = 20;  // so many of the best are proven to be the best; more may be there
     bool reasons = true;       // why the rest fall, what to ask and what would help
     std::size_t stopped() const { return reasons ? 5 : 0; }
@@ -81,9 +81,9 @@ struct Wanted {
 
 /// The shop's policy is the shelf's.
 Selection select_part(const FailedUnit& job, const Books& books, const KitShelf& shelf,
-                      const Wanted& wanted = {});
+                      const SelectionScope& scope = {});
 Selection select_part(const FailedUnit& job, const Books& books, const Policy& policy,
-                      const Wanted& wanted = {});
+                      const SelectionScope& scope = {});
 
 /// One candidate carried through every later stage, whatever its verdict. Its wiring is laid and proven, and not
 /// annotated: that is done for those that somebody reads.

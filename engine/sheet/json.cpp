@@ -84,7 +84,7 @@ std::string json_selection(std::string_view command, const Selection& s, const s
         options.push_back(json::option(s.options[i]));
     out["options"] = options;
     std::vector<std::string> not_shown;
-    for (const Standing& standing : s.report.not_shown) not_shown.push_back(standing.part_id);
+    for (const CandidateName& name : s.report.not_shown) not_shown.push_back(name.part_id);
     std::sort(not_shown.begin(), not_shown.end());
     out["not_shown"] = not_shown;
     out["counts"] = {{"fits", s.report.fitting},
@@ -99,9 +99,13 @@ std::string json_selection(std::string_view command, const Selection& s, const s
     out["barred_by_policy"] = s.barred;
     out["stopped"] = list(s.stopped, json::option);
     out["stopped_in_all"] = s.stopped_in_all;
-    out["ways_out"] = list(s.ways_out, [](const Relaxation& way) {
-        return Json{{"rule", way.rule},     {"key", way.job_key},           {"answer", way.answer},
-                    {"unread", way.unread}, {"verdict", word(way.verdict)}, {"parts", way.parts}};
+    out["ways_out"] = list(s.relaxations, [](const Relaxation& relaxation) {
+        return Json{{"rule", relaxation.rule},
+                    {"key", relaxation.job_key},
+                    {"answer", relaxation.answer},
+                    {"unread", relaxation.unread},
+                    {"verdict", word(relaxation.verdict)},
+                    {"parts", relaxation.parts}};
     });
     out["questions"] = list(s.questions, [](const std::string& key) {
         return Json{{"key", key}, {"question", question_for(key)}};
@@ -210,7 +214,7 @@ std::string json_rules(std::string_view command, const Limits& limits, std::stri
         const Source& from = source(row.source);
         return Json{{"limit", row.id},        {"value", row.value},
                     {"unit", row.unit},       {"safe_way", word(row.stricter)},
-                    {"bounds", row.bounds},   {"band", word(row.band)},
+                    {"bounds", row.bounds},   {"band", word(row.volts_at)},
                     {"meaning", row.meaning}, {"source", row.source},
                     {"title", from.title},    {"basis", word(from.basis)},
                     {"set_by", row.set_by}};

@@ -18,7 +18,7 @@ Json words(const std::vector<E>& values) {
     return list(values, [](E value) { return Json(word(value)); });
 }
 
-Json fact(const Fact& f) {
+Json datum(const Datum& f) {
     if (!f.known()) return nullptr;
     return {{"text", say(f.value)}, {"origin", say(f.origin)}};
 }
@@ -50,9 +50,9 @@ Json finding(const Finding& f) {
     return {{"rule", f.rule},
             {"verdict", word(f.verdict)},
             {"reason", word(f.reason)},
-            {"wanted", fact(f.wanted)},
-            {"offered", fact(f.offered)},
-            {"limit", fact(f.limit)},
+            {"wanted", datum(f.wanted)},
+            {"offered", datum(f.offered)},
+            {"limit", datum(f.limit)},
             {"limit_id", f.limit_id},
             {"source", f.source},
             {"caution", f.caution},
@@ -196,7 +196,7 @@ Json wiring(const WiringPlan& w) {
         {"alternatives", list(w.alternatives, wiring)}};
 }
 
-Json cause(const KillerCause& k) {
+Json cause(const RootCause& k) {
     return {{"cause", word(k.cause)}, {"key", k.job_key}, {"source", k.source}};
 }
 
@@ -208,7 +208,7 @@ Json candidate(const Candidate& c) {
             {"maker", c.part.maker},
             {"kind", word(c.part.kind)},
             {"verdict", word(c.verdict)},
-            {"claims", list(c.claims,
+            {"claims", list(c.cross_references,
                             [](const CrossReference& r) {
                                 return Json{{"old_number", r.old_number},
                                             {"relation", word(r.relation)},
@@ -228,8 +228,8 @@ Json diagnosis(const Diagnosis& d) {
                                               {"key", e.job_key},
                                               {"verdict", word(e.verdict)},
                                               {"reason", word(e.reason)},
-                                              {"measured", fact(e.measured)},
-                                              {"limit", fact(e.limit)},
+                                              {"measured", datum(e.measured)},
+                                              {"limit", datum(e.limit)},
                                               {"limit_id", e.limit_id},
                                               {"source", e.source},
                                               {"asks", e.asks},

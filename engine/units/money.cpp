@@ -4,7 +4,7 @@
 #include <array>
 #include <utility>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
 
 namespace endbell::inline units {
@@ -71,7 +71,7 @@ std::optional<Money> money_of(std::optional<std::int64_t> minor, const Currency&
 }
 
 void same_currency(const Money& a, const Money& b) {
-    check(a.currency() == b.currency(), "a sum has one currency");
+    ensure(a.currency() == b.currency(), "a sum has one currency");
 }
 
 }  // namespace
@@ -99,7 +99,7 @@ std::strong_ordering operator<=>(const Money& a, const Money& b) {
 }
 
 Money Money::scaled(std::int64_t numerator, std::int64_t denominator) const {
-    check(denominator > 0, "a share has a positive denominator");
+    ensure(denominator > 0, "a share has a positive denominator");
     return Money(divided(static_cast<Wide>(minor_) * numerator, denominator), currency_);
 }
 

@@ -9,7 +9,7 @@ namespace endbell::inline wiring {
 namespace {
 
 std::optional<SignalClass> signal_class(const Motor& motor) {
-    if (const Derived<SignalClass> whole = signal_of(motor)) return *whole;
+    if (const DerivedFact<SignalClass> whole = signal_of(motor)) return *whole;
     if (!motor.taps.empty()) return motor.taps.front().signal;
     return std::nullopt;
 }
@@ -27,7 +27,7 @@ MotorFeed lack(MotorFeed feed, WiringRefusal why, std::string key) {
 /// Lands the motor's conductors, or says why not: two land today, and the third of a three-phase motor has no place. The old
 /// plate alone lands none.
 MotorFeed land_conductors(MotorFeed feed, const Facts& facts, const Motor& motor) {
-    const Derived<int> phases = phase_of(motor);
+    const DerivedFact<int> phases = phase_of(motor);
     if (phases.is(3))
         return lack(std::move(feed), WiringRefusal::fewer_than_three_line_wires, "terminals.third line");
     if (facts.supply.dead)

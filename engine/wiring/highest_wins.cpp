@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <functional>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/wiring/synthesis.hpp"
 
 namespace endbell::inline wiring {
@@ -9,14 +9,15 @@ namespace endbell::inline wiring {
 namespace {
 
 /// Where each source leads at one position: tap, or 0. Source table.signals is the supply.
-using Ways = std::vector<int>;
+/// The tap that each source is led to; 0: none.
+using Routes = std::vector<int>;
 
-bool ways_serve(const TapTable& table, const Ways& ways, const std::vector<SignalSet>& states) {
+bool routes_serve(const TapTable& table, const Routes& routes, const std::vector<SignalSet>& states) {
     return std::all_of(states.begin(), states.end(), [&](SignalSet state) {
         int highest = 0;
         for (int source = 0; source <= table.signals; ++source) {
             if (source_live(table, source, state))
-                highest = std::max(highest, ways[static_cast<std::size_t>(source)]);
+                highest = std::max(highest, routes[static_cast<std::size_t>(source)]);
         }
         return serves(table, state, highest);
     });
@@ -42,47 +43,48 @@ Position position_of(const TapTable& table, Sources sources, SignalSet coils, Si
     return position;
 }
 
-/// Every way of leading sources to taps, no tap twice, that serves this position. Stops at `most`.
-std::vector<Ways> all_ways(const TapTable& table, const Position& position, std::size_t most) {
-    std::vector<Ways> found;
-    Ways ways(position.open.size(), 0);
+/// Every choice of routes, no tap twice, that serves this position. Stops at `most`.
+std::vector<Routes> all_routes(const TapTable& table, const Position& position, std::size_t most) {
+    std::vector<Routes> found;
+    Routes routes(position.open.size(), 0);
     const std::function<void(std::size_t, Leaves)> extend = [&](std::size_t source, Leaves taken) {
         if (found.size() >= most) return;
-        if (source == ways.size()) {
-            if (ways_serve(table, ways, position.states)) found.push_back(ways);
+        if (source == routes.size()) {
+            if (routes_serve(table, routes, position.states)) found.push_back(routes);
             return;
         }
         extend(source + 1, taken);
         for (int tap = 1; tap <= table.highest_tap; ++tap) {
             if (((position.open[source] & ~taken) >> tap & 1u) == 0) continue;
-            ways[source] = tap;
+            routes[source] = tap;
             extend(source + 1, taken | Leaves{1} << tap);
-            ways[source] = 0;
+            routes[source] = 0;
         }
     };
     extend(0, 0);
     return found;
 }
 
-/// The ways at this position that differ least from those of its neighbours: branch and bound.
-Ways nearest_ways(const TapTable& table, const Position& position, const std::vector<Ways>& neighbours) {
+/// The routes at this position that differ least from those of its neighbours: branch and bound.
+Routes nearest_routes(const TapTable& table, const Position& position,
+                      const std::vector<Routes>& neighbours) {
     const std::size_t count = position.open.size();
-    Ways best, ways(count, 0);
+    Routes best, routes(count, 0);
     std::size_t bound = count * neighbours.size() + 1;
     const std::function<void(std::size_t, Leaves, std::size_t)> extend = [&](std::size_t source, Leaves taken,
                                                                              std::size_t cost) {
         if (cost >= bound) return;
         if (source == count) {
-            if (!ways_serve(table, ways, position.states)) return;
-            best = ways;
+            if (!routes_serve(table, routes, position.states)) return;
+            best = routes;
             bound = cost;
             return;
         }
         const auto lead_to = [&](int tap) {
             if (tap != 0 && ((position.open[source] & ~taken) >> tap & 1u) == 0) return;
             std::size_t changed = 0;
-            for (const Ways& n : neighbours) changed += n[source] != tap ? 1 : 0;
-            ways[source] = tap;
+            for (const Routes& n : neighbours) changed += n[source] != tap ? 1 : 0;
+            routes[source] = tap;
             extend(source + 1, tap != 0 ? taken | Leaves{1} << tap : taken, cost + changed);
         };
         const int usual = neighbours.front()[source];
@@ -90,10 +92,10 @@ Ways nearest_ways(const TapTable& table, const Position& position, const std::ve
         for (int tap = 0; tap <= table.highest_tap; ++tap) {
             if (tap != usual) lead_to(tap);
         }
-        ways[source] = 0;
+        routes[source] = 0;
     };
     extend(0, 0, 0);
-    check(!best.empty(), "a position that was found to have ways has a nearest one");
+    ensure(!best.empty(), "a position that was found to have ways has a nearest one");
     return best;
 }
 
@@ -107,30 +109,30 @@ unsigned busiest_position(const TapTable& table, const std::vector<int>& signals
     return static_cast<unsigned>(std::max_element(occurring.begin(), occurring.end()) - occurring.begin());
 }
 
-/// From the ways at one position, coil by coil the least change: few contacts.
-std::vector<Ways> grown_from(const TapTable& table, const std::vector<Position>& positions, unsigned start,
-                             const Ways& first) {
-    std::vector<Ways> picked(positions.size());
+/// From the routes at one position, coil by coil the least change: few contacts.
+std::vector<Routes> grown_from(const TapTable& table, const std::vector<Position>& positions, unsigned start,
+                               const Routes& first) {
+    std::vector<Routes> picked(positions.size());
     picked[start] = first;
     for (unsigned step = 1; step < picked.size(); ++step) {
         const unsigned here = start ^ step;
-        std::vector<Ways> neighbours;
+        std::vector<Routes> neighbours;
         for (unsigned coil = 1; coil < picked.size(); coil <<= 1) {
             if (!picked[here ^ coil].empty()) neighbours.push_back(picked[here ^ coil]);
         }
-        picked[here] = nearest_ways(table, positions[here], neighbours);
+        picked[here] = nearest_routes(table, positions[here], neighbours);
     }
     return picked;
 }
 
-Circuit circuit_of(const TapTable& table, SignalSet coils, const std::vector<Ways>& ways) {
+Circuit circuit_of(const TapTable& table, SignalSet coils, const std::vector<Routes>& routes) {
     Circuit circuit;
     circuit.coils = members(coils);
     for (int source = 0; source <= table.signals; ++source) {
         std::vector<Leaves> leaves;
         bool used = false;
-        for (const Ways& w : ways) {
-            const int tap = w[static_cast<std::size_t>(source)];
+        for (const Routes& r : routes) {
+            const int tap = r[static_cast<std::size_t>(source)];
             leaves.push_back(Leaves{1} << tap);
             used = used || tap != 0;
         }
@@ -146,13 +148,13 @@ std::optional<Circuit> highest_wins_with(const TapTable& table, Sources sources,
     std::vector<Position> positions;
     for (unsigned p = 0; p < 1u << signals.size(); ++p) {
         positions.push_back(position_of(table, sources, coils, spread(p, signals)));
-        if (all_ways(table, positions.back(), 1).empty()) return std::nullopt;
+        if (all_routes(table, positions.back(), 1).empty()) return std::nullopt;
     }
     // Bounds the search for few contacts, never the search for few coils.
     const std::size_t most = std::max<std::size_t>(1, 256 / positions.size());
     const unsigned start = busiest_position(table, signals);
     std::optional<Circuit> best;
-    for (const Ways& first : all_ways(table, positions[start], most)) {
+    for (const Routes& first : all_routes(table, positions[start], most)) {
         Circuit circuit = circuit_of(table, coils, grown_from(table, positions, start, first));
         if (!best || circuit.contacts() < best->contacts()) best = std::move(circuit);
     }
@@ -162,22 +164,22 @@ std::optional<Circuit> highest_wins_with(const TapTable& table, Sources sources,
 }  // namespace
 
 std::optional<Circuit> highest_wins(const TapTable& table, Sources sources) {
-    check(table.wanted.size() == std::size_t{1} << table.signals, "a wanted tap for every state");
+    ensure(table.wanted.size() == std::size_t{1} << table.signals, "a wanted tap for every state");
     return fewest(
         table, [&](SignalSet coils) { return highest_wins_with(table, sources, coils); },
         [](const Circuit&) { return 0; });
 }
 
 std::optional<Circuit> one_output_one_tap(const TapTable& table) {
-    Ways ways(static_cast<std::size_t>(table.signals) + 1, 0);
+    Routes routes(static_cast<std::size_t>(table.signals) + 1, 0);
     Leaves taken = 0;
     for (int s = 0; s < table.signals; ++s) {
         const int tap = table.wanted[SignalSet{1} << s].value_or(0);
         if (tap != 0 && (taken >> tap & 1u)) return std::nullopt;
         taken |= Leaves{1} << tap;
-        ways[static_cast<std::size_t>(s)] = tap;
+        routes[static_cast<std::size_t>(s)] = tap;
     }
-    return circuit_of(table, 0, {ways});
+    return circuit_of(table, 0, {routes});
 }
 
 }  // namespace endbell::inline wiring

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/facts/rating.hpp"
 #include "engine/model/limit.hpp"
 #include "engine/wiring/feed.hpp"
@@ -22,7 +22,7 @@ void wire_terminal(const Part& part, std::string_view function, NetPlace::Kind f
 
 /// What is set on a motor of more than one rating. REQUIRES: it has a selector.
 SettingKind setting_of(VoltageSelection selection) {
-    check(selection != VoltageSelection::none, "only a selector is set");
+    ensure(selection != VoltageSelection::none, "only a selector is set");
     return selection == VoltageSelection::jumper ? SettingKind::jumper
            : selection == VoltageSelection::plug ? SettingKind::plug
                                                  : SettingKind::leads;

@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/wiring/synthesis.hpp"
 
 namespace endbell::inline wiring {
@@ -72,7 +72,7 @@ int idle_states(const TapTable& table, const Circuit& circuit) {
 }  // namespace
 
 std::optional<Circuit> one_conductor(const TapTable& table, Sources sources) {
-    check(table.wanted.size() == std::size_t{1} << table.signals, "a wanted tap for every state");
+    ensure(table.wanted.size() == std::size_t{1} << table.signals, "a wanted tap for every state");
     return fewest(
         table, [&](SignalSet coils) { return one_conductor_with(table, sources, coils); },
         [&](const Circuit& c) { return idle_states(table, c); });

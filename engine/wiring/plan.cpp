@@ -1,7 +1,7 @@
 // The way of a plan from the first file of the folder to the last: wiring.hpp is its map.
 #include <algorithm>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/model/limit.hpp"
 #include "engine/wiring/landing.hpp"
 #include "engine/wiring/line_side.hpp"
@@ -58,7 +58,7 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     add_line_side(task.facts, task.part, task.feed.conductors, task.limits, plan);
     plan.truth = prove(plan);
     plan.proven = all_hold(plan.truth);
-    check(plan.proven, "the simulator agrees with what was synthesised");
+    ensure(plan.proven, "the simulator agrees with what was synthesised");
     return plan;
 }
 

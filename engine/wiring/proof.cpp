@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/wiring/simulate.hpp"
 
 namespace endbell::inline wiring {
@@ -72,7 +72,7 @@ bool is_control(const Wire& wire) {
 }  // namespace
 
 std::vector<TruthRow> prove(const WiringPlan& plan) {
-    check(plan.intended.size() == states_of(plan), "the synthesis says what it means for every state");
+    ensure(plan.intended.size() == states_of(plan), "the synthesis says what it means for every state");
     Simulator simulator(plan);
     std::vector<TruthRow> truth;
     for (SignalSet live = 0; live < states_of(plan); ++live) {

@@ -74,7 +74,7 @@ bool plans(const AirPlan& air, Call call) {
 }
 
 /// The terminals the job names; else those its own states name.
-std::vector<Terminal> named_terminals(const ControlFacts& controls) {
+std::vector<Terminal> named_terminals(const ControlReadings& controls) {
     if (controls.terminals && !controls.terminals->empty()) return *controls.terminals;
     std::vector<Terminal> list;
     if (!controls.states) return list;
@@ -89,7 +89,7 @@ std::vector<Terminal> named_terminals(const ControlFacts& controls) {
 }
 
 /// Does one of the job's own states need this terminal?
-bool is_stated(const ControlFacts& controls, const std::string& label) {
+bool is_stated(const ControlReadings& controls, const std::string& label) {
     return controls.states &&
            std::any_of(controls.states->begin(), controls.states->end(), [&](const CustomState& s) {
                return std::find(s.live.begin(), s.live.end(), label) != s.live.end();
@@ -99,7 +99,7 @@ bool is_stated(const ControlFacts& controls, const std::string& label) {
 /// Those that a kind of system has, where nobody has named them.
 std::vector<ControlSignal> usual_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air) {
     std::vector<ControlSignal> signals;
-    const ControlFacts& controls = job.controls;
+    const ControlReadings& controls = job.controls;
     const bool compressor_heat = heat.compressor.is(true);
     const bool cooling_two =
         job.equipment.cooling_stages ? *job.equipment.cooling_stages > 1 : plans(air, Call::cool_low);
@@ -146,7 +146,7 @@ bool is_thermostat_letter(std::string_view label) {
 std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air,
                                               bool letters_only, std::vector<std::string>& assumed) {
     std::vector<ControlSignal> signals;
-    const ControlFacts& controls = job.controls;
+    const ControlReadings& controls = job.controls;
     for (const Terminal& t : named_terminals(controls)) {
         auto role = letters_only ? role_of(std::string_view(t.name)) : role_of_terminal(t);
         // A state of the job's own may hang on the reversing valve's letter too.
@@ -160,7 +160,7 @@ std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat&
     return usual_signals(job, heat, air);
 }
 
-std::vector<ControlSignal> board_signals(const ControlFacts& controls) {
+std::vector<ControlSignal> board_signals(const ControlReadings& controls) {
     std::vector<ControlSignal> signals;
     for (const Terminal& t : named_terminals(controls)) {
         if (signals.size() <= most_signals)

@@ -40,6 +40,6 @@ std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat&
                                               bool letters_only, std::vector<std::string>& assumed);
 
 /// The outputs of a board, each with the call it stands for.
-std::vector<ControlSignal> board_signals(const ControlFacts& controls);
+std::vector<ControlSignal> board_signals(const ControlReadings& controls);
 
 }  // namespace endbell::inline wiring

@@ -14,7 +14,7 @@ bool may_run_elements(const Heat& heat) {
 /// Collects the states of one thermostat.
 class Thermostat {
   public:
-    Thermostat(const std::vector<ControlSignal>& signals, const ControlFacts& facts, const Heat& heat)
+    Thermostat(const std::vector<ControlSignal>& signals, const ControlReadings& facts, const Heat& heat)
         : signals_(signals), facts_(facts), heat_(heat) {}
 
     std::vector<Demand> demands() {
@@ -133,7 +133,7 @@ class Thermostat {
     }
 
     const std::vector<ControlSignal>& signals_;
-    const ControlFacts& facts_;
+    const ControlReadings& facts_;
     const Heat& heat_;
     std::vector<Demand> demands_;
 };
@@ -144,7 +144,7 @@ bool holds(const std::vector<std::string>& labels, const std::string& label) {
     return std::find(labels.begin(), labels.end(), label) != labels.end();
 }
 
-std::vector<Demand> own_demands(const ControlFacts& controls, const std::vector<ControlSignal>& signals) {
+std::vector<Demand> own_demands(const ControlReadings& controls, const std::vector<ControlSignal>& signals) {
     std::vector<Demand> demands{{"off", 0, {}}};
     for (const CustomState& state : *controls.states) {
         Demand demand{state.name, 0, {}};

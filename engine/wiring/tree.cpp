@@ -2,7 +2,7 @@
 
 #include <bit>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 namespace endbell::inline wiring {
 
@@ -103,8 +103,8 @@ int ContactTree::leaf_at(unsigned coils_live) const {
 }
 
 ContactTree smallest_tree(int coils, const std::vector<Leaves>& allowed) {
-    check(allowed.size() == std::size_t{1} << coils, "one set of leaves a coil position");
-    for (const Leaves leaves : allowed) check(leaves != 0, "every coil position has a permitted leaf");
+    ensure(allowed.size() == std::size_t{1} << coils, "one set of leaves a coil position");
+    for (const Leaves leaves : allowed) ensure(leaves != 0, "every coil position has a permitted leaf");
     return Cubes(coils, allowed).tree();
 }
 

@@ -43,7 +43,7 @@ bool is_space(char c) {
 }
 
 /// Writes folded text: letters small, white space as one blank between two signs.
-class Writer {
+class FoldedWriter {
   public:
     void put(char c) {
         if (!is_space(c))
@@ -78,7 +78,7 @@ class Writer {
 };
 
 std::string tidied(std::string_view text) {
-    Writer writer;
+    FoldedWriter writer;
     writer.put(text);
     return writer.finished();
 }
@@ -86,7 +86,7 @@ std::string tidied(std::string_view text) {
 }  // namespace
 
 Folded fold(std::string_view raw) {
-    Writer writer;
+    FoldedWriter writer;
     for (std::size_t i = 0; i < raw.size();) i += writer.fold_sign(raw.substr(i));
     return {std::string(raw), writer.finished()};
 }
@@ -96,7 +96,7 @@ Folded Folded::left_with(std::string_view text) const {
 }
 
 FoldedLine::FoldedLine(std::string_view raw) : raw_(raw) {
-    Writer writer;
+    FoldedWriter writer;
     for (std::size_t i = 0; i < raw_.size();) {
         const std::size_t place = writer.size();
         i += writer.fold_sign(std::string_view(raw_).substr(i));

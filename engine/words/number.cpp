@@ -31,7 +31,7 @@ bool is_small_rating(int denominator) {
 }
 
 /// "1/2" and the like. A denominator that no fraction of this trade has is two numbers: "1075/3", "45/5".
-std::optional<Number> fraction_at(std::string_view text) {
+std::optional<NumberText> fraction_at(std::string_view text) {
     static constexpr std::array denominators{2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 16, 32, 64};
     const std::size_t top = digits_at(text);
     if (top == 0 || top > 2 || top >= text.size() || text[top] != '/') return std::nullopt;
@@ -45,7 +45,7 @@ std::optional<Number> fraction_at(std::string_view text) {
         std::find(denominators.begin(), denominators.end(), denominator) != denominators.end() ||
         (numerator == 1 && is_small_rating(denominator));
     if (!usual || numerator < 1 || numerator >= denominator) return std::nullopt;
-    Number number;
+    NumberText number;
     number.value = static_cast<double>(numerator) / denominator;
     number.length = length;
     number.fraction = true;
@@ -53,8 +53,8 @@ std::optional<Number> fraction_at(std::string_view text) {
 }
 
 /// "12", "1,075", "0,5", ".5", "1,234.5". One comma before three digits may be a thousands mark.
-std::optional<Number> decimal_at(std::string_view text) {
-    Number number;
+std::optional<NumberText> decimal_at(std::string_view text) {
+    NumberText number;
     std::size_t end = digits_at(text);
     number.leading_zero = end > 1 && text[0] == '0';
     std::string figures(text.substr(0, end));
@@ -96,7 +96,7 @@ std::string without_dots(std::string_view text) {
 
 }  // namespace
 
-std::optional<Number> number_at(std::string_view text) {
+std::optional<NumberText> number_at(std::string_view text) {
     if (auto fraction = fraction_at(text)) return fraction;
     auto number = decimal_at(text);
     if (!number) return std::nullopt;
@@ -113,7 +113,7 @@ std::optional<Number> number_at(std::string_view text) {
     return number;
 }
 
-std::optional<Number> whole_number(std::string_view text) {
+std::optional<NumberText> whole_number(std::string_view text) {
     const std::string_view inner = trimmed(text);
     const auto number = number_at(inner);
     if (!number || number->length != inner.size()) return std::nullopt;

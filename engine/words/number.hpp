@@ -7,7 +7,7 @@
 
 namespace endbell::inline words {
 
-struct Number {
+struct NumberText {
     double value = 0;
     std::size_t length = 0;  // how much of the text it took
     bool comma_unclear =
@@ -18,15 +18,15 @@ struct Number {
 };
 
 /// The longest number at the front of `text` (folded), without a sign.
-std::optional<Number> number_at(std::string_view text);
+std::optional<NumberText> number_at(std::string_view text);
 
 /// The whole of `text` is one number, without a sign.
-std::optional<Number> whole_number(std::string_view text);
+std::optional<NumberText> whole_number(std::string_view text);
 
 /// [words] [sign] number [words]: "fla 3.6", "-.25 in wc". Words come without blanks and dots.
 struct Measure {
     std::string before;
-    Number number;
+    NumberText number;
     bool negative = false;
     std::string after;
 };

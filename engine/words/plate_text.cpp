@@ -134,7 +134,7 @@ void place_fraction(const Folded& word, PlateText& out) {
 /// The size of a body where the shaft's length is written, else a question about both.
 void place_length(const Folded& words, PlateText& out) {
     const std::string& text = words.raw();
-    PlateFacts& plate = out.plate;
+    PlateReadings& plate = out.plate;
     const Read<Length> read = read_length(words);
     const Length length = *read.reading;
     const bool body_written = !plate.body_diameter.raw.empty();
@@ -187,7 +187,7 @@ void place_capacitor_figure(const Folded& word, PlateText& out) {
 }
 
 /// A three-phase motor has no run capacitor: one of the two words is wrong.
-void doubt_phase(PlateFacts& plate) {
+void doubt_phase(PlateReadings& plate) {
     if (!plate.phase || *plate.phase != 3 || plate.capacitor.raw.empty()) return;
     plate.phase.value.reset();
     plate.phase.question = "three phase, and yet a capacitor: which is right?";

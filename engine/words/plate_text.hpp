@@ -17,8 +17,8 @@ struct UnderstoodWords {
 };
 
 struct PlateText {
-    UnitFacts unit;    // the load, where words like "condenser" say it; the old part number behind "p/n"
-    PlateFacts plate;  // origin plate
+    UnitReadings unit;    // the load, where words like "condenser" say it; the old part number behind "p/n"
+    PlateReadings plate;  // origin plate
     std::vector<UnderstoodWords> understood;
     std::vector<std::string> not_understood;  // every word is here or in `understood`
 };

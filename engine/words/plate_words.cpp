@@ -272,7 +272,7 @@ bool take_two_sided(const Folded& words, PlateText& out) {
     return false;
 }
 
-template <class E, Reading<E> PlateFacts::*Field>
+template <class E, Reading<E> PlateReadings::*Field>
 bool take_kind(const Folded& words, PlateText& out) {
     static constexpr std::array<std::string_view, 10> said_elsewhere{
         "none", "all", "any", "auto", "manual", "3ph", "3phase", "threephase", "fan", "man"};
@@ -321,10 +321,10 @@ const std::vector<Recogniser>& recognisers() {
         {"noted", take_noted},
         {"plate.current", take_amps},
         {"plate.family", take_two_sided},
-        {"plate.family", take_kind<Family, &PlateFacts::family>},
-        {"plate.enclosure", take_kind<Enclosure, &PlateFacts::enclosure>},
-        {"plate.bearing", take_kind<Bearing, &PlateFacts::bearing>},
-        {"plate.mount", take_kind<Mount, &PlateFacts::mount>},
+        {"plate.family", take_kind<Family, &PlateReadings::family>},
+        {"plate.enclosure", take_kind<Enclosure, &PlateReadings::enclosure>},
+        {"plate.bearing", take_kind<Bearing, &PlateReadings::bearing>},
+        {"plate.mount", take_kind<Mount, &PlateReadings::mount>},
         {"unit.load", take_load},
         {"unit.shaft_points", take_position},
         {"plate.protection", take_protection}};

@@ -69,7 +69,7 @@ Read<T> ask_spreadsheet(const Folded& words) {
 }
 
 template <class T>
-Read<T> ask_comma(const Folded& words, const Number& number) {
+Read<T> ask_comma(const Folded& words, const NumberText& number) {
     return ask<T>(words, "is the comma a decimal mark or a thousands mark?",
                   {shortest(number.value / 1000), shortest(number.value)});
 }

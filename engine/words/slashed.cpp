@@ -19,7 +19,7 @@ bool is_one_thing(const Folded& words) {
     PlateText alone;
     for (const Recogniser& recogniser : recognisers()) {
         if (!recogniser.take(words, alone)) continue;
-        const PlateFacts& plate = alone.plate;
+        const PlateReadings& plate = alone.plate;
         return !plate.power.is_open() && !plate.speed.is_open() && !plate.capacitor.is_open();
     }
     return false;

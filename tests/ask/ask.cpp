@@ -13,11 +13,11 @@ namespace {
 using namespace rule_tests;
 
 AskState state(const Shelf& s) {
-    return ask_state(s.question(), s.report(), s.catalog);
+    return ask_state(s.query(), s.report(), s.catalog);
 }
 
 std::vector<AskedReading> asked(const Shelf& s) {
-    return what_to_ask(s.question(), books_of(s.catalog));
+    return what_to_ask(s.query(), books_of(s.catalog));
 }
 
 }  // namespace
@@ -117,7 +117,7 @@ BOOST_AUTO_TEST_CASE(every_question_of_a_rule_can_be_asked) {
     for (int i = 0; i < 20'000; ++i) {
         const World w = pair(dice);
         for (const Finding& f :
-             examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part).findings) {
+             examine(Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part).findings) {
             if (f.verdict != Verdict::not_shown) continue;
             for (const std::string& key : f.asks) {
                 const bool column = key.rfind("motors.", 0) == 0 || key.rfind("motor_ratings.", 0) == 0 ||

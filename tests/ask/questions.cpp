@@ -105,12 +105,11 @@ struct Game {
     FailedUnit job;
     std::vector<std::string> unknown;
 
-    Question question() const {
-        return Question{job, facts_of(job, books_of(catalog).limits), diagnosis, books_of(catalog).limits};
+    Query query() const {
+        return Query{job, facts_of(job, books_of(catalog).limits), diagnosis, books_of(catalog).limits};
     }
     bool decided() const {
-        return ask_state(question(), match_parts(question(), books_of(catalog)).report, catalog) !=
-               AskState::ask;
+        return ask_state(query(), match_parts(query(), books_of(catalog)).report, catalog) != AskState::ask;
     }
     void tell(const std::string& key) {
         for (const auto& [name, how] : tellable()) {
@@ -136,7 +135,7 @@ int questions_by_engine(Game game) {
     int asked = 0;
     while (!game.decided() && !game.unknown.empty()) {
         std::string key;
-        for (const AskedReading& a : what_to_ask(game.question(), books_of(game.catalog))) {
+        for (const AskedReading& a : what_to_ask(game.query(), books_of(game.catalog))) {
             const std::string same = same_as(a.job_key);
             if (std::find(game.unknown.begin(), game.unknown.end(), same) == game.unknown.end()) continue;
             key = same;

@@ -2,7 +2,7 @@
 
 #include <boost/test/unit_test.hpp>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 using namespace endbell;
 
@@ -36,6 +36,6 @@ BOOST_AUTO_TEST_CASE(bad_data_carries_every_problem_on_its_own_line) {
 }
 
 BOOST_AUTO_TEST_CASE(a_claim_that_does_not_hold_is_our_bug) {
-    BOOST_CHECK_NO_THROW(check(true, "one is one"));
-    BOOST_CHECK_THROW(check(false, "one is two"), OurBug);
+    BOOST_CHECK_NO_THROW(ensure(true, "one is one"));
+    BOOST_CHECK_THROW(ensure(false, "one is two"), OurBug);
 }

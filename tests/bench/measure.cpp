@@ -48,10 +48,10 @@ struct Asked {
     Asked(const FailedUnit& job, const Limits& limits)
         : facts(facts_of(job, limits)),
           diagnosis(diagnose(job, facts, limits)),
-          question{job, facts, diagnosis, limits} {}
+          query{job, facts, diagnosis, limits} {}
     Facts facts;
     Diagnosis diagnosis;
-    Question question;
+    Query query;
 };
 
 /// Times one kind of work on the first half of the jobs, each once a round. Before every round `forget` is called and
@@ -99,14 +99,14 @@ double read_bandwidth() {
 std::string said_of(const MatchReport& report) {
     std::string text =
         fmt::format("{} {} {} {}\n", report.parts_asked, report.fitting, report.changing, report.open);
-    for (const auto* list : {&report.shown, &report.not_shown}) {
-        for (const Standing& s : *list)
+    for (const auto* list : {&report.matches, &report.not_shown}) {
+        for (const CandidateName& s : *list)
             text += fmt::format("{} {} {}\n", s.part_id, word(s.verdict), s.least_price.value_or(-1));
     }
     for (const Candidate& c : report.near_misses) text += c.part.id + "\n";
     for (const Tally& t : report.tallies)
         text += fmt::format("{} {} {} {} {}\n", t.rule, word(t.reason), t.parts, t.parts_only, t.would_fit);
-    for (const auto& [key, parts] : report.open_fields) text += fmt::format("{} {}\n", key, parts);
+    for (const auto& [key, parts] : report.open_keys) text += fmt::format("{} {}\n", key, parts);
     return text;
 }
 
@@ -116,10 +116,10 @@ int agree(const Books& books, const char* file, const std::vector<FailedUnit>& j
     int differences = 0;
     for (const FailedUnit& job : jobs) {
         const Asked asked(job, books.limits);
-        const std::string with = said_of(match_parts(asked.question, books).report);
+        const std::string with = said_of(match_parts(asked.query, books).report);
         const std::string without =
-            said_of(match_parts(asked.question, {rules_only, rules_only.limits()}).report);
-        pairs += match_parts(asked.question, books).report.parts_asked;
+            said_of(match_parts(asked.query, {rules_only, rules_only.limits()}).report);
+        pairs += match_parts(asked.query, books).report.parts_asked;
         if (with == without) continue;
         if (++differences == 1) fmt::print("-- with index\n{}-- by rules\n{}", with, without);
     }
@@ -147,21 +147,21 @@ int main(int argc, char** argv) {
     const auto forget = [&] { index.forget(); };
     if (what == "living") {
         for (const Asked& a : asked) {
-            const PartIndex::Living lives = index.living(a.question, 20);
+            const PartIndex::Living lives = index.living(a.query, 20);
             std::string ids;
-            for (const Standing& s : lives.cheapest) ids += " " + s.part_id;
+            for (const CandidateName& s : lives.cheapest) ids += " " + s.part_id;
             fmt::print("{}{}\n", lives.count, ids);
         }
-        time_jobs("living", jobs.size(), forget, [&](std::size_t j) { index.living(asked[j].question, 20); });
+        time_jobs("living", jobs.size(), forget, [&](std::size_t j) { index.living(asked[j].query, 20); });
         time_jobs("first", jobs.size(), forget, [&](std::size_t j) {
             index.forget();
-            index.living(asked[j].question, 20);
+            index.living(asked[j].query, 20);
         });
         fmt::print("figure memory {:.0f}\n", peak_memory());
     } else if (what == "tallies") {
         for (const Asked& a : asked) {
             std::map<std::string_view, std::pair<int, int>> by_rule;
-            for (const Tally& t : match_parts(a.question, books, {0, 0, 0, true}).report.tallies) {
+            for (const Tally& t : match_parts(a.query, books, {0, 0, 0, true}).report.tallies) {
                 by_rule[t.rule].first += t.parts;
                 by_rule[t.rule].second += t.parts_only;
             }
@@ -171,7 +171,7 @@ int main(int argc, char** argv) {
             fmt::print("{}\n", line);
         }
         time_jobs("tallies", jobs.size(), forget, [&](std::size_t j) {
-            match_parts(asked[j].question, books, {0, 0, 0, true});
+            match_parts(asked[j].query, books, {0, 0, 0, true});
         });
         fmt::print("figure bandwidth {:.0f}\n", read_bandwidth());
     } else if (what == "select") {

@@ -262,8 +262,8 @@ std::string said(const Tallies& found) {
     return line;
 }
 
-template <typename Answer>
-void answer(const char* name, const std::vector<Ask>& asks, const Answer& work) {
+template <typename FindingDraft>
+void answer(const char* name, const std::vector<Ask>& asks, const FindingDraft& work) {
     for (const Ask& ask : asks) fmt::print("{}\n", said(work(ask)));
     std::vector<double> times(asks.size() / 2, 1e99);
     for (int round = 0; round < 3; ++round) {

@@ -8,7 +8,7 @@
 #include "engine/catalog/database.hpp"
 #include "engine/csv/csv_file.hpp"
 #include "engine/csv/plain_line.hpp"
-#include "engine/import/column_checks.hpp"
+#include "engine/import/check_constraints.hpp"
 #include "tests/catalog/fixture.hpp"
 
 using namespace endbell;
@@ -80,7 +80,7 @@ BOOST_AUTO_TEST_CASE(a_value_breaks_a_check_where_the_store_says_so) {
     std::size_t asked = 0, refused = 0;
     for (const Table& table : tables()) {
         if (db.execAndGet("SELECT count(*) FROM " + quoted(table.name)).getInt() == 0) continue;
-        ColumnChecks checks(table);
+        CheckConstraints checks(table);
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
             const auto check = check_of(table.columns[i]);
             if (!check) continue;

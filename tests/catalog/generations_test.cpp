@@ -204,7 +204,7 @@ BOOST_AUTO_TEST_CASE(a_row_that_was_changed_behind_our_back_is_found) {
         SQLite::Database db(folder.catalog().string(), SQLite::OPEN_READWRITE);
         db.exec("UPDATE offers SET price = '1.00'");
     }
-    const QualityReport report = check_catalog(folder.catalog());
+    const QualityReport report = quality_of(folder.catalog());
     BOOST_TEST(!report.whole);
     BOOST_TEST(!report.damage.empty());
 }
@@ -243,7 +243,7 @@ BOOST_AUTO_TEST_CASE(flipped_bytes_give_an_error_or_the_truth) {
         }
         write_file(broken, bytes);
         try {
-            if (!check_catalog(broken).whole) ++refused;
+            if (!quality_of(broken).whole) ++refused;
             const StoredCatalog catalog(broken);
             catalog.each_part([&](const Part& part) { catalog.offers(part.id); });
         } catch (const BadData&) {
@@ -282,8 +282,8 @@ BOOST_AUTO_TEST_CASE(an_open_reader_keeps_the_generation_it_began_with) {
 BOOST_AUTO_TEST_CASE(a_column_that_rows_know_and_no_file_had_is_damage) {
     SmallFolder folder;
     folder.import();
-    BOOST_TEST(check_catalog(folder.catalog()).whole);
+    BOOST_TEST(quality_of(folder.catalog()).whole);
     SQLite::Database(folder.catalog().string(), SQLite::OPEN_READWRITE)
         .exec("UPDATE table_digests SET filled = replace(filled, 'phase', '') WHERE table_name = 'motors'");
-    BOOST_TEST(!check_catalog(folder.catalog()).whole);
+    BOOST_TEST(!quality_of(folder.catalog()).whole);
 }

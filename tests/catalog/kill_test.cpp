@@ -51,7 +51,7 @@ BOOST_AUTO_TEST_CASE(killed_at_a_write_point_the_catalog_is_the_old_or_the_new_o
             const std::string new_digest = folder.import(dry).digest;
             import_and_die(folder, point);
 
-            const QualityReport after = check_catalog(folder.catalog());
+            const QualityReport after = quality_of(folder.catalog());
             BOOST_TEST(after.whole);
             BOOST_TEST(after.digest == (point == "swapped" ? new_digest : old_digest));
             BOOST_TEST(generations(folder.catalog()).size() == (point == "swapped" ? 2U : 1U));

@@ -42,7 +42,7 @@ BOOST_AUTO_TEST_CASE(children_find_their_parents_in_any_order) {
         BOOST_REQUIRE(report.problems.size() == 2U);
         BOOST_TEST(report.problems[0].expected == "a part_id of parts");
         BOOST_TEST(report.problems[1].expected == "each part_id + branch + seller once");
-        BOOST_TEST(check_catalog(folder.catalog()).whole);
+        BOOST_TEST(quality_of(folder.catalog()).whole);
     }
 }
 
@@ -55,7 +55,7 @@ BOOST_AUTO_TEST_CASE(a_refused_row_leaves_its_neighbours) {
     BOOST_TEST(report.accepted == many + 20);
     BOOST_TEST(report.set_aside == many / 10);
     BOOST_TEST(StoredCatalog(folder.catalog()).part("P-0010")->number == "N10");
-    BOOST_TEST(check_catalog(folder.catalog()).whole);
+    BOOST_TEST(quality_of(folder.catalog()).whole);
 }
 
 // As the store itself says it: first what the row is, then whose it is.
@@ -70,7 +70,7 @@ BOOST_AUTO_TEST_CASE(what_is_wrong_in_a_row_comes_before_its_parent) {
     BOOST_TEST(report.problems[0].expected == "a part_id of motors");
     BOOST_TEST(report.problems[1].expected == "taps count from 1");
     BOOST_TEST(report.problems[2].expected == "a part_id of parts");
-    BOOST_TEST(check_catalog(folder.catalog()).whole);
+    BOOST_TEST(quality_of(folder.catalog()).whole);
 }
 
 BOOST_AUTO_TEST_CASE(added_rows_give_the_digest_of_the_whole) {
@@ -84,7 +84,7 @@ BOOST_AUTO_TEST_CASE(added_rows_give_the_digest_of_the_whole) {
     ImportOptions options;
     options.mode = ImportMode::rows;
     BOOST_TEST(import_catalog({grown.path / "more"}, grown.catalog(), options).digest == digest);
-    BOOST_TEST(check_catalog(grown.catalog()).whole);
+    BOOST_TEST(quality_of(grown.catalog()).whole);
 }
 
 BOOST_AUTO_TEST_CASE(the_rows_can_be_read_before_the_catalog_stands) {

@@ -82,19 +82,19 @@ BOOST_AUTO_TEST_CASE(an_older_catalog_with_another_column_or_table_is_refused) {
 
 BOOST_AUTO_TEST_CASE(an_older_catalog_is_not_damaged_and_its_digest_not_called_checked) {
     const OldFolder folder;
-    const QualityReport report = check_catalog(folder.catalog());
+    const QualityReport report = quality_of(folder.catalog());
     BOOST_TEST(report.whole);
     BOOST_TEST(!report.digest_checked);
     SmallFolder today;
     today.import();
-    BOOST_TEST(check_catalog(today.catalog()).digest_checked);
+    BOOST_TEST(quality_of(today.catalog()).digest_checked);
 }
 
 BOOST_AUTO_TEST_CASE(an_older_catalog_that_lacks_a_row_is_damaged) {
     const OldFolder folder;
     SQLite::Database(folder.catalog().string(), SQLite::OPEN_READWRITE)
         .exec("DELETE FROM offers WHERE price = '129.50'");
-    BOOST_TEST(!check_catalog(folder.catalog()).whole);
+    BOOST_TEST(!quality_of(folder.catalog()).whole);
 }
 
 BOOST_AUTO_TEST_CASE(tables_brought_into_an_older_catalog_make_it_one_of_today) {
@@ -102,15 +102,15 @@ BOOST_AUTO_TEST_CASE(tables_brought_into_an_older_catalog_make_it_one_of_today) 
     const std::string digest = folder.import_offers(ImportMode::tables, one_more).digest;
     BOOST_TEST(digest == digest_from_nothing(folder, one_more));
     BOOST_TEST(version_of(folder.catalog()) == schema_version);
-    BOOST_TEST(check_catalog(folder.catalog()).digest_checked);
-    BOOST_TEST(check_catalog(folder.catalog()).whole);
+    BOOST_TEST(quality_of(folder.catalog()).digest_checked);
+    BOOST_TEST(quality_of(folder.catalog()).whole);
 }
 
 BOOST_AUTO_TEST_CASE(rows_added_to_an_older_catalog_make_it_one_of_today) {
     const OldFolder folder;
     BOOST_TEST(folder.import_offers(ImportMode::rows, one_more).accepted == 1);
-    BOOST_TEST(check_catalog(folder.catalog()).digest_checked);
-    BOOST_TEST(check_catalog(folder.catalog()).whole);
+    BOOST_TEST(quality_of(folder.catalog()).digest_checked);
+    BOOST_TEST(quality_of(folder.catalog()).whole);
 }
 
 BOOST_AUTO_TEST_CASE(a_kept_generation_of_an_older_version_is_whole_and_can_be_restored) {

@@ -174,11 +174,11 @@ BOOST_AUTO_TEST_CASE(a_claimed_equal_of_the_plate_s_family_and_rating_is_the_sam
     c.candidate.part.motor->ratings = {rating};
     const auto way = [&] { return ledger(j, {c}).options.at(0).way; };
     BOOST_TEST((way() == WayOut::motor));
-    c.candidate.claims.push_back({"OLD-1", "M-1", Relation::equivalent, "maker's table"});
+    c.candidate.cross_references.push_back({"OLD-1", "M-1", Relation::equivalent, "maker's table"});
     BOOST_TEST((way() == WayOut::same_motor));
-    c.candidate.claims.front().relation = Relation::replaces;  // replaces says less than equal
+    c.candidate.cross_references.front().relation = Relation::replaces;  // replaces says less than equal
     BOOST_TEST((way() == WayOut::motor));
-    c.candidate.claims.front().relation = Relation::superseded_by;
+    c.candidate.cross_references.front().relation = Relation::superseded_by;
     BOOST_TEST((way() == WayOut::same_motor));
     c.candidate.part.motor->ratings.front().power = horsepower(.75);
     BOOST_TEST((way() == WayOut::motor));
@@ -268,7 +268,7 @@ BOOST_AUTO_TEST_CASE(a_cost_a_year_is_over_the_option_s_own_life) {
     BOOST_TEST(ends.per_year->minor() == 19'704);  // 902.38 x .2183546
 }
 
-BOOST_AUTO_TEST_CASE(a_killer_left_alone_is_expected_to_cost_the_job_again) {
+BOOST_AUTO_TEST_CASE(a_cause_left_alone_is_expected_to_cost_the_job_again) {
     Diagnosis d;
     d.fault = Fault::motor;
     d.causes.push_back({Cause::high_static, "measured.static_total", "static-0.8", .12, .05});
@@ -279,7 +279,7 @@ BOOST_AUTO_TEST_CASE(a_killer_left_alone_is_expected_to_cost_the_job_again) {
     BOOST_TEST(l.cure.total->minor() == 50'000);  // 4 h of duct repair
 }
 
-BOOST_AUTO_TEST_CASE(a_way_that_leaves_the_killer_says_so_and_a_capacitor_of_its_own_cures_a_failed_one) {
+BOOST_AUTO_TEST_CASE(a_way_that_leaves_the_cause_says_so_and_a_capacitor_of_its_own_cures_a_failed_one) {
     Diagnosis d;
     d.fault = Fault::motor;
     d.causes.push_back({Cause::failed_capacitor, "measured.capacitor", "common-practice", .12, .05});

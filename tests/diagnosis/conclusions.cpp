@@ -538,7 +538,7 @@ BOOST_AUTO_TEST_CASE(what_killed_the_part_is_named_beside_the_fault) {
     BOOST_REQUIRE_EQUAL(d.causes.size(), 1U);
     BOOST_TEST(d.causes[0].cause == Cause::high_static);
     BOOST_TEST(d.causes[0].job_key == "measured.static_total");
-    // Common practice: one in eight a year with the killer left, one in twenty with it cured.
+    // Common practice: one in eight a year with the cause left, one in twenty with it cured.
     BOOST_TEST(d.causes[0].yearly_hazard_uncured == 0.12);
     BOOST_TEST(d.causes[0].yearly_hazard_cured == 0.05);
 }

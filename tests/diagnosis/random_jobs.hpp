@@ -42,9 +42,9 @@ class Maker {
     /// Every field that a diagnosis reads may be there, with values on each side of what decides.
     FailedUnit any_job() {
         FailedUnit job = this->job();
-        PlateFacts& plate = job.plate;
-        MeasuredFacts& m = job.measured;
-        EquipmentFacts& equipment = job.equipment;
+        PlateReadings& plate = job.plate;
+        MeasuredReadings& m = job.measured;
+        EquipmentReadings& equipment = job.equipment;
         if (seldom()) plate.volts = known(std::vector{pick(std::array{plate_volts(115), plate_volts(230)})});
         if (seldom()) plate.tap_rule = known(pick(Words<TapRule>::table).value);
         if (seldom()) plate.frequency = known(hertz(60));

@@ -55,7 +55,7 @@ BOOST_AUTO_TEST_CASE(each_cause_has_its_own_advice) {
 }
 
 BOOST_AUTO_TEST_CASE(a_cause_that_is_not_found_is_looked_for_and_not_cured) {
-    const KillerCause lost{Cause::not_found, "measured.earlier_replacements", "common-practice"};
+    const RootCause lost{Cause::not_found, "measured.earlier_replacements", "common-practice"};
     BOOST_TEST(cure_step(lost.cause).rfind("Find the cause: ", 0) == 0U);
     BOOST_TEST(cure_step(Cause::loaded_filter).rfind("Cure the cause, loaded filter: ", 0) == 0U);
     BOOST_TEST(next_life_sentence(lost).find("Cure it") == std::string::npos);

@@ -58,8 +58,8 @@ BOOST_AUTO_TEST_CASE(a_finding_says_its_reason_as_a_sentence_and_its_facts) {
     f.rule = "shaft-diameter";
     f.verdict = Verdict::does_not_fit;
     f.reason = Reason::too_thick;
-    f.wanted = Fact{inch(0.5), Origin::measured};
-    f.offered = Fact{inch(0.625), Origin::catalog};
+    f.wanted = Datum{inch(0.5), Origin::measured};
+    f.offered = Datum{inch(0.625), Origin::catalog};
     BOOST_TEST(sentence(f) ==
                "The shaft is thicker than the bore and does not go in. Wanted 1/2 in, offered 5/8 in.");
 }

@@ -103,7 +103,7 @@ BOOST_AUTO_TEST_CASE(heat_is_known_by_its_kind_or_by_what_the_plate_of_the_unit_
     FailedUnit job;
     const auto made_by = [&] {
         const Heat heat = of(job).heat;
-        const auto letter = [](const Derived<bool>& fact, char yes, char no) {
+        const auto letter = [](const DerivedFact<bool>& fact, char yes, char no) {
             return !fact ? '?' : *fact ? yes : no;
         };
         return std::string{letter(heat.burner, 'B', '-'), letter(heat.elements, 'E', '-'),

@@ -15,7 +15,7 @@ const std::vector<std::string> raw_fields{
     R"(\b(controls(?:\.|->)heat\b))",
     R"(\b(unit(?:\.|->)(?:outdoors|plate_trusted)\b))",
     R"(((?:\.|->)(?:line_volts|electric_heat|heat_input)\b))",
-    R"(\b(PlateFacts ?&))"};
+    R"(\b(PlateReadings ?&))"};
 
 /// What holds the fields, reads them from text, or derives from them.
 const std::vector<std::string> rooms{"engine/model/", "engine/words/", "engine/fields/keys_", "engine/job/",
@@ -96,7 +96,7 @@ BOOST_AUTO_TEST_CASE(a_stage_that_reads_a_raw_field_is_caught) {
     };
     BOOST_TEST(caught("if (job.equipment.supply) volts = *job.equipment.supply;\n") == 2U);
     BOOST_TEST(caught("const Reading<Voltage>& v = job.measured.line_volts;\n") == 1U);
-    BOOST_TEST(caught("bool gas(const PlateFacts& p) { return p.family; }\n") == 1U);
+    BOOST_TEST(caught("bool gas(const PlateReadings& p) { return p.family; }\n") == 1U);
     BOOST_TEST(caught("heat = job.controls.heat;\nold = q.job.plate.capacitor_volts;\n") == 2U);
     BOOST_TEST(caught("lacking.push_back(\"equipment.supply\");  // job.plate.volts\n") == 0U);
     BOOST_TEST(caught("volts = facts.supply.at_motor(); f = facts.family;\n") == 0U);

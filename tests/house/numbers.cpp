@@ -86,7 +86,8 @@ BOOST_AUTO_TEST_CASE(every_limit_has_a_unit_a_meaning_and_a_source) {
 
 BOOST_AUTO_TEST_CASE(a_limit_without_a_source_is_caught) {
     const Limit bad{
-        {"shaft.colour", 1.0, "", endbell::Stricter::lower, "", endbell::Band::none, "hearsay", ""}, ""};
+        {"shaft.colour", 1.0, "", endbell::Stricter::lower, "", endbell::VoltagePoint::none, "hearsay", ""},
+        ""};
     BOOST_TEST(unsourced({bad}, source_ids()).size() == 4U);
 }
 
@@ -100,7 +101,7 @@ BOOST_AUTO_TEST_CASE(a_misspelt_source_or_a_limit_by_its_text_is_caught) {
         return unknown_at({{"a.cpp", line}}, places, known).size() == 1U;
     };
     BOOST_TEST(caught("say.from(\"inducr\")", source_places, source_ids()));
-    BOOST_TEST(caught("Answer say(id, \"comon-practice\", wanted)", source_places, source_ids()));
+    BOOST_TEST(caught("FindingDraft say(id, \"comon-practice\", wanted)", source_places, source_ids()));
     BOOST_TEST(caught("row.source = \"hearsay\";", source_places, source_ids()));
     BOOST_TEST(caught("open_row(Test::amps, \"measured.amps\", \"hearsay\")", source_places, source_ids()));
     const auto by_text = [](const std::string& line) {

@@ -9,7 +9,7 @@
 #include "engine/fields/part_fields.hpp"
 #include "engine/index/index_draft.hpp"
 #include "engine/index/part_index.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 #include "engine/rules/job_fields.hpp"
 #include "tests/match/pairs.hpp"
 #include "tests/match/shelf.hpp"
@@ -21,8 +21,8 @@ namespace {
 namespace fs = std::filesystem;
 using namespace match_tests;
 
-Question ask(const World& w) {
-    return Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits};
+Query ask(const World& w) {
+    return Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits};
 }
 
 /// A folder that goes with its test.
@@ -52,7 +52,7 @@ struct Both {
     Books without() const { return books_of(plain); }
 };
 
-std::string text(const Standing& s) {
+std::string text(const CandidateName& s) {
     std::ostringstream out;
     out << s.part_id << ' ' << word(s.verdict) << ' ' << s.least_price.value_or(-1) << ' ' << word(s.at_best);
     if (!s.alike) return out.str();
@@ -70,16 +70,16 @@ std::string text(const Matched& matched) {
     const MatchReport& r = matched.report;
     std::ostringstream out;
     out << r.parts_asked << ' ' << r.fitting << ' ' << r.changing << ' ' << r.open << '\n';
-    for (const auto* list : {&r.shown, &r.not_shown}) {
-        for (const Standing& s : *list) out << text(s) << '\n';
+    for (const auto* list : {&r.matches, &r.not_shown}) {
+        for (const CandidateName& s : *list) out << text(s) << '\n';
         out << "--\n";
     }
     const auto curable = [](const Remedy& a) { return a.cure != Cure::shaft_bushing; };
     for (const std::size_t most : {1, 5, 40}) {
-        for (const Standing& s : matched.more->next(most, curable)) out << "curable " << text(s) << '\n';
+        for (const CandidateName& s : matched.more->next(most, curable)) out << "curable " << text(s) << '\n';
     }
     for (const std::size_t most : {5, 1000}) {
-        for (const Standing& s : matched.more->next(most)) out << "more " << text(s) << '\n';
+        for (const CandidateName& s : matched.more->next(most)) out << "more " << text(s) << '\n';
     }
     for (const Candidate& c : r.near_misses) {
         out << "near " << c.part.id;
@@ -89,7 +89,7 @@ std::string text(const Matched& matched) {
     for (const Tally& t : r.tallies)
         out << t.rule << ' ' << word(t.reason) << ' ' << t.parts << ' ' << t.parts_only << ' ' << t.would_fit
             << '\n';
-    for (const auto& [key, parts] : r.open_fields) out << key << ' ' << parts << '\n';
+    for (const auto& [key, parts] : r.open_keys) out << key << ' ' << parts << '\n';
     return out.str();
 }
 
@@ -192,8 +192,8 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_part_than_it_names) {
         for (const Rule& rule : all_rules()) {
             std::vector<int> fields{part_field("parts.kind")};
             for (const std::string_view column : rule.part_columns) fields.push_back(part_field(column));
-            const std::string whole = kept_of(rule.check(ask(w), w.part));
-            const std::string kept = kept_of(rule.check(ask(w), with_only(fields, w.part)));
+            const std::string whole = kept_of(rule.judge(ask(w), w.part));
+            const std::string kept = kept_of(rule.judge(ask(w), with_only(fields, w.part)));
             if (whole != kept) BOOST_TEST_CONTEXT(rule.id << ' ' << i) {
                     BOOST_TEST(whole == kept);
                 }
@@ -221,8 +221,8 @@ BOOST_AUTO_TEST_CASE(a_rule_looks_at_no_more_of_a_job_than_it_names) {
                 one.job.unit.assembly_number.said() || other.job.unit.assembly_number.said();
             if (specified) continue;
             ++alike;
-            const std::string here = kept_of(rule.check(ask(one), one.part));
-            const std::string there = kept_of(rule.check(ask(other), other.part));
+            const std::string here = kept_of(rule.judge(ask(one), one.part));
+            const std::string there = kept_of(rule.judge(ask(other), other.part));
             if (here != there) BOOST_TEST_CONTEXT(rule.id << ' ' << i) {
                     BOOST_TEST(here == there);
                 }
@@ -237,7 +237,7 @@ BOOST_AUTO_TEST_CASE(a_rule_that_does_not_decide_lets_every_part_pass) {
         const World w = pair(dice);
         for (const Rule& rule : all_rules()) {
             if (rule.decides && !rule.decides(w.job))
-                BOOST_TEST(word(rule.check(ask(w), w.part).verdict) == "fits");
+                BOOST_TEST(word(rule.judge(ask(w), w.part).verdict) == "fits");
         }
     }
 }

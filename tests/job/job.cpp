@@ -73,7 +73,7 @@ BOOST_AUTO_TEST_CASE(a_job_reads_in_the_words_of_the_trade) {
     BOOST_TEST((*job.shop.as_of == date_of(2025, 6, 30)));
     BOOST_CHECK_EQUAL(job.shop.parts_tax->millionths, 82'500);
     BOOST_CHECK_EQUAL(job.shop.prefer_makers->at(1), "Quorble");
-    BOOST_CHECK(open_questions(job).empty());
+    BOOST_CHECK(open_fields(job).empty());
 }
 
 BOOST_AUTO_TEST_CASE(a_value_keeps_its_raw_text_its_origin_and_its_line) {
@@ -93,10 +93,10 @@ BOOST_AUTO_TEST_CASE(the_digest_is_the_fingerprint_of_the_text) {
 
 BOOST_AUTO_TEST_CASE(an_ambiguous_value_is_a_question_and_no_error) {
     const FailedUnit job = read_job("[plate]\nrotation = \"CW\"\nvolts = \"115/230\"\n", "job.toml");
-    const auto open = open_questions(job);
+    const auto open = open_fields(job);
     BOOST_REQUIRE_EQUAL(open.size(), 2U);
-    BOOST_CHECK_EQUAL(open[0].key, "plate.volts");
-    BOOST_CHECK_EQUAL(open[1].key, "plate.rotation");
+    BOOST_CHECK_EQUAL(open[0].job_key, "plate.volts");
+    BOOST_CHECK_EQUAL(open[1].job_key, "plate.rotation");
     BOOST_CHECK_EQUAL(open[1].raw, "CW");
     BOOST_CHECK_EQUAL(open[1].readings.at(0), "CWSE");
     BOOST_CHECK_EQUAL(open[1].at.line, 2);
@@ -246,8 +246,8 @@ BOOST_AUTO_TEST_CASE(nought_on_a_plate_is_nothing_written) {
 }
 
 BOOST_AUTO_TEST_CASE(an_empty_job_is_a_job_without_facts) {
-    BOOST_CHECK(open_questions(read_job("", "job.toml")).empty());
-    BOOST_CHECK(open_questions(read_job("[plate]\n", "job.toml")).empty());
+    BOOST_CHECK(open_fields(read_job("", "job.toml")).empty());
+    BOOST_CHECK(open_fields(read_job("[plate]\n", "job.toml")).empty());
 }
 
 BOOST_AUTO_TEST_CASE(a_missing_file_is_bad_data) {
@@ -338,7 +338,7 @@ BOOST_AUTO_TEST_CASE(every_example_reads_to_a_value_and_its_text_reads_back) {
         FailedUnit job;
         const auto problem = set_key(job, key.id(), key.example);
         BOOST_REQUIRE_MESSAGE(!problem, key.id() << " does not read its example " << key.example);
-        BOOST_CHECK_MESSAGE(!key.question(job), key.id() << " asks about its example");
+        BOOST_CHECK_MESSAGE(!key.open(job), key.id() << " asks about its example");
         const std::string text = key.text(job);
         BOOST_REQUIRE_MESSAGE(!text.empty(), key.id());
         FailedUnit again;
@@ -372,14 +372,14 @@ BOOST_AUTO_TEST_CASE(a_value_of_which_a_part_was_not_read_is_open) {
     for (const auto& [key, text] : torn) {
         FailedUnit job;
         set_field(job, std::string(key) + "=" + text);
-        const std::vector<OpenQuestion> open = open_questions(job);
+        const std::vector<OpenField> open = open_fields(job);
         BOOST_REQUIRE_MESSAGE(open.size() == 1, key);
-        BOOST_CHECK_EQUAL(open.front().key, key);
+        BOOST_CHECK_EQUAL(open.front().job_key, key);
         BOOST_CHECK_EQUAL(open.front().raw, text);
     }
     FailedUnit job;
     set_field(job, "unit.name=Which blower? The second");
-    BOOST_CHECK(open_questions(job).empty());
+    BOOST_CHECK(open_fields(job).empty());
     BOOST_CHECK(job.unit.name.value.has_value());
 }
 

@@ -67,15 +67,15 @@ BOOST_AUTO_TEST_CASE(shown_parts_stand_cheapest_first_and_a_price_that_nobody_st
     offer("d", 9'500, 2'000);  // 7,500 after the core
     offer("c", 8'000, 0);
     const MatchReport r = s.report();
-    BOOST_REQUIRE(r.shown.size() == 4u);
-    BOOST_TEST(r.shown[0].part_id == "d");
-    BOOST_TEST(*r.shown[0].least_price == 7'500);
-    BOOST_TEST(r.shown[1].part_id == "b");
-    BOOST_TEST(r.shown[2].part_id == "c");
-    BOOST_TEST(r.shown[3].part_id == "a");
-    BOOST_TEST(!r.shown[3].least_price);
-    BOOST_TEST(match_parts(s.question(), books_of(s.catalog), Keep{1}).report.shown.size() == 1u);
-    BOOST_TEST(match_parts(s.question(), books_of(s.catalog), Keep{1}).report.changing == 4);
+    BOOST_REQUIRE(r.matches.size() == 4u);
+    BOOST_TEST(r.matches[0].part_id == "d");
+    BOOST_TEST(*r.matches[0].least_price == 7'500);
+    BOOST_TEST(r.matches[1].part_id == "b");
+    BOOST_TEST(r.matches[2].part_id == "c");
+    BOOST_TEST(r.matches[3].part_id == "a");
+    BOOST_TEST(!r.matches[3].least_price);
+    BOOST_TEST(match_parts(s.query(), books_of(s.catalog), Keep{1}).report.matches.size() == 1u);
+    BOOST_TEST(match_parts(s.query(), books_of(s.catalog), Keep{1}).report.changing == 4);
 }
 
 // "2 parts: shaft too thick; 1 of them nothing else."
@@ -124,8 +124,8 @@ BOOST_AUTO_TEST_CASE(open_fields_are_job_keys_with_the_parts_that_they_keep_open
     s.add("b").motor->rotation.reset();
     s.add("c").motor->rotation = Rotation::ccw_shaft_end;  // ended anyway: no answer helps it
     const MatchReport r = s.report();
-    BOOST_TEST(r.open_fields.at("plate.mount") == 2);
-    BOOST_TEST(r.open_fields.count("motors.rotation") == 0u);
+    BOOST_TEST(r.open_keys.at("plate.mount") == 2);
+    BOOST_TEST(r.open_keys.count("motors.rotation") == 0u);
 }
 
 BOOST_AUTO_TEST_CASE(a_cross_reference_is_a_claim_and_every_rule_still_checks) {
@@ -136,9 +136,9 @@ BOOST_AUTO_TEST_CASE(a_cross_reference_is_a_claim_and_every_rule_still_checks) {
     s.catalog.reference_list = {{"OLD-551", "a", Relation::replaces, "a list"},
                                 {"OLD-551", "b", Relation::replaces, "a list"}};
     const MatchReport r = s.report();
-    BOOST_TEST(s.living().at(0).claims.size() == 1u);
+    BOOST_TEST(s.living().at(0).cross_references.size() == 1u);
     BOOST_TEST(r.near_misses.at(0).part.id == "b");
-    BOOST_TEST(r.near_misses.at(0).claims.at(0).source == "a list");
+    BOOST_TEST(r.near_misses.at(0).cross_references.at(0).source == "a list");
 }
 
 BOOST_AUTO_TEST_CASE(an_empty_catalog_is_an_answer) {
@@ -166,7 +166,7 @@ BOOST_AUTO_TEST_CASE(a_plate_line_leaves_only_the_hard_questions) {
     const MatchReport r = s.report();
     BOOST_REQUIRE(r.open == 1);
     std::vector<std::string> keys;
-    for (const auto& field : r.open_fields) keys.push_back(field.first);
+    for (const auto& field : r.open_keys) keys.push_back(field.first);
     BOOST_TEST(
         keys == (std::vector<std::string>{"measured.band_diameter", "plate.body_diameter", "plate.mount"}),
         boost::test_tools::per_element());

@@ -66,7 +66,7 @@ BOOST_AUTO_TEST_CASE(a_naive_matcher_agrees_on_a_hundred_thousand_pairs) {
     for (int i = 0; i < pairs; ++i) {
         const World w = pair(dice);
         const Candidate engine =
-            examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part);
+            examine(Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part);
         const naive::Opinion second = naive::judge(w.job, w.diagnosis, w.part);
         Verdict worst = Verdict::fits;
         for (const auto& [rule, verdict] : second) worst = std::max(worst, verdict);
@@ -114,8 +114,7 @@ BOOST_AUTO_TEST_CASE(one_changed_limit_makes_them_disagree) {
             w.limits.tighten(limit, value, "this test");
             const naive::Opinion second = naive::judge(w.job, w.diagnosis, w.part);
             for (const Finding& f :
-                 examine(Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part)
-                     .findings) {
+                 examine(Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, w.part).findings) {
                 disagreements += second.at(std::string(f.rule)) == f.verdict ? 0 : 1;
             }
         }

@@ -6,7 +6,7 @@
 
 #include "engine/ask/relax.hpp"
 #include "engine/match/match.hpp"
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 #include "tests/match/pairs.hpp"
 #include "tests/match/shelf.hpp"
 
@@ -14,12 +14,12 @@ namespace endbell::match_tests {
 
 namespace {
 
-Question ask(const World& w) {
-    return Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits};
+Query ask(const World& w) {
+    return Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits};
 }
 
 /// Everything that a report decided, as text.
-std::string text(const Question& q, const Catalog& catalog) {
+std::string text(const Query& q, const Catalog& catalog) {
     const MatchReport r = match_parts(q, books_of(catalog)).report;
     std::ostringstream out;
     const auto candidate = [&](const Candidate& c) {
@@ -33,7 +33,7 @@ std::string text(const Question& q, const Catalog& catalog) {
     for (const Tally& t : r.tallies)
         out << t.rule << ' ' << word(t.reason) << ' ' << t.parts << ' ' << t.parts_only << ' ' << t.would_fit
             << '\n';
-    for (const auto& [key, count] : r.open_fields) out << key << ' ' << count << '\n';
+    for (const auto& [key, count] : r.open_keys) out << key << ' ' << count << '\n';
     return out.str();
 }
 
@@ -60,7 +60,7 @@ bool contradicts(const Candidate& c) {
     });
 }
 
-bool shown(Verdict v) {
+bool matches(Verdict v) {
     return v == Verdict::fits || v == Verdict::fits_with_changes;
 }
 
@@ -76,11 +76,11 @@ BOOST_AUTO_TEST_CASE(one_more_blank_field_of_a_part_never_adds_a_fit) {
         if (!blank_part_field(w, dice)) continue;
         ++blanked;
         const Candidate after = examine(ask(w), w.part);
-        if (shown(before.verdict) || !shown(after.verdict) || contradicts(before)) continue;
+        if (matches(before.verdict) || !matches(after.verdict) || contradicts(before)) continue;
         for (std::size_t r = 0; r < all_rules().size(); ++r) {
             BOOST_TEST_CONTEXT(i << ' ' << all_rules()[r].id << ": " << word(before.findings[r].reason)
                                  << " -> " << word(after.findings[r].reason)) {
-                BOOST_TEST((shown(before.findings[r].verdict) || !shown(after.findings[r].verdict)));
+                BOOST_TEST((matches(before.findings[r].verdict) || !matches(after.findings[r].verdict)));
             }
         }
     }
@@ -158,7 +158,7 @@ BOOST_AUTO_TEST_CASE(one_more_blank_field_of_a_job_adds_no_fit_that_does_not_say
         for (std::size_t r = 0; r < all_rules().size(); ++r) {
             const Finding& was = before.findings[r];
             const Finding& is = after.findings[r];
-            if (was.verdict != Verdict::does_not_fit || !shown(is.verdict)) continue;
+            if (was.verdict != Verdict::does_not_fit || !matches(is.verdict)) continue;
             // Where a rule stops being concerned, another one asks for what was blanked.
             const bool said = is.caution || after.verdict >= Verdict::not_shown;
             BOOST_TEST_CONTEXT(i << ' ' << is.rule << ": " << word(was.reason) << " -> " << word(is.reason)) {
@@ -214,7 +214,7 @@ BOOST_AUTO_TEST_CASE(the_named_rules_alone_leave_the_same_parts) {
             for (const Rule& rule : all_rules()) {
                 const bool named = std::any_of(r.tallies.begin(), r.tallies.end(),
                                                [&](const Tally& t) { return t.rule == rule.id; });
-                by_named = by_named || (named && rule.check(ask(w), part).verdict == Verdict::does_not_fit);
+                by_named = by_named || (named && rule.judge(ask(w), part).verdict == Verdict::does_not_fit);
             }
             ended += by_named ? 1 : 0;
         }
@@ -346,12 +346,12 @@ BOOST_AUTO_TEST_CASE(applying_the_remedies_of_a_finding_makes_it_fit) {
         const World w = pair(dice);
         if (!w.part.motor) continue;
         for (const Rule& rule : all_rules()) {
-            const Finding before = rule.check(ask(w), w.part);
+            const Finding before = rule.judge(ask(w), w.part);
             if (before.verdict != Verdict::fits_with_changes || before.remedies.size() != 1) continue;
             World after = w;
             if (!apply(before.remedies[0], rule.id, after)) continue;
             ++tried[word(before.remedies[0].cure)];
-            const Finding then = rule.check(ask(after), after.part);
+            const Finding then = rule.judge(ask(after), after.part);
             BOOST_TEST_CONTEXT(i << ' ' << rule.id << ": " << word(before.reason) << " -> "
                                  << word(then.reason)) {
                 BOOST_TEST(word(then.verdict) == "fits");

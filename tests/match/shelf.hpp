@@ -9,11 +9,11 @@
 namespace endbell::match_tests {
 
 /// The parts that live, with their findings, in the report's order: shown first.
-inline std::vector<Candidate> living(const Question& question, const Catalog& catalog) {
-    const MatchReport report = match_parts(question, books_of(catalog), Keep{1'000'000, 1'000'000}).report;
+inline std::vector<Candidate> living(const Query& query, const Catalog& catalog) {
+    const MatchReport report = match_parts(query, books_of(catalog), Keep{1'000'000, 1'000'000}).report;
     std::vector<Candidate> all;
-    for (const auto* list : {&report.shown, &report.not_shown}) {
-        for (const Standing& s : *list) all.push_back(candidate(question, catalog, s.part_id));
+    for (const auto* list : {&report.matches, &report.not_shown}) {
+        for (const CandidateName& s : *list) all.push_back(candidate(query, catalog, s.part_id));
     }
     return all;
 }
@@ -28,9 +28,9 @@ struct Shelf {
         catalog.parts_list.back().id = id;
         return catalog.parts_list.back();
     }
-    Question question() const { return Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}; }
-    MatchReport report() const { return match_parts(question(), books_of(catalog)).report; }
-    std::vector<Candidate> living() const { return match_tests::living(question(), catalog); }
+    Query query() const { return Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}; }
+    MatchReport report() const { return match_parts(query(), books_of(catalog)).report; }
+    std::vector<Candidate> living() const { return match_tests::living(query(), catalog); }
 };
 
 }  // namespace endbell::match_tests

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <limits>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/model/limit.hpp"
 
 using namespace endbell;
@@ -125,7 +125,7 @@ BOOST_AUTO_TEST_CASE(only_two_voltage_limits_are_of_the_service) {
         BOOST_TEST_CONTEXT(row.id) {
             const bool volts = row.id.substr(0, 8) == "voltage." && row.id != "voltage.frequency";
             const bool service = row.id == "voltage.range_a_208" || row.id == "voltage.caution";
-            BOOST_TEST(word(row.band) == (service ? "service" : volts ? "utilisation" : "none"));
+            BOOST_TEST(word(row.volts_at) == (service ? "service" : volts ? "utilisation" : "none"));
         }
     }
 }

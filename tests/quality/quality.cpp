@@ -35,7 +35,7 @@ struct Shop {
         const ImportReport report = folder.import();
         for (const Problem& p : report.problems) BOOST_TEST_MESSAGE(to_text(p));
         BOOST_REQUIRE(report.set_aside == 0);
-        return check_catalog(folder.catalog(), {as_of, 100});
+        return quality_of(folder.catalog(), {as_of, 100});
     }
     std::string kinds(const std::optional<Date>& as_of = {}) const {
         std::string all;

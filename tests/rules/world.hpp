@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 #include "engine/match/match.hpp"
 #include "engine/model/rotation.hpp"
 
@@ -19,7 +19,7 @@ struct World {
 
     Finding operator()(std::string_view rule) const {
         for (const Rule& r : all_rules()) {
-            if (r.id == rule) return r.check(Question{job, facts_of(job, limits), diagnosis, limits}, part);
+            if (r.id == rule) return r.judge(Query{job, facts_of(job, limits), diagnosis, limits}, part);
         }
         throw OurBug("no such rule: " + std::string(rule));
     }
@@ -57,7 +57,7 @@ inline Reading<std::vector<PlateVolts>> volts(PlateVolts v) {
 inline World blower() {
     World w;
     w.job.unit.load = known(Load::indoor_blower);
-    PlateFacts& p = w.job.plate;
+    PlateReadings& p = w.job.plate;
     p.family = known(Family::capacitor_run, Origin::plate);
     p.power = hp(0.5);
     p.volts = volts(plate_volts(115));
@@ -197,7 +197,7 @@ inline World inducer() {
     World w = blower();
     w.job.unit.load = known(Load::draft_inducer);
     w.job.unit.assembly_number = known(std::string("AS-1"));
-    w.job.plate = PlateFacts{};
+    w.job.plate = PlateReadings{};
     w.job.plate.family = known(Family::shaded_pole, Origin::plate);
     w.job.plate.volts = volts(plate_volts(115));
     w.motor().family = Family::shaded_pole;

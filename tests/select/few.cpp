@@ -56,9 +56,9 @@ CureRow cure_of(const Remedy& r) {
 }
 
 /// Most of what the parts ask for can be bought, at some price or at none.
-void add_accessories(PlainCatalog& catalog, const Question& q, Dice& dice) {
+void add_accessories(PlainCatalog& catalog, const Query& q, Dice& dice) {
     std::vector<Remedy> asked;
-    for (const Standing& s : match_parts(q, books_of(catalog)).report.shown) {
+    for (const CandidateName& s : match_parts(q, books_of(catalog)).report.matches) {
         for (const Remedy& r : remedies_of(candidate(q, catalog, s.part_id))) {
             if (std::find(asked.begin(), asked.end(), r) == asked.end()) asked.push_back(r);
         }
@@ -109,11 +109,11 @@ BOOST_AUTO_TEST_CASE(the_best_few_are_the_first_of_all) {
         World w = base_pair(dice);
         add_terms(w.job, dice);
         PlainCatalog catalog = many_alike(w, dice);
-        add_accessories(catalog, Question{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, dice);
+        add_accessories(catalog, Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits}, dice);
         add_hours(catalog, dice);
         const Policy policy = policy_of(w.job);
-        const Selection all = select_part(w.job, books_of(catalog), policy, Wanted{1000, true});
-        const Selection few = select_part(w.job, books_of(catalog), policy, Wanted{2, false});
+        const Selection all = select_part(w.job, books_of(catalog), policy, SelectionScope{1000, true});
+        const Selection few = select_part(w.job, books_of(catalog), policy, SelectionScope{2, false});
         BOOST_TEST_CONTEXT("job " << i) {
             BOOST_TEST(word(few.outcome) == word(all.outcome));
             const std::size_t most = std::min<std::size_t>(2, all.options.size());

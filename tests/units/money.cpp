@@ -3,7 +3,7 @@
 
 #include <boost/test/unit_test.hpp>
 
-#include "engine/base/check.hpp"
+#include "engine/base/ensure.hpp"
 
 using namespace endbell;
 

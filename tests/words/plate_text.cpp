@@ -10,7 +10,7 @@ BOOST_AUTO_TEST_SUITE(plate_text)
 
 BOOST_AUTO_TEST_CASE(the_counter_line_gives_every_field_it_names) {
     const PlateText read = read_plate("1/2 hp 208-230 1075 3spd CCWLE 1/2x5 psc");
-    const PlateFacts& p = read.plate;
+    const PlateReadings& p = read.plate;
     BOOST_REQUIRE(p.power && p.volts && p.speed && p.speeds && p.rotation && p.shaft_diameter &&
                   p.shaft_length && p.family);
     BOOST_CHECK(*p.power == std::vector<Power>{horsepower(0.5)});
@@ -29,7 +29,7 @@ BOOST_AUTO_TEST_CASE(the_order_of_the_words_does_not_matter) {
     const PlateText read = read_plate(
         "psc, CCW LE; 3 speed 1075 RPM 208/230V 1/2 x 5 1/2 HP condenser fan 5 MFD 370V 48Y TEAO ball SF "
         "1.0");
-    const PlateFacts& p = read.plate;
+    const PlateReadings& p = read.plate;
     BOOST_REQUIRE(p.power && p.rotation && p.capacitor && p.capacitor_volts && p.enclosure &&
                   p.service_factor);
     BOOST_CHECK(*p.rotation == Rotation::cw_shaft_end);
@@ -104,7 +104,7 @@ BOOST_AUTO_TEST_CASE(labels_may_stand_in_front_of_their_values) {
     for (const char* text : {"hp 1/5 volts 208/230 rpm 1075 amps 1.4 rot CWLE ph 1 hz 60 fr 48",
                              "HP: 1/5 V: 208-230 RPM: 1075 A: 1.4 ROT: CWLE PH: 1 HZ: 60 FR: 48"}) {
         const PlateText read = read_plate(text);
-        const PlateFacts& p = read.plate;
+        const PlateReadings& p = read.plate;
         BOOST_REQUIRE_MESSAGE(
             p.power && p.volts && p.speed && p.current && p.rotation && p.phase && p.frequency && p.frame,
             text);
@@ -139,7 +139,7 @@ BOOST_AUTO_TEST_CASE(words_joined_by_slashes_are_read_as_if_by_blanks) {
 
 BOOST_AUTO_TEST_CASE(a_slash_that_belongs_to_a_word_stays) {
     const PlateText read = read_plate("PSC/1/2HP/1075/3SPD/7.5/370/1/2x5/CCWLE");
-    const PlateFacts& p = read.plate;
+    const PlateReadings& p = read.plate;
     BOOST_REQUIRE(p.power && p.speed && p.speeds && p.capacitor && p.capacitor_volts && p.shaft_length &&
                   p.rotation && p.family);
     BOOST_CHECK_EQUAL(*p.speeds, 3);

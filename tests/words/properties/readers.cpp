@@ -177,7 +177,7 @@ RC_BOOST_PROP(adding_random_plate_text_never_throws, ()) {
     FailedUnit job;
     add_plate(job, *any_text());
     add_plate(job, *any_text());
-    open_questions(job);
+    open_fields(job);
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -109,11 +109,11 @@ RC_BOOST_PROP(of_every_key_that_a_random_text_gives_a_value, ()) {
     const JobKey& key = job_keys()[*rc::gen::inRange<std::size_t>(0, job_keys().size())];
     FailedUnit job;
     const bool set = !set_key(job, key.id(), *any_text());
-    RC_PRE(set && !key.text(job).empty() && !key.question(job));
+    RC_PRE(set && !key.text(job).empty() && !key.open(job));
     const std::string text = key.text(job);
     FailedUnit again;
     RC_ASSERT(!set_key(again, key.id(), text));
-    RC_ASSERT(!key.question(again));
+    RC_ASSERT(!key.open(again));
     RC_ASSERT(key.text(again) == text);
 }
 

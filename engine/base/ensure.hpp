@@ -11,8 +11,8 @@ class OurBug : public std::logic_error {
     using std::logic_error::logic_error;
 };
 
-inline void check(bool holds, const char* claim) {
-    if (!holds) throw OurBug(std::string("this should always hold: ") + claim);
+inline void ensure(bool holds, const char* invariant) {
+    if (!holds) throw OurBug(std::string("this should always hold: ") + invariant);
 }
 
 }  // namespace endbell::inline base

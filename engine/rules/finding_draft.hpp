@@ -25,34 +25,34 @@ Value as_value(const T& value) {
 
 /// The job's side of a finding.
 template <class T>
-Fact wanted(const Reading<T>& reading) {
-    return reading.value ? Fact{as_value(*reading.value), reading.origin} : Fact{};
+Datum wanted(const Reading<T>& reading) {
+    return reading.value ? Datum{as_value(*reading.value), reading.origin} : Datum{};
 }
 
 template <class T>
-Fact wanted(const Derived<T>& fact) {
-    return fact ? Fact{as_value(*fact), fact.origin} : Fact{};
+Datum wanted(const DerivedFact<T>& fact) {
+    return fact ? Datum{as_value(*fact), fact.origin} : Datum{};
 }
 
 /// The part's side of a finding.
 template <class T>
-Fact offered(const std::optional<T>& field) {
-    return field ? Fact{as_value(*field), Origin::catalog} : Fact{};
+Datum offered(const std::optional<T>& field) {
+    return field ? Datum{as_value(*field), Origin::catalog} : Datum{};
 }
 
 /// Of no size yet.
 Remedy remedy(Cure cure);
 
 /// One finding being worded. The six endings at the bottom are all that a rule can say; each takes the finding away.
-class Answer {
+class FindingDraft {
   public:
-    Answer(std::string_view rule, std::string_view source, Fact wanted = {}, Fact offered = {});
+    FindingDraft(std::string_view rule, std::string_view source, Datum wanted = {}, Datum offered = {});
 
-    /// Names the row that decides; `worked_out` is the bound in the units of the two facts (207 V).
-    Answer& limit(const Limits& limits, const LimitId& id, Value worked_out);
+    /// Names the row that decides; `worked_out` is the bound in the units of the two sides (207 V).
+    FindingDraft& limit(const Limits& limits, const LimitId& id, Value worked_out);
     /// A number worked out on the way: a cube-law overload, a recomputed ampacity.
-    Answer& computed(Value value);
-    Answer& from(std::string_view source);
+    FindingDraft& computed(Value value);
+    FindingDraft& from(std::string_view source);
 
     Finding fits(Reason reason);
     /// Fits, but must be said.

@@ -1,4 +1,4 @@
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 
 namespace endbell::inline rules {
 
@@ -8,14 +8,14 @@ Remedy remedy(Cure cure) {
     return r;
 }
 
-Answer::Answer(std::string_view rule, std::string_view source, Fact wanted, Fact offered) {
+FindingDraft::FindingDraft(std::string_view rule, std::string_view source, Datum wanted, Datum offered) {
     finding_.rule = rule;
     finding_.source = source;
     finding_.wanted = std::move(wanted);
     finding_.offered = std::move(offered);
 }
 
-Answer& Answer::limit(const Limits& limits, const LimitId& id, Value worked_out) {
+FindingDraft& FindingDraft::limit(const Limits& limits, const LimitId& id, Value worked_out) {
     const Limit& row = limits.row(id);
     finding_.limit = {std::move(worked_out), row.set_by.empty() ? Origin::catalog : Origin::shop};
     finding_.limit_id = row.id;
@@ -23,30 +23,30 @@ Answer& Answer::limit(const Limits& limits, const LimitId& id, Value worked_out)
     return *this;
 }
 
-Answer& Answer::computed(Value value) {
+FindingDraft& FindingDraft::computed(Value value) {
     finding_.computed = {std::move(value), Origin::catalog};
     return *this;
 }
 
-Answer& Answer::from(std::string_view source) {
+FindingDraft& FindingDraft::from(std::string_view source) {
     finding_.source = source;
     return *this;
 }
 
-Finding Answer::fits(Reason reason) {
+Finding FindingDraft::fits(Reason reason) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::fits;
     f.reason = reason;
     return f;
 }
 
-Finding Answer::caution(Reason reason) {
+Finding FindingDraft::caution(Reason reason) {
     Finding f = fits(reason);
     f.caution = true;
     return f;
 }
 
-Finding Answer::changes(Reason reason, std::vector<Remedy> remedies, bool caution) {
+Finding FindingDraft::changes(Reason reason, std::vector<Remedy> remedies, bool caution) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::fits_with_changes;
     f.reason = reason;
@@ -55,7 +55,7 @@ Finding Answer::changes(Reason reason, std::vector<Remedy> remedies, bool cautio
     return f;
 }
 
-Finding Answer::ask(Reason reason, std::vector<std::string> asks) {
+Finding FindingDraft::ask(Reason reason, std::vector<std::string> asks) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::not_shown;
     f.reason = reason;
@@ -63,14 +63,14 @@ Finding Answer::ask(Reason reason, std::vector<std::string> asks) {
     return f;
 }
 
-Finding Answer::fails(Reason reason) {
+Finding FindingDraft::fails(Reason reason) {
     Finding f = std::move(finding_);
     f.verdict = Verdict::does_not_fit;
     f.reason = reason;
     return f;
 }
 
-Finding Answer::not_stated(std::string job_key) {
+Finding FindingDraft::not_stated(std::string job_key) {
     Finding f = caution(Reason::not_stated);
     f.asks.push_back(std::move(job_key));
     return f;

@@ -12,9 +12,9 @@
 
 namespace endbell::inline import {
 
-class ColumnChecks {
+class CheckConstraints {
   public:
-    explicit ColumnChecks(const Table& table);
+    explicit CheckConstraints(const Table& table);
 
     bool has(std::size_t column) const { return of_column_[column].has_value(); }
     /// What is told of the check that the value breaks; empty: none. `column` counts as in the table. Throws SQLite::Exception.

@@ -1,4 +1,4 @@
-#include "engine/import/column_checks.hpp"
+#include "engine/import/check_constraints.hpp"
 
 #include <fmt/format.h>
 
@@ -6,7 +6,7 @@
 
 namespace endbell::inline import {
 
-ColumnChecks::ColumnChecks(const Table& table)
+CheckConstraints::CheckConstraints(const Table& table)
     : db_(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLite::OPEN_NOMUTEX) {
     for (const Column& column : table.columns) {
         of_column_.emplace_back();
@@ -19,7 +19,7 @@ ColumnChecks::ColumnChecks(const Table& table)
     }
 }
 
-std::string ColumnChecks::broken(std::size_t column, const Stored& value) {
+std::string CheckConstraints::broken(std::size_t column, const Stored& value) {
     std::optional<Asked>& asked = of_column_[column];
     if (!asked || std::holds_alternative<std::monostate>(value)) return "";
     asked->statement.restart_with(value);
