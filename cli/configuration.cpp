@@ -80,6 +80,7 @@ Configuration read_configuration(const fs::path& path, const std::string& text) 
     return found;
 }
 
+/// A file that nobody named may be missing; one that was named may not.
 Configuration configuration() {
     const SettingsFile choice = configuration_file();
     std::error_code none;

@@ -20,6 +20,7 @@ namespace endbell::cli {
 
 namespace {
 
+/// CLI11 throws for help and version as it does for faults: the first two are answers.
 int carry_out(Grammar& grammar, int argc, char** argv) {
     try {
         grammar.app.parse(argc, argv);

@@ -45,6 +45,7 @@ std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
     return std::make_unique<IndexedCatalog>(typed.catalog);
 }
 
+/// The job first, which may be wrong without any catalog; then the catalog, and only then what a shop makes stricter.
 Session open_session(const Arguments& typed) {
     Session session;
     std::vector<std::string> words_not_understood;
@@ -83,6 +84,7 @@ std::string near_part(const StoredCatalog& catalog, const std::string& typed) {
 
 }  // namespace
 
+/// By id, else by its number as people write it; a number of several parts is not guessed at.
 Part part_named(const StoredCatalog& catalog, const std::string& typed) {
     if (auto part = catalog.part(typed)) return *part;
     const std::vector<std::string> same = catalog.parts_numbered(typed);
@@ -102,6 +104,7 @@ Part part_named(const StoredCatalog& catalog, const std::string& typed) {
                           near.empty() ? "look it up with endbell match" : "did you mean " + near + "?"});
 }
 
+/// A part that the user names is carried whatever its verdict: the sheet then says what is against it.
 const Option* chosen_option(const Arguments& typed, const Session& session, Selection& selection) {
     Option* chosen = selection.pick ? &selection.options[static_cast<std::size_t>(*selection.pick)] : nullptr;
     if (!typed.part.empty()) {

@@ -37,6 +37,7 @@ int run_match(const Arguments& typed) {
     return exit_of(selection);
 }
 
+/// One part by every rule, whatever becomes of the rest: no match is made.
 int run_why(const Arguments& typed_as_is) {
     Arguments typed = typed_as_is;
     if (typed.part.empty()) std::swap(typed.part, typed.job);  // "why PART --plate ..." has no job file
@@ -70,6 +71,7 @@ int run_diagnose(const Arguments& typed) {
     return exit_of(diagnosis);
 }
 
+/// Without a part there is nothing to wire: what to ask first is the answer then.
 int run_wire(const Arguments& typed) {
     const Session session = open_session(typed);
     Selection selection = select_part(session.job, session.books(), session.policy);
@@ -102,6 +104,7 @@ int run_compare(const Arguments& typed) {
     return exit_of(selection);
 }
 
+/// Where a page is written, its text is not printed as well: nobody wants the sheet twice. JSON is, since it says more.
 int run_sheet(const Arguments& typed) {
     const Session session = open_session(typed);
     Selection selection = select_part(session.job, session.books(), session.policy);

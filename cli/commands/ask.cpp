@@ -38,6 +38,7 @@ struct JobNow {
         }
     }
 
+    /// All that is known of why this key is asked; the document picks.
     PutQuestion question(const std::string& key, int number) const {
         const JobKey& told = *job_key(key);
         PutQuestion q{number,
@@ -143,6 +144,7 @@ class Dialogue {
         }
     }
 
+    /// Only over its own writing: what somebody else wrote into the file meanwhile is not undone.
     bool went_back() {
         if (steps_.empty()) {
             say("There is no question before this one.\n");
@@ -191,6 +193,7 @@ class Dialogue {
         return true;
     }
 
+    /// A file that this dialogue began is gone again when all its answers are taken back.
     void write(const std::string& text) {
         std::error_code none;
         if (text.empty() && new_)
@@ -200,6 +203,7 @@ class Dialogue {
         written_ = text;
     }
 
+    /// Stopping is no failure: the file holds what was answered, and the next run goes on from there.
     int stop() {
         say("Stopped. What was answered is in " + visible(typed_.job) + "; this is still open:\n\n");
         if (typed_.json)

@@ -81,6 +81,7 @@ const CostOption* cost_of(const Ledger& ledger, const Option& option) {
     return nullptr;
 }
 
+/// Cells of what is not known stay empty: a spreadsheet adds up a zero.
 void fill(ResultRow& row, const Selection& s) {
     row.outcome = std::string(word(s.outcome));
     row.exit_code = static_cast<int>(s.outcome);
@@ -177,6 +178,7 @@ struct TagSum {
     std::map<std::string_view, Money> totals;  // by currency
 };
 
+/// By tag, as whoever wrote the jobs sorts them; each currency by itself, since no rate is known.
 Document summary(const std::vector<ResultRow>& rows, const std::string& results, const std::string& orders) {
     std::map<std::string, TagSum> tags;
     for (const ResultRow& r : rows) {
@@ -266,6 +268,7 @@ std::vector<ResultRow> heeded_answers(const JobColumns& header, CsvFile& csv, co
     return all;
 }
 
+/// A column that nobody reads would be a job half read: the first one ends the batch before any row.
 JobColumns columns_of(const CsvRow& header, const std::string& file) {
     JobColumns columns;
     for (const std::string& cell : header.cells()) {

@@ -132,6 +132,7 @@ int run_catalog_import(const Arguments& typed) {
     return code;
 }
 
+/// As stored, table by table: what an import made of a sheet, before any rule looks at it.
 int run_catalog_show(const Arguments& typed) {
     const StoredCatalog catalog(typed.database);
     const Part part = part_named(catalog, typed.part);
@@ -220,6 +221,7 @@ int run_catalog_check(const Arguments& typed) {
     return code;
 }
 
+/// Prices apart from the other rows: they change often, the rest seldom.
 int run_catalog_changes(const Arguments& typed) {
     const Changes c = last_changes(typed.database);
     Document d{"What changed from generation " + std::to_string(c.from_generation) + " to " +

@@ -40,6 +40,7 @@ std::vector<NextWord> choices_below(const CommandLine& line, const std::string& 
     return choices;
 }
 
+/// By the value's own name in the grammar: an option of a new kind completes nothing until it is told here.
 Completion completion_of(const Item& item) {
     if (!item.words.empty()) return {Next::words, item.words};
     if (item.value == "FILE") return {Next::files, {}};

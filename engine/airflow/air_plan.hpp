@@ -1,4 +1,5 @@
-// How much air each tap moves on this duct, and which tap serves each call.
+// engine/airflow: blower, duct and motor as pure functions of each other: how much air each tap moves on this duct, and
+// which tap serves each call.
 #pragma once
 #include <optional>
 #include <string>

@@ -17,7 +17,7 @@ inline constexpr double standard_place = 0.03;  // sea level and 70 F assumed; 1
 inline constexpr double tap_torque = 0.05;      // what a motor holds against what its sheet prints
 inline constexpr double tap_speed = 0.03;
 
-// Spread of old shaft torque by the way it was found.
+// Spread of old shaft torque by the method that found it.
 inline constexpr double torque_by_table = 0.05;  // residual of the read blower table: at most 5.1 %
 inline constexpr double torque_by_watts = 0.12;  // the efficiency is the old family's usual one
 inline constexpr double torque_by_slip = 0.15;   // real motors bend off the line

@@ -18,7 +18,7 @@ struct FoundPoint {
 };
 
 /// Airflow: the reading; else heat output over rise; else speed and static on `blower`.
-/// Shaft torque: the best way of old_torque.hpp. `blower` may be null.
+/// Shaft torque: the best method of old_torque.hpp. `blower` may be null.
 FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs,
                       const BlowerCurve* blower);
 

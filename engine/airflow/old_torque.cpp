@@ -11,7 +11,7 @@ namespace endbell::inline airflow {
 
 namespace {
 
-/// What every way reads.
+/// What every method reads.
 struct Sight {
     const FailedUnit& job;
     const Facts& facts;

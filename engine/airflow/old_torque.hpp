@@ -1,4 +1,4 @@
-// The old motor's shaft torque on this duct: every way that the job's readings allow, best first.
+// The old motor's shaft torque on this duct: every method that the job's readings allow, best first.
 #pragma once
 #include <optional>
 #include <string>

@@ -200,6 +200,7 @@ std::vector<AskedReading> what_to_ask(const Query& q, const MatchReport& report,
     std::sort(weighed.begin(), weighed.end(), [](const AskedReading& a, const AskedReading& b) {
         return a.score != b.score ? a.score > b.score : a.job_key < b.job_key;
     });
+    // The best first; then nothing that one already on the list, or one that is asked in any case, would answer as well.
     std::vector<AskedReading> list;
     KeySet listed;
     const KeySet asked_anyway = unavoidable(candidates);

@@ -1,4 +1,5 @@
-// What to ask next: the reading that settles most for its effort, by the counts of the loaded catalog.
+// engine/ask: what to ask a person next: the reading that settles most for its effort, by the counts of the loaded
+// catalog.
 #pragma once
 #include <string>
 #include <string_view>

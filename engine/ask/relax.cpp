@@ -61,6 +61,7 @@ std::vector<Relaxation> relaxations(const Query& q, const MatchReport& report) {
         std::sort(entry.second.parts.begin(), entry.second.parts.end());
         list.push_back(std::move(entry.second));
     }
+    // What nobody has read yet is cheaper than what must be doubted: it comes first.
     std::stable_sort(list.begin(), list.end(), [](const Relaxation& a, const Relaxation& b) {
         return std::tuple(!a.unread, a.verdict, -static_cast<int>(a.parts.size())) <
                std::tuple(!b.unread, b.verdict, -static_cast<int>(b.parts.size()));

@@ -1,4 +1,4 @@
-// Ways out when little or nothing fits: one reading that nobody has taken or that a tape can take again, each
+// Relaxations, for when little or nothing fits: one reading that nobody has taken or that a tape can take again, each
 // tried on every rule. What the plate or a person states is never bent: that would be a nudge to guess.
 #pragma once
 #include <string>

@@ -1,4 +1,5 @@
-// Small text tools that never look at the locale.
+// engine/base: what serves every room and knows nothing of motors: text, ids, places, problems, pages of memory. Here:
+// small text tools that never look at the locale.
 #pragma once
 #include <string>
 #include <string_view>

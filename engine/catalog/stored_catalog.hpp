@@ -1,4 +1,5 @@
-// A catalog file behind the Catalog interface. Reads rows when they are asked for and holds none.
+// engine/catalog: the store: a catalog's file, its generations and their digests, and what changed between two. Here: a
+// catalog file behind the Catalog interface. Reads rows when they are asked for and holds none.
 #pragma once
 #include <filesystem>
 #include <memory>

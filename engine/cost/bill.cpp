@@ -79,6 +79,7 @@ void Bill::add_markup(CostLine& line) {
     }
 }
 
+/// An old price stands on the bill and keeps it from a total: a customer may see it, and nobody is held to it.
 void Bill::add_part(LineKind kind, const std::string& part_id, const std::optional<Offer>& offer, int count) {
     const std::optional<Money> cost = price_of(offer, policy_);
     if (!cost) return lacks("offers " + part_id);
@@ -126,6 +127,7 @@ void Bill::add_kit(const KitChoice& kit) {
     for (const KitWork& work : kit.work) add_labour(work.task, work.count);
 }
 
+/// The emergency rate is on the labour that stands here already: the visit comes after all work.
 void Bill::add_visit(std::optional<int> lead_days) {
     const ShopReadings& shop = job_.shop;
     if (shop.emergency) {

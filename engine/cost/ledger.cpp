@@ -194,7 +194,7 @@ class Pricer {
         return is_repair(option.way) && least ? *least : *option.today;
     }
 
-    /// With the killer's own chance a year; several killers are not independent, so the largest chance
+    /// With the root cause's own chance a year; several root causes are not independent, so the largest chance
     /// counts.
     void add_recurrence(CostOption& option) const {
         double uncured = 0;

@@ -1,6 +1,6 @@
-// Each way out as cash flows: today's total to the cent, and its cost a year over its own life.
-// Rounding: every line is rounded once, half away from zero, when it is formed; tax is one line, rounded once
-// over the whole invoice. Totals are sums of lines: no floating point enters them.
+// engine/cost: each way out as cash flows: today's total to the cent, and its cost a year over its own life. Rounding:
+// every line is rounded once, half away from zero, when it is formed; tax is one line, rounded once over the whole
+// invoice. Totals are sums of lines: no floating point enters them.
 #pragma once
 #include <optional>
 #include <string>
@@ -91,7 +91,7 @@ struct CostOption {
     std::vector<NotCounted> not_counted;
 };
 
-/// What curing the killer would cost, where no option has it among its lines.
+/// What curing the root cause would cost, where no option has it among its lines.
 struct CureCost {
     std::vector<CostLine> lines;
     std::optional<Money> total;        // labour only, before tax; absent when `lacking` is not empty
@@ -138,7 +138,7 @@ CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& o
 /// An offer of which only the price is known.
 Offer offer_at(const Money& price, const Policy& policy);
 
-/// A way that leaves a killer, or the fault itself, as it is loses cause_stays, and its cost a year carries
+/// A way that leaves a root cause, or the fault itself, as it is loses cause_stays, and its cost a year carries
 /// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
 /// comparison and is never the cheapest.
 Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis,

@@ -23,13 +23,13 @@ ShopTask swap_task(const FailedUnit& job, WayOut way);
 /// What the old unit had and this part does not give, in a fixed order.
 std::vector<Loss> losses(const FailedUnit& job, const Facts& facts, const Part& part);
 
-/// The work that cures a killer; nothing where no shop task is known for it.
+/// The work that cures a root cause; nothing where no shop task is known for it.
 std::optional<ShopTask> cure_task(Cause cause);
 
 /// The tasks that cure these root causes, each once: one duct repair cures all that a duct does.
 std::vector<ShopTask> cure_tasks(const std::vector<RootCause>& causes);
 
-/// The killers that this way leaves: no line of its work cures them. A fitting motor is itself the cure of a
+/// The root causes that this way leaves: no line of its work cures them. A fitting motor is itself the cure of a
 /// wrong one, and a motor without a capacitor that of a failed one.
 std::vector<Cause> causes_left(const CostOption& option, const std::vector<RootCause>& causes);
 

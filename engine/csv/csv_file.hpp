@@ -1,6 +1,6 @@
-// A CSV file as spreadsheets write it, row by row. Each row keeps the bytes it had in the file, so that a row
-// that is set aside can be mended where it stood. Memory is bounded by the longest row allowed, never by the
-// file.
+// engine/csv: the bytes of a file cut into rows and cells, whatever program wrote it. Here: a CSV file as spreadsheets
+// write it, row by row. Each row keeps the bytes it had in the file, so that a row that is set aside can be mended
+// where it stood. Memory is bounded by the longest row allowed, never by the file.
 #pragma once
 #include <cstdint>
 #include <filesystem>

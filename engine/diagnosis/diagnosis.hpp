@@ -1,4 +1,4 @@
-// Readings to a reasoned conclusion: what failed, what made it fail, what is still to be measured.
+// engine/diagnosis: readings to a reasoned conclusion: what failed, what made it fail, what is still to be measured.
 #pragma once
 #include <string>
 #include <vector>

@@ -1,4 +1,4 @@
-// Each command's answer as a document. English lives here and in the tables beside it.
+// engine/explain: each command's answer as a document. English lives here and in the tables beside it.
 #pragma once
 #include <string>
 #include <vector>

@@ -38,6 +38,7 @@ std::string place_of(const std::optional<Offer>& offer) {
     return shortened(text, longest_words);
 }
 
+/// One line for each thing to fetch, with a box to tick; one other kit, should something be gone.
 void add_pick_list(Document& to, const Selection& selection, const Option& option) {
     const Part& part = option.candidate.part;
     const CostOption* cost = cost_of(selection.ledger, part.id);

@@ -30,6 +30,7 @@ std::vector<std::size_t> ways_to_show(const Ledger& ledger, const std::string& p
     return ways;
 }
 
+/// Lettered: a customer names the option that is wanted.
 void add_ways(Document& to, const Ledger& ledger, const std::vector<std::size_t>& ways) {
     to.add(Heading{"Your options"});
     Grid table{{"option", "way", "today", "power a year", "life", "cost a year", "loses or leaves"},
@@ -57,6 +58,7 @@ void add_ways(Document& to, const Ledger& ledger, const std::vector<std::size_t>
     if (!ways.empty()) add_recurrence(to, ledger.options[ways.front()]);
 }
 
+/// Of the recommended option alone: the others are compared by their totals.
 void add_invoice(Document& to, const CostOption& o) {
     if (o.lines.empty()) return;
     to.add(Heading{"What option A is made of"});

@@ -82,6 +82,7 @@ std::string kit_text(const KitChoice& kit) {
     return out.empty() ? "nothing added" : out;
 }
 
+/// How many parts stand behind the answer: where not all were carried, why the others could not have won.
 std::string outcome_sentence(const Selection& selection) {
     const int asked = selection.report.parts_asked;
     const auto shown_count =
@@ -177,6 +178,7 @@ void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at
     to.add(table);
 }
 
+/// What is bought, what is done, what nothing cures, and on which line the next best kit lost.
 void add_kit(Document& to, const KitChoice& kit) {
     to.add(Heading{"Kit"});
     if (kit.remedies.empty()) {
@@ -205,6 +207,7 @@ void add_kit(Document& to, const KitChoice& kit) {
     }
 }
 
+/// What each call needs and gets, then what each tap was worked out to do; what was assumed is never left unsaid.
 void add_air(Document& to, const AirPlan& air) {
     to.add(Heading{"Air"});
     if (!air.calls.empty()) {
@@ -317,6 +320,7 @@ void add_recurrence(Document& to, const CostOption& o) {
                      ": losing it again is to be expected at " + cost + "."});
 }
 
+/// Ways without a total stand in the table too: what they lack is said below, or they would look left out.
 void add_ledger(Document& to, const Ledger& ledger) {
     to.add(Heading{"Cost of each way out"});
     Grid table{{"way", "part", "today", "energy a year", "life", "all in all a year"}, {}, "", {2, 3, 4, 5}};
@@ -354,6 +358,7 @@ void add_ledger(Document& to, const Ledger& ledger) {
     }
 }
 
+/// A person who finds nothing that fits wants to know what nearly did, and then what most parts fail by.
 void add_fallen(Document& to, const MatchReport& report, std::size_t most) {
     if (!report.near_misses.empty()) {
         to.add(Heading{"Nearest misses: one finding ends each"});

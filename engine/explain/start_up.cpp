@@ -19,6 +19,7 @@ std::string window_text(const CallAir& call) {
 
 }  // namespace
 
+/// Rotation first, then volts and amps, then each call by itself: what hurts most is read first.
 void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
     to.add(Heading{"Start-up"});
     Grid table{

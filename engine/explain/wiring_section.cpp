@@ -24,6 +24,7 @@ std::string tap_list(const std::vector<int>& taps) {
     return out.empty() ? "-" : out;
 }
 
+/// States that the controls cannot reach are counted and left out, unless one of them does not hold.
 void add_truth(Document& to, const WiringPlan& plan) {
     Grid table{{"signals live", "state", "taps live", "tap obeyed", "tap wanted", "holds"}, {}, ""};
     int unreachable = 0;
@@ -128,6 +129,7 @@ void add_power(Document& to, const ControlPower& power) {
 
 }  // namespace
 
+/// A plan that is not possible says why and what would rescue it, and shows no wire that somebody might land.
 void add_wiring(Document& to, const WiringPlan& plan) {
     to.add(Heading{"Wiring"});
     if (!plan.possible) {

@@ -12,6 +12,7 @@ namespace endbell::inline explain {
 
 namespace {
 
+/// With room to write: the sheet goes to where the readings are taken, and comes back.
 void add_readings(Document& to, const Diagnosis& d, const std::vector<OpenField>& open) {
     to.add(Heading{"Readings to take"});
     Grid table{{"reading", "how", "found"}, {}, ""};

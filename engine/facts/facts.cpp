@@ -199,6 +199,7 @@ void open_untrusted_plate(FailedUnit& job) {
     each_plate_reading(job.plate, [](auto& reading) { reading.value.reset(); });
 }
 
+/// In this order: a fact may rest on those above it, and on none below.
 Facts facts_of(const FailedUnit& job, const Limits& limits) {
     Facts facts;
     facts.plate_trusted = job.unit.plate_trusted.said() != false;

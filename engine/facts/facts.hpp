@@ -1,4 +1,5 @@
-// What follows from a job, derived once for everybody: no other folder reads the fields it is derived from.
+// engine/facts: what follows from a job, derived once for everybody: no other folder reads the fields it is derived
+// from.
 //
 //     FailedUnit + Limits -> Facts
 //

@@ -2,6 +2,7 @@
 
 namespace endbell::inline facts {
 
+/// Field by field, and not by the job's own keys: those are made in job/, which stands to the right.
 void forget(FailedUnit& job, std::string_view key) {
     const auto drop = [&](std::string_view name, auto& reading) {
         if (key == name) reading = {};

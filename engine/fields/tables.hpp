@@ -1,5 +1,6 @@
-// The neutral schema as the program sees it: which tables there are and in which order they are read. What each column is
-// stands in part_columns.hpp; catalog-schema/ is made from both, and a test holds it.
+// engine/fields: the columns of a catalog and the keys of a job, each described once, and what of a part decides a
+// rule. Here: the neutral schema as the program sees it: which tables there are and in which order they are read. What
+// each column is stands in part_columns.hpp; catalog-schema/ is made from both, and a test holds it.
 #pragma once
 #include <optional>
 #include <string_view>

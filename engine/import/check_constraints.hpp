@@ -17,7 +17,8 @@ class CheckConstraints {
     explicit CheckConstraints(const Table& table);
 
     bool has(std::size_t column) const { return of_column_[column].has_value(); }
-    /// What is told of the check that the value breaks; empty: none. `column` counts as in the table. Throws SQLite::Exception.
+    /// What is told of the constraint that the value breaks; empty: none. `column` counts as in the table. Throws
+    /// SQLite::Exception.
     std::string broken(std::size_t column, const Stored& value);
 
   private:

@@ -1,4 +1,4 @@
-// CSV tables to a new generation of the catalog.
+// engine/import: sheets of rows to a new generation of the catalog; what cannot be taken is set aside with its reason.
 //
 // A generation is a whole file. An import builds the next one beside the catalog, brings it safely to the
 // disk, and renames it over the catalog: a reader sees the old generation or the new one, whatever is killed,

@@ -1,4 +1,4 @@
-// The index: answers as match does, without asking every part. This header is the map of the folder.
+// engine/index: answers as match does, without asking every part. This header is the map of the folder.
 //
 //   class         the parts that agree in the fields a rule names (of one column): the rule is asked of one part a class
 //   set           one bit a part. Set c of a column is cumulative: the parts of its classes 0 to c
@@ -6,7 +6,7 @@
 //   block         8,192 positions in a row: nearly all parts of a block fall by the same rules
 //   column block  a column in a block: which classes are there, how many parts of each, the sets that tell them apart
 //
-// A question goes from left to right (PartIndex::match):
+// A query goes from left to right (PartIndex::match):
 //
 //   rules -> findings of classes -> finding sets -> scan, block by block -> four sets and counts -> names
 //

@@ -1,4 +1,6 @@
-// The job file: TOML with the groups [unit] [plate] [measured] [equipment] [controls] [shop].
+// engine/job: job files, command-line fields and kept policies, read into a FailedUnit and written back.
+//
+// The job file is TOML with the groups [unit] [plate] [measured] [equipment] [controls] [shop].
 // Keys have the names of the fields of engine/model/failed_unit.hpp; every value may be written as the trade
 // writes it.
 //     [plate]

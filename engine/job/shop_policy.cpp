@@ -82,6 +82,7 @@ void add_shop(FailedUnit& job, const ShopPolicy& shop) {
     job.digest = fingerprint(job.digest + shop.defaults.digest);
 }
 
+/// All that is wrong with a policy is told at once, so that it is mended at once.
 void tighten(Limits& limits, const ShopPolicy& shop) {
     std::vector<Problem> problems;
     for (const ShopPolicy::Wish& wish : shop.limits) {

@@ -70,6 +70,7 @@ void refuse_states(std::vector<Problem>& problems, const ControlReadings& contro
 
 }  // namespace
 
+/// Refused, and not doubted: no reading of either value makes both true.
 std::vector<Problem> impossible(const FailedUnit& job) {
     std::vector<Problem> problems;
     refuse_negative(problems, job.measured.static_total, "measured.static_total");

@@ -128,6 +128,7 @@ class Chooser {
         }
     }
 
+    /// One task without hours, or without a rate, leaves no total of the work at all: half a sum would look like one.
     void add_task(ShopTask task, int r) {
         const std::optional<LabourTask> hours = shelf_.labour(task);
         const int count = kit_.remedies[as_index(r)].count;

@@ -1,4 +1,4 @@
-// The cheapest set of accessories and work that cures everything curable about one candidate.
+// engine/kit: the cheapest set of accessories and work that cures everything curable about one candidate.
 #pragma once
 #include <array>
 #include <cstdint>
@@ -150,8 +150,9 @@ bool may_be_cured(const Remedy& remedy, const KitShelf& shelf);
 bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 
 /// Does this row put the remedy right? `not_shown`: a size that decides is not stated by the row or the
-/// remedy. A bushing slips over the shaft and into the bore within limit shaft.bore_clearance; sizes agree within it (shields), body.band (bands, rings,
-/// adapters between mounts) and bolt_circle.match (adapters between bolt circles).
+/// remedy. A bushing slips over the shaft and into the bore within limit shaft.bore_clearance; other sizes agree within
+/// it (shields), within body.band (bands, rings, adapters between mounts) or within bolt_circle.match (adapters between
+/// bolt circles).
 Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits);
 
 }  // namespace endbell::inline kit

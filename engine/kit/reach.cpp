@@ -53,6 +53,8 @@ class Reacher {
   private:
     const KitShelf::Item& item(int i) const { return shelf_.items()[as_index(i)]; }
 
+    /// Whether it can be cured, and if not why: what the policy bars would do, what states no size may do, and the rest
+    /// does not.
     void sort_remedy(int r) {
         const Remedy& remedy = remedies_[as_index(r)];
         const Needs bit = Needs{1} << reach_.needs.size();
@@ -88,7 +90,7 @@ class Reacher {
                remedy.cure == Cure::shaft_bushing;
     }
 
-    /// One way for each set of counted remedies that this accessory could serve.
+    /// One use for each set of counted remedies that this accessory could serve.
     void add_ways_with(int i) {
         const Needs counted = cured_by_[as_index(i)] & counted_;
         const Needs plain = cured_by_[as_index(i)] & ~counted_;
@@ -135,7 +137,7 @@ class Reacher {
     std::array<int, most_needs> counts_{};  // of each need
 };
 
-/// The ways that hold each item of a shelf: a list in two arrays, so that it costs no memory an item.
+/// The uses that hold each item of a shelf: a list in two arrays, so that it costs no memory an item.
 class Holders {
   public:
     Holders(const std::vector<AccessoryUse>& uses, std::size_t items)

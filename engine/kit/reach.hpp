@@ -9,7 +9,7 @@
 
 namespace endbell::inline kit {
 
-/// One way to put remedies right: an accessory, or a chain of two bushings (the outside of one is the inside
+/// Accessories put to use on some remedies: one accessory, or a chain of two bushings (the outside of one is the inside
 /// of the other). A bushing used in a chain is used for nothing else.
 ///
 /// Relays and bushings are counted: a remedy of two takes two of them, and one serves one remedy. So an accessory
@@ -37,7 +37,7 @@ Reach reach_of(const std::vector<Remedy>& remedies, const KitShelf& shelf);
 /// An offer that does not state its lead is the slowest there is.
 inline constexpr int unknown_lead = 1'000'000;
 
-/// The ways as items of a cover. Two clash that hold one part (a part is chosen once) or parts that exclude
+/// The uses as items of a cover. Two clash that hold one part (a part is chosen once) or parts that exclude
 /// each other.
 CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf);
 

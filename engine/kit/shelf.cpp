@@ -7,6 +7,7 @@ namespace endbell::inline kit {
 
 namespace {
 
+/// One accessory names the other, and neither stands beside the other then.
 void note_clashes(std::vector<KitShelf::Item>& items) {
     std::map<std::string, int> place;
     for (std::size_t i = 0; i < items.size(); ++i) place.emplace(items[i].part.id, static_cast<int>(i));

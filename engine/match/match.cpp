@@ -86,6 +86,7 @@ class ReportDraft {
   public:
     ReportDraft(const Catalog& catalog, const Keep& keep) : catalog_(catalog), keep_(keep) {}
 
+    /// Keeps of the candidate what the report needs, and no more: there may be a million of them.
     void take(Candidate candidate) {
         ++report_.parts_asked;
         const Verdict verdict = candidate.verdict;
@@ -129,6 +130,7 @@ class ReportDraft {
     }
 
   private:
+    /// Job keys alone: what only the catalog can tell is no question to a person.
     static std::vector<std::string> open_keys(const Candidate& candidate) {
         std::vector<std::string> keys;
         for (const Finding& f : candidate.findings) {

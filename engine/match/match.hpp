@@ -1,4 +1,4 @@
-// Every part against every rule: counts of all, names of the cheapest that live, and why the rest fall.
+// engine/match: every part against every rule: counts of all, names of the cheapest that live, and why the rest fall.
 #pragma once
 #include <algorithm>
 #include <cstdint>
@@ -24,7 +24,7 @@ struct Candidate {
         cross_references;  // those that name it for the old number: somebody's word, not proof
 };
 
-/// One way of failing, merged over all parts that share it.
+/// One cause of failing, a rule and its reason, merged over all parts that share it.
 struct Tally {
     std::string_view rule;
     Reason reason = Reason::not_concerned;

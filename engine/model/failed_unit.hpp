@@ -1,5 +1,6 @@
-// The job: what failed, what its plate says, what was measured, what it sits in, what controls it, whose
-// shop. Each group is one table of the job file. Keys have the names of the fields.
+// engine/model: the plain structs that one stage hands to the next, and the rows of numbers that they decide by. Here:
+// the job: what failed, what its plate says, what was measured, what it sits in, what controls it, whose shop. Each
+// group is one table of the job file. Keys have the names of the fields.
 #pragma once
 #include <optional>
 #include <string>

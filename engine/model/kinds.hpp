@@ -140,7 +140,7 @@ constexpr auto words_of(PartStatus) {
                       Word<PartStatus>{PartStatus::discontinued, "discontinued"}};
 }
 
-/// `supersedes` and `superseded by` point opposite ways. Both are claims with a source; rules still check.
+/// `supersedes` and `superseded by` point opposite ways. Both are somebody's word, with its source.
 enum class Relation { replaces, supersedes, superseded_by, equivalent };
 constexpr auto words_of(Relation) {
     return std::array{Word<Relation>{Relation::replaces, "replaces"},

@@ -6,7 +6,7 @@
 
 namespace endbell::inline model {
 
-// A row: id, value, unit, the safe way, what it bounds, band, source, meaning. Keep each block in order of use.
+// A row: id, value, unit, the safe way, what it bounds, where its volts are read, source, meaning. Keep each block in order of use.
 inline constexpr auto limit_rows = [] {
     constexpr auto lower = Stricter::lower;
     constexpr auto higher = Stricter::higher;

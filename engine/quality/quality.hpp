@@ -1,4 +1,5 @@
-// What a catalog cannot say, and where it contradicts itself. Data only: words for people are made elsewhere.
+// engine/quality: what a catalog cannot say, and where it contradicts itself. Data only: words for people are made
+// elsewhere.
 #pragma once
 #include <cstdint>
 #include <filesystem>
@@ -23,18 +24,23 @@ struct MissingField {
     std::int64_t of = 0;  // parts that the rule concerns
 };
 
-/// Stable words, for tests and for whoever makes sentences of them.
-///   "power"             torque times speed against rated power, more than 15 % off
-///   "current"           amps more than twice, or less than a third of, the NEC table's for that power and
-///   voltage "frame"             shaft diameter is not the frame's "capacitor"         an electronic motor
-///   with a capacitor "tap torque"        a tap with more torque than the motor's rating allows "rotation" CW
-///   or CCW without the end it is viewed from "zero price"        an offer for nothing "phase"             a
-///   capacitor beside three phases "shaft flat"        a flat longer than its shaft "speed and poles"   rated
-///   speed at or above synchronous speed "duplicate"         two parts of one maker with one number "dead
-///   link"         a cross reference, module fit or exclusion that leads to no part "cycle" supersession that
-///   comes back to its start "stale price"       older than limits row price.age on the given day "no own
-///   row"        a part without its row in motors, modules or accessories "no offer"          an active part
-///   that nobody offers
+/// The kinds are stable words, for tests and for whoever makes sentences of them:
+/// - "power": torque times speed against rated power, more than 15 % off
+/// - "current": amps more than twice, or less than a third of, the NEC table's for that power and voltage
+/// - "frame": the shaft diameter is not the frame's
+/// - "capacitor": an electronic motor with a capacitor
+/// - "tap torque": a tap with more torque than the motor's rating allows
+/// - "rotation": CW or CCW without the end it is viewed from
+/// - "zero price": an offer for nothing
+/// - "phase": a capacitor beside three phases
+/// - "shaft flat": a flat longer than its shaft
+/// - "speed and poles": rated speed at or above synchronous speed
+/// - "duplicate": two parts of one maker with one number
+/// - "dead link": a cross reference, module fit or exclusion that leads to no part
+/// - "cycle": supersession that comes back to its start
+/// - "stale price": older than limits row price.age on the given day
+/// - "no own row": a part without its row in motors, modules or accessories
+/// - "no offer": an active part that nobody offers
 struct Contradiction {
     std::string kind;
     std::string part_id;

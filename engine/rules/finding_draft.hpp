@@ -1,4 +1,4 @@
-// How a rule says what it found: typed facts on both sides, one verdict, one reason.
+// How a rule says what it found: a typed value with its origin on each side, one verdict, one reason.
 #pragma once
 #include <optional>
 #include <string>

@@ -12,6 +12,7 @@ bool round_shell(Mount mount) {
     return mount == Mount::band || mount == Mount::studs || mount == Mount::ring;
 }
 
+// A base and a face are of one piece with the motor: nothing is slipped over them.
 bool adaptable(Mount mount) {
     return mount != Mount::base && mount != Mount::face;
 }

@@ -10,6 +10,7 @@ namespace {
 constexpr std::string_view claim = "a programmed motor or module carries the program of this equipment";
 constexpr std::string_view id = rule_id::program;
 
+// A module that lists no motors, or an old motor whose number is not known, is nothing to warn of.
 bool lists_old_motor(const Module& module, const FailedUnit& job) {
     const auto old = job.unit.old_part_number.said();
     return !old || module.fits.empty() ||

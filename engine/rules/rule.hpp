@@ -1,5 +1,6 @@
-// A rule is one claim about an old motor and a catalog part. One rule: one .cpp in rules/, one test in
-// tests/rules/, one page in docs/rules/, one line in registry.cpp. tests/house fails when one is missing.
+// engine/rules: what a fitting part makes true, rule by rule. A rule is one claim about an old motor and a catalog part.
+// One rule: one .cpp in rules/, one test in tests/rules/, one page in docs/rules/, one line in registry.cpp.
+// tests/house fails when one is missing.
 #pragma once
 #include <optional>
 #include <string_view>

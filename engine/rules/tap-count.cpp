@@ -8,6 +8,7 @@ constexpr std::string_view claim =
     "the motor has the speeds that are really used; leads left over are parked";
 constexpr std::string_view id = rule_id::tap_count;
 
+// A part may count its speeds without listing its taps, or the other way about.
 std::optional<int> speeds_of(const Motor& motor) {
     if (motor.speeds) return motor.speeds;
     if (motor.taps.empty()) return std::nullopt;

@@ -8,6 +8,7 @@ constexpr std::string_view claim =
     "the part replaces the half that failed, and a module only beside a motor proven good";
 constexpr std::string_view id = rule_id::wanted_part;
 
+// What would prove the motor half; where the diagnosis names nothing, the three readings of the proof itself.
 std::vector<std::string> readings_missing(const Diagnosis& diagnosis) {
     std::vector<std::string> keys;
     for (const MissingReading& m : diagnosis.missing) keys.push_back(m.job_key);

@@ -25,7 +25,7 @@ auto rank_of(const Option& option, const Policy& policy) {
 }
 
 /// The parts that pass every rule, carried through the later stages until none that is left can come to less
-/// than what is found. Names come as they are first, then cheapest: see MatchReport::shown.
+/// than what is found. Names come as they are first, then cheapest: see MatchReport::matches.
 class Contest {
   public:
     Contest(Selection& s, MoreNames& more, const Query& query, const Books& books, const KitShelf& shelf,
@@ -50,6 +50,7 @@ class Contest {
     }
 
   private:
+    /// Every name until none can win; the report is left with those that were looked at.
     void carry_all() {
         std::size_t done = 0;
         while (carry_from(done)) {
@@ -120,6 +121,7 @@ class Contest {
         if (s_.stopped.size() < scope_.stopped()) s_.stopped.push_back(option());
     }
 
+    /// Priced here, once it is known to be whole: its total decides which of the others are still looked at.
     void take(Option option) {
         if (barred_by_policy(option, policy_, books_.catalog)) {
             s_.barred.push_back(option.candidate.part.id);

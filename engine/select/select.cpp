@@ -75,6 +75,7 @@ bool by_its_own_diagram(const Part& part) {
                              part.motor->loads.end();
 }
 
+/// Only worse than the rules' verdict, never better: the later stages add doubts and no excuses.
 Verdict standing_of(const Option& option) {
     Verdict worst = option.candidate.verdict;
     if (waits_for_wiring(option)) worst = std::max(worst, Verdict::not_shown);
@@ -92,12 +93,14 @@ int differences(const Option& option) {
     return count;
 }
 
+/// The part and every part of its kit: a motor without its bushing sends nobody back to work.
 bool all_at_hand(const Option& option, const Policy& policy) {
     if (!option.offer || !at_hand(*option.offer, policy)) return false;
     return std::all_of(option.kit.parts.begin(), option.kit.parts.end(),
                        [&policy](const KitPart& p) { return p.offer && at_hand(*p.offer, policy); });
 }
 
+/// Options are ranked, so the first that qualifies is the best that does.
 NamedPicks named_picks(const Selection& s, const Policy& policy) {
     NamedPicks picks;
     const auto money_a_year = [&s](int i) -> std::optional<Money> {

@@ -1,4 +1,4 @@
-// START HERE. One failed unit, one catalog, one answer, through every stage from left to right:
+// START HERE. engine/select: one failed unit, one catalog, one answer, through every stage from left to right:
 // FailedUnit -> Diagnosis -> MatchReport -> AirPlan -> WiringPlan -> KitChoice -> Ledger -> (Document).
 #pragma once
 #include <optional>

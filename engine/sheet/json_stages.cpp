@@ -125,6 +125,7 @@ Json air(const AirPlan& a) {
              })}};
 }
 
+/// Signals are bits of a number inside and names outside, so that nobody has to count them.
 Json wiring(const WiringPlan& w) {
     const auto names = [&w](SignalSet live) {
         Json out = Json::array();

@@ -167,6 +167,7 @@ class TextRenderer {
         return widths;
     }
 
+    /// As many lines as the cell that folds into most; no line ends in blanks, which a diff would show.
     static std::string row_text(const std::vector<std::string>& row, const std::vector<int>& widths) {
         Rows cells;
         std::size_t height = 1;

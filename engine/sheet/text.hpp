@@ -1,4 +1,5 @@
-// A document as text for a terminal, a label printer or a pipe.
+// engine/sheet: a document, or all that was worked out, in a form that leaves the program: text, HTML with drawings,
+// JSON. Decides nothing. Here: text for a terminal, a label printer or a pipe.
 #pragma once
 #include <string>
 

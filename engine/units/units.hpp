@@ -1,4 +1,5 @@
-// The dimensions and units of this trade. Factors: GNU units 2.22 agrees (tests/outside).
+// engine/units: quantities, money and dates. A unit is named where a number enters and where it leaves, nowhere else.
+// Here: the dimensions and units of this trade. Factors: GNU units 2.22 agrees (tests/outside).
 #pragma once
 #include "engine/units/quantity.hpp"
 

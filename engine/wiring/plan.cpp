@@ -62,8 +62,8 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     return plan;
 }
 
-/// Another way is no choice where a part that does not obey the higher of two taps could get two: nothing shows that
-/// the board never lets two outputs live. Only the way that is taken first may hold on a condition, which it states.
+/// Another plan is no choice where a part that does not obey the higher of two taps could get two: nothing shows that
+/// the board never lets two outputs live. Only the plan that is taken first may hold on a condition, which it states.
 WiringPlan without_two_taps(WiringPlan other) {
     const bool two = std::any_of(other.truth.begin(), other.truth.end(),
                                  [](const TruthRow& row) { return row.live_taps.size() > 1; });

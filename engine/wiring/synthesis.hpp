@@ -19,7 +19,7 @@ namespace endbell::inline wiring {
 /// right or wrong, can make two taps live or join two sources. None: no set of coils does it.
 std::optional<Circuit> one_conductor(const TapTable& table, Sources sources);
 
-/// The part itself obeys the highest of several live taps: each source keeps its own way to a tap, and no tap
+/// The part itself obeys the highest of several live taps: each source keeps its own route to a tap, and no tap
 /// has two sources in any position.
 std::optional<Circuit> highest_wins(const TapTable& table, Sources sources);
 

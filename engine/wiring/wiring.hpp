@@ -1,4 +1,4 @@
-// From thermostat or board terminals to the part's taps, proven over every signal state.
+// engine/wiring: from thermostat or board terminals to the part's taps, proven over every signal state.
 //
 // This is the map of the folder. A state goes one way, and each file hands a value to the next (plan.cpp is the road):
 //     feed          how this job can feed this part: voltages, conductors, tap rule; no state yet

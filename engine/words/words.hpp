@@ -1,5 +1,6 @@
-// One reader for job files, plate text and catalog cells. Each reader is a function of the
-// field's text and gives one of four outcomes (read.hpp); write.hpp prints values so that they read back.
+// engine/words: how the trade writes values: one reader for job files, plate text and catalog cells, and one printer.
+// Each reader is a function of the field's text and gives one of four outcomes (read.hpp); write.hpp prints values so
+// that they read back.
 #pragma once
 #include "engine/words/air.hpp"
 #include "engine/words/electrical.hpp"
