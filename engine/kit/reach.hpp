@@ -14,7 +14,7 @@ namespace endbell::inline kit {
 ///
 /// Relays and bushings are counted: a remedy of two takes two of them, and one serves one remedy. So an accessory
 /// that could serve several counted remedies is a way for each choice of them.
-struct Way {
+struct AccessoryUse {
     std::array<int, 2> items{};  // of the shelf, ascending; the second in a chain only
     bool chain = false;
     Needs cures = 0;  // bit n: Reach::needs[n]
@@ -25,11 +25,11 @@ struct Way {
 
 /// Indices into the remedies, ascending; work-only ones are in none of the lists.
 struct Reach {
-    std::vector<int> needs;      // an allowed part cures it
-    std::vector<int> not_shown;  // a deciding size is missing on either side
-    std::vector<int> uncured;    // nothing cures it
-    std::vector<int> barred;     // of `uncured`: a part would, but the policy bars it
-    std::vector<Way> ways;       // single accessories by id, then chains
+    std::vector<int> needs;          // an allowed part cures it
+    std::vector<int> not_shown;      // a deciding size is missing on either side
+    std::vector<int> uncured;        // nothing cures it
+    std::vector<int> barred;         // of `uncured`: a part would, but the policy bars it
+    std::vector<AccessoryUse> uses;  // single accessories by id, then chains
 };
 
 Reach reach_of(const std::vector<Remedy>& remedies, const KitShelf& shelf);
@@ -39,6 +39,6 @@ inline constexpr int unknown_lead = 1'000'000;
 
 /// The uses as items of a cover. Two clash that hold one part (a part is chosen once) or parts that exclude
 /// each other.
-CoverProblem cover_problem(const std::vector<Way>& ways, const KitShelf& shelf);
+CoverProblem cover_problem(const std::vector<AccessoryUse>& uses, const KitShelf& shelf);
 
 }  // namespace endbell::inline kit

@@ -41,7 +41,7 @@ Finding both(Finding a, Finding b) {
 }
 
 // The first end is judged by shaft-diameter and shaft-length.
-Finding judge_second_end(const Question& q, const Motor& motor) {
+Finding judge_second_end(const Query& q, const Motor& motor) {
     const ShaftEnd end = second_end(q.job, motor);
     Finding found =
         both(judge_diameter(end, q.limits,
@@ -52,11 +52,11 @@ Finding judge_second_end(const Question& q, const Motor& motor) {
     return found;
 }
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const auto has = part.motor->double_shaft;
     const auto needs = q.job.plate.double_shaft.said();
-    Answer say(id, "common-practice", wanted(q.job.plate.double_shaft), offered(has));
+    FindingDraft say(id, "common-practice", wanted(q.job.plate.double_shaft), offered(has));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     if (!needs && has != true) return say.not_stated("plate.double_shaft");
     if (!has) return say.ask(Reason::part_does_not_say, {"motors.double_shaft"});

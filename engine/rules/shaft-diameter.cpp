@@ -9,10 +9,10 @@ constexpr std::string_view claim =
     "the shaft goes into the bore, alone or through a bushing, never by drilling";
 constexpr std::string_view id = rule_id::shaft_diameter;
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const ShaftEnd end = shaft_end(q.job, *part.motor);
-    Answer say(id, "common-practice", wanted(end.bore_or_shaft()), offered(end.diameter));
+    FindingDraft say(id, "common-practice", wanted(end.bore_or_shaft()), offered(end.diameter));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     return judge_diameter(end, q.limits, say);
 }

@@ -8,10 +8,10 @@ namespace {
 constexpr std::string_view claim = "the shaft reaches through the hub, and what is too long can be cut";
 constexpr std::string_view id = rule_id::shaft_length;
 
-Finding judge(const Question& q, const Part& part) {
+Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);
     const ShaftEnd end = shaft_end(q.job, *part.motor);
-    Answer say(id, "common-practice", wanted(end.needed_or_old()), offered(end.length));
+    FindingDraft say(id, "common-practice", wanted(end.needed_or_old()), offered(end.length));
     if (specified_assembly(q.job, part)) return say.from("inducer").fits(Reason::specified_assembly);
     return judge_length(end, q.limits, say);
 }

@@ -29,7 +29,7 @@ std::optional<Length> just_short_of(Length reading, Length within) {
 }
 
 // A shaft longer than what clears is cut back, where its maker lets it be cut.
-Finding judge_excess(const ShaftEnd& end, Length longest, bool room_measured, Answer say) {
+Finding judge_excess(const ShaftEnd& end, Length longest, bool room_measured, FindingDraft say) {
     if (end.cuttable == true) {
         Remedy cut = remedy(Cure::shaft_cut);
         cut.from = *end.length;
@@ -53,7 +53,7 @@ ShaftEnd shaft_end(const FailedUnit& job, const Motor& motor) {
 
 // Sizes are compared as they are: no clearance lets a shaft into a smaller bore. But a caliper in a bore reads low, and
 // shafts are made a little under their size: just under a standard size nobody knows which it is.
-Finding judge_diameter(const ShaftEnd& end, const Limits& limits, Answer say) {
+Finding judge_diameter(const ShaftEnd& end, const Limits& limits, FindingDraft say) {
     const auto bore = end.bore_or_shaft().said();
     const auto shaft = end.diameter;
     if (!bore) {
@@ -78,7 +78,7 @@ Finding judge_diameter(const ShaftEnd& end, const Limits& limits, Answer say) {
     return say.changes(Reason::bushing, {bushing});
 }
 
-Finding judge_length(const ShaftEnd& end, const Limits& limits, Answer say) {
+Finding judge_length(const ShaftEnd& end, const Limits& limits, FindingDraft say) {
     const auto needed = end.needed.said();
     const auto old = end.old_length.said();
     const auto room = end.room.said();

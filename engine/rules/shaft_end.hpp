@@ -3,7 +3,7 @@
 #include <optional>
 #include <string_view>
 
-#include "engine/rules/answer.hpp"
+#include "engine/rules/finding_draft.hpp"
 
 namespace endbell::inline rules {
 
@@ -29,8 +29,8 @@ struct ShaftEnd {
 ShaftEnd shaft_end(const FailedUnit& job, const Motor& motor);
 
 /// Does the shaft go into the bore, as it is or through a bushing? `say` knows both sides.
-Finding judge_diameter(const ShaftEnd& end, const Limits& limits, Answer say);
+Finding judge_diameter(const ShaftEnd& end, const Limits& limits, FindingDraft say);
 /// Does it reach through the hub and clear what is behind? Where the job says nothing of it, `say` goes on to that.
-Finding judge_length(const ShaftEnd& end, const Limits& limits, Answer say);
+Finding judge_length(const ShaftEnd& end, const Limits& limits, FindingDraft say);
 
 }  // namespace endbell::inline rules

@@ -596,8 +596,8 @@ Verdict double_shaft(const Pair& p) {
     if (!p.m->double_shaft) return needs ? open : yes;
     if (!*p.m->double_shaft) return is(needs, true) ? no : yes;
     if (!is(needs, true)) return p.m->shaft_cuttable == false ? yes : work;
-    const MeasuredFacts& now = p.job.measured;
-    const PlateFacts& plate = p.job.plate;
+    const MeasuredReadings& now = p.job.measured;
+    const PlateReadings& plate = p.job.plate;
     return std::max(
         into_bore(told(now.second_bore), told(plate.second_shaft_diameter), p.m->second_shaft_diameter),
         through_hub(told(now.second_shaft_needed), told(plate.second_shaft_length),
