@@ -14,7 +14,7 @@ int main(int argc, char** argv) {
         const endbell::StoredCatalog catalog(argv[1]);
         const endbell::FailedUnit job = endbell::read_job_file(argv[2]);
         const endbell::Selection answer =
-            endbell::select(job, {catalog, catalog.limits()}, endbell::policy_of(job));
+            endbell::select_part(job, {catalog, catalog.limits()}, endbell::policy_of(job));
         std::cout << endbell::word(answer.outcome) << '\n';
         if (answer.pick) {
             const endbell::Option& option = answer.options[static_cast<std::size_t>(*answer.pick)];

@@ -44,6 +44,7 @@ std::vector<Candidate> worth_asking(const Query& q, const MatchReport& report, c
 
 std::vector<const Candidate*> each_of(const std::vector<Candidate>& all) {
     std::vector<const Candidate*> pointers;
+    pointers.reserve(all.size());
     for (const Candidate& c : all) pointers.push_back(&c);
     return pointers;
 }

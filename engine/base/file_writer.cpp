@@ -38,6 +38,7 @@ FileWriter::~FileWriter() {
 }
 
 void FileWriter::write(std::string_view bytes) {
+    if (bytes.empty()) return;  // an empty view may point nowhere, which fwrite does not take
     if (std::fwrite(bytes.data(), 1, bytes.size(), file_) != bytes.size()) fail();
 }
 

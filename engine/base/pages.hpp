@@ -12,7 +12,7 @@ void bring_in(const void* start, std::size_t bytes);
 void bring_in_to_write(void* start, std::size_t bytes);
 
 /// A page of the larger kind, where a system has them: one of them stands for 512, and is brought in as soon as ten.
-constexpr std::size_t large_page = 2 * 1024 * 1024;
+constexpr std::size_t large_page = std::size_t{2} * 1024 * 1024;
 /// Whole large pages between these ends are to be brought in as such. Changes nothing but time.
 void prefer_large_pages(void* start, std::size_t bytes);
 

@@ -56,7 +56,7 @@ class CsvFile {
 };
 
 /// Longest row and most lines in one row. Longer is a quote that was never closed, or not a table.
-inline constexpr std::size_t longest_row = 64 * 1024;
+inline constexpr std::size_t longest_row = std::size_t{64} * 1024;
 inline constexpr std::size_t most_row_lines = 200;
 
 }  // namespace endbell::inline csv

@@ -24,7 +24,7 @@ class ChunkedArray {
   private:
     void push_many(std::uint16_t number, std::size_t times);
 
-    static constexpr std::size_t chunk = 128 * 1024;
+    static constexpr std::size_t chunk = std::size_t{128} * 1024;
     std::vector<std::unique_ptr<std::uint16_t[]>> chunks_;
     std::size_t size_ = 0;
 };

@@ -95,7 +95,7 @@ class Matcher;
 /// What an answer is looked up in.
 struct Books {
     const Catalog& catalog;
-    const Limits& limits;               // in force: a shop's may be stricter than the catalog's
+    const Limits& limits;              // in force: a shop's may be stricter than the catalog's
     const Matcher* matcher = nullptr;  // of this catalog; null: every part is asked
 };
 
