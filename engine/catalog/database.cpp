@@ -11,8 +11,6 @@ namespace endbell::inline catalog {
 
 namespace {
 
-constexpr int application_id = 1162757196;  // as in schema.sql
-
 /// SQLite reads "file:" names as URIs: every byte that is not plain is written as %XX.
 std::string uri(const std::filesystem::path& file, std::string_view query) {
     std::string name = "file:";
@@ -122,12 +120,12 @@ bool has_expected_shape(SQLite::Database& db, const std::vector<LaterColumn>& la
 
 /// Where a catalog may not be changed, a view shows the later columns of a table under its name.
 void show_later_columns(SQLite::Database& db, const std::vector<LaterColumn>& later) {
+    if (!later.empty()) db.exec("PRAGMA temp_store = MEMORY");
     for (std::size_t i = 0; i < later.size();) {
         const Table& table = later[i].table;
         std::string unknown;
         for (; i < later.size() && &later[i].table == &table; ++i)
             unknown += ", NULL AS " + quoted(later[i].column.name);
-        db.exec("PRAGMA temp_store = MEMORY");
         db.exec(fmt::format("CREATE TEMP VIEW {0} AS SELECT stored.*{1} FROM main.{0} AS stored",
                             quoted(table.name), unknown));
     }

@@ -16,7 +16,6 @@ constexpr std::string_view opening =
 -- it. Words are written with OR: for a list of three or more, IN builds a table of its own on every row that is inserted.
 -- Made from engine/fields by the catalog's tests: change those, not this.
 
-PRAGMA application_id = 1162757196; -- "ENDL"
 )sql";
 
 constexpr std::string_view own_tables = R"sql(-- Below: the store's own. None of it comes from a CSV column.
@@ -122,6 +121,7 @@ const int schema_version = ENDBELL_SCHEMA_VERSION;
 const std::string& schema_sql() {
     static const std::string sql = [] {
         std::string all(opening);
+        all += fmt::format("PRAGMA application_id = {}; -- \"ENDL\"\n", application_id);
         all += fmt::format("PRAGMA user_version = {}; -- schema version: migrations/README.md\n",
                            schema_version);
         for (const Table& table : tables()) all += table_sql(table);

@@ -11,6 +11,9 @@ namespace endbell::inline catalog {
 /// Counts the migrations of catalog-schema/migrations: each change of the tables adds one.
 extern const int schema_version;
 
+/// "ENDL": by this a file is told from other programs' databases.
+inline constexpr int application_id = 1162757196;
+
 /// What makes an empty catalog, in the order in which it is run.
 const std::string& schema_sql();
 

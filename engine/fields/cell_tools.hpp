@@ -1,13 +1,24 @@
 // What the readers of cells share.
 #pragma once
 #include <string>
+#include <string_view>
 #include <utility>
+#include <vector>
 
 #include "engine/base/text.hpp"
 #include "engine/fields/cell.hpp"
+#include "engine/model/word.hpp"
 #include "engine/words/read.hpp"
 
 namespace endbell::inline fields::cells {
+
+/// An enumeration's words, in its order.
+template <class E>
+std::vector<std::string_view> enum_words() {
+    std::vector<std::string_view> list;
+    for (const Word<E>& entry : Words<E>::table) list.push_back(entry.text);
+    return list;
+}
 
 inline Cell stored(Stored value) {
     return {std::move(value)};

@@ -13,13 +13,6 @@ namespace endbell::inline fields::cells {
 
 namespace {
 
-template <class E>
-std::vector<std::string> words_of() {
-    std::vector<std::string> list;
-    for (const Word<E>& entry : Words<E>::table) list.emplace_back(entry.text);
-    return list;
-}
-
 Cell unknown_word(std::string_view text, const std::vector<std::string>& known) {
     const std::string near = nearest(text, known);
     return refused("one of: " + joined(known, ", "),
@@ -27,9 +20,15 @@ Cell unknown_word(std::string_view text, const std::vector<std::string>& known) 
 }
 
 template <class E>
+Cell no_word_of(std::string_view text) {
+    const std::vector<std::string_view> words = enum_words<E>();
+    return unknown_word(text, {words.begin(), words.end()});
+}
+
+template <class E>
 Cell one_word(std::string_view text) {
     const Read<E> read = read_kind<E>(fold(text));
-    if (read.failed()) return unknown_word(text, words_of<E>());
+    if (read.failed()) return no_word_of<E>(text);
     return from_read(read, [](E value) { return Stored(std::string(word(value))); });
 }
 
@@ -136,7 +135,7 @@ Cell viewed_from(std::string_view text) {
 
 Cell labour_task(std::string_view text) {
     const std::string name = fold(text).text();
-    return from_word<ShopTask>(name) ? stored(name) : unknown_word(text, words_of<ShopTask>());
+    return from_word<ShopTask>(name) ? stored(name) : no_word_of<ShopTask>(text);
 }
 
 Cell limit_id(std::string_view text) {

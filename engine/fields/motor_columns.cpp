@@ -26,11 +26,7 @@ void take_rotation(RowReader& row, Motor& motor) {
 
 const RowColumns<Motor>& motor_columns() {
     static const RowColumns<Motor> columns{
-        unread<Motor>(kinds::part_number, {.name = "part_id",
-                                           .title = "Part",
-                                           .meaning = "The part that this row belongs to.",
-                                           .example = "T-050-115",
-                                           .need = Need::required}),
+        owned_by<Motor>(),
         member<&Motor::family>(kinds::family,
                                {.name = "family",
                                 .title = "Family",
@@ -224,14 +220,7 @@ const RowColumns<Motor>& motor_columns() {
                                     .example = "0.8",
                                     .bounds = above_zero("an efficiency above 0, at most 1", 1),
                                     .seen = Seen::by_people}),
-        member<&Motor::warranty_months>(kinds::count, {.name = "warranty_months",
-                                                       .title = "Warranty",
-                                                       .meaning = "Maker's warranty.",
-                                                       .example = "24",
-                                                       .bounds = between(0, 600, "0 to 600 months"),
-                                                       .seen = Seen::by_people,
-                                                       .unit = "months",
-                                                       .spellings = {"24"}}),
+        member<&Motor::warranty_months>(kinds::count, warranty()),
     };
     return columns;
 }

@@ -68,11 +68,7 @@ const RowColumns<Part>& part_columns() {
 
 const RowColumns<Rating>& rating_columns() {
     static const RowColumns<Rating> columns{
-        unread<Rating>(kinds::part_number, {.name = "part_id",
-                                            .title = "Part",
-                                            .meaning = "The part that this row belongs to.",
-                                            .example = "T-050-115",
-                                            .need = Need::required}),
+        owned_by<Rating>(),
         unread<Rating>(kinds::count, {.name = "rating",
                                       .title = "Rating",
                                       .meaning = "Counts the ratings of one motor from 1.",
@@ -113,11 +109,7 @@ const RowColumns<Rating>& rating_columns() {
 
 const RowColumns<Tap>& tap_columns() {
     static const RowColumns<Tap> columns{
-        unread<Tap>(kinds::part_number, {.name = "part_id",
-                                         .title = "Part",
-                                         .meaning = "The part that this row belongs to.",
-                                         .example = "T-050-115",
-                                         .need = Need::required}),
+        owned_by<Tap>(),
         member<&Tap::number>(kinds::count, {.name = "tap",
                                             .title = "Tap",
                                             .meaning = "Number as printed; for speed leads 1 is the lowest.",
@@ -158,11 +150,7 @@ const RowColumns<Tap>& tap_columns() {
 
 const RowColumns<PartTerminal>& terminal_columns() {
     static const RowColumns<PartTerminal> columns{
-        unread<PartTerminal>(kinds::part_number, {.name = "part_id",
-                                                  .title = "Part",
-                                                  .meaning = "The part that this row belongs to.",
-                                                  .example = "T-050-115",
-                                                  .need = Need::required}),
+        owned_by<PartTerminal>(),
         member<&PartTerminal::connector>(kinds::text, {.name = "connector",
                                                        .title = "Connector",
                                                        .meaning = "The plug or strip that it sits on.",
@@ -186,11 +174,7 @@ const RowColumns<PartTerminal>& terminal_columns() {
 
 const RowColumns<Module>& module_columns() {
     static const RowColumns<Module> columns{
-        unread<Module>(kinds::part_number, {.name = "part_id",
-                                            .title = "Part",
-                                            .meaning = "The part that this row belongs to.",
-                                            .example = "T-050-115",
-                                            .need = Need::required}),
+        owned_by<Module>(),
         member<&Module::program>(kinds::part_number,
                                  {.name = "program",
                                   .title = "Program",
@@ -210,25 +194,14 @@ const RowColumns<Module>& module_columns() {
                                                    .example = "1/3",
                                                    .bounds = above_zero("power above zero"),
                                                    .spellings = {"1/2", ".5 HP"}}),
-        member<&Module::warranty_months>(kinds::count, {.name = "warranty_months",
-                                                        .title = "Warranty",
-                                                        .meaning = "Maker's warranty.",
-                                                        .example = "24",
-                                                        .bounds = between(0, 600, "0 to 600 months"),
-                                                        .seen = Seen::by_people,
-                                                        .unit = "months",
-                                                        .spellings = {"24"}}),
+        member<&Module::warranty_months>(kinds::count, warranty()),
     };
     return columns;
 }
 
 const RowColumns<CureRow>& cure_columns() {
     static const RowColumns<CureRow> columns{
-        unread<CureRow>(kinds::part_number, {.name = "part_id",
-                                             .title = "Part",
-                                             .meaning = "The accessory.",
-                                             .example = "T-050-115",
-                                             .need = Need::required}),
+        owned_by<CureRow>("The accessory."),
         unread<CureRow>(kinds::count, {.name = "cure_no",
                                        .title = "Cure number",
                                        .meaning = "Counts the cures of one accessory from 1.",

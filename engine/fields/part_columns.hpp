@@ -7,6 +7,30 @@
 
 namespace endbell::inline fields {
 
+/// What several tables have: the part that a row is of, and its maker's warranty.
+inline Column part_id(std::string_view meaning = "The part that this row belongs to.") {
+    return column(kinds::part_number, {.name = "part_id",
+                                       .title = "Part",
+                                       .meaning = meaning,
+                                       .example = "T-050-115",
+                                       .need = Need::required});
+}
+/// The same where rows are read one after the other for the part that is asked for.
+template <class Row>
+RowColumn<Row> owned_by(std::string_view meaning = "The part that this row belongs to.") {
+    return {part_id(meaning)};
+}
+inline Column warranty() {
+    return {.name = "warranty_months",
+            .title = "Warranty",
+            .meaning = "Maker's warranty.",
+            .example = "24",
+            .bounds = between(0, 600, "0 to 600 months"),
+            .seen = Seen::by_people,
+            .unit = "months",
+            .spellings = {"24"}};
+}
+
 const RowColumns<Part>& part_columns();
 const RowColumns<Motor>& motor_columns();
 const RowColumns<Rating>& rating_columns();

@@ -5,11 +5,7 @@ namespace endbell::inline fields {
 
 std::vector<Column> module_fit_columns() {
     return {
-        column(kinds::part_number, {.name = "part_id",
-                                    .title = "Part",
-                                    .meaning = "The module.",
-                                    .example = "T-050-115",
-                                    .need = Need::required}),
+        part_id("The module."),
         column(kinds::part_number, {.name = "motor",
                                     .title = "Motor",
                                     .meaning = "A part_id of this catalog, or the number of an old motor.",
@@ -21,11 +17,7 @@ std::vector<Column> module_fit_columns() {
 
 std::vector<Column> exclude_columns() {
     return {
-        column(kinds::part_number, {.name = "part_id",
-                                    .title = "Part",
-                                    .meaning = "The accessory.",
-                                    .example = "T-050-115",
-                                    .need = Need::required}),
+        part_id("The accessory."),
         column(kinds::part_number, {.name = "other_part_id",
                                     .title = "Other part",
                                     .meaning = "The part that it cannot be used with.",
@@ -67,11 +59,7 @@ std::vector<Column> reference_columns() {
 
 std::vector<Column> offer_columns() {
     return {
-        column(kinds::part_number, {.name = "part_id",
-                                    .title = "Part",
-                                    .meaning = "The part that is offered.",
-                                    .example = "T-050-115",
-                                    .need = Need::required}),
+        part_id("The part that is offered."),
         column(kinds::text, {.name = "branch",
                              .title = "Branch",
                              .meaning = "Where it lies. Empty: anywhere.",

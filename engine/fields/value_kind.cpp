@@ -1,5 +1,6 @@
 #include "engine/fields/value_kind.hpp"
 
+#include "engine/fields/cell_tools.hpp"
 #include "engine/model/kinds.hpp"
 #include "engine/model/task.hpp"
 
@@ -7,12 +8,7 @@ namespace endbell::inline fields::kinds {
 
 namespace {
 
-template <class E>
-std::vector<std::string_view> enum_words() {
-    std::vector<std::string_view> list;
-    for (const Word<E>& entry : Words<E>::table) list.push_back(entry.text);
-    return list;
-}
+using cells::enum_words;
 
 /// Two of the directions need their viewing end, which is a column of its own.
 std::vector<std::string_view> rotation_words() {

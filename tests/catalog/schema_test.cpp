@@ -173,10 +173,8 @@ std::string dictionary() {
 
 // -- migrations
 
-/// The columns that the store of the newest migration has, table by table.
-std::map<std::string, std::set<std::string>> columns_of(const std::string& ddl) {
-    SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    db.exec(ddl);
+/// The columns that a store has, table by table.
+std::map<std::string, std::set<std::string>> columns_in(SQLite::Database& db) {
     std::map<std::string, std::set<std::string>> columns;
     for (const Table& table : tables()) {
         SQLite::Statement rows(db, "SELECT name FROM pragma_table_info(?)");
@@ -184,6 +182,11 @@ std::map<std::string, std::set<std::string>> columns_of(const std::string& ddl) 
         while (rows.executeStep()) columns[std::string(table.name)].insert(rows.getColumn(0).getString());
     }
     return columns;
+}
+std::map<std::string, std::set<std::string>> columns_of(const std::string& ddl) {
+    SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    db.exec(ddl);
+    return columns_in(db);
 }
 
 /// What turns a store of `before` into one of today; empty where nothing was added.
@@ -401,11 +404,5 @@ BOOST_AUTO_TEST_CASE(the_migrations_lead_from_the_first_store_to_this_one) {
         if (sql.find("user_version") != std::string::npos)
             BOOST_TEST(db.execAndGet("PRAGMA user_version").getInt() == number);
     }
-    std::map<std::string, std::set<std::string>> columns;
-    for (const Table& table : tables()) {
-        SQLite::Statement rows(db, "SELECT name FROM pragma_table_info(?)");
-        rows.bind(1, std::string(table.name));
-        while (rows.executeStep()) columns[std::string(table.name)].insert(rows.getColumn(0).getString());
-    }
-    BOOST_TEST((columns == columns_of(schema_sql())));
+    BOOST_TEST((columns_in(db) == columns_of(schema_sql())));
 }
