@@ -63,7 +63,7 @@ Read<Pressure> read_pressure(const Folded& words) {
         {"tesp", "esp", "totalstatic", "extstatic", "externalstatic", "static", "sp"},
         10,
         Nought::a_value};
-    scale.signed_ = true;
+    scale.may_be_negative = true;
     return read_quantity(words, scale);
 }
 

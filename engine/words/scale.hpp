@@ -23,8 +23,8 @@ struct Scale {
     std::vector<std::string_view> labels = {};                // words that may stand around it
     double most = 1e12;                                       // in the bare unit; beyond it is unreadable
     Nought nought = Nought::missing;
-    bool signed_ = false;    // a minus sign means something
-    bool thousands = false;  // the field has figures of a thousand and more
+    bool may_be_negative = false;  // a minus sign means something
+    bool thousands = false;        // the field has figures of a thousand and more
 };
 
 namespace words_detail {
@@ -80,7 +80,7 @@ Read<Quantity<D>> read_quantity(const Folded& words, const Scale<D>& scale) {
     if (is_missing(words)) return not_written<Q>();
     if (is_spreadsheet_damage(words)) return ask_spreadsheet<Q>(words);
     const auto m = measure(words.text());
-    if (!m || (m->negative && !scale.signed_)) return unreadable<Q>(words, scale.expected);
+    if (!m || (m->negative && !scale.may_be_negative)) return unreadable<Q>(words, scale.expected);
     const Unit<D>* unit = words_detail::unit_of(scale, *m);
     if (!unit) return unreadable<Q>(words, scale.expected);
     if (m->number.comma_unclear && !scale.thousands) return ask_comma<Q>(words, m->number);
