@@ -61,11 +61,10 @@ double power_factor(Family family) {
         case Family::capacitor_run:
             return 0.90;  // 0.65 to 0.98 seen on plates
         case Family::three_phase:
-            return 0.75;  // common practice, small motors
-        case Family::shaded_pole:
-            return 0.60;  // common practice
+            return 0.75;           // common practice, small motors
+        case Family::shaded_pole:  // common practice
         default:
-            return 0.60;  // 0.53 to 0.65; 9.6 A at 115 V for 3/4 hp at 80 % gives 0.633
+            return 0.60;  // electronic: 0.53 to 0.65; 9.6 A at 115 V for 3/4 hp at 80 % gives 0.633
     }
 }
 

@@ -15,9 +15,9 @@ namespace {
 void ask_for(const void* start, std::size_t bytes, int advice) {
     if (bytes == 0) return;
     static const auto page = static_cast<std::uintptr_t>(sysconf(_SC_PAGESIZE));
-    const std::uintptr_t first = reinterpret_cast<std::uintptr_t>(start) / page * page;
-    const std::uintptr_t end = (reinterpret_cast<std::uintptr_t>(start) + bytes + page - 1) / page * page;
-    madvise(reinterpret_cast<void*>(first), end - first, advice);
+    const std::uintptr_t before = reinterpret_cast<std::uintptr_t>(start) % page;
+    char* const first = static_cast<char*>(const_cast<void*>(start)) - before;
+    madvise(first, (before + bytes + page - 1) / page * page, advice);
 }
 
 }  // namespace
@@ -38,9 +38,10 @@ void bring_in_to_write(void*, std::size_t) {}
 
 void prefer_large_pages([[maybe_unused]] void* start, [[maybe_unused]] std::size_t bytes) {
 #if defined(MADV_HUGEPAGE)
-    const auto begin = (reinterpret_cast<std::uintptr_t>(start) + large_page - 1) / large_page * large_page;
-    const auto end = (reinterpret_cast<std::uintptr_t>(start) + bytes) / large_page * large_page;
-    if (begin < end) madvise(reinterpret_cast<void*>(begin), end - begin, MADV_HUGEPAGE);
+    const std::uintptr_t past = reinterpret_cast<std::uintptr_t>(start) % large_page;
+    const std::size_t skipped = past == 0 ? 0 : large_page - past;
+    if (bytes < skipped + large_page) return;
+    madvise(static_cast<char*>(start) + skipped, (bytes - skipped) / large_page * large_page, MADV_HUGEPAGE);
 #endif
 }
 

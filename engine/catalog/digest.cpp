@@ -159,7 +159,7 @@ std::string write_digest(SQLite::Database& db, int number, const RowSums& sums) 
         write.exec();
         write.reset();
     }
-    const std::string digest = digest_of(sums);
+    std::string digest = digest_of(sums);
     SQLite::Statement generation(db, "INSERT OR REPLACE INTO generation VALUES (1, ?, ?)");
     generation.bind(1, number);
     generation.bind(2, digest);

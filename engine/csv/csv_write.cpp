@@ -22,7 +22,7 @@ bool looks_like_a_formula(std::string_view text) {
 }
 
 std::string csv_cell(const std::string& text) {
-    const std::string safe = looks_like_a_formula(text) ? "'" + text : text;
+    std::string safe = looks_like_a_formula(text) ? "'" + text : text;
     if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
     std::string quoted(2 * safe.size() + 2, '\0');  // were every byte a quote
     quoted.resize(csv_write(quoted.data(), quoted.size(), safe.data(), safe.size()));

@@ -136,6 +136,7 @@ void Decoder::settle(Encoding encoding) {
     known_ = encoding;
     if (encoding == Encoding::utf8) return;
     iconv_t opened = iconv_open("UTF-8", std::string(word(encoding)).c_str());
+    // NOLINTNEXTLINE(performance-no-int-to-ptr): POSIX has no other name for its failure
     ensure(opened != reinterpret_cast<iconv_t>(-1), "iconv knows UTF-16 and Windows-1252");
     iconv_ = opened;
 }

@@ -131,7 +131,7 @@ Read<HeatRate> read_heat(const Folded& words, HeatSide side) {
                                {},
                                2e6};
     scale.thousands = true;
-    const Read<HeatRate> read = read_quantity(words.left_with(text), scale);
+    Read<HeatRate> read = read_quantity(words.left_with(text), scale);
     if (!read.reading) return read;
     if (side != HeatSide::not_said && said != HeatSide::not_said && said != side) {
         return ask<HeatRate>(words,

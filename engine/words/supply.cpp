@@ -114,7 +114,7 @@ System read_supply(const Folded& words) {
 }
 
 std::string write(const SupplySystem& system) {
-    const std::string line = called(system.line);
+    std::string line = called(system.line);
     const std::string hertz_written = system.frequency ? "-" + shortest(system.frequency->in(hertz)) : "";
     switch (system.kind) {
         case SupplyKind::bare:

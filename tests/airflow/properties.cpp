@@ -156,7 +156,6 @@ void sound(const AirPlan& plan, const CallAir& call) {
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(any_job_and_any_part_give_a_sound_plan) {
-    const Limits limits;
     int computed = 0, met = 0;
     for (unsigned seed = 1; seed <= 4000; ++seed) {
         Dice dice(seed);
@@ -181,7 +180,6 @@ BOOST_AUTO_TEST_CASE(any_job_and_any_part_give_a_sound_plan) {
 }
 
 BOOST_AUTO_TEST_CASE(more_torque_never_moves_less_air_and_a_tighter_duct_never_more) {
-    const Limits limits;
     for (unsigned seed = 1; seed <= 300; ++seed) {
         Dice dice(seed);
         FailedUnit job = furnace();

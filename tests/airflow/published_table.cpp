@@ -12,7 +12,7 @@ using namespace endbell::test;
 namespace {
 
 struct Cell {
-    double cfm_, esp, rpm_, bhp;
+    double flow, esp, speed, bhp;
 };
 const Cell cells[] = {{4750, .20, 470, .75},   {2750, 1.20, 820, 1.30}, {4750, .40, 575, 1.10},
                       {4000, .80, 715, 1.40},  {3000, 1.40, 885, 1.70}, {2750, .40, 505, .50},
@@ -27,7 +27,7 @@ BlowerRow row(double q, double e, double n, double hp) {
 
 std::vector<BlowerRow> rows_of_cells() {
     std::vector<BlowerRow> rows;
-    for (const Cell& c : cells) rows.push_back(row(c.cfm_, c.esp, c.rpm_, c.bhp));
+    for (const Cell& c : cells) rows.push_back(row(c.flow, c.esp, c.speed, c.bhp));
     return rows;
 }
 
@@ -43,11 +43,11 @@ std::vector<BlowerRow> reference_rows() {
 
 BOOST_AUTO_TEST_CASE(the_fitted_curves_pass_through_the_printed_cells) {
     for (const Cell& c : cells) {
-        BOOST_TEST_CONTEXT(c.cfm_ << " cfm at " << c.esp) {
-            const double e = static_of(whole_table, rpm(c.rpm_), cfm(c.cfm_)).in(inch_water);
+        BOOST_TEST_CONTEXT(c.flow << " cfm at " << c.esp) {
+            const double e = static_of(whole_table, rpm(c.speed), cfm(c.flow)).in(inch_water);
             BOOST_CHECK_SMALL(e - c.esp, 0.0103 + 0.0005);  // largest residual of the whole table
-            const double t = torque_of(whole_table, rpm(c.rpm_), cfm(c.cfm_)).in(pound_foot);
-            BOOST_CHECK_CLOSE(t, 5252.113 * c.bhp / c.rpm_, 5.1);  // likewise
+            const double t = torque_of(whole_table, rpm(c.speed), cfm(c.flow)).in(pound_foot);
+            BOOST_CHECK_CLOSE(t, 5252.113 * c.bhp / c.speed, 5.1);  // likewise
         }
     }
 }
@@ -123,7 +123,6 @@ BOOST_AUTO_TEST_CASE(a_table_that_does_not_decide_is_refused) {
 }
 
 BOOST_AUTO_TEST_CASE(a_job_with_its_blower_table_is_solved_on_it) {
-    const Limits limits;
     FailedUnit job = furnace();
     job.measured.speed = known(rpm(989.03));
     job.measured.airflow = known(cfm(1200));
@@ -158,7 +157,6 @@ BOOST_AUTO_TEST_CASE(a_job_with_its_blower_table_is_solved_on_it) {
 }
 
 BOOST_AUTO_TEST_CASE(a_table_without_a_static_reading_falls_back_on_the_torque_ratio) {
-    const Limits limits;
     FailedUnit job = furnace();
     job.measured.static_total = {};
     job.equipment.blower_table = known(reference_rows());

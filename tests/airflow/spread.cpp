@@ -33,7 +33,6 @@ class Chance {
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(the_truth_lies_within_the_printed_spread) {
-    const Limits limits;
     Chance chance;
     int asked = 0, inside = 0;
     double widest = 0;

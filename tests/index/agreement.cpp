@@ -75,10 +75,10 @@ std::string text(const Matched& matched) {
         out << "--\n";
     }
     const auto curable = [](const Remedy& a) { return a.cure != Cure::shaft_bushing; };
-    for (const std::size_t most : {1, 5, 40}) {
+    for (const std::size_t most : {1U, 5U, 40U}) {
         for (const CandidateName& s : matched.more->next(most, curable)) out << "curable " << text(s) << '\n';
     }
-    for (const std::size_t most : {5, 1000}) {
+    for (const std::size_t most : {5U, 1000U}) {
         for (const CandidateName& s : matched.more->next(most)) out << "more " << text(s) << '\n';
     }
     for (const Candidate& c : r.near_misses) {

@@ -16,9 +16,9 @@ struct Shop {
         motors;  // part_id,family,phase,poles,frame,shaft_diameter_in,shaft_length_in,shaft_flat_in,capacitor_uf,rotation
     std::string ratings;  // part_id,rating,power_hp,volts,amps,speed_rpm
     std::string taps;     // part_id,tap,torque_ozft,speed_rpm
-    std::string references = "";
+    std::string references;
     std::string offers = "M,S,10.00,USD,2026-01-01\n";
-    std::string excludes = "";
+    std::string excludes;
 
     QualityReport check(const std::optional<Date>& as_of = {}) const {
         Folder folder;

@@ -69,9 +69,7 @@ BOOST_AUTO_TEST_CASE(amounts_are_read_exactly) {
 
 BOOST_AUTO_TEST_CASE(what_is_not_plainly_an_amount_is_refused) {
     for (const char* text : {"", " ", "$", "12,50", "1.234,50", "1,23", "12,3456", ",123", "12.345", "1.2.3",
-                             "12a", "1e3", "1 234", "--1", "NaN", "9999999999999999",
-                             "\xe2\x82\xac"
-                             "12"}) {
+                             "12a", "1e3", "1 234", "--1", "NaN", "9999999999999999", "\u20ac12"}) {
         BOOST_TEST_CONTEXT("'" << text << "'") {
             BOOST_TEST(!minor_of(text).has_value());
         }
