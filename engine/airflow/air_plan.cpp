@@ -8,6 +8,7 @@
 #include "engine/airflow/machine.hpp"
 #include "engine/airflow/prediction.hpp"
 #include "engine/airflow/serve_calls.hpp"
+#include "engine/airflow/speed_leads.hpp"
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline airflow {
@@ -160,7 +161,10 @@ AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, co
     if (!part.motor && !part.module) return plan;
     planner.read_table();
     planner.predict();
-    if (!plan.taps.empty()) serve_by_taps(plan, job, limits, planner.needs.heat_factor);
+    const bool own_leads = takes_over_leads(job, facts, part);
+    const Sharing sharing = own_leads ? Sharing::one_call_a_tap : Sharing::allowed;
+    if (!plan.taps.empty()) serve_by_taps(plan, job, limits, planner.needs.heat_factor, sharing);
+    if (own_leads) give_leads(plan, job, part);
     for (CallAir& call : plan.calls) {
         add(plan.lacking, call.lacking);
         if (!plan.computed && has_window(call)) {

@@ -34,8 +34,9 @@ struct CallAir {
     Call call = Call::circulate;
     Airflow low, target, high;  // the window; all 0 when it is not known
     WindowBasis basis = WindowBasis::circulation;
-    bool hard = false;       // never traded away: electric heat, furnace rise
-    std::optional<int> tap;  // none: unmet, not known, or a programmed airflow without taps
+    bool hard = false;                     // never traded away: electric heat, furnace rise
+    std::optional<int> tap;                // none: unmet, not known, or a programmed airflow without taps
+    std::optional<LeadBasis> provisional;  // the tap is a speed lead that no airflow shows to be right
     bool met = false;
     std::optional<UnmetReason> unmet_reason;  // of a call that is not met
     std::vector<std::string> lacking;         // job keys that the window needs

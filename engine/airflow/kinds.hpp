@@ -48,6 +48,18 @@ constexpr auto words_of(UnmetReason) {
                       Word<UnmetReason>{UnmetReason::by_the_board, "by the board"}};
 }
 
+/// What a speed lead was chosen by, where no airflow shows that it is right.
+enum class LeadBasis {
+    in_use,      // it has the place of the lead that ran in this call
+    nearest,     // of the leads that are free, none is nearer to the call's target
+    usual_order  // common practice: high for cooling, the next lower for heating
+};
+constexpr auto words_of(LeadBasis) {
+    return std::array{Word<LeadBasis>{LeadBasis::in_use, "lead in use"},
+                      Word<LeadBasis>{LeadBasis::nearest, "nearest lead"},
+                      Word<LeadBasis>{LeadBasis::usual_order, "usual order"}};
+}
+
 /// What is to be said of a call that is met.
 enum class CallCaution {
     off_target,         // limit airflow.match

@@ -5,6 +5,7 @@
 
 #include "engine/airflow/air.hpp"
 #include "engine/airflow/assumptions.hpp"
+#include "engine/airflow/speed_leads.hpp"
 #include "engine/airflow/spread.hpp"
 #include "engine/model/limit.hpp"
 
@@ -59,12 +60,18 @@ CallWindow window_of(const CallAir& call) {
     return {call.call, call.low, call.target, call.high, call.hard};
 }
 
-void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor) {
+void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor,
+                   Sharing sharing) {
     std::vector<std::size_t> which, taps;
     std::vector<CallWindow> windows;
     std::vector<TapFlow> flows;
+    std::optional<std::size_t> aside;
     for (std::size_t i = 0; i < plan.calls.size(); ++i) {
         if (!has_window(plan.calls[i])) continue;
+        if (sharing == Sharing::one_call_a_tap && !takes_a_lead(job, plan.calls[i].call)) {
+            aside = i;
+            continue;
+        }
         which.push_back(i);
         windows.push_back(window_of(plan.calls[i]));
     }
@@ -73,20 +80,24 @@ void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, H
         taps.push_back(i);
         flows.push_back({plan.taps[i].airflow.value(), plan.taps[i].airflow.plus_minus()});
     }
-    const TapAssignment choice = assign_taps(windows, flows);
-    for (std::size_t i = 0; i < which.size(); ++i) {
-        CallAir& call = plan.calls[which[i]];
-        if (!choice.tap[i]) {
+    const auto serve = [&](CallAir& call, const CallWindow& window, std::optional<int> flow) {
+        if (!flow) {
             explain_unmet(call, plan, flows);
-            continue;
+            return;
         }
-        const auto flow = static_cast<std::size_t>(*choice.tap[i]);
-        const TapAir& tap = plan.taps[taps[flow]];
+        const auto at = static_cast<std::size_t>(*flow);
+        const TapAir& tap = plan.taps[taps[at]];
         call.tap = tap.tap;
         call.met = true;
-        call.assured = assured_in(windows[i], flows[flow]);
+        call.assured = assured_in(window, flows[at]);
         expect_rise(call, tap.airflow, heat_factor);
         caution(call, tap, job, limits);
+    };
+    const TapAssignment choice = assign_taps(windows, flows, sharing);
+    for (std::size_t i = 0; i < which.size(); ++i) serve(plan.calls[which[i]], windows[i], choice.tap[i]);
+    if (aside) {
+        const CallWindow window = window_of(plan.calls[*aside]);
+        serve(plan.calls[*aside], window, assign_taps({window}, flows).tap.front());
     }
 }
 

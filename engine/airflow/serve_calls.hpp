@@ -10,8 +10,10 @@ bool has_window(const CallAir& call);
 CallWindow window_of(const CallAir& call);
 
 /// Gives each call its tap by the exact assignment, or the reason why it has none. Overloaded taps serve
-/// nobody. REQUIRES: plan.taps and plan.calls are filled.
-void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor);
+/// nobody. A call for circulation that no terminal is named for takes no lead from the others. REQUIRES: plan.taps and
+/// plan.calls are filled.
+void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, HeatFactor heat_factor,
+                   Sharing sharing);
 
 /// Judges `call.programmed` against the call's own window.
 /// REQUIRES: has_window(call); an absent programmed point means that a limit binds at any airflow.

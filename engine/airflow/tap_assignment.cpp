@@ -10,15 +10,15 @@ namespace {
 TapScore worth(const CallWindow& window, const TapFlow& flow) {
     TapScore score;
     score.hard_met = window.hard;
-    score.hard_assured = window.hard && assured_in(window, flow);
     score.soft_met = !window.hard;
+    score.hard_assured = window.hard && assured_in(window, flow);
     score.comfort = comfort_of(window, flow.airflow);
     return score;
 }
 
 TapScore sum(const TapScore& a, const TapScore& b) {
-    return {a.hard_met + b.hard_met, a.hard_assured + b.hard_assured, a.soft_met + b.soft_met,
-            a.comfort + b.comfort};
+    return {a.hard_met + b.hard_met, a.soft_met + b.soft_met, a.apart + b.apart,
+            a.hard_assured + b.hard_assured, a.comfort + b.comfort};
 }
 
 /// Calls are decided in order, taps tried in ascending index with "unmet" last: the first best found is the
@@ -26,8 +26,12 @@ TapScore sum(const TapScore& a, const TapScore& b) {
 /// most.
 class TapSearch {
   public:
-    TapSearch(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows)
-        : windows_(windows), flows_(flows), hope_(windows.size() + 1), now_(windows.size()) {
+    TapSearch(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows, Sharing sharing)
+        : windows_(windows),
+          flows_(flows),
+          sharing_(sharing),
+          hope_(windows.size() + 1),
+          now_(windows.size()) {
         for (std::size_t i = windows.size(); i-- > 0;) {
             hope_[i] = sum(hope_[i + 1], most(windows[i]));
         }
@@ -47,8 +51,8 @@ class TapSearch {
         for (const TapFlow& flow : flows_) {
             if (!in_window(window, flow.airflow)) continue;
             const TapScore one = worth(window, flow);
-            most = {std::max(most.hard_met, one.hard_met), std::max(most.hard_assured, one.hard_assured),
-                    std::max(most.soft_met, one.soft_met), std::max(most.comfort, one.comfort)};
+            most = {std::max(most.hard_met, one.hard_met), std::max(most.soft_met, one.soft_met), 0,
+                    std::max(most.hard_assured, one.hard_assured), std::max(most.comfort, one.comfort)};
         }
         return most;
     }
@@ -63,6 +67,21 @@ class TapSearch {
         return true;
     }
 
+    /// The calls before this one that are on the tap already.
+    int sharers(std::size_t call, int tap) const {
+        return static_cast<int>(
+            std::count(now_.begin(), now_.begin() + static_cast<std::ptrdiff_t>(call), tap));
+    }
+
+    /// Of the pairs that this call makes on the tap, minus those of which one has a nearer tap.
+    int merged(std::size_t call, int tap) const {
+        const bool mine = has_nearer(windows_[call], flows_, tap);
+        int pairs = 0;
+        for (std::size_t j = 0; j < call; ++j)
+            pairs += now_[j] == tap && (mine || has_nearer(windows_[j], flows_, tap)) ? 1 : 0;
+        return -pairs;
+    }
+
     void descend(std::size_t call, const TapScore& so_far) {
         if (sum(so_far, hope_[call]) <= best_.score) return;
         if (call == windows_.size()) {
@@ -71,8 +90,13 @@ class TapSearch {
         }
         for (std::size_t t = 0; t < flows_.size(); ++t) {
             if (!in_window(windows_[call], flows_[t].airflow) || !monotone(call, flows_[t].airflow)) continue;
-            now_[call] = static_cast<int>(t);
-            descend(call + 1, sum(so_far, worth(windows_[call], flows_[t])));
+            const int tap = static_cast<int>(t);
+            const bool shared = sharers(call, tap) > 0;
+            if (shared && sharing_ == Sharing::one_call_a_tap) continue;
+            TapScore score = worth(windows_[call], flows_[t]);
+            if (shared) score.apart = merged(call, tap);
+            now_[call] = tap;
+            descend(call + 1, sum(so_far, score));
         }
         now_[call].reset();
         descend(call + 1, so_far);
@@ -80,6 +104,7 @@ class TapSearch {
 
     const std::vector<CallWindow>& windows_;
     const std::vector<TapFlow>& flows_;
+    Sharing sharing_;
     std::vector<TapScore> hope_;
     std::vector<std::optional<int>> now_;
     TapAssignment best_;
@@ -104,6 +129,17 @@ int comfort_of(const CallWindow& window, Airflow airflow) {
     return static_cast<int>(std::floor(1000 * (room - off) / room));
 }
 
+bool has_nearer(const CallWindow& window, const std::vector<TapFlow>& flows, int tap) {
+    const auto off = [&](const TapFlow& flow) {
+        const Airflow more = flow.airflow - window.target;
+        return more < Airflow() ? Airflow() - more : more;
+    };
+    const Airflow mine = off(flows[static_cast<std::size_t>(tap)]);
+    return std::any_of(flows.begin(), flows.end(), [&](const TapFlow& other) {
+        return in_window(window, other.airflow) && off(other) < mine;
+    });
+}
+
 bool must_not_exceed(Call lesser, Call greater) {
     switch (lesser) {
         case Call::circulate:
@@ -119,8 +155,9 @@ bool must_not_exceed(Call lesser, Call greater) {
     }
 }
 
-TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows) {
-    return TapSearch(windows, flows).run();
+TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows,
+                          Sharing sharing) {
+    return TapSearch(windows, flows, sharing).run();
 }
 
 }  // namespace endbell::inline airflow

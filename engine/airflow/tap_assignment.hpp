@@ -22,10 +22,11 @@ struct TapFlow {
 
 /// What an assignment is worth, most important first. A later field never buys back an earlier one.
 struct TapScore {
-    int hard_met = 0;      // hard calls with a tap in their window
-    int hard_assured = 0;  // of those, how many hold over the whole uncertainty
+    int hard_met = 0;  // hard calls with a tap in their window
     int soft_met = 0;
-    int comfort = 0;  // sum over calls of `comfort_of`
+    int apart = 0;         // minus the pairs of calls on one tap of which one has a nearer tap in its window
+    int hard_assured = 0;  // of the hard calls that are met, how many hold over the whole uncertainty
+    int comfort = 0;       // sum over calls of `comfort_of`
     friend auto operator<=>(const TapScore&, const TapScore&) = default;
 };
 
@@ -43,8 +44,15 @@ bool assured_in(const CallWindow& window, const TapFlow& flow);
 /// cooling, circulation before cooling. One tap may serve both.
 bool must_not_exceed(Call lesser, Call greater);
 
+/// Another tap of the window is nearer to its target than this one.
+bool has_nearer(const CallWindow& window, const std::vector<TapFlow>& flows, int tap);
+
+/// Whether two calls may share a tap: a lead that each output of a board feeds by itself takes one.
+enum class Sharing { allowed, one_call_a_tap };
+
 /// Every call gets a tap in its window or none, stages are monotone, the score is the greatest possible; of
 /// equal scores the one whose tap indices come first in order (unmet last). Exact: a search with a bound.
-TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows);
+TapAssignment assign_taps(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& flows,
+                          Sharing sharing = Sharing::allowed);
 
 }  // namespace endbell::inline airflow

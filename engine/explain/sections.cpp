@@ -216,6 +216,7 @@ void add_air(Document& to, const AirPlan& air) {
             const bool window = c.high > Airflow();
             std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes")
                                     : (c.unmet_reason ? "no: " + text(word(*c.unmet_reason)) : "no");
+            if (c.provisional) met += "; provisional: " + text(word(*c.provisional));
             for (CallCaution caution : c.cautions) met += ", " + text(word(caution));
             calls.rows.push_back(
                 {text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",

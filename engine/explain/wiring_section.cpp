@@ -59,11 +59,12 @@ void add_taps(Document& to, const WiringPlan& plan) {
                {},
                "By the terminals in the catalog, never by wire colour."};
     for (const TapRow& tap : plan.taps) {
-        table.rows.push_back({std::to_string(tap.tap),
-                              tap.terminal.empty() ? "not in the catalog" : tap.terminal,
-                              tap.parked ? "cap and insulate on its own"
-                                         : (tap.from.empty() ? "leave open" : place_list(plan, tap.from)),
-                              tap.states.empty() ? "-" : joined(tap.states, ", ")});
+        table.rows.push_back(
+            {std::to_string(tap.tap), tap.terminal.empty() ? "not in the catalog" : tap.terminal,
+             tap.parked ? "cap and insulate on its own"
+                        : (tap.from.empty() ? "leave open" : place_list(plan, tap.from)),
+             (tap.states.empty() ? "-" : joined(tap.states, ", ")) +
+                 (tap.provisional ? "; provisional: " + std::string(word(*tap.provisional)) : "")});
     }
     to.add(table);
 }

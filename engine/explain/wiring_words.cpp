@@ -24,6 +24,13 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
     {WiringCaution::parked_leads_are_live,
      "Unused speed leads carry voltage while the motor runs: cap and insulate each on its own, never join "
      "them."},
+    {WiringCaution::leads_are_provisional,
+     "No airflow shows that these speed leads are right. Set them by static pressure and temperature rise at "
+     "start-up: move a call to the next lead up or down until it is inside its window."},
+    {WiringCaution::fuel_heat_lead_needs_a_rise,
+     "The heat lead is not final: measure the temperature rise at every stage and change the lead until the "
+     "rise is "
+     "inside the plate's range. Do not leave the furnace before that."},
     {WiringCaution::line_coils_and_24v_contacts,
      "The relays' coils are at line voltage and their contacts at 24 V: keep the two wirings apart, in "
      "rated boxes."},

@@ -19,6 +19,8 @@ template <>
 inline constexpr bool can_append<std::string> = true;
 template <>
 inline constexpr bool can_append<Terminal> = true;
+template <>
+inline constexpr bool can_append<LeadInUse> = true;
 template <class T>
 inline constexpr bool can_append<std::vector<T>> = can_append<T>;
 
@@ -29,6 +31,10 @@ inline void append_value(std::string& to, const std::string& text) {
 inline void append_value(std::string& to, const Terminal& terminal) {
     append_value(to, terminal.name);
     append(to, as_number(terminal.call));
+}
+inline void append_value(std::string& to, const LeadInUse& in_use) {
+    append(to, as_number(in_use.call));
+    append(to, as_number(in_use.lead));
 }
 template <class T>
 requires is_scalar<T>

@@ -37,6 +37,13 @@ inline std::string write_terminals(const std::vector<Terminal>& terminals) {
     return text;
 }
 
+inline std::string write_leads(const std::vector<LeadInUse>& leads) {
+    std::string text;
+    for (const LeadInUse& l : leads)
+        text += (text.empty() ? "" : "; ") + write(l.call) + " = " + write(l.lead);
+    return text;
+}
+
 inline std::string write_states(const std::vector<CustomState>& states) {
     std::string text;
     for (const CustomState& s : states) {
@@ -61,6 +68,8 @@ template <class T>
 std::string value_text(const T& value) {
     if constexpr (std::is_same_v<T, std::vector<Terminal>>)
         return write_terminals(value);
+    else if constexpr (std::is_same_v<T, std::vector<LeadInUse>>)
+        return write_leads(value);
     else if constexpr (std::is_same_v<T, std::vector<CustomState>>)
         return write_states(value);
     else if constexpr (std::is_same_v<T, std::vector<BlowerRow>>)

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "engine/base/text.hpp"
 #include "engine/fields/key_row.hpp"
 
@@ -5,23 +7,57 @@ namespace endbell::inline fields {
 
 namespace {
 
-/// "G = circulate; Y1 = cool": a label and the call it stands for.
+struct LabelAndWord {
+    std::string label, word;
+};
+
+/// "G = circulate; Y1 = cool": what stands on both sides of each sign; none where a side is missing.
+std::optional<std::vector<LabelAndWord>> pairs_of(std::string_view text) {
+    std::vector<LabelAndWord> pairs;
+    for (const std::string& part : split(text, ';')) {
+        if (trimmed(part).empty()) continue;
+        const std::vector<std::string> sides = split(part, '=');
+        if (sides.size() != 2 || trimmed(sides[0]).empty()) return std::nullopt;
+        pairs.push_back({std::string(trimmed(sides[0])), sides[1]});
+    }
+    return pairs;
+}
+
+/// A label and the call it stands for.
 Read<std::vector<Terminal>> read_terminals(const Folded& words) {
     using List = std::vector<Terminal>;
     if (is_missing(words)) return not_written<List>();
+    const auto pairs = pairs_of(words.raw());
+    if (!pairs)
+        return unreadable<List>(words, "labels with their calls, such as {G = \"circulate\", Y1 = \"cool\"}");
     List list;
-    for (const std::string& part : split(words.raw(), ';')) {
-        if (trimmed(part).empty()) continue;
-        const std::vector<std::string> sides = split(part, '=');
-        if (sides.size() != 2 || trimmed(sides[0]).empty()) {
-            return unreadable<List>(words,
-                                    "labels with their calls, such as {G = \"circulate\", Y1 = \"cool\"}");
-        }
-        const Read<Call> call = read_kind<Call>(fold(sides[1]));
-        if (call.failed())
-            return unreadable<List>(words,
-                                    "for " + std::string(trimmed(sides[0])) + " one of " + call.expected);
-        if (call.reading) list.push_back({std::string(trimmed(sides[0])), *call.reading});
+    for (const auto& [label, word] : *pairs) {
+        const Read<Call> call = read_kind<Call>(fold(word));
+        if (call.failed()) return unreadable<List>(words, "for " + label + " one of " + call.expected);
+        if (call.reading) list.push_back({label, *call.reading});
+    }
+    return read_as<List>(words, list);
+}
+
+/// "cool = high; heat = medium low": a call and the lead that ran in it, each call once.
+Read<std::vector<LeadInUse>> read_leads(const Folded& words) {
+    using List = std::vector<LeadInUse>;
+    if (is_missing(words)) return not_written<List>();
+    const auto pairs = pairs_of(words.raw());
+    if (!pairs)
+        return unreadable<List>(words,
+                                "calls with their leads, such as {cool = \"high\", heat = \"medium low\"}");
+    List list;
+    for (const auto& [label, word] : *pairs) {
+        const Read<Call> call = read_kind<Call>(fold(label));
+        if (call.failed()) return unreadable<List>(words, "before each sign one of " + call.expected);
+        if (!call.reading) return unreadable<List>(words, "a call, such as cool or heat, before each sign");
+        const Read<SpeedLead> lead = read_kind<SpeedLead>(fold(word));
+        if (lead.failed()) return unreadable<List>(words, "for " + label + " one of " + lead.expected);
+        const bool twice = std::any_of(list.begin(), list.end(),
+                                       [&](const LeadInUse& l) { return l.call == *call.reading; });
+        if (twice) return unreadable<List>(words, "each call once; " + label + " stands twice");
+        if (lead.reading) list.push_back({*call.reading, *lead.reading});
     }
     return read_as<List>(words, list);
 }
@@ -97,6 +133,11 @@ JobKeys controls_keys() {
              "G = circulate; Y1 = cool; W1 = heat",
              "Which thermostat or board terminals reach the motor, and for which call is each?"},
             read_terminals),
+        row(controls, &F::leads,
+            {"leads", "speed lead of the old motor that ran in each call", "",
+             "cool = high; heat = medium low",
+             "Which speed lead of the old motor was on the cooling output, and which on the heating output?"},
+            read_leads),
         row(controls, &F::states,
             {"states", "what is live together, and the call, where the usual states do not hold", "",
              "boost = Y1 + G: cool; idle = DH: off"},

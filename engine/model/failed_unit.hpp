@@ -156,6 +156,13 @@ struct Terminal {
     friend bool operator==(const Terminal&, const Terminal&) = default;
 };
 
+/// The speed lead of the old motor that ran in one call.
+struct LeadInUse {
+    Call call;
+    SpeedLead lead;
+    friend bool operator==(const LeadInUse&, const LeadInUse&) = default;
+};
+
 /// One state of controls that follow no usual pattern: the terminals live together, and what they ask for.
 struct CustomState {
     std::string name;
@@ -172,6 +179,7 @@ struct ControlReadings {
     Reading<DehumidifyLogic> dehumidify;
     Reading<bool> fan_with_heat;  // the thermostat sends G with W
     Reading<std::vector<Terminal>> terminals;
+    Reading<std::vector<LeadInUse>> leads;
     Reading<std::vector<CustomState>> states;  // all that occur, in place of those usual for `heat`
     Reading<ApparentPower> transformer;
     Reading<ApparentPower> transformer_load;

@@ -231,6 +231,15 @@ constexpr auto words_of(DehumidifyLogic) {
                       Word<DehumidifyLogic>{DehumidifyLogic::live_is_dehumidify, "live is dehumidify"}};
 }
 
+/// A speed lead by its place among the motor's own. Colours of leads are a habit that varies, and are never read.
+enum class SpeedLead { low, medium_low, medium, medium_high, high };
+constexpr auto words_of(SpeedLead) {
+    return std::array{
+        Word<SpeedLead>{SpeedLead::low, "low"}, Word<SpeedLead>{SpeedLead::medium_low, "medium low"},
+        Word<SpeedLead>{SpeedLead::medium, "medium"}, Word<SpeedLead>{SpeedLead::medium_high, "medium high"},
+        Word<SpeedLead>{SpeedLead::high, "high"}};
+}
+
 /// What a person asks the blower for. Each has its own airflow window.
 enum class Call { circulate, cool_low, cool_high, heat_low, heat_high, electric_heat, dehumidify };
 constexpr auto words_of(Call) {

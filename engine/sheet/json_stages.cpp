@@ -118,6 +118,7 @@ Json air(const AirPlan& a) {
                              {"basis", word(c.basis)},
                              {"hard", c.hard},
                              {"tap", c.tap ? Json(*c.tap) : Json(nullptr)},
+                             {"provisional", word(c.provisional)},
                              {"met", c.met},
                              {"assured", c.assured},
                              {"cautions", list(c.cautions, [](CallCaution x) { return Json(word(x)); })},
@@ -163,11 +164,8 @@ Json wiring(const WiringPlan& w) {
     };
     const auto text = [&w](const NetPlace& place) { return Json(text_of(w, place)); };
     const auto tap = [&text](const TapRow& t) {
-        return Json{{"tap", t.tap},
-                    {"terminal", t.terminal},
-                    {"from", list(t.from, text)},
-                    {"states", t.states},
-                    {"parked", t.parked}};
+        return Json{{"tap", t.tap},       {"terminal", t.terminal}, {"from", list(t.from, text)},
+                    {"states", t.states}, {"parked", t.parked},     {"provisional", word(t.provisional)}};
     };
     return {
         {"possible", w.possible},

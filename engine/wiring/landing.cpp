@@ -32,7 +32,9 @@ void land_taps(const Part& part, int highest_tap, WiringPlan& plan) {
             if (w.to == NetPlace::tap(tap)) row.from.push_back(w.from);
         }
         for (const ControlState& s : plan.states) {
-            if (s.wanted_tap == tap) row.states.push_back(s.name);
+            if (s.wanted_tap != tap) continue;
+            row.states.push_back(s.name);
+            if (s.provisional) row.provisional = s.provisional;
         }
         row.parked = plan.line_taps && row.from.empty();
         if (row.parked) plan.wires.push_back({NetPlace::tap(tap), NetPlace::cap(tap), WireNote::parked});

@@ -17,10 +17,6 @@ bool burner_without_its_board(const FailedUnit& job, const Facts& facts, const M
            *job.controls.source == ControlSource::thermostat;
 }
 
-bool calls_for_heat(Call call) {
-    return call == Call::heat_low || call == Call::heat_high || call == Call::electric_heat;
-}
-
 /// A burner, or elements, that no state of these signals calls: their air would be left to chance. Elements beside a
 /// heat pump are known by their power; its compressor heats on the cooling calls.
 bool heat_without_a_wire(const Heat& heat, const Controls& controls) {

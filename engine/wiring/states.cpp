@@ -181,15 +181,30 @@ Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const Ai
     return controls;
 }
 
-Controls board_controls(const FailedUnit& job) {
+/// The outputs that a board has for the calls of the job, where nobody has named them and each gets a speed lead.
+std::vector<ControlSignal> usual_outputs(const AirPlan& air) {
+    std::vector<ControlSignal> signals;
+    for (const CallAir& call : air.calls) {
+        if (call.call != Call::circulate && call.tap)
+            signals.push_back({std::string(word(call.call)) + " output", Role::output, call.call});
+    }
+    return signals;
+}
+
+Controls board_controls(const FailedUnit& job, const AirPlan& air, const MotorFeed& feed) {
     Controls controls;
     controls.exclusive = !job.controls.states;  // else the job says what is live together
     controls.signals = board_signals(job.controls);
+    if (controls.signals.empty() && feed.board_first && feed.line_signals) {
+        controls.signals = usual_outputs(air);
+        controls.assumed.push_back("controls.terminals");
+    }
     if (controls.signals.empty()) controls.lacking.push_back("controls.terminals");
     controls.demands.push_back({"off", 0, {}});
     for (std::size_t i = 0; i < controls.signals.size(); ++i) {
         const ControlSignal& s = controls.signals[i];
-        controls.demands.push_back({std::string(word(s.call)) + " (" + s.label + ")", 1u << i, {s.call}});
+        const std::string label = s.label.empty() ? "" : " (" + s.label + ")";
+        controls.demands.push_back({std::string(word(s.call)) + label, 1u << i, {s.call}});
     }
     if (job.controls.states) controls.demands = own_demands(job.controls, controls.signals);
     return controls;
@@ -206,12 +221,16 @@ Controls contactor_controls() {
 
 }  // namespace
 
+bool calls_for_heat(Call call) {
+    return call == Call::heat_low || call == Call::heat_high || call == Call::electric_heat;
+}
+
 Controls controls_of(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed) {
     switch (feed.sender) {
         case Sender::thermostat:
             return thermostat_controls(job, facts, air, feed.gated);
         case Sender::board:
-            return board_controls(job);
+            return board_controls(job, air, feed);
         case Sender::contactor:
             return contactor_controls();
     }

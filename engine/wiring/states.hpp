@@ -16,6 +16,9 @@ struct Demand {
     bool cooling = false;     // the thermostat cools: it may ask for drier air, too
 };
 
+/// A call for which something gets hot: a burner's or the elements'.
+bool calls_for_heat(Call call);
+
 struct Controls {
     std::vector<ControlSignal> signals;
     std::vector<Demand> demands;

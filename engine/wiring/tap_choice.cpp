@@ -56,10 +56,15 @@ void add_missing(const std::vector<std::string>& keys, std::vector<std::string>&
     }
 }
 
-std::optional<int> tap_for(const Demand& demand, const Part& part, const AirPlan& air,
-                           std::vector<std::string>& lacking) {
-    if (const auto one = only_tap(part)) return one;
-    std::optional<int> best;
+struct ChosenTap {
+    int tap = 0;
+    std::optional<LeadBasis> provisional = std::nullopt;
+};
+
+std::optional<ChosenTap> tap_for(const Demand& demand, const Part& part, const AirPlan& air,
+                                 std::vector<std::string>& lacking) {
+    if (const auto one = only_tap(part)) return ChosenTap{*one};
+    std::optional<ChosenTap> best;
     for (const Call call : demand.calls) {
         const CallAir* found = entry_or_stand_in(air, call);
         if (found == nullptr || !found->tap) {
@@ -67,7 +72,8 @@ std::optional<int> tap_for(const Demand& demand, const Part& part, const AirPlan
             add_missing({"air." + std::string(word(call))}, lacking);
             return std::nullopt;
         }
-        if (!best || air_of_tap(air, *found->tap) > air_of_tap(air, *best)) best = found->tap;
+        if (!best || air_of_tap(air, *found->tap) > air_of_tap(air, best->tap))
+            best = ChosenTap{*found->tap, found->provisional};
     }
     return best;
 }
@@ -97,10 +103,14 @@ TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan&
     std::vector<std::string> lacking;
     for (const Demand& demand : controls.demands) {
         ControlState state{demand.name, demand.live, 0};
+        state.heats = std::any_of(demand.calls.begin(), demand.calls.end(), calls_for_heat);
         if (!demand.calls.empty()) {
             const auto tap = tap_for(demand, part, air, lacking);
             chosen = chosen && tap;
-            state.wanted_tap = tap.value_or(0);
+            if (tap) {
+                state.wanted_tap = tap->tap;
+                state.provisional = tap->provisional;
+            }
         }
         choice.states.push_back(std::move(state));
     }

@@ -37,6 +37,9 @@ struct ControlState {
     std::string name;  // "cool 1", "defrost", "fan on"
     SignalSet live = 0;
     int wanted_tap = 0;
+    std::optional<LeadBasis> provisional =
+        std::nullopt;  // that tap is a lead that no airflow shows to be right
+    bool heats = false;
 };
 
 /// An isolation relay: coil from one signal to C; its contacts stand in the netlist, each break before make.
@@ -74,6 +77,7 @@ struct TapRow {
     std::vector<NetPlace> from;       // places wired to it; empty: left open or parked
     std::vector<std::string> states;  // names of the states it serves
     bool parked = false;              // a speed lead that must be capped and insulated on its own
+    std::optional<LeadBasis> provisional;
 };
 
 /// One thing broken, and every signal state that it changes.

@@ -98,6 +98,14 @@ inline const std::vector<OpenSpelling>& open_spellings<DehumidifyLogic>() {
 }
 
 template <>
+inline SpellingList<SpeedLead> spellings<SpeedLead>() {
+    using enum SpeedLead;
+    return {{"LO", low},         {"L", low},      {"med low", medium_low}, {"med lo", medium_low},
+            {"ML", medium_low},  {"med", medium}, {"M", medium},           {"med high", medium_high},
+            {"MH", medium_high}, {"HI", high},    {"med hi", medium_high}, {"H", high}};
+}
+
+template <>
 inline SpellingList<Call> spellings<Call>() {
     using enum Call;
     return {{"circ", circulate},           {"fan", circulate},

@@ -2,6 +2,7 @@
 #include "engine/airflow/tap_assignment.hpp"
 
 #include <boost/test/unit_test.hpp>
+#include <cmath>
 #include <random>
 
 using namespace endbell;
@@ -43,6 +44,22 @@ BOOST_AUTO_TEST_CASE(comfort_is_whole_at_the_target_and_nothing_at_the_edge) {
     BOOST_TEST(comfort_of(window(Call::cool_high, 5, 5, 5, false), cfm(5)) == 1000);
 }
 
+BOOST_AUTO_TEST_CASE(two_calls_share_a_tap_only_where_none_is_nearer_for_either) {
+    // Heat over its whole uncertainty is served by 1,195 alone, but 1,000 is nearer to its target: two leads, not one.
+    const CallWindow warm = window(Call::heat_high, 900, 1000, 1400, true);
+    const TapAssignment choice = assign_taps({cool, warm}, flows({1000, 1195}, 120));
+    BOOST_TEST((choice.tap == Taps{1, 0}));
+    BOOST_TEST(choice.score.apart == 0);
+    // With one lead in reach of both there is nothing to keep apart.
+    BOOST_TEST((assign_taps({cool, warm}, flows({1195}, 120)).tap == Taps{0, 0}));
+}
+
+BOOST_AUTO_TEST_CASE(where_each_call_has_a_lead_of_its_own_the_soft_one_goes_without) {
+    BOOST_TEST(
+        (assign_taps({cool, heat}, flows({1195}), Sharing::one_call_a_tap).tap == Taps{std::nullopt, 0}));
+    BOOST_TEST((assign_taps({cool, heat}, flows({1100, 1195}), Sharing::one_call_a_tap).tap == Taps{1, 0}));
+}
+
 BOOST_AUTO_TEST_CASE(a_call_without_a_tap_in_its_window_is_unmet) {
     const TapAssignment choice = assign_taps({cool, heat}, flows({500, 1000}));
     BOOST_TEST((choice.tap == Taps{std::nullopt, 1}));
@@ -56,11 +73,11 @@ BOOST_AUTO_TEST_CASE(a_hard_call_prefers_the_tap_that_holds_over_its_whole_uncer
 }
 
 BOOST_AUTO_TEST_CASE(the_low_stage_never_moves_more_than_the_high_stage) {
-    // The low stage alone would take 1,040 and the high stage 1,000.
+    // The low stage alone would take 1,040 and the high stage 1,000; on one tap one of them would have a nearer one.
     const CallWindow low = window(Call::cool_low, 700, 1040, 1100, false),
                      high = window(Call::cool_high, 950, 1000, 1300, false);
-    const TapAssignment choice = assign_taps({low, high}, flows({1000, 1040}));
-    BOOST_TEST((choice.tap == Taps{0, 0}));
+    BOOST_TEST((assign_taps({low, high}, flows({1000, 1040})).tap == Taps{0, 1}));
+    BOOST_TEST((assign_taps({low, high}, flows({1000})).tap == Taps{0, 0}));
     BOOST_TEST(must_not_exceed(Call::cool_low, Call::cool_high));
     BOOST_TEST(!must_not_exceed(Call::cool_high, Call::cool_low));
     BOOST_TEST(!must_not_exceed(Call::heat_high, Call::cool_high));
@@ -85,8 +102,13 @@ BOOST_AUTO_TEST_CASE(nothing_to_choose_is_an_empty_choice) {
 
 namespace {
 
+double gap(Airflow a, Airflow b) {
+    return std::abs((a - b).in(cfm));
+}
+
 /// Every assignment in order, judged from the header's words alone.
-TapAssignment brute_force(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& taps) {
+TapAssignment brute_force(const std::vector<CallWindow>& windows, const std::vector<TapFlow>& taps,
+                          bool sharing) {
     TapAssignment best;
     best.score.hard_met = -1;
     const std::size_t choices = taps.size() + 1;
@@ -114,6 +136,18 @@ TapAssignment brute_force(const std::vector<CallWindow>& windows, const std::vec
             score.hard_assured += windows[i].hard && sure;
             score.soft_met += !windows[i].hard;
             score.comfort += comfort_of(windows[i], flow.airflow);
+            for (std::size_t j = 0; j < i; ++j) {
+                if (tap[j] != tap[i]) continue;
+                allowed = allowed && sharing;
+                bool nearer = false;
+                for (const TapFlow& other : taps) {
+                    for (const CallWindow& w : {windows[i], windows[j]}) {
+                        nearer = nearer || (other.airflow >= w.low && other.airflow <= w.high &&
+                                            gap(other.airflow, w.target) < gap(flow.airflow, w.target));
+                    }
+                }
+                score.apart -= nearer ? 1 : 0;
+            }
         }
         if (allowed && score > best.score) best = {tap, score};
     }
@@ -140,7 +174,10 @@ BOOST_AUTO_TEST_CASE(the_search_agrees_with_every_assignment_tried) {
         std::vector<TapFlow> taps;
         for (int t = between(1, 5); t > 0; --t)
             taps.push_back({cfm(between(300, 1700)), cfm(between(0, 150))});
-        const TapAssignment fast = assign_taps(windows, taps), slow = brute_force(windows, taps);
+        const bool sharing = between(0, 2) != 0;
+        const TapAssignment fast = assign_taps(windows, taps,
+                                               sharing ? Sharing::allowed : Sharing::one_call_a_tap),
+                            slow = brute_force(windows, taps, sharing);
         BOOST_TEST_CONTEXT("instance " << i) {
             BOOST_TEST((fast.tap == slow.tap));
             BOOST_TEST((fast.score == slow.score));

@@ -29,27 +29,28 @@ def instance(chance):
     taps = [(chance.randint(400, 1700), chance.randint(0, 150)) for _ in range(chance.randint(2, 5))]
     if chance.random() < 0.2:
         taps.append(taps[0])  # two taps that move the same air: the lower number is chosen
-    return calls, taps
+    return calls, taps, chance.random() < 0.7
 
 
 def ours(instances):
     text = ""
-    for calls, taps in instances:
-        text += f"{len(calls)} {len(taps)}\n"
+    for calls, taps, sharing in instances:
+        text += f"{len(calls)} {len(taps)} {int(sharing)}\n"
         text += "".join(" ".join(map(str, row)) + "\n" for row in calls + taps)
     out = subprocess.run([PROBE], input=text, capture_output=True, text=True, check=True).stdout
     answers = []
-    for (calls, taps), line in zip(instances, out.splitlines()):
-        *tap, hard, assured, soft, comfort = map(int, line.split())
-        answers.append(([len(taps) if t < 0 else t for t in tap], ((hard * 8 + assured) * 8 + soft) * 8000 + comfort))
+    for (calls, taps, _), line in zip(instances, out.splitlines()):
+        *tap, hard, soft, merged, assured, comfort = map(int, line.split())
+        score = (((hard * 8 + soft) * 32 - merged) * 8 + assured) * 8000 + comfort
+        answers.append(([len(taps) if t < 0 else t for t in tap], score))
     return answers
 
 
-def solve(calls, taps, reached):
+def solve(calls, taps, sharing, reached):
     kind, low, target, high, hard = map(list, zip(*calls))
     airflow, plus_minus = map(list, zip(*taps))
     data = (f"calls={len(calls)};taps={len(taps)};kind={kind};low={low};target={target};high={high};hard={hard};"
-            f"airflow={airflow};plus_minus={plus_minus};reached={reached};")
+            f"airflow={airflow};plus_minus={plus_minus};reached={reached};one_call_a_tap={int(not sharing)};")
     with tempfile.NamedTemporaryFile("w", suffix=".dzn") as file:
         file.write(data)
         file.flush()

@@ -17,6 +17,7 @@ expected.json, every key but `because`, `part` and `exit` optional:
   alternative_refusal why another way is not offered
   condition           what the plan holds under; "" where absent
   states              {state: wanted tap}, 0 for off: exactly the reachable states, each obeyed
+  provisional         {tap: what chose it}: exactly the speed leads that no airflow shows to be right
   two_live            states in which more than one tap is live; none where absent
   live                {state: signals live together, sorted}
   signals             the plan's signals, sorted
@@ -135,6 +136,7 @@ def check_plan(expected, plan):
     if "signals" in expected:
         same("signals", expected["signals"], sorted(plan["signals"]))
     same("condition", expected.get("condition", ""), plan["condition"])
+    same("provisional", expected.get("provisional", {}), {str(t["tap"]): t["provisional"] for t in plan["taps"] if t["provisional"]})
     wires = [[w["from"], w["to"]] for w in plan["wires"]]
     for what, found in (("cautions", plan["cautions"]), ("checks", plan["checks"]), ("wires", wires)):
         all_in(what, expected.get(what, []), found)
