@@ -34,12 +34,6 @@ Verdict slips(const std::optional<Length>& outer, const std::optional<Length>& i
     return yes(gap >= -rounding && gap <= within.in(inch) + rounding);
 }
 
-/// A size the remedy may leave open: then it does not decide.
-Verdict agrees_if_stated(const std::optional<Length>& offered, const std::optional<Length>& wanted,
-                         Length within) {
-    return wanted ? agrees(offered, wanted, within) : Verdict::fits;
-}
-
 template <class T>
 Verdict same_if_stated(const std::optional<T>& offered, const std::optional<T>& wanted) {
     if (!wanted) return Verdict::fits;
@@ -114,7 +108,8 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
         case Cure::transformer:
             return at_least(row.power, remedy.power);
         case Cure::rain_shield:
-            return agrees_if_stated(row.from, remedy.from, bore);
+            // A shield without a size goes on any shaft; one with a size on that of its size alone.
+            return row.from ? agrees(row.from, remedy.from, bore) : Verdict::fits;
         case Cure::shaft_cut:
         case Cure::capacitor_removal:
         case Cure::voltage_selection:

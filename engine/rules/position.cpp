@@ -32,8 +32,11 @@ Finding judge(const Query& q, const Part& part) {
     }
     if (allowed.empty()) return say.ask(Reason::part_does_not_say, {"motors.positions"});
     if (!any && !lists(allowed, *points)) return say.fails(Reason::other_position);
-    if (outdoors && *points == ShaftPosition::up)
-        return say.changes(Reason::rain_shield, {remedy(Cure::rain_shield)});
+    if (outdoors && *points == ShaftPosition::up) {
+        Remedy shield = remedy(Cure::rain_shield);
+        shield.from = part.motor->shaft_diameter;  // a shield for a thicker shaft lets the rain in
+        return say.changes(Reason::rain_shield, {shield});
+    }
     return say.fits(Reason::position_allowed);
 }
 
@@ -49,7 +52,7 @@ Rule position() {
             {"common-practice", "inducer"},
             {},
             {"unit.shaft_points", "unit.outdoors", "unit.load"},
-            {"motors.positions"},
+            {"motors.positions", "motors.shaft_diameter_in"},
             {{"motors.positions"}},
             judge};
 }

@@ -27,6 +27,19 @@ CureRow offers_cure(Cure cure) {
 
 }  // namespace
 
+BOOST_AUTO_TEST_CASE(a_rain_shield_is_for_a_shaft_of_its_size) {
+    CureRow row = offers_cure(Cure::rain_shield);
+    Remedy r = wants(Cure::rain_shield);
+    r.from = inch(0.5);
+    BOOST_TEST((judged(row, r) == Verdict::fits));  // made for any
+    row.from = inch(0.625);
+    BOOST_TEST((judged(row, r) == Verdict::does_not_fit));
+    row.from = inch(0.5);
+    BOOST_TEST((judged(row, r) == Verdict::fits));
+    r.from.reset();
+    BOOST_TEST((judged(row, r) == Verdict::not_shown));
+}
+
 BOOST_AUTO_TEST_CASE(a_bushing_takes_its_own_two_diameters_within_the_slip_fit) {
     const Remedy r = needs_bushing(0.375, 0.5);
     BOOST_CHECK(judged(bushing(0.375, 0.5), r) == Verdict::fits);

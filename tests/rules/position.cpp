@@ -8,6 +8,7 @@ BOOST_AUTO_TEST_CASE(shaft_up_outdoors_takes_a_rain_shield) {
     const Finding f = w("position");
     SAYS(f, Verdict::fits_with_changes, "rain shield");
     BOOST_TEST((task_of(f.remedies.at(0).cure) == ShopTask::rain_shield_fit));
+    BOOST_TEST((f.remedies.at(0).from == w.motor().shaft_diameter));
     w.job.unit.shaft_points = known(ShaftPosition::down);
     SAYS(w("position"), Verdict::fits, "position allowed");
 }
