@@ -186,7 +186,10 @@ const std::vector<RuleSentences>& sentences_of_size_and_place() {
          {{R::active, "It is still made."},
           {R::superseded, "Its maker names a newer part in its place."},
           {R::discontinued, "It is no longer made: only what is in stock can be had."}}},
-        {rule_id::wiring, {{R::relays_of_the_wiring_plan, "The proven wiring needs relays."}}},
+        {rule_id::wiring,
+         {{R::relays_of_the_wiring_plan, "The proven wiring needs relays."},
+          {R::transformer_overloaded,
+           "With the coils and taps of the wiring the transformer carries more than its planned share."}}},
     };
     return all;
 }

@@ -62,9 +62,9 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
     {WiringCaution::runs_on_after_the_call,
      "Some taps run on after the call ends: the wheel still turns. It is not a fault."},
     {WiringCaution::transformer_above_its_planned_load,
-     "The control transformer is loaded above its planned share: fit a larger one or shed load."},
+     "The control transformer is loaded above its planned share: fit the larger one of the kit."},
     {WiringCaution::transformer_overloaded,
-     "The control transformer is overloaded with this plan: fit a larger one first."},
+     "The control transformer is overloaded with this plan: fit the larger one of the kit first."},
 });
 
 constexpr auto check_sentences = std::to_array<English<WiringCheck>>({

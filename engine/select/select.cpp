@@ -43,6 +43,33 @@ std::optional<Finding> wiring_finding(const WiringPlan& plan) {
     return finding;
 }
 
+/// A plan that adds to a transformer more than it carries within its planned share needs a larger one. What takes the
+/// place of a part with 24 V signals and needs no relay adds nothing to what was there.
+std::optional<Finding> transformer_finding(const WiringPlan& plan, const Facts& facts, const Limits& limits) {
+    const bool adds = !plan.relays.empty() || facts.signal.value != SignalClass::control_24v;
+    const std::optional<ApparentPower> wanted = rating_wanted(plan.power, limits);
+    if (!plan.possible || !adds || !wanted) return std::nullopt;
+    Finding finding;
+    finding.rule = rule_id::wiring;
+    finding.verdict = Verdict::fits_with_changes;
+    finding.reason = Reason::transformer_overloaded;
+    finding.source = "va-budget";
+    Remedy remedy{};
+    remedy.cure = Cure::transformer;
+    remedy.power = wanted;
+    finding.remedies.push_back(remedy);
+    return finding;
+}
+
+/// The plan knows what is added in all; the rule counted the tap alone.
+void drop_transformers(std::vector<Finding>& from_rules) {
+    for (Finding& f : from_rules) {
+        f.remedies.erase(std::remove_if(f.remedies.begin(), f.remedies.end(),
+                                        [](const Remedy& r) { return r.cure == Cure::transformer; }),
+                         f.remedies.end());
+    }
+}
+
 /// The plan knows how many relays there are; a rule only knew that there must be some, and with which coil.
 void hand_over_relays(std::vector<Finding>& from_rules, Finding& relays) {
     for (Finding& f : from_rules) {
@@ -186,6 +213,11 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
         hand_over_relays(option.candidate.findings, *relays);
         option.candidate.findings.push_back(*relays);
         option.candidate.verdict = std::max(option.candidate.verdict, relays->verdict);
+    }
+    if (auto transformer = transformer_finding(option.wiring, facts, books.limits)) {
+        drop_transformers(option.candidate.findings);
+        option.candidate.findings.push_back(*transformer);
+        option.candidate.verdict = std::max(option.candidate.verdict, transformer->verdict);
     }
     option.kit = choose_kit(option.candidate, shelf);
     option.standing = standing_of(option);

@@ -10,6 +10,7 @@
 #include "engine/wiring/proof.hpp"
 #include "engine/wiring/synthesis.hpp"
 #include "engine/wiring/tap_choice.hpp"
+#include "engine/wiring/transformer.hpp"
 
 namespace endbell::inline wiring {
 
@@ -59,6 +60,7 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     plan.truth = prove(plan);
     plan.proven = all_hold(plan.truth);
     ensure(plan.proven, "the simulator agrees with what was synthesised");
+    plan.power = control_power(task.job, plan, task.limits);
     return plan;
 }
 

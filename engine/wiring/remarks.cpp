@@ -106,7 +106,6 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const
     if (!plan.possible) return;
     if (plan.method != WiringMethod::plug_for_plug) {
         plan.faults = single_faults(plan);
-        plan.power = control_power(job, plan, limits);
         plan.cautions = cautions_of(facts, part, plan);
     }
     plan.checks = checks_of(job, facts, part, plan);

@@ -1,5 +1,7 @@
 #include "engine/wiring/transformer.hpp"
 
+#include <algorithm>
+
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline wiring {
@@ -7,6 +9,13 @@ namespace endbell::inline wiring {
 namespace {
 
 constexpr Voltage control_volts = volt(24.0);
+
+/// At once, in any state: one at least, since the plan is for a motor that runs.
+int most_live_taps(const WiringPlan& plan) {
+    std::size_t most = 1;
+    for (const TruthRow& row : plan.truth) most = std::max(most, row.live_taps.size());
+    return static_cast<int>(most);
+}
 
 }  // namespace
 
@@ -17,7 +26,8 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
     }
     if (!plan.line_taps) {
         const double amperes = limits.value(limit::tap_current).in(ampere);
-        power.added = power.added + volt_ampere(amperes * limits.value(limit::tap_volts).in(volt));
+        const ApparentPower of_a_tap = volt_ampere(amperes * limits.value(limit::tap_volts).in(volt));
+        power.added = power.added + of_a_tap * most_live_taps(plan);
     }
     power.drop_50_ft = control_drop(secondary_current(power.added, control_volts), foot(50),
                                     limits.value(limit::wire_control));
@@ -35,6 +45,13 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
                       : *power.share > limits.value(limit::transformer_plan) ? PowerJudgement::over_plan
                                                                              : PowerJudgement::within_plan;
     return power;
+}
+
+std::optional<ApparentPower> rating_wanted(const ControlPower& power, const Limits& limits) {
+    const bool over =
+        power.judgement == PowerJudgement::over_plan || power.judgement == PowerJudgement::over_rating;
+    if (!over) return std::nullopt;
+    return (*power.before + power.added) / limits.value(limit::transformer_plan);
 }
 
 Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft) {

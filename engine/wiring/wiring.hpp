@@ -163,6 +163,10 @@ WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& par
 /// What the wiring comes to for the part: what its refusal does, and `fits` without one.
 Verdict verdict_of(const WiringPlan& plan);
 
+/// The least rating of a transformer that carries everything within its planned share; none where the one that is there
+/// does, or where its rating or load is not known.
+std::optional<ApparentPower> rating_wanted(const ControlPower& power, const Limits& limits);
+
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
 /// checks, also to its alternative.
 void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,

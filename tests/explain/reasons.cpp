@@ -17,8 +17,8 @@ using Pair = std::pair<std::string, std::string>;  // rule and the reason's word
 
 /// What can be found: the rules' own reasons, and what the wiring plan adds to a candidate.
 std::set<Pair> declared() {
-    std::set<Pair> pairs{
-        {std::string(rule_id::wiring), std::string(word(Reason::relays_of_the_wiring_plan))}};
+    std::set<Pair> pairs{{std::string(rule_id::wiring), std::string(word(Reason::relays_of_the_wiring_plan))},
+                         {std::string(rule_id::wiring), std::string(word(Reason::transformer_overloaded))}};
     for (const Rule& rule : all_rules()) {
         for (const Reason reason : rule.reasons) pairs.emplace(rule.id, word(reason));
     }
