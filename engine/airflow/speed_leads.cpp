@@ -153,7 +153,7 @@ void give_leads(AirPlan& plan, const FailedUnit& job, const Part& part) {
     Leads leads(plan, job, leads_of(*part.motor));
     for (const Call call : by_rank) {
         for (CallAir& one : plan.calls) {
-            if (one.call == call && !one.tap) leads.give(one);
+            if (one.call == call && !one.tap && takes_a_lead(job, call)) leads.give(one);
         }
     }
 }

@@ -142,6 +142,9 @@ void add_wiring(Document& to, const WiringPlan& plan) {
     }
     if (plan.condition)
         to.add(Warning{"CAUTION", "This holds only while: " + std::string(word(*plan.condition)) + "."});
+    if (!plan.assumed.empty())
+        to.add(Paragraph{"Assumed, since the job does not say: " + joined(plan.assumed, ", ") +
+                         ". Hold it against the unit before a wire is moved."});
     add_taps(to, plan);
     Grid wires{{"from", "to", "note"}, {}, ""};
     for (const Wire& wire : plan.wires)
