@@ -56,6 +56,13 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
     {WiringCaution::fault_heats_without_air,
      "A single fault can leave the elements calling without air: their own limit must be in place and "
      "tested."},
+    {WiringCaution::lost_common_feeds_calls,
+     "If the common comes off, a live call feeds idle ones through coils or windings: land each common on its "
+     "own screw and tug it."},
+    {WiringCaution::moving_relays_tie_calls,
+     "While the relays move, one call can feed another for a moment, and no other plan of this part avoids it."},
+    {WiringCaution::moving_relays_make_two_taps_live,
+     "While the relays move, two taps can be live for a moment, and no other plan of this part avoids it."},
     {WiringCaution::leaking_thermostat_outputs,
      "A thermostat with triac outputs can leak enough to hold a tap on: if the blower does not stop, add a "
      "load resistor or a relay."},
@@ -122,6 +129,8 @@ constexpr auto refusal_sentences = std::to_array<English<WiringRefusal>>({
     {WiringRefusal::no_circuit, "no circuit of this kind gives every state its own tap"},
     {WiringRefusal::two_taps_on_one_tap_part,
      "two outputs live together would make two taps live, and this part takes one"},
+    {WiringRefusal::electrical_check_disagrees,
+     "solved for its volts, the plan does not do what its table says: wire nothing by it and report it"},
 });
 
 // Each ends "It would become possible with: ...".

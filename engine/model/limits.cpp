@@ -83,6 +83,7 @@ const std::vector<Source>& sources() {
          Basis::read},
         {"acca-5", "ANSI/ACCA 5 QI: airflow within 15 % of design", Basis::from_memory},
         {"wire-18", "resistance of 18 AWG copper at 20 C from its cross section", Basis::calculated},
+        {"control-loads", "a parts dealer's course on 24 V loads: a relay coil 0.05 to 0.1 A", Basis::read},
         {"va-budget", "a control-power budget page: plan at or below 80 % of rated VA", Basis::read},
         {"inducer", "a draft inducer is part of a certified combustion system: the specified assembly only",
          Basis::common_practice},

@@ -25,7 +25,8 @@ enum class WiringRefusal {
     states_not_told_apart,  // two states that need different taps look alike on these signals
     line_voltage_on_24v_tap,
     no_circuit,
-    two_taps_on_one_tap_part
+    two_taps_on_one_tap_part,
+    electrical_check_disagrees
 };
 constexpr auto words_of(WiringRefusal) {
     return std::array{
@@ -48,7 +49,8 @@ constexpr auto words_of(WiringRefusal) {
         Word<WiringRefusal>{WiringRefusal::states_not_told_apart, "states not told apart"},
         Word<WiringRefusal>{WiringRefusal::line_voltage_on_24v_tap, "line voltage on a 24 V tap"},
         Word<WiringRefusal>{WiringRefusal::no_circuit, "no circuit"},
-        Word<WiringRefusal>{WiringRefusal::two_taps_on_one_tap_part, "two taps on a one-tap part"}};
+        Word<WiringRefusal>{WiringRefusal::two_taps_on_one_tap_part, "two taps on a one-tap part"},
+        Word<WiringRefusal>{WiringRefusal::electrical_check_disagrees, "electrical check disagrees"}};
 }
 /// What a refusal comes to for the part. Not shown: how it is fed is not known, or has no place in a plan yet. What
 /// waits for readings of the controls or of the air says nothing of the part.
@@ -152,6 +154,9 @@ enum class WiringCaution {
     fault_makes_two_taps_live,
     fault_back_feeds,
     fault_heats_without_air,
+    lost_common_feeds_calls,
+    moving_relays_tie_calls,
+    moving_relays_make_two_taps_live,
     leaking_thermostat_outputs,
     runs_on_after_the_call,
     transformer_above_its_planned_load,
@@ -180,6 +185,10 @@ constexpr auto words_of(WiringCaution) {
         Word<WiringCaution>{WiringCaution::fault_makes_two_taps_live, "a fault can make two taps live"},
         Word<WiringCaution>{WiringCaution::fault_back_feeds, "a fault can back-feed"},
         Word<WiringCaution>{WiringCaution::fault_heats_without_air, "a fault can heat without air"},
+        Word<WiringCaution>{WiringCaution::lost_common_feeds_calls, "a lost common feeds calls"},
+        Word<WiringCaution>{WiringCaution::moving_relays_tie_calls, "moving relays tie calls"},
+        Word<WiringCaution>{WiringCaution::moving_relays_make_two_taps_live,
+                            "moving relays make two taps live"},
         Word<WiringCaution>{WiringCaution::leaking_thermostat_outputs, "leaking thermostat outputs"},
         Word<WiringCaution>{WiringCaution::runs_on_after_the_call, "runs on after the call"},
         Word<WiringCaution>{WiringCaution::transformer_above_its_planned_load,

@@ -5,6 +5,7 @@
 #include "engine/model/limit.hpp"
 #include "engine/wiring/landing.hpp"
 #include "engine/wiring/line_side.hpp"
+#include "engine/wiring/motion.hpp"
 #include "engine/wiring/netlist.hpp"
 #include "engine/wiring/objections.hpp"
 #include "engine/wiring/proof.hpp"
@@ -78,6 +79,14 @@ WiringPlan without_two_taps(WiringPlan other) {
     return none;
 }
 
+/// A plan whose moving relays can tie one call to another gives way to one whose cannot, where there is one.
+void pass_over_the_unsteady(std::vector<WiringPlan>& plans) {
+    const auto steady = [](const WiringPlan& plan) { return motion_of(plan).steady(); };
+    if (plans.size() < 2 || std::none_of(plans.begin(), plans.end(), steady)) return;
+    plans.erase(std::remove_if(plans.begin(), plans.end(), [&](const WiringPlan& p) { return !steady(p); }),
+                plans.end());
+}
+
 /// A programmed motor or module has no taps to choose: its own plugs carry the same signals as before.
 WiringPlan plug_for_plug() {
     WiringPlan plan;
@@ -102,6 +111,7 @@ WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part
     for (const WiringWay& way : ways_of(table, feed, controls.exclusive))
         plans.push_back(drawn_up(task, way));
     if (plans.empty()) return refused({WiringRefusal::no_circuit}, controls.signals);
+    pass_over_the_unsteady(plans);
     WiringPlan first = std::move(plans.front());
     if (plans.size() > 1 && plans[1].relays.size() != first.relays.size())
         first.alternatives.push_back(without_two_taps(std::move(plans[1])));

@@ -1,6 +1,6 @@
-// The intended table against the simulator, state by state and fault by fault.
+// The intended table against the simulator, state by state; then fault by fault.
 #pragma once
-#include "engine/wiring/wiring.hpp"
+#include "engine/wiring/nodal.hpp"
 
 namespace endbell::inline wiring {
 
@@ -11,7 +11,8 @@ namespace endbell::inline wiring {
 std::vector<TruthRow> prove(const WiringPlan& plan);
 bool all_hold(const std::vector<TruthRow>& truth);
 
-/// Every relay coil open, every contact stuck either way, every control wire off, one at a time.
-std::vector<FaultRow> single_faults(const WiringPlan& plan);
+/// Every relay coil open, every contact stuck either way, every control wire off, every common lost, one at a time; by relay
+/// logic and by volts. A relay that is left half drawn in counts both ways.
+std::vector<FaultRow> single_faults(const WiringPlan& plan, const ElectricalLoads& loads);
 
 }  // namespace endbell::inline wiring

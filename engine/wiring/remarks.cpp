@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/wiring/motion.hpp"
+#include "engine/wiring/nodal.hpp"
 #include "engine/wiring/proof.hpp"
 #include "engine/wiring/transformer.hpp"
 #include "engine/wiring/wiring.hpp"
@@ -65,8 +67,14 @@ std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, con
     when(some_fault(plan, [](const FaultRow& f) { return f.two_taps; }) &&
              plan.tap_rule != TapRule::highest_tap_wins,
          fault_makes_two_taps_live);
-    when(some_fault(plan, [](const FaultRow& f) { return f.back_feed; }), fault_back_feeds);
+    const auto lost = [](const FaultRow& f) { return f.kind == FaultKind::lost_common; };
+    when(some_fault(plan, [&](const FaultRow& f) { return f.back_feed && !lost(f); }), fault_back_feeds);
     when(some_fault(plan, [](const FaultRow& f) { return f.heat_without_air; }), fault_heats_without_air);
+    when(some_fault(plan, [&](const FaultRow& f) { return f.back_feed && lost(f); }),
+         lost_common_feeds_calls);
+    const Motion motion = motion_of(plan);
+    when(motion.ties_calls, moving_relays_tie_calls);
+    when(motion.two_taps_live, moving_relays_make_two_taps_live);
     when(!plan.line_signals && !plan.signals.empty(), leaking_thermostat_outputs);
     when(runs_on(part), runs_on_after_the_call);
     when(plan.power.judgement == PowerJudgement::over_plan, transformer_above_its_planned_load);
@@ -99,17 +107,33 @@ std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, co
     return list;
 }
 
+/// Nothing of it is left that somebody might land.
+WiringPlan doubted(const WiringPlan& plan) {
+    WiringPlan none;
+    none.refusal = WiringRefusal::electrical_check_disagrees;
+    none.method = plan.method;
+    none.tap_rule = plan.tap_rule;
+    none.signals = plan.signals;
+    none.alternatives = plan.alternatives;
+    return none;
+}
+
 }  // namespace
 
 void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,
               const Limits& limits) {
+    for (WiringPlan& other : plan.alternatives) annotate(other, job, facts, part, limits);
     if (!plan.possible) return;
     if (plan.method != WiringMethod::plug_for_plug) {
-        plan.faults = single_faults(plan);
+        const ElectricalLoads loads = loads_of(plan, facts, part, limits);
+        if (!disagreements(plan, loads).empty()) {
+            plan = doubted(plan);
+            return;
+        }
+        plan.faults = single_faults(plan, loads);
         plan.cautions = cautions_of(facts, part, plan);
     }
     plan.checks = checks_of(job, facts, part, plan);
-    for (WiringPlan& other : plan.alternatives) annotate(other, job, facts, part, limits);
 }
 
 }  // namespace endbell::inline wiring

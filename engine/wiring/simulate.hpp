@@ -3,18 +3,9 @@
 #pragma once
 #include <vector>
 
-#include "engine/wiring/wiring.hpp"
+#include "engine/wiring/single_fault.hpp"
 
 namespace endbell::inline wiring {
-
-/// One broken thing. `relay`, `pole` (from 1) and `wire` are read where the kind asks for them.
-struct SingleFault {
-    bool present = false;
-    FaultKind kind = FaultKind::coil_open;
-    int relay = 0;
-    int pole = 0;
-    int wire = 0;
-};
 
 struct NetState {
     std::vector<int> live_taps;  // ascending

@@ -7,6 +7,7 @@ Verdict verdict_of(WiringRefusal refusal) {
     switch (refusal) {
         case fewer_than_three_line_wires:
         case supply_not_known:
+        case electrical_check_disagrees:
             return Verdict::not_shown;
         case signal_class_not_known:
         case source_not_known:

@@ -13,7 +13,10 @@
 //     landing, line_side
 //                   the part's own terminals: taps, run signal, power, earth, capacitor
 //     simulate      what the wires do, by relay logic alone: the third, it knows no table and no circuit
+//     motion        what contacts may join while relays move: a way that ties calls gives way to one that does not
 //     proof         the three side by side, state by state; then fault by fault
+//     network, nodal, nodal_states
+//                   the wires as resistances, solved for volts: the fourth, which a plan passes before anybody wires by it
 //     transformer, remarks
 //                   what a plan adds to the transformer, what must be said of it, what is checked
 // A stage that cannot go on says so as NoWiring (no_wiring), and verdict tells what that means for the part.
@@ -81,12 +84,13 @@ struct TapRow {
 };
 
 /// One thing broken, and every signal state that it changes.
-enum class FaultKind { coil_open, welded_open_side, welded_closed_side, wire_off };
+enum class FaultKind { coil_open, welded_open_side, welded_closed_side, wire_off, lost_common };
 constexpr auto words_of(FaultKind) {
     return std::array{Word<FaultKind>{FaultKind::coil_open, "coil open"},
                       Word<FaultKind>{FaultKind::welded_open_side, "contact welded to NO"},
                       Word<FaultKind>{FaultKind::welded_closed_side, "contact stuck on NC"},
-                      Word<FaultKind>{FaultKind::wire_off, "wire off"}};
+                      Word<FaultKind>{FaultKind::wire_off, "wire off"},
+                      Word<FaultKind>{FaultKind::lost_common, "lost common"}};
 }
 struct FaultEffect {
     SignalSet live = 0;
@@ -99,7 +103,7 @@ struct FaultRow {
     std::string where;                 // "K1", "K1 pole 2", "Y1 to K1.A1"
     std::vector<FaultEffect> effects;  // reachable states whose live taps change; empty: nothing is seen
     bool two_taps = false;             // in some state two taps are live
-    bool back_feed = false;            // in some state one thermostat wire feeds another
+    bool back_feed = false;            // in some state one thermostat wire feeds another, or the load of an idle call
     bool heat_without_air = false;     // in some state electric heat is called and no tap is live
 };
 
@@ -168,7 +172,8 @@ Verdict verdict_of(const WiringPlan& plan);
 std::optional<ApparentPower> rating_wanted(const ControlPower& power, const Limits& limits);
 
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
-/// checks, also to its alternative.
+/// checks, also to its alternative. Before that the plan is solved for its volts; one that does not agree with its own
+/// table there is refused (electrical_check_disagrees).
 void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,
               const Limits& limits);
 

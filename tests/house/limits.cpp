@@ -38,7 +38,8 @@ Complaints not_one_constant_each(const std::string& header, const std::vector<st
 const std::vector<std::string> worked_out{
     "voltage unbalance", "volts and hertz together", "transformer load", "predicted airflow",
     "predicted load",    "airflow of a call",        "predicted watts",  "predicted rise",
-    "control volts",     "contacts of a relay",      "chance of loss",   "drop in control wire"};
+    "control volts",     "contacts of a relay",      "chance of loss",   "drop in control wire",
+    "volts on a coil",   "what a call feeds"};
 
 /// Keys and columns as the reference of job keys and the tables' descriptors list them: "measured.rise".
 std::vector<std::string> keys_and_columns() {
