@@ -123,14 +123,15 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
             chosen = &selection.options.back();
         }
     }
-    if (chosen != nullptr) annotate(*chosen, session.job, selection.facts, session.limits);
+    if (chosen != nullptr)
+        annotate(selection, static_cast<std::size_t>(chosen - selection.options.data()), session.job,
+                 session.limits);
     return chosen;
 }
 
 std::string selection_json(std::string_view command, Selection& selection, const Session& session, int top) {
     const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
-    for (std::size_t i = 0; i < shown; ++i)
-        annotate(selection.options[i], session.job, selection.facts, session.limits);
+    for (std::size_t i = 0; i < shown; ++i) annotate(selection, i, session.job, session.limits);
     for (Option& option : selection.stopped) annotate(option, session.job, selection.facts, session.limits);
     return json_selection(command, selection, session.open, top);
 }

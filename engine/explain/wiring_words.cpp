@@ -57,10 +57,12 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
      "A single fault can leave the elements calling without air: their own limit must be in place and "
      "tested."},
     {WiringCaution::lost_common_feeds_calls,
-     "If the common comes off, a live call feeds idle ones through coils or windings: land each common on its "
+     "If the common comes off, a live call feeds idle ones through coils or windings: land each common on "
+     "its "
      "own screw and tug it."},
     {WiringCaution::moving_relays_tie_calls,
-     "While the relays move, one call can feed another for a moment, and no other plan of this part avoids it."},
+     "While the relays move, one call can feed another for a moment, and no other plan of this part avoids "
+     "it."},
     {WiringCaution::moving_relays_make_two_taps_live,
      "While the relays move, two taps can be live for a moment, and no other plan of this part avoids it."},
     {WiringCaution::leaking_thermostat_outputs,

@@ -225,7 +225,19 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
 }
 
 void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    const bool planned = option.wiring.possible;
     annotate(option.wiring, job, facts, option.candidate.part, limits);
+    if (planned && !option.wiring.possible)
+        option.standing = std::max(option.standing, verdict_of(option.wiring));
+}
+
+void annotate(Selection& s, std::size_t option, const FailedUnit& job, const Limits& limits) {
+    annotate(s.options[option], job, s.facts, limits);
+    const bool picked = s.pick && static_cast<std::size_t>(*s.pick) == option;
+    if (!picked || s.options[option].standing <= Verdict::fits_with_changes) return;
+    s.pick.reset();
+    s.picks = {};
+    s.outcome = Outcome::undecided;
 }
 
 Selection select_part(const FailedUnit& job, const Books& books, const Policy& policy,

@@ -89,6 +89,9 @@ Selection select_part(const FailedUnit& job, const Books& books, const Policy& p
 /// annotated: that is done for those that somebody reads.
 Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf,
              const Books& books);
+/// A plan that its volts contradict is refused there, and the option with it.
 void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Limits& limits);
+/// The same of one of the options; where it was the pick and is refused, nothing is picked.
+void annotate(Selection& s, std::size_t option, const FailedUnit& job, const Limits& limits);
 
 }  // namespace endbell::inline select

@@ -8,7 +8,7 @@ namespace endbell::inline wiring {
 namespace {
 
 constexpr std::size_t most_poles = 64;  // one bit each
-constexpr std::size_t most_ways = 20000;
+constexpr std::size_t most_passages = 20000;
 
 /// Poles on their open side (dead while the coil is) and on their closed side.
 struct Throws {
@@ -16,8 +16,8 @@ struct Throws {
     bool together_with(const Throws& o) const { return (open & o.closed) == 0 && (closed & o.open) == 0; }
 };
 
-/// A way from a source to a source or a tap. Sources are signals, and the constant supply as number `signals`.
-struct Way {
+/// From a source along wires and throws to a source or a tap. Sources are signals, and the constant supply as number `signals`.
+struct Passage {
     int from = 0;
     bool to_tap = false;
     int to = 0;
@@ -50,7 +50,7 @@ class Search {
     }
 
     bool too_large() const { return too_large_; }
-    const std::vector<Way>& ways() const { return ways_; }
+    const std::vector<Passage>& passages() const { return passages_; }
     std::uint64_t poles_of(std::size_t relay) const { return of_relay_[relay]; }
 
   private:
@@ -89,9 +89,9 @@ class Search {
             const Throws so_far{used.open | link.needs.open, used.closed | link.needs.closed};
             const int source = source_at(link.to);
             const bool tap = places_[link.to].kind == NetPlace::Kind::tap;
-            if (source >= 0) ways_.push_back({from_, false, source, so_far});
-            if (tap) ways_.push_back({from_, true, places_[link.to].number, so_far});
-            too_large_ = too_large_ || ways_.size() > most_ways;
+            if (source >= 0) passages_.push_back({from_, false, source, so_far});
+            if (tap) passages_.push_back({from_, true, places_[link.to].number, so_far});
+            too_large_ = too_large_ || passages_.size() > most_passages;
             if (source < 0) walk(link.to, so_far);
         }
         passed_[at] = 0;
@@ -102,18 +102,18 @@ class Search {
     std::vector<std::vector<Link>> links_;
     std::vector<char> passed_;
     std::vector<std::uint64_t> of_relay_;
-    std::vector<Way> ways_;
+    std::vector<Passage> passages_;
     std::size_t poles_ = 0;
     int from_ = 0;
     bool too_large_ = false;
 };
 
-/// From one reachable state to another: calls go and come in any order, and every relay whose call does is on its way.
-struct Change {
+/// From one reachable state to another: calls go and come in any order, and every relay whose call does is on its passage.
+struct Transition {
     SignalSet before = 0, after = 0;
     Throws fixed;  // poles of relays that stay as they are
 
-    bool allows(const Way& way) const { return fixed.together_with(way.throws); }
+    bool allows(const Passage& passage) const { return fixed.together_with(passage.throws); }
     bool may_be_live(int source, int supply) const {
         return source == supply || ((before | after) >> source & 1U) != 0;
     }
@@ -122,11 +122,11 @@ struct Change {
     }
 };
 
-std::vector<Change> changes_of(const WiringPlan& plan, const Search& search) {
-    std::vector<Change> changes;
+std::vector<Transition> transitions_of(const WiringPlan& plan, const Search& search) {
+    std::vector<Transition> changes;
     for (std::size_t a = 0; a < plan.states.size(); ++a) {
         for (std::size_t b = a + 1; b < plan.states.size(); ++b) {
-            Change change{plan.states[a].live, plan.states[b].live, {}};
+            Transition change{plan.states[a].live, plan.states[b].live, {}};
             bool moves = false;
             for (std::size_t r = 0; r < plan.relays.size(); ++r) {
                 const bool up = (change.before >> plan.relays[r].coil_signal & 1U) != 0;
@@ -140,20 +140,21 @@ std::vector<Change> changes_of(const WiringPlan& plan, const Search& search) {
     return changes;
 }
 
-bool ties(const Change& change, const std::vector<Way>& ways, int supply) {
-    return std::any_of(ways.begin(), ways.end(), [&](const Way& way) {
-        return !way.to_tap && change.allows(way) && change.may_be_live(way.from, supply) &&
-               change.may_be_idle(way.to, supply);
+bool ties(const Transition& change, const std::vector<Passage>& passages, int supply) {
+    return std::any_of(passages.begin(), passages.end(), [&](const Passage& passage) {
+        return !passage.to_tap && change.allows(passage) && change.may_be_live(passage.from, supply) &&
+               change.may_be_idle(passage.to, supply);
     });
 }
 
-/// Two ways to two taps that one moment can make.
-std::vector<std::pair<Way, Way>> forks(const std::vector<Way>& ways) {
-    std::vector<std::pair<Way, Way>> found;
-    for (std::size_t a = 0; a < ways.size(); ++a) {
-        for (std::size_t b = a + 1; b < ways.size(); ++b) {
-            if (!ways[a].to_tap || !ways[b].to_tap || ways[a].to == ways[b].to) continue;
-            if (ways[a].throws.together_with(ways[b].throws)) found.emplace_back(ways[a], ways[b]);
+/// Two passages to two taps that one moment can make.
+std::vector<std::pair<Passage, Passage>> forks(const std::vector<Passage>& passages) {
+    std::vector<std::pair<Passage, Passage>> found;
+    for (std::size_t a = 0; a < passages.size(); ++a) {
+        for (std::size_t b = a + 1; b < passages.size(); ++b) {
+            if (!passages[a].to_tap || !passages[b].to_tap || passages[a].to == passages[b].to) continue;
+            if (passages[a].throws.together_with(passages[b].throws))
+                found.emplace_back(passages[a], passages[b]);
         }
     }
     return found;
@@ -167,12 +168,12 @@ Motion motion_of(const WiringPlan& plan) {
     const Search search(plan);
     if (search.too_large()) return {true, one_tap};
     const int supply = static_cast<int>(plan.signals.size());
-    const auto forked = one_tap ? forks(search.ways()) : std::vector<std::pair<Way, Way>>{};
+    const auto forked = one_tap ? forks(search.passages()) : std::vector<std::pair<Passage, Passage>>{};
     Motion motion;
-    for (const Change& change : changes_of(plan, search)) {
-        motion.ties_calls = motion.ties_calls || ties(change, search.ways(), supply);
-        const auto live = [&](const Way& way) {
-            return change.allows(way) && change.may_be_live(way.from, supply);
+    for (const Transition& change : transitions_of(plan, search)) {
+        motion.ties_calls = motion.ties_calls || ties(change, search.passages(), supply);
+        const auto live = [&](const Passage& passage) {
+            return change.allows(passage) && change.may_be_live(passage.from, supply);
         };
         motion.two_taps_live =
             motion.two_taps_live || std::any_of(forked.begin(), forked.end(), [&](const auto& fork) {

@@ -1,8 +1,8 @@
 // What a plan's contacts may join while its relays move. A pole breaks before it makes, so on the way it is on one throw, on
 // the other or on neither, and poles of one relay lead or lag each other. Knows the wires and which signal works which relay.
 //
-// A way along the wires that uses no pole on both of its throws is one that some moment of a move can make: all of them are
-// found once, then asked of each change from one reachable state to another.
+// A passage along the wires that uses no pole on both of its throws is one that some moment of a move can make: all of them
+// are found once, then asked of each change from one reachable state to another.
 #pragma once
 #include "engine/wiring/wiring.hpp"
 

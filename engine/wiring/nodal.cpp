@@ -11,11 +11,11 @@ namespace {
 // The idle parts of the model. No answer hangs on them: tests/outside/nodal_spice.py has others. A wire and a contact are
 // small beside a source, so that a short circuit takes its volts away; a source is small beside every load; what is open
 // leaks little beside every load.
-constexpr double wire = 100;         // 0.01 ohm
-constexpr double contact = 100;      // 0.01 ohm
-constexpr double source = 10;        // 0.1 ohm
-constexpr double leakage = 1e-6;     // of an idle output, and of a secondary to ground: 1 Mohm
-constexpr double insulation = 1e-9;  // of any place to ground
+constexpr double wire = 100;          // 0.01 ohm
+constexpr double contact = 100;       // 0.01 ohm
+constexpr double source = 10;         // 0.1 ohm
+constexpr double leakage = 1e-8;      // of an idle output, and of a secondary to ground: 100 Mohm
+constexpr double insulation = 1e-11;  // of any place to ground
 
 double siemens_of(ApparentPower power, Voltage rated) {
     const double volts = rated.in(volt);
@@ -48,9 +48,10 @@ int Nodal::own_terminal(const std::string& label, const NetPlace& otherwise) {
 
 void Nodal::add_places() {
     using Kind = NetPlace::Kind;
-    for (const Kind kind :
-         {Kind::supply_24v, Kind::common_24v, Kind::line_1, Kind::line_2, Kind::neutral, Kind::earth})
-        node({kind});
+    supply_ = node({Kind::supply_24v});
+    line_ = node({Kind::line_1});
+    for (const Kind kind : {Kind::common_24v, Kind::line_2, Kind::neutral})
+        commons_.emplace_back(kind, node({kind}));
     for (int s = 0; s < static_cast<int>(plan_->signals.size()); ++s)
         signals_.push_back(node(NetPlace::signal(s)));
     for (int r = 0; r < static_cast<int>(plan_->relays.size()); ++r) {
@@ -129,28 +130,27 @@ void Nodal::close_contacts(Drawn drawn, const SingleFault& fault) {
 }
 
 void Nodal::feed_calls(SignalSet live) {
-    const int from = node({plan_->line_signals ? NetPlace::Kind::line_1 : NetPlace::Kind::supply_24v});
+    const int from = plan_->line_signals ? line_ : supply_;
     for (std::size_t s = 0; s < signals_.size(); ++s)
         network_.join(signals_[s], from, (live >> s & 1U) != 0 ? contact : leakage);
 }
 
 void Nodal::connect(SignalSet live, Drawn drawn, const SingleFault& fault) {
-    using Kind = NetPlace::Kind;
+    const bool named = fault.is(FaultKind::wire_off) || fault.is(FaultKind::lost_common);
     for (std::size_t w = 0; w < wires_.size(); ++w) {
-        const bool named = fault.is(FaultKind::wire_off) || fault.is(FaultKind::lost_common);
         if (!named || fault.wire != static_cast<int>(w))
             network_.join(wires_[w].first, wires_[w].second, wire);
     }
     close_contacts(drawn, fault);
     for (const Join& each : joins_) network_.join(each.a, each.b, each.siemens);
     feed_calls(live);
-    network_.source(node({Kind::supply_24v}), transformer_return_, loads_->control.in(volt), source);
-    network_.source(node({Kind::line_1}), line_return_, loads_->line.in(volt), source);
+    network_.source(supply_, transformer_return_, loads_->control.in(volt), source);
+    network_.source(line_, line_return_, loads_->line.in(volt), source);
     const bool panel = fault.is(FaultKind::lost_common) && fault.wire < 0;
-    if (!panel || fault.place != Kind::common_24v)
-        network_.join(node({Kind::common_24v}), transformer_return_, wire);
-    for (const Kind back : {Kind::line_2, Kind::neutral}) {
-        if (!panel || fault.place != back) network_.join(node({back}), line_return_, wire);
+    for (const auto& [kind, place] : commons_) {
+        const bool low = kind == NetPlace::Kind::common_24v;
+        if (!panel || fault.place != kind)
+            network_.join(place, low ? transformer_return_ : line_return_, wire);
     }
     for (std::size_t i = 0; i < places_.size(); ++i) network_.to_ground(static_cast<int>(i), insulation);
     network_.to_ground(transformer_return_, leakage);

@@ -18,14 +18,15 @@ namespace endbell::inline wiring {
 struct ElectricalLoads {
     Voltage control = volt(24);
     Voltage line = volt(120);
-    ApparentPower coil;     // of one relay, at its own volts
-    ApparentPower call;     // what the equipment hangs on a call
-    Current tap;            // a tap at its own volts: an input, or the winding behind a lead
-    Current motor;          // of a motor whose line is always there; none: fed by its leads
-    double pull_in = 1;     // shares of rated volts: a relay is drawn in for sure,
-    double drop_out = 0;    // and at rest for sure below
-    double tap_runs = 1;    // a tap runs for sure
-    std::string common;     // labels of the part's terminals; empty: it has none, and its place is the panel's own
+    ApparentPower coil;   // of one relay, at its own volts
+    ApparentPower call;   // what the equipment hangs on a call
+    Current tap;          // a tap at its own volts: an input, or the winding behind a lead
+    Current motor;        // of a motor whose line is always there; none: fed by its leads
+    double pull_in = 1;   // shares of rated volts: a relay is drawn in for sure,
+    double drop_out = 0;  // and at rest for sure below
+    double tap_runs = 1;  // a tap runs for sure
+    std::string
+        common;  // labels of the part's terminals; empty: it has none, and its place is the panel's own
     std::string line_feed;
     std::string line_return;
 };
@@ -43,12 +44,13 @@ struct NodalVolts {
 
 /// What a set of signals comes to, whatever way the relays go.
 struct NodalState {
-    std::vector<std::vector<int>> outcomes;  // taps that run, one list a rest of the relays; sorted, each once
-    std::vector<Drawn> rests;                // where the relays come to rest
-    SignalSet fed = 0;                       // idle calls whose load sees more than it must drop out at
-    Drawn undecided = 0;                     // relays with too little to draw in and too much to let go
-    bool half_live_tap = false;              // the same of a tap
-    bool chatters = false;                   // some way of the relays has no rest
+    std::vector<std::vector<int>>
+        outcomes;                // taps that run, one list a rest of the relays; sorted, each once
+    std::vector<Drawn> rests;    // where the relays come to rest
+    SignalSet fed = 0;           // idle calls whose load sees more than it must drop out at
+    Drawn undecided = 0;         // relays with too little to draw in and too much to let go
+    bool half_live_tap = false;  // the same of a tap
+    bool chatters = false;       // some way of the relays has no rest
 };
 
 class Nodal {
@@ -89,8 +91,10 @@ class Nodal {
 
     const WiringPlan* plan_;
     const ElectricalLoads* loads_;
-    std::vector<NetPlace> places_;  // of each node but the last two
-    int transformer_return_ = 0, line_return_ = 0;
+    std::vector<NetPlace> places_;  // of each node but the last two, which are the returns
+    int supply_ = 0, line_ = 0;     // R and L1
+    std::vector<std::pair<NetPlace::Kind, int>> commons_;  // C, L2 and N: the panel's
+    int transformer_return_ = 0, line_return_ = 0;         // what they are landed on
     std::vector<std::pair<int, int>> wires_;
     std::vector<RelayNodes> relays_;
     std::vector<int> signals_;

@@ -19,7 +19,8 @@ struct Nodal::Walk {
     NodalState state;
 
     /// Relays at rest here: what is live and what is fed.
-    void record(const NodalVolts& volts, Drawn drawn, const ElectricalLoads& loads, Voltage tap, Voltage call) {
+    void record(const NodalVolts& volts, Drawn drawn, const ElectricalLoads& loads, Voltage tap,
+                Voltage call) {
         std::vector<int> running;
         for (const auto& [number, across] : volts.taps) {
             const double share = across / tap.in(volt);

@@ -81,12 +81,14 @@ class Breaker {
         for (const std::vector<int>& taps : state.outcomes) note(normal, taps, row);
     }
     void note(const TruthRow& normal, const std::vector<int>& taps, FaultRow& row) {
-        if (normal.reachable && (normal.live & plan_.must_run) != 0 && taps.empty()) row.heat_without_air = true;
+        if (normal.reachable && (normal.live & plan_.must_run) != 0 && taps.empty())
+            row.heat_without_air = true;
         if (taps == normal.live_taps || prevented_by_the_board(plan_, normal.live)) return;
         row.two_taps = row.two_taps || taps.size() > 1;
-        const bool known = std::any_of(row.effects.begin(), row.effects.end(), [&](const FaultEffect& effect) {
-            return effect.live == normal.live && effect.live_taps == taps;
-        });
+        const bool known =
+            std::any_of(row.effects.begin(), row.effects.end(), [&](const FaultEffect& effect) {
+                return effect.live == normal.live && effect.live_taps == taps;
+            });
         if (normal.reachable && !known)
             row.effects.push_back({normal.live, normal.state, normal.wanted_tap, taps});
     }
@@ -94,7 +96,8 @@ class Breaker {
     const WiringPlan& plan_;
     Simulator simulator_;
     Nodal nodal_;
-    std::vector<std::vector<Drawn>> starts_;  // of each state: at rest, and as it stood while nothing was broken
+    std::vector<std::vector<Drawn>>
+        starts_;  // of each state: at rest, and as it stood while nothing was broken
 };
 
 /// The returns that control hangs on: the transformer's where coils or taps are at 24 V, the line's where they are not.
@@ -105,7 +108,8 @@ std::vector<NetPlace> commons_of(const WiringPlan& plan) {
             const bool low = place.kind == NetPlace::Kind::common_24v;
             const bool line = place.kind == NetPlace::Kind::line_2 || place.kind == NetPlace::Kind::neutral;
             const bool controls = low || (line && (plan.line_signals || plan.line_taps));
-            if (controls && std::find(found.begin(), found.end(), place) == found.end()) found.push_back(place);
+            if (controls && std::find(found.begin(), found.end(), place) == found.end())
+                found.push_back(place);
         }
     }
     return found;
@@ -160,7 +164,8 @@ std::vector<FaultRow> single_faults(const WiringPlan& plan, const ElectricalLoad
                                        text_of(plan, wire.from) + " to " + text_of(plan, wire.to)));
     }
     for (const NetPlace& place : commons_of(plan))
-        rows.push_back(breaker.attempt({true, FaultKind::lost_common, 0, 0, -1, place.kind}, text_of(plan, place)));
+        rows.push_back(
+            breaker.attempt({true, FaultKind::lost_common, 0, 0, -1, place.kind}, text_of(plan, place)));
     return rows;
 }
 

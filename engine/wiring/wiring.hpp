@@ -103,8 +103,8 @@ struct FaultRow {
     std::string where;                 // "K1", "K1 pole 2", "Y1 to K1.A1"
     std::vector<FaultEffect> effects;  // reachable states whose live taps change; empty: nothing is seen
     bool two_taps = false;             // in some state two taps are live
-    bool back_feed = false;            // in some state one thermostat wire feeds another, or the load of an idle call
-    bool heat_without_air = false;     // in some state electric heat is called and no tap is live
+    bool back_feed = false;  // in some state one thermostat wire feeds another, or the load of an idle call
+    bool heat_without_air = false;  // in some state electric heat is called and no tap is live
 };
 
 /// What the relays and taps add to the control transformer.

@@ -20,7 +20,7 @@ BOOST_AUTO_TEST_CASE(a_caution_or_refusal_without_a_sentence_is_caught) {
     std::vector<English<WiringRefusal>> refusals = english_of_wiring_refusals();
     refusals.back() = refusals.front();
     BOOST_TEST((unsaid(values_of<WiringRefusal>(), refusals) ==
-                Complaints{"no motor has English twice", "two taps on a one-tap part has no English"}));
+                Complaints{"no motor has English twice", "electrical check disagrees has no English"}));
 }
 
 BOOST_AUTO_TEST_CASE(cautions_and_checks_are_whole_sentences_and_refusals_are_the_rest_of_one) {

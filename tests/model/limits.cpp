@@ -48,7 +48,8 @@ BOOST_AUTO_TEST_CASE(the_safe_way_is_the_only_way_to_move) {
     };
     for (const Row& row :
          {Row{"voltage.absent", 5, 50}, Row{"tap.current", 0.025, 0.015}, Row{"tap.volts", 33, 20},
-          Row{"recurrence.cured", 0.10, 0.01}, Row{"recurrence.uncured", 0.20, 0.06}}) {
+          Row{"recurrence.cured", 0.10, 0.01}, Row{"recurrence.uncured", 0.20, 0.06},
+          Row{"relay.pull_in", 0.90, 0.80}, Row{"relay.drop_out", 0.05, 0.30}, Row{"call.load", 0.6, 7.2}}) {
         BOOST_TEST_CONTEXT(row.id) {
             Limits limits;
             BOOST_CHECK(limits.tighten(row.id, row.looser, "north yard") == T::looser);

@@ -26,8 +26,8 @@ std::vector<Pole> poles_of(const WiringPlan& plan, SignalSet before, SignalSet a
         const bool then = (after >> relay.coil_signal & 1U) != 0;
         for (int i = 1; i <= relay.contacts; ++i) {
             const std::string n = std::to_string(i);
-            poles.push_back({relay.name + ".COM" + n, relay.name + ".NO" + n, relay.name + ".NC" + n,
-                             up != then, up});
+            poles.push_back(
+                {relay.name + ".COM" + n, relay.name + ".NO" + n, relay.name + ".NC" + n, up != then, up});
         }
     }
     return poles;
@@ -90,7 +90,8 @@ std::optional<Motion> by_trying(const WiringPlan& plan) {
                 std::count_if(poles.begin(), poles.end(), [](const Pole& pole) { return pole.moves; });
             if (moving == 0) continue;
             if (moving > 9) return std::nullopt;
-            for (unsigned picks = 0; picks < 1U << moving; ++picks) look(plan, poles, picks, a.live, b.live, seen);
+            for (unsigned picks = 0; picks < 1U << moving; ++picks)
+                look(plan, poles, picks, a.live, b.live, seen);
         }
     }
     return seen;
@@ -118,7 +119,8 @@ WiringPlan two_calls(int poles) {
     relay.contacts = poles;
     plan.relays = {relay};
     plan.states = {{"fan on", 1, 1}, {"cool 1", 3, 1}};
-    for (int pole = 1; pole <= poles; ++pole) plan.wires.push_back({NetPlace::common(0, pole), NetPlace::tap(1)});
+    for (int pole = 1; pole <= poles; ++pole)
+        plan.wires.push_back({NetPlace::common(0, pole), NetPlace::tap(1)});
     return plan;
 }
 

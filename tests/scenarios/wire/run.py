@@ -95,7 +95,8 @@ def hold_always(plan):
         if strict and len(row["live_taps"]) > 1:
             raise Failure(f"{where}: taps {row['live_taps']} live together")
     for fault in plan["faults"]:
-        if strict and (fault["two_taps"] or fault["back_feed"]):
+        # No wiring parts coils that have lost what they return to.
+        if strict and (fault["two_taps"] or (fault["back_feed"] and fault["kind"] != "lost common")):
             raise Failure(f"{fault['kind']} {fault['where']}: two taps, or one call feeds another")
     if not plan["faults"] or not plan["wires"] or not plan["taps"]:
         raise Failure("faults, wires or taps are missing")
