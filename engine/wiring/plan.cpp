@@ -81,10 +81,10 @@ WiringPlan without_two_taps(WiringPlan other) {
 
 /// A plan whose moving relays can tie one call to another gives way to one whose cannot, where there is one.
 void pass_over_the_unsteady(std::vector<WiringPlan>& plans) {
-    const auto steady = [](const WiringPlan& plan) { return motion_of(plan).steady(); };
-    if (plans.size() < 2 || std::none_of(plans.begin(), plans.end(), steady)) return;
-    plans.erase(std::remove_if(plans.begin(), plans.end(), [&](const WiringPlan& p) { return !steady(p); }),
-                plans.end());
+    if (plans.size() < 2) return;
+    const auto unsteady = std::stable_partition(
+        plans.begin(), plans.end(), [](const WiringPlan& plan) { return motion_of(plan).steady(); });
+    if (unsteady != plans.begin()) plans.erase(unsteady, plans.end());
 }
 
 /// A programmed motor or module has no taps to choose: its own plugs carry the same signals as before.
