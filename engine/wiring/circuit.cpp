@@ -9,17 +9,23 @@ namespace endbell::inline wiring {
 int Circuit::contacts() const {
     int count = source_tree ? source_tree->contacts() : 0;
     for (const auto& [source, tree] : tap_trees) count += tree.contacts();
+    for (const auto& [tap, tree] : own_conductors) count += tree.contacts();
     return count;
 }
 
 std::vector<int> Circuit::taps_in(SignalSet live, int signals) const {
     const unsigned position = position_in(live, coils);
+    const auto fed_by = [&](int source) {
+        return source == signals || (source < signals && (live >> source & 1u) != 0);
+    };
     std::vector<int> taps;
+    for (const auto& [tap, tree] : own_conductors) {
+        if (fed_by(tree.leaf_at(position))) taps.push_back(tap);
+    }
     for (const auto& [source, tree] : tap_trees) {
         const int from = source < 0 ? source_tree->leaf_at(position) : source;
-        const bool fed = from == signals || (live >> from & 1u) != 0;
         const int tap = tree.leaf_at(position);
-        if (fed && tap != 0) taps.push_back(tap);
+        if (fed_by(from) && tap != 0) taps.push_back(tap);
     }
     std::sort(taps.begin(), taps.end());
     return taps;

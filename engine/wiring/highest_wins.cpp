@@ -125,7 +125,40 @@ std::vector<Routes> grown_from(const TapTable& table, const std::vector<Position
     return picked;
 }
 
+/// The one tap of each source, where none is led to two. A tap may then choose its source by a conductor of its own, and no
+/// two calls meet while contacts move.
+std::optional<Routes> one_tap_a_source(const std::vector<Routes>& routes) {
+    Routes taps(routes.front().size(), 0);
+    for (const Routes& r : routes) {
+        for (std::size_t source = 0; source < taps.size(); ++source) {
+            if (r[source] == 0) continue;
+            if (taps[source] != 0 && taps[source] != r[source]) return std::nullopt;
+            taps[source] = r[source];
+        }
+    }
+    return taps;
+}
+
+Circuit by_own_conductors(const TapTable& table, SignalSet coils, const std::vector<Routes>& routes,
+                          const Routes& taps) {
+    Circuit circuit;
+    circuit.coils = members(coils);
+    for (int tap = 1; tap <= table.highest_tap; ++tap) {
+        if (std::find(taps.begin(), taps.end(), tap) == taps.end()) continue;
+        std::vector<Leaves> sources;
+        for (const Routes& r : routes) {
+            const auto from = std::find(r.begin(), r.end(), tap) - r.begin();  // past the supply: from none
+            sources.push_back(Leaves{1} << from);
+        }
+        circuit.own_conductors.emplace_back(tap,
+                                            smallest_tree(static_cast<int>(circuit.coils.size()), sources));
+    }
+    return circuit;
+}
+
 Circuit circuit_of(const TapTable& table, SignalSet coils, const std::vector<Routes>& routes) {
+    const std::optional<Routes> taps = one_tap_a_source(routes);
+    if (taps && coils != 0) return by_own_conductors(table, coils, routes, *taps);
     Circuit circuit;
     circuit.coils = members(coils);
     for (int source = 0; source <= table.signals; ++source) {

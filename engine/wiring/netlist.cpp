@@ -27,6 +27,7 @@ class Writer {
         for (const auto& [source, tree] : circuit_.tap_trees) {
             spread(source < 0 ? gathered(*circuit_.source_tree, 0) : place_of(source), tree, 0);
         }
+        for (const auto& [tap, tree] : circuit_.own_conductors) wire(gathered(tree, 0), NetPlace::tap(tap));
     }
 
   private:
@@ -39,13 +40,21 @@ class Writer {
     /// The next free pole of a coil's relay.
     int next_pole(int coil) { return ++plan_.relays[static_cast<std::size_t>(coil)].contacts; }
 
+    /// A leaf past the supply is no source.
+    bool leads_somewhere(const ContactTree& tree, int at) const {
+        const ContactTree::Node& node = tree.nodes[static_cast<std::size_t>(at)];
+        return node.coil >= 0 || node.leaf <= static_cast<int>(plan_.signals.size());
+    }
+
     /// Sources come together: each throw of a contact is fed, its common is the conductor. Returns its place.
     NetPlace gathered(const ContactTree& tree, int at) {
         const ContactTree::Node& node = tree.nodes[static_cast<std::size_t>(at)];
         if (node.coil < 0) return place_of(node.leaf);
         const int pole = next_pole(node.coil);
-        wire(gathered(tree, node.drawn), NetPlace::open(node.coil, pole));
-        wire(gathered(tree, node.rest), NetPlace::closed(node.coil, pole));
+        if (leads_somewhere(tree, node.drawn))
+            wire(gathered(tree, node.drawn), NetPlace::open(node.coil, pole));
+        if (leads_somewhere(tree, node.rest))
+            wire(gathered(tree, node.rest), NetPlace::closed(node.coil, pole));
         return NetPlace::common(node.coil, pole);
     }
 
