@@ -48,13 +48,30 @@ void add_truth(Document& to, const WiringPlan& plan) {
     to.add(table);
 }
 
+/// The one lead of a motor of one speed is better known by what is printed on it.
+std::string landing_of(const WiringPlan& plan, const NetPlace& place) {
+    const bool one_lead = place.kind == NetPlace::Kind::tap && plan.taps.size() == 1;
+    const std::string name = text_of(plan, place);
+    if (!one_lead || plan.taps.front().terminal.empty()) return name;
+    return name + " (lead " + plan.taps.front().terminal + ")";
+}
+
 std::string place_list(const WiringPlan& plan, const std::vector<NetPlace>& places) {
     std::string out;
     for (const NetPlace& place : places) out += (out.empty() ? "" : ", ") + text_of(plan, place);
     return out;
 }
 
+void add_settings(Document& to, const WiringPlan& plan) {
+    if (plan.settings.empty()) return;
+    to.add(Heading{"Set first"});
+    Steps steps;
+    for (const Setting& setting : plan.settings) steps.items.push_back(say(setting));
+    to.add(steps);
+}
+
 void add_taps(Document& to, const WiringPlan& plan) {
+    if (plan.taps.empty()) return;
     Grid table{{"tap", "on the part", "from", "serves"},
                {},
                "By the terminals in the catalog, never by wire colour."};
@@ -133,6 +150,7 @@ void add_power(Document& to, const ControlPower& power) {
 /// A plan that is not possible says why and what would rescue it, and shows no wire that somebody might land.
 void add_wiring(Document& to, const WiringPlan& plan) {
     to.add(Heading{"Wiring"});
+    add_settings(to, plan);
     if (!plan.possible) {
         if (plan.refusal) to.add(Paragraph{"No wiring is given: " + say(*plan.refusal) + "."});
         for (const WiringRescue rescue : plan.rescues)
@@ -145,16 +163,22 @@ void add_wiring(Document& to, const WiringPlan& plan) {
     if (!plan.assumed.empty())
         to.add(Paragraph{"Assumed, since the job does not say: " + joined(plan.assumed, ", ") +
                          ". Hold it against the unit before a wire is moved."});
+    if (plan.method == WiringMethod::plug_for_plug)
+        to.add(Paragraph{
+            "Plug for plug: each pin carries what it carried before. Compare the labels of both plugs."});
     add_taps(to, plan);
     Grid wires{{"from", "to", "note"}, {}, ""};
     for (const Wire& wire : plan.wires)
         wires.rows.push_back(
-            {text_of(plan, wire.from), text_of(plan, wire.to), std::string(word(wire.note))});
-    to.add(wires);
+            {text_of(plan, wire.from), landing_of(plan, wire.to), std::string(word(wire.note))});
+    if (!wires.rows.empty()) to.add(wires);
+    if (!plan.lacking.empty())
+        to.add(Paragraph{"The catalog does not list: " + joined(plan.lacking, ", ") +
+                         ". There the part's own diagram decides; tell who keeps the catalog."});
+    if (!plan.assumed.empty())
+        to.add(Paragraph{"Assumed, because the job does not say it: " + joined(plan.assumed, ", ") + "."});
     add_relays(to, plan);
-    to.add(Figure{draw(plan), "The wires of the table above as a ladder."});
-    for (const Setting& setting : plan.settings)
-        to.add(Paragraph{"Set " + std::string(word(setting.what)) + ": " + setting.value + "."});
+    if (!plan.wires.empty()) to.add(Figure{draw(plan), "The wires of the table above as a ladder."});
     add_power(to, plan.power);
     for (const WiringCaution caution : plan.cautions) to.add(Warning{"CAUTION", say(caution)});
     if (!plan.truth.empty()) add_truth(to, plan);

@@ -13,7 +13,32 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
      "Line power stays on the motor with or without a call. Never put a relay or contactor in its line: "
      "switch the 24 V signal."},
     {WiringCaution::both_line_conductors_live,
-     "On 208-240 V the terminal marked N takes the second line conductor. Both are live to ground."},
+     "Between two lines the terminal marked N takes the second line conductor. Both are live to ground."},
+    {WiringCaution::a_high_leg_is_there,
+     "One leg of this supply stands at 208 V to ground. No neutral and no 120 V load ever lands on it: read "
+     "each "
+     "leg to ground before one is landed."},
+    {WiringCaution::line_to_line_is_480,
+     "277 V is from a line to the neutral. Line to line is 480 V here: a second line conductor destroys the "
+     "motor."},
+    {WiringCaution::load_side_only,
+     "Every lead of the motor and its capacitor lands on the load side (T). A line-side terminal (L) stays "
+     "live "
+     "with the contacts open."},
+    {WiringCaution::fourth_lead_on_a_dual_capacitor,
+     "Both capacitor leads go to a capacitor of its own. Hooked up with three wires on a dual capacitor, the "
+     "lead "
+     "that is the other end of the run lead is capped by itself: on the wrong leg it is a line-to-line "
+     "short. The "
+     "motor's own diagram says which it is."},
+    {WiringCaution::reverse_by_this_motors_leads,
+     "To turn it the other way exchange two leads of this motor at the load side. Never exchange the unit's "
+     "supply: "
+     "a scroll compressor there would run backwards."},
+    {WiringCaution::fan_stops_in_defrost,
+     "The fan must stand still in defrost, while the compressor runs on: its command comes by way of the "
+     "defrost "
+     "control."},
     {WiringCaution::earth_g_is_not_fan_g,
      "G on the power header is earth. It never meets the thermostat's G, which is the fan call."},
     {WiringCaution::common_from_the_same_transformer,
@@ -92,6 +117,11 @@ constexpr auto check_sentences = std::to_array<English<WiringCheck>>({
     {WiringCheck::one_tap_live_in_each_call, "Only the tap in the table is live in each call."},
     {WiringCheck::rotation, "It turns the right way; stop at once if not."},
     {WiringCheck::amps_at_or_below_plate, "Amps at or below the plate, with the door on."},
+    {WiringCheck::amps_of_each_leg,
+     "Amps of each of the three legs: near equal, none above the plate. Read the volts across each closed "
+     "pole."},
+    {WiringCheck::fan_stops_in_a_forced_defrost,
+     "In a forced defrost the fan stops, and starts again after it."},
     {WiringCheck::static_and_airflow, "Total static and airflow are as in the table."},
     {WiringCheck::temperature_rise, "Temperature rise lies inside the plate's range after ten minutes."},
     {WiringCheck::combustion_and_limits,
@@ -103,8 +133,17 @@ constexpr auto refusal_sentences = std::to_array<English<WiringRefusal>>({
     {WiringRefusal::no_motor, "this part is no motor"},
     {WiringRefusal::inducer_by_its_own_diagram, "a draft inducer is wired by the equipment's own diagram"},
     {WiringRefusal::fewer_than_three_line_wires,
-     "a three-phase motor takes three line conductors through its starter and overload, and this plan lands "
-     "two: wire it by the motor's and the starter's own diagram"},
+     "a three-phase motor takes three line conductors, each through its starter and overload, and one of "
+     "them or "
+     "the terminal for it is not known: on two it does not start, and burns"},
+    {WiringRefusal::terminals_not_listed,
+     "the catalog does not list, each once, the terminals of the part on which these conductors land"},
+    {WiringRefusal::load_on_the_high_leg,
+     "about 208 V on a 240 V delta with a high leg is that leg to the neutral or to ground, where no motor "
+     "belongs: "
+     "read line to line again"},
+    {WiringRefusal::fan_runs_in_defrost,
+     "on the compressor's contactor alone the outdoor fan of a heat pump would run on in defrost"},
     {WiringRefusal::signal_class_not_known, "the catalog does not say what tells this part to run"},
     {WiringRefusal::source_not_known, "the job does not say what gives the calls"},
     {WiringRefusal::supply_not_known,
@@ -145,6 +184,8 @@ constexpr auto rescue_sentences = std::to_array<English<WiringRescue>>({
     {WiringRescue::part_with_run_signal, "a part with a line-voltage run signal"},
     {WiringRescue::heat_terminal,
      "the terminal that calls the heat (W, W1, AUX, E or the board's heat output), at controls.terminals"},
+    {WiringRescue::fan_output_of_the_defrost_board,
+     "the fan output of the defrost board, or a fan relay that it drops out, at controls.fan_command"},
     {WiringRescue::common_wire, "a common wire from the transformer that feeds the calls"},
 });
 

@@ -2,7 +2,7 @@
 // has the words of wiring/kinds.hpp instead. A gate in tests/explain fails where one of them lacks its English.
 #pragma once
 #include "engine/explain/english.hpp"
-#include "engine/wiring/kinds.hpp"
+#include "engine/wiring/wiring.hpp"
 
 namespace endbell::inline explain {
 
@@ -14,6 +14,9 @@ std::string say(WiringCheck check);
 std::string say(WiringRefusal refusal);
 /// The rest of a sentence: "It would become possible with: ...".
 std::string say(WiringRescue rescue);
+
+/// Whole sentences: what is done, and what happens otherwise.
+std::string say(const Setting& setting);
 
 /// All of it, for the gate.
 std::vector<English<WiringCaution>> english_of_wiring_cautions();

@@ -161,6 +161,10 @@ DerivedFact<bool> outdoors_of(const FailedUnit& job) {
 
 }  // namespace
 
+bool has_three_lines(const Facts& facts) {
+    return facts.supply.phases == 3 || (facts.phase.is(3) && facts.supply.phases != 1);
+}
+
 Speed synchronous(int poles, Frequency frequency) {
     ensure(poles > 0, "a motor has poles");
     return rpm(120.0 * frequency.in(hertz) / poles);

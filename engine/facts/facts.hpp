@@ -57,6 +57,10 @@ struct Facts {
 
 Facts facts_of(const FailedUnit& job, const Limits& limits);
 
+/// Three line conductors reach the motor: by the supply's name, or because a three-phase motor hung there before. A
+/// system of three phases may feed a unit by two of its lines.
+bool has_three_lines(const Facts& facts);
+
 /// Of a plate that is not trusted every field is open: it may be the wrong motor's. What was read stays as raw text. Whoever
 /// makes or changes a job calls it (job/ does).
 void open_untrusted_plate(FailedUnit& job);

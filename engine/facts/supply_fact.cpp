@@ -61,6 +61,10 @@ std::optional<Voltage> Supply::at_motor() const {
     return nominal.front();
 }
 
+bool Supply::on_the_high_leg() const {
+    return high_leg && measured && nearest_class(*measured).nominal == volt(208);
+}
+
 std::optional<Voltage> Supply::at_work() const {
     constexpr double believable = 0.20;  // of the stated nominal; common practice
     const std::optional<Voltage> nominal_here = at_motor();
@@ -81,6 +85,7 @@ Supply supply_of(const FailedUnit& job, const DerivedFact<int>& phase,
         supply.stated = true;
         supply.nominal = volts_in_question(*system, supply, phase, volts, limits.value(limit::voltage_band));
         supply.phases = phases_of(*system);
+        supply.high_leg = system->kind == SupplyKind::high_leg;
         if (!supply.reading) supply.wanted = {supply.nominal.front(), job.equipment.supply.origin};
     } else if (supply.measured) {
         supply.nominal = {nearest_class(*supply.measured).nominal};

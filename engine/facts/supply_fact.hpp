@@ -22,15 +22,19 @@ struct Supply {
     /// nor two lines from line and neutral (common practice).
     bool from_plate = false;
     std::optional<int> phases;  // where the system's name says it
+    bool high_leg = false;  // one line conductor is at 208 V to ground: nothing lands from it to the neutral
     Datum wanted;
 
     /// The one nominal at the motor, where the job leaves one and it is no word of the old plate alone.
     std::optional<Voltage> at_motor() const;
     /// What the motor runs on: the live reading, where it can be one of a stated nominal; else the nominal.
     std::optional<Voltage> at_work() const;
+    /// The reading is that of the high leg to the neutral or to ground: no motor belongs there.
+    bool on_the_high_leg() const;
     friend bool operator==(const Supply& a, const Supply& b) {
         return a.nominal == b.nominal && a.reading == b.reading && a.dead == b.dead && a.stated == b.stated &&
-               a.from_reading == b.from_reading && a.from_plate == b.from_plate && a.phases == b.phases;
+               a.from_reading == b.from_reading && a.from_plate == b.from_plate && a.phases == b.phases &&
+               a.high_leg == b.high_leg;
     }
 };
 

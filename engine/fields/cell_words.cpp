@@ -58,9 +58,9 @@ bool all_digits(std::string_view text) {
 }  // namespace
 
 Cell terminal_function(std::string_view text) {
-    static const std::vector<std::string> known{"line",       "second line", "earth",  "common",
-                                                "run signal", "capacitor",   "jumper", "winding",
-                                                "thermistor", "park"};
+    static const std::vector<std::string> known{"line",    "second line", "third line", "earth",
+                                                "common",  "run signal",  "capacitor",  "jumper",
+                                                "winding", "thermistor",  "park"};
     const std::string name = fold(text).text();
     if (std::find(known.begin(), known.end(), name) != known.end()) return stored(name);
     if (name.substr(0, 4) == "tap " && all_digits(name.substr(4)) && name.size() <= 6 && name[4] != '0')

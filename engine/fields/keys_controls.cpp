@@ -128,6 +128,12 @@ JobKeys controls_keys() {
             {"fan_with_heat", "the thermostat sends G with W", "", "no",
              "Does the thermostat send G together with W?"},
             read_yes_no),
+        row(controls, &F::fan_command,
+            {"fan_command", "what switches the outdoor fan", "", "contactor",
+             "What switches the outdoor fan: the compressor's contactor alone, a fan relay, or an output of "
+             "the "
+             "(defrost) board?"},
+            read_kind<FanCommand>),
         row(controls, &F::terminals,
             {"terminals", "terminals that give a call, and the call", "",
              "G = circulate; Y1 = cool; W1 = heat",

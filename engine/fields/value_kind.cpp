@@ -209,7 +209,7 @@ const ValueKind terminal_function{
     .stored = "TEXT",
     .described = "string",
     .pattern =
-        R"re(^(line|second line|earth|common|tap [1-9][0-9]?|run signal|capacitor|jumper|winding|thermistor|park)$)re"};
+        R"re(^(line|second line|third line|earth|common|tap [1-9][0-9]?|run signal|capacitor|jumper|winding|thermistor|park)$)re"};
 const ValueKind cure{.read = cells::cure, .stored = "TEXT", .described = "string", .words = enum_words<Cure>};
 const ValueKind volt_amperes{.read = cells::volt_amperes,
                              .stored = "REAL",

@@ -178,6 +178,7 @@ struct ControlReadings {
     Reading<ReversingValve> reversing_valve;
     Reading<DehumidifyLogic> dehumidify;
     Reading<bool> fan_with_heat;  // the thermostat sends G with W
+    Reading<FanCommand> fan_command;  // of an outdoor fan
     Reading<std::vector<Terminal>> terminals;
     Reading<std::vector<LeadInUse>> leads;
     Reading<std::vector<CustomState>> states;  // all that occur, in place of those usual for `heat`

@@ -240,6 +240,14 @@ constexpr auto words_of(SpeedLead) {
         Word<SpeedLead>{SpeedLead::high, "high"}};
 }
 
+/// What switches an outdoor fan. A fan that hangs on the compressor's contactor alone runs on in defrost.
+enum class FanCommand { contactor, fan_relay, board };
+constexpr auto words_of(FanCommand) {
+    return std::array{Word<FanCommand>{FanCommand::contactor, "contactor"},
+                      Word<FanCommand>{FanCommand::fan_relay, "fan relay"},
+                      Word<FanCommand>{FanCommand::board, "board"}};
+}
+
 /// What a person asks the blower for. Each has its own airflow window.
 enum class Call { circulate, cool_low, cool_high, heat_low, heat_high, electric_heat, dehumidify };
 constexpr auto words_of(Call) {

@@ -126,6 +126,16 @@ Json air(const AirPlan& a) {
              })}};
 }
 
+/// The figure that it is set to; without one what is done.
+std::string figure_of(const Setting& s) {
+    if (s.capacitor)
+        return write(*s.capacitor) + (s.capacitor_volts ? " " + write(*s.capacitor_volts) : std::string());
+    if (s.power) return write(*s.power);
+    if (s.amps) return write(*s.amps);
+    if (s.volts) return write(*s.volts);
+    return std::string(word(s.done));
+}
+
 /// Signals are bits of a number inside and names outside, so that nobody has to count them.
 Json wiring(const WiringPlan& w) {
     const auto names = [&w](SignalSet live) {
@@ -186,7 +196,10 @@ Json wiring(const WiringPlan& w) {
                        })},
         {"settings", list(w.settings,
                           [](const Setting& x) {
-                              return Json{{"what", word(x.what)}, {"value", x.value}};
+                              return Json{{"what", word(x.what)},
+                                          {"done", word(x.done)},
+                                          {"value", figure_of(x)},
+                                          {"lead", x.lead}};
                           })},
         {"truth", list(w.truth, truth)},
         {"faults", list(w.faults, fault)},

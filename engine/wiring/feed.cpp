@@ -24,41 +24,101 @@ MotorFeed lack(MotorFeed feed, WiringRefusal why, std::string key) {
     return feed;
 }
 
-/// Lands the motor's conductors, or says why not: two land today, and the third of a three-phase motor has no place. The old
-/// plate alone lands none.
-MotorFeed land_conductors(MotorFeed feed, const Facts& facts, const Motor& motor) {
-    const DerivedFact<int> phases = phase_of(motor);
-    if (phases.is(3))
-        return lack(std::move(feed), WiringRefusal::fewer_than_three_line_wires, "terminals.third line");
-    if (facts.supply.dead)
-        return lack(std::move(feed), WiringRefusal::supply_not_known, "measured.line_volts");
-    const bool known_supply = facts.supply.at_motor().has_value();
-    if (!known_supply) return lack(std::move(feed), WiringRefusal::supply_not_known, "equipment.supply");
-    const auto conductors = conductors_for(facts.supply, phases ? phases.value : facts.phase.value);
-    if (!conductors || phases.disagree)
-        return lack(std::move(feed), WiringRefusal::supply_not_known, "motors.phase");
+/// Lands the motor's conductors, or says why not. The old plate alone lands none. `phase_key`: what says how many phases the
+/// part has.
+MotorFeed land_conductors(MotorFeed feed, const Facts& facts, const DerivedFact<int>& phases,
+                          const char* phase_key) {
+    using enum WiringRefusal;
+    const Supply& supply = facts.supply;
+    if (supply.dead) return lack(std::move(feed), supply_not_known, "measured.line_volts");
+    if (!supply.at_motor()) return lack(std::move(feed), supply_not_known, "equipment.supply");
+    if (supply.on_the_high_leg()) return lack(std::move(feed), load_on_the_high_leg, "measured.line_volts");
+    if (phases.is(3) && !has_three_lines(facts))
+        return lack(std::move(feed), fewer_than_three_line_wires, "equipment.supply");
+    const auto conductors = conductors_for(supply, phases ? phases.value : facts.phase.value);
+    if (!conductors || phases.disagree) return lack(std::move(feed), supply_not_known, phase_key);
     feed.conductors = *conductors;
     return feed;
 }
 
-NetPlace line_return(Conductors conductors) {
-    return {conductors == Conductors::two_lines ? NetPlace::Kind::line_2 : NetPlace::Kind::neutral};
+MotorFeed land_conductors(MotorFeed feed, const Facts& facts, const Motor& motor) {
+    return land_conductors(std::move(feed), facts, phase_of(motor), "motors.phase");
 }
 
-MotorFeed contactor_feed(const Facts& facts, const Part& part) {
-    using enum WiringRefusal;
-    MotorFeed feed = land_conductors({}, facts, *part.motor);
+NetPlace line_return(const MotorFeed& feed) {
+    if (feed.conductors == Conductors::line_and_neutral) return {NetPlace::Kind::neutral};
+    return {feed.load_switch ? NetPlace::Kind::load_2 : NetPlace::Kind::line_2};
+}
+
+std::optional<NoWiring> without_line_leads(const Motor& motor) {
+    const std::optional<SignalClass> wants = signal_class(motor);
+    if (!wants) return NoWiring{WiringRefusal::signal_class_not_known, {}, {"motors.signal"}};
+    if (*wants == SignalClass::switched_line) return std::nullopt;
+    return NoWiring{WiringRefusal::contactor_feeds_line_leads_only, {WiringRescue::speed_leads}, {}};
+}
+
+/// A motor whose line current is switched as a whole, at `load_switch` or by an output beside it.
+MotorFeed switched_feed(MotorFeed feed, const Facts& facts, const Motor& motor) {
+    feed = land_conductors(std::move(feed), facts, motor);
     if (feed.refused) return feed;
-    const std::optional<SignalClass> wants = signal_class(*part.motor);
-    if (!wants) return lack(std::move(feed), signal_class_not_known, "motors.signal");
-    if (*wants != SignalClass::switched_line) {
-        return refuse(std::move(feed), contactor_feeds_line_leads_only, {WiringRescue::speed_leads});
+    if (auto refused = without_line_leads(motor)) {
+        feed.refused = std::move(refused);
+        return feed;
     }
+    // Each speed of a three-phase motor has three leads of its own, and a catalog lists one lead a tap.
+    if (feed.conductors == Conductors::three_lines && motor.taps.size() > 1)
+        return lack(std::move(feed), WiringRefusal::fewer_than_three_line_wires, "terminals.third line");
     feed.rule = TapRule::one_tap_only;
     feed.line_signals = feed.line_taps = feed.board_first = true;
-    feed.sender = Sender::contactor;
-    feed.ends = {{NetPlace::Kind::line_1}, line_return(feed.conductors)};
+    feed.ends = {{NetPlace::Kind::line_1}, line_return(feed)};
+    feed.sources.supply = false;  // L1 stays live with the contactor open
     return feed;
+}
+
+/// A three-phase motor hangs on its starter, whose coil stays with whatever commands it today.
+MotorFeed starter_feed(const Facts& facts, const Motor& motor) {
+    MotorFeed feed;
+    feed.sender = Sender::contactor;
+    feed.load_switch = LoadSwitch::starter;
+    feed.switch_output = "starter T1";
+    return switched_feed(std::move(feed), facts, motor);
+}
+
+/// Where nobody has said what switches the fan: the contactor, unless the unit may have a defrost.
+std::optional<FanCommand> fan_command(const FailedUnit& job, const Facts& facts, MotorFeed& feed) {
+    if (job.controls.fan_command) return *job.controls.fan_command;
+    if (!facts.heat.compressor.is(false)) return std::nullopt;
+    feed.assumed.push_back("controls.fan_command");
+    return FanCommand::contactor;
+}
+
+/// What a fan hangs on: the load side of the contactor, a relay or board output beside it, or a contactor of its own.
+void hang_fan(MotorFeed& feed, FanCommand command, bool three_phase, bool several_speeds) {
+    feed.load_switch =
+        three_phase && command != FanCommand::contactor ? LoadSwitch::fan_contactor : LoadSwitch::contactor;
+    const bool by_board = command == FanCommand::board && !three_phase;
+    feed.sender = by_board && several_speeds ? Sender::board : Sender::contactor;
+    feed.switch_output = by_board ? "board FAN"
+                         : command == FanCommand::fan_relay && !three_phase
+                             ? "fan relay NO"
+                             : std::string(word(*feed.load_switch)) + " T1";
+}
+
+/// An outdoor fan. One that a defrost must stop never hangs on the compressor's contactor alone.
+MotorFeed outdoor_feed(const FailedUnit& job, const Facts& facts, const Motor& motor) {
+    using enum WiringRefusal;
+    MotorFeed feed;
+    feed.outdoors = true;
+    MotorFeed landed = switched_feed(feed, facts, motor);
+    if (landed.refused) return landed;
+    const std::optional<FanCommand> command = fan_command(job, facts, feed);
+    if (!command) return lack(std::move(feed), controls_not_known, "controls.fan_command");
+    if (*command == FanCommand::contactor && !facts.heat.compressor)
+        return lack(std::move(feed), controls_not_known, "controls.heat");
+    if (*command == FanCommand::contactor && facts.heat.compressor.is(true))
+        return refuse(std::move(feed), fan_runs_in_defrost, {WiringRescue::fan_output_of_the_defrost_board});
+    hang_fan(feed, *command, landed.conductors == Conductors::three_lines, motor.taps.size() > 1);
+    return switched_feed(std::move(feed), facts, motor);
 }
 
 /// What feeds a motor that a thermostat or a board commands, once its conductors have landed.
@@ -72,8 +132,7 @@ void choose_voltages(MotorFeed& feed, const FailedUnit& job, const Part& part, S
     // Two live speed leads are two windings across the line at once: no sheet can allow it.
     if (wants == SignalClass::switched_line) feed.rule = TapRule::one_tap_only;
     feed.ends.supply = {feed.line_taps ? NetPlace::Kind::line_1 : NetPlace::Kind::supply_24v};
-    feed.ends.coil_return =
-        feed.line_signals ? line_return(feed.conductors) : NetPlace{NetPlace::Kind::common_24v};
+    feed.ends.coil_return = feed.line_signals ? line_return(feed) : NetPlace{NetPlace::Kind::common_24v};
     // A signal feeds a tap only at the tap's own voltage; else it works coils alone.
     feed.sources = {true, feed.line_signals == feed.line_taps};
     feed.board_first = wants == SignalClass::switched_line;
@@ -83,8 +142,17 @@ void choose_voltages(MotorFeed& feed, const FailedUnit& job, const Part& part, S
 
 }  // namespace
 
+MotorFeed line_feed(const Facts& facts, const Part& part) {
+    if (part.motor) return land_conductors({}, facts, *part.motor);
+    return land_conductors({}, facts, facts.phase, "plate.phase");
+}
+
+const std::vector<PartTerminal>& terminals_of(const Part& part) {
+    return part.module ? part.module->terminals : part.motor->terminals;
+}
+
 const PartTerminal* terminal(const Part& part, std::string_view function) {
-    const auto& list = part.module ? part.module->terminals : part.motor->terminals;
+    const auto& list = terminals_of(part);
     const auto found =
         std::find_if(list.begin(), list.end(), [&](const PartTerminal& t) { return t.function == function; });
     return found == list.end() ? nullptr : &*found;
@@ -100,9 +168,9 @@ MotorFeed feed_of(const FailedUnit& job, const Facts& facts, const Part& part, b
     using enum WiringRescue;
     if (job.unit.load && *job.unit.load == Load::draft_inducer)
         return refuse({}, inducer_by_its_own_diagram, {assembly_and_its_diagram});
-    if (job.unit.load && *job.unit.load == Load::outdoor_fan) return contactor_feed(facts, part);
     const Motor& motor = *part.motor;
-    if (phase_of(motor).is(3)) return land_conductors({}, facts, motor);
+    if (job.unit.load && *job.unit.load == Load::outdoor_fan) return outdoor_feed(job, facts, motor);
+    if (phase_of(motor).is(3)) return starter_feed(facts, motor);
     const std::optional<SignalClass> wants = signal_class(motor);
     if (!wants) return lack({}, signal_class_not_known, "motors.signal");
     if (!job.controls.source) return lack({}, source_not_known, "controls.source");

@@ -1,7 +1,9 @@
 // How this job can feed this part: at which voltage, from which conductors, obeying what. Known before any state is.
 #pragma once
 #include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/facts/facts.hpp"
 #include "engine/model/part.hpp"
@@ -11,7 +13,7 @@
 namespace endbell::inline wiring {
 
 /// What sends the signals.
-enum class Sender { thermostat, board, contactor };
+enum class Sender { thermostat, board, contactor };  // the last: one switch with one output
 
 /// What may lead to a tap. With neither there is no circuit.
 struct Sources {
@@ -32,6 +34,10 @@ struct MotorFeed {
     CircuitEnds ends;
     TapRule rule = TapRule::not_stated;
     Conductors conductors = Conductors::line_and_neutral;  // that feed the motor
+    std::optional<LoadSwitch> load_switch;                 // the motor hangs on its load side
+    std::string switch_output;                             // the one signal of Sender::contactor
+    bool outdoors = false;  // an outdoor fan: its speeds are its leads, and no call of the indoor blower
+    std::vector<std::string> assumed;  // job keys
     bool line_signals = false;
     bool line_taps = false;
     bool gated = false;        // the board's line-voltage run signal decides when; the taps only how fast
@@ -41,8 +47,12 @@ struct MotorFeed {
 /// `use_run_signal`: where part and job have a run signal, take it; else turn board outputs into 24 V by
 /// relays.
 MotorFeed feed_of(const FailedUnit& job, const Facts& facts, const Part& part, bool use_run_signal);
+/// The line conductors alone, of a motor or module that no plan of taps feeds.
+MotorFeed line_feed(const Facts& facts, const Part& part);
 bool has_run_signal(const FailedUnit& job, const Part& part);
 
+/// Of a motor or module.
+const std::vector<PartTerminal>& terminals_of(const Part& part);
 /// The part's terminal of that function, or null.
 const PartTerminal* terminal(const Part& part, std::string_view function);
 

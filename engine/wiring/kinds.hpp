@@ -10,6 +10,9 @@ enum class WiringRefusal {
     no_motor,
     inducer_by_its_own_diagram,
     fewer_than_three_line_wires,
+    terminals_not_listed,
+    load_on_the_high_leg,
+    fan_runs_in_defrost,
     signal_class_not_known,
     source_not_known,
     supply_not_known,
@@ -33,6 +36,9 @@ constexpr auto words_of(WiringRefusal) {
         Word<WiringRefusal>{WiringRefusal::no_motor, "no motor"},
         Word<WiringRefusal>{WiringRefusal::inducer_by_its_own_diagram, "inducer by its own diagram"},
         Word<WiringRefusal>{WiringRefusal::fewer_than_three_line_wires, "fewer than three line wires"},
+        Word<WiringRefusal>{WiringRefusal::terminals_not_listed, "terminals not listed"},
+        Word<WiringRefusal>{WiringRefusal::load_on_the_high_leg, "load on the high leg"},
+        Word<WiringRefusal>{WiringRefusal::fan_runs_in_defrost, "fan runs in defrost"},
         Word<WiringRefusal>{WiringRefusal::signal_class_not_known, "signal class not known"},
         Word<WiringRefusal>{WiringRefusal::source_not_known, "source not known"},
         Word<WiringRefusal>{WiringRefusal::supply_not_known, "supply not known"},
@@ -65,7 +71,8 @@ enum class WiringRescue {
     board_blower_outputs,
     part_with_run_signal,
     heat_terminal,
-    common_wire
+    common_wire,
+    fan_output_of_the_defrost_board
 };
 constexpr auto words_of(WiringRescue) {
     return std::array{
@@ -76,7 +83,9 @@ constexpr auto words_of(WiringRescue) {
         Word<WiringRescue>{WiringRescue::board_blower_outputs, "blower outputs of the furnace board"},
         Word<WiringRescue>{WiringRescue::part_with_run_signal, "a part with a line-voltage run signal"},
         Word<WiringRescue>{WiringRescue::heat_terminal, "the terminal that calls the heat"},
-        Word<WiringRescue>{WiringRescue::common_wire, "a common wire from the same transformer"}};
+        Word<WiringRescue>{WiringRescue::common_wire, "a common wire from the same transformer"},
+        Word<WiringRescue>{WiringRescue::fan_output_of_the_defrost_board,
+                           "the fan output of the defrost board"}};
 }
 
 enum class WiringMethod { direct, one_conductor, priority_of_the_part, plug_for_plug };
@@ -98,31 +107,73 @@ constexpr auto words_of(WiringCondition) {
 enum class WireNote {
     constant_line_power,
     second_line_conductor,
+    third_line_conductor,
     neutral,
     earth,
     same_transformer,
     run_signal,
     capacitor,
+    capacitor_common,
+    winding,
+    jumper,
+    as_before,
     parked
 };
 constexpr auto words_of(WireNote) {
     return std::array{Word<WireNote>{WireNote::constant_line_power, "constant line power"},
                       Word<WireNote>{WireNote::second_line_conductor, "second line conductor"},
+                      Word<WireNote>{WireNote::third_line_conductor, "third line conductor"},
                       Word<WireNote>{WireNote::neutral, "neutral"},
                       Word<WireNote>{WireNote::earth, "earth"},
                       Word<WireNote>{WireNote::same_transformer, "same transformer"},
                       Word<WireNote>{WireNote::run_signal, "run signal"},
                       Word<WireNote>{WireNote::capacitor, "capacitor"},
+                      Word<WireNote>{WireNote::capacitor_common, "capacitor common"},
+                      Word<WireNote>{WireNote::winding, "winding"},
+                      Word<WireNote>{WireNote::jumper, "jumper"},
+                      Word<WireNote>{WireNote::as_before, "as before"},
                       Word<WireNote>{WireNote::parked, "parked"}};
 }
 
-/// What is set, fitted or removed on the line side.
-enum class SettingKind { jumper, plug, leads, capacitor };
+/// What switches the line conductors of a motor that hangs on its load side.
+enum class LoadSwitch { contactor, fan_contactor, starter };
+constexpr auto words_of(LoadSwitch) {
+    return std::array{Word<LoadSwitch>{LoadSwitch::contactor, "contactor"},
+                      Word<LoadSwitch>{LoadSwitch::fan_contactor, "fan contactor"},
+                      Word<LoadSwitch>{LoadSwitch::starter, "starter"}};
+}
+
+/// What is set, fitted or removed before power, in the order in which it is done.
+enum class SettingKind { jumper, plug, leads, power, rotation, rotation_leads, speed, overload, capacitor };
 constexpr auto words_of(SettingKind) {
     return std::array{Word<SettingKind>{SettingKind::jumper, "jumper"},
                       Word<SettingKind>{SettingKind::plug, "plug"},
                       Word<SettingKind>{SettingKind::leads, "leads"},
+                      Word<SettingKind>{SettingKind::power, "power lead"},
+                      Word<SettingKind>{SettingKind::rotation, "rotation"},
+                      Word<SettingKind>{SettingKind::rotation_leads, "rotation by two leads"},
+                      Word<SettingKind>{SettingKind::speed, "speed"},
+                      Word<SettingKind>{SettingKind::overload, "overload"},
                       Word<SettingKind>{SettingKind::capacitor, "capacitor"}};
+}
+
+/// What is done with it. `ask`: what would decide it is not known, and nothing is printed as set.
+enum class SettingDone { ask, in, out, low, high, set, clockwise, counterclockwise, fitted, removed };
+constexpr auto words_of(SettingDone) {
+    return std::array{Word<SettingDone>{SettingDone::ask, "ask"},
+                      Word<SettingDone>{SettingDone::in, "in"},
+                      Word<SettingDone>{SettingDone::out, "out"},
+                      Word<SettingDone>{SettingDone::low, "low"},
+                      Word<SettingDone>{SettingDone::high, "high"},
+                      Word<SettingDone>{SettingDone::set, "set"},
+                      Word<SettingDone>{SettingDone::clockwise, "CWSE"},
+                      Word<SettingDone>{SettingDone::counterclockwise, "CCWSE"},
+                      Word<SettingDone>{SettingDone::fitted, "fitted"},
+                      Word<SettingDone>{SettingDone::removed, "removed"}};
+}
+/// Decided by the supply: these are looked at twice before power.
+constexpr bool is_for_the_supply(SettingKind kind) {
+    return kind <= SettingKind::leads;
 }
 
 /// The control transformer with all that a plan adds, against its rating and limit transformer.plan.
@@ -138,6 +189,12 @@ constexpr auto words_of(PowerJudgement) {
 enum class WiringCaution {
     line_power_always_present,
     both_line_conductors_live,
+    a_high_leg_is_there,
+    line_to_line_is_480,
+    load_side_only,
+    fourth_lead_on_a_dual_capacitor,
+    reverse_by_this_motors_leads,
+    fan_stops_in_defrost,
     earth_g_is_not_fan_g,
     common_from_the_same_transformer,
     one_relay_group_only,
@@ -166,6 +223,13 @@ constexpr auto words_of(WiringCaution) {
     return std::array{
         Word<WiringCaution>{WiringCaution::line_power_always_present, "line power always present"},
         Word<WiringCaution>{WiringCaution::both_line_conductors_live, "both line conductors live"},
+        Word<WiringCaution>{WiringCaution::a_high_leg_is_there, "a high leg is there"},
+        Word<WiringCaution>{WiringCaution::line_to_line_is_480, "line to line is 480 V"},
+        Word<WiringCaution>{WiringCaution::load_side_only, "load side only"},
+        Word<WiringCaution>{WiringCaution::fourth_lead_on_a_dual_capacitor,
+                            "fourth lead on a dual capacitor"},
+        Word<WiringCaution>{WiringCaution::reverse_by_this_motors_leads, "reverse by this motor's leads"},
+        Word<WiringCaution>{WiringCaution::fan_stops_in_defrost, "fan stops in defrost"},
         Word<WiringCaution>{WiringCaution::earth_g_is_not_fan_g, "earth G is not fan G"},
         Word<WiringCaution>{WiringCaution::common_from_the_same_transformer,
                             "common from the same transformer"},
@@ -210,26 +274,31 @@ enum class WiringCheck {
     one_tap_live_in_each_call,
     rotation,
     amps_at_or_below_plate,
+    amps_of_each_leg,
+    fan_stops_in_a_forced_defrost,
     static_and_airflow,
     temperature_rise,
     combustion_and_limits
 };
 constexpr auto words_of(WiringCheck) {
-    return std::array{Word<WiringCheck>{WiringCheck::lock_out, "lock out"},
-                      Word<WiringCheck>{WiringCheck::absence_of_voltage, "absence of voltage"},
-                      Word<WiringCheck>{WiringCheck::wait_five_minutes, "wait five minutes"},
-                      Word<WiringCheck>{WiringCheck::discharge_the_capacitor, "discharge the capacitor"},
-                      Word<WiringCheck>{WiringCheck::earth_continuous, "earth continuous"},
-                      Word<WiringCheck>{WiringCheck::settings_match_the_supply, "settings match the supply"},
-                      Word<WiringCheck>{WiringCheck::plugs_in_before_power, "plugs in before power"},
-                      Word<WiringCheck>{WiringCheck::line_without_a_call, "line at the motor without a call"},
-                      Word<WiringCheck>{WiringCheck::tap_volts_with_each_call, "tap volts with each call"},
-                      Word<WiringCheck>{WiringCheck::one_tap_live_in_each_call, "one tap live in each call"},
-                      Word<WiringCheck>{WiringCheck::rotation, "rotation"},
-                      Word<WiringCheck>{WiringCheck::amps_at_or_below_plate, "amps at or below plate"},
-                      Word<WiringCheck>{WiringCheck::static_and_airflow, "static and airflow"},
-                      Word<WiringCheck>{WiringCheck::temperature_rise, "temperature rise"},
-                      Word<WiringCheck>{WiringCheck::combustion_and_limits, "combustion and limits"}};
+    return std::array{
+        Word<WiringCheck>{WiringCheck::lock_out, "lock out"},
+        Word<WiringCheck>{WiringCheck::absence_of_voltage, "absence of voltage"},
+        Word<WiringCheck>{WiringCheck::wait_five_minutes, "wait five minutes"},
+        Word<WiringCheck>{WiringCheck::discharge_the_capacitor, "discharge the capacitor"},
+        Word<WiringCheck>{WiringCheck::earth_continuous, "earth continuous"},
+        Word<WiringCheck>{WiringCheck::settings_match_the_supply, "settings match the supply"},
+        Word<WiringCheck>{WiringCheck::plugs_in_before_power, "plugs in before power"},
+        Word<WiringCheck>{WiringCheck::line_without_a_call, "line at the motor without a call"},
+        Word<WiringCheck>{WiringCheck::tap_volts_with_each_call, "tap volts with each call"},
+        Word<WiringCheck>{WiringCheck::one_tap_live_in_each_call, "one tap live in each call"},
+        Word<WiringCheck>{WiringCheck::rotation, "rotation"},
+        Word<WiringCheck>{WiringCheck::amps_at_or_below_plate, "amps at or below plate"},
+        Word<WiringCheck>{WiringCheck::amps_of_each_leg, "amps of each leg"},
+        Word<WiringCheck>{WiringCheck::fan_stops_in_a_forced_defrost, "fan stops in a forced defrost"},
+        Word<WiringCheck>{WiringCheck::static_and_airflow, "static and airflow"},
+        Word<WiringCheck>{WiringCheck::temperature_rise, "temperature rise"},
+        Word<WiringCheck>{WiringCheck::combustion_and_limits, "combustion and limits"}};
 }
 /// Made with the power off and the old motor still in place: the work comes after these.
 constexpr bool is_before_the_work(WiringCheck check) {

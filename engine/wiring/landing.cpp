@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/facts/rating.hpp"
 #include "engine/wiring/feed.hpp"
 #include "engine/wiring/signals.hpp"
 #include "engine/wiring/tap_choice.hpp"
@@ -13,7 +14,8 @@ namespace {
 std::string printed(const Part& part, int tap) {
     if (const PartTerminal* t = terminal(part, fmt::format("tap {}", tap))) return t->label;
     const PartTerminal* line = terminal(part, "line");
-    const bool one_lead = part.motor->signal == SignalClass::switched_line && part.motor->taps.size() <= 1;
+    const bool one_lead =
+        signal_of(*part.motor).is(SignalClass::switched_line) && part.motor->taps.size() <= 1;
     if (one_lead && line != nullptr) return line->label;
     const Tap* known = tap_of(part, tap);
     return known != nullptr ? known->label : "";

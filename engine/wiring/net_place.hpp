@@ -13,6 +13,9 @@ struct NetPlace {
         common_24v,
         line_1,
         line_2,
+        line_3,
+        load_2,  // load side of WiringPlan::load_switch; its first is a signal
+        load_3,
         neutral,
         earth,
         coil_feed,    // of relay `number` of WiringPlan::relays
@@ -20,9 +23,13 @@ struct NetPlace {
         pole_common,  // of its `pole`, from 1
         pole_open,    // dead while the coil is
         pole_closed,
-        tap,            // `number` of the part
-        motor,          // `label` printed on the part
-        capacitor,      // the new motor's own
+        tap,         // `number` of the part
+        motor,       // `label` printed on the part
+        pin,         // `label`: a connector of the part and its pin
+        motor_half,  // `label`: what a module hands on to its motor half
+        old_plug,    // the same pin of the plug that is there
+        capacitor,   // the new motor's own; of a dual one its fan terminal
+        capacitor_common,
         board_output,   // `label` of the job's terminal
         board_outputs,  // those that used to feed the old motor, where the job names none
         cap             // of the unused lead of tap `number`, each on its own
@@ -41,6 +48,7 @@ struct NetPlace {
     static NetPlace closed(int relay, int pole) { return {Kind::pole_closed, relay, pole}; }
     static NetPlace tap(int number) { return {Kind::tap, number}; }
     static NetPlace motor(std::string label) { return {Kind::motor, 0, 0, std::move(label)}; }
+    static NetPlace pin(std::string label) { return {Kind::pin, 0, 0, std::move(label)}; }
     static NetPlace board_output(std::string label) { return {Kind::board_output, 0, 0, std::move(label)}; }
     static NetPlace cap(int tap) { return {Kind::cap, tap}; }
 

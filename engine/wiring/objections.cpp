@@ -35,6 +35,7 @@ std::optional<NoWiring> objection_to(const Controls& controls, const MotorFeed& 
     if (feed.sender == Sender::contactor) return std::nullopt;  // it has one output, and heats nothing
     if (!controls.lacking.empty()) return NoWiring{controls_not_known, {}, controls.lacking};
     if (controls.signals.size() > most_signals) return NoWiring{too_many_signals, {fewer_terminals}};
+    if (feed.outdoors) return std::nullopt;  // it heats nothing
     if (burner_without_its_board(job, facts, feed)) {
         const bool heats = std::any_of(controls.signals.begin(), controls.signals.end(), is_heat_call);
         return NoWiring{heats ? heat_call_past_the_board : blower_off_its_board,

@@ -8,7 +8,9 @@
 #include "engine/wiring/motion.hpp"
 #include "engine/wiring/netlist.hpp"
 #include "engine/wiring/objections.hpp"
+#include "engine/wiring/plugs.hpp"
 #include "engine/wiring/proof.hpp"
+#include "engine/wiring/settings.hpp"
 #include "engine/wiring/synthesis.hpp"
 #include "engine/wiring/tap_choice.hpp"
 #include "engine/wiring/transformer.hpp"
@@ -45,6 +47,8 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     plan.method = way.circuit.coils.empty() ? WiringMethod::direct : way.method;
     plan.condition = way.condition;
     plan.assumed = task.controls.assumed;
+    plan.assumed.insert(plan.assumed.end(), task.feed.assumed.begin(), task.feed.assumed.end());
+    plan.load_switch = task.feed.load_switch;
     plan.tap_rule = task.feed.rule;
     plan.line_signals = task.feed.line_signals;
     plan.line_taps = task.feed.line_taps;
@@ -57,10 +61,10 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     plan.fewest_relays = true;
     land_taps(task.part, task.table.highest_tap, plan);
     if (task.feed.gated) wire_run_signal(task.job, task.part, plan);
-    add_line_side(task.facts, task.part, task.feed.conductors, task.limits, plan);
+    add_line_side(task.part, task.feed, plan);
     plan.truth = prove(plan);
     plan.proven = all_hold(plan.truth);
-    ensure(plan.proven, "the simulator agrees with what was synthesised");
+    ensure(plan.proven || unlanded(plan), "the simulator agrees with what was synthesised");
     plan.power = control_power(task.job, plan, task.limits);
     return plan;
 }
@@ -87,18 +91,28 @@ void pass_over_the_unsteady(std::vector<WiringPlan>& plans) {
     if (unsteady != plans.begin()) plans.erase(unsteady, plans.end());
 }
 
-/// A programmed motor or module has no taps to choose: its own plugs carry the same signals as before.
-WiringPlan plug_for_plug() {
-    WiringPlan plan;
-    plan.possible = true;
-    plan.method = WiringMethod::plug_for_plug;
-    return plan;
+/// The speeds of an outdoor fan are its leads: the lowest and the highest, whatever air the blower needs.
+AirPlan speeds_by_lead(const Part& part) {
+    AirPlan air;
+    if (part.motor->taps.empty()) return air;
+    const auto by_number = [](const Tap& a, const Tap& b) { return a.number < b.number; };
+    const auto [lowest, highest] =
+        std::minmax_element(part.motor->taps.begin(), part.motor->taps.end(), by_number);
+    for (const Word<Call>& call : Words<Call>::table) {
+        CallAir entry;
+        entry.call = call.value;
+        entry.tap =
+            call.value == Call::cool_low || call.value == Call::heat_low ? lowest->number : highest->number;
+        air.calls.push_back(entry);
+    }
+    return air;
 }
 
-WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& blower_air,
                      const Limits& limits, bool use_run_signal) {
     const MotorFeed feed = feed_of(job, facts, part, use_run_signal);
     if (feed.refused) return refused(*feed.refused);
+    const AirPlan air = feed.outdoors ? speeds_by_lead(part) : blower_air;
     const Controls controls = controls_of(job, facts, air, feed);
     if (const auto objection = objection_to(controls, feed, job, facts))
         return refused(*objection, controls.signals);
@@ -113,26 +127,34 @@ WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part
     if (plans.empty()) return refused({WiringRefusal::no_circuit}, controls.signals);
     pass_over_the_unsteady(plans);
     WiringPlan first = std::move(plans.front());
+    if (const auto missing = unlanded(first)) return refused(*missing, controls.signals);
     if (plans.size() > 1 && plans[1].relays.size() != first.relays.size())
         first.alternatives.push_back(without_two_taps(std::move(plans[1])));
     return first;
 }
 
-}  // namespace
-
-WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
-                      const Limits& limits) {
-    if (part.module) return plug_for_plug();
+WiringPlan laid(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+                const Limits& limits) {
+    if (part.module) return plug_for_plug(facts, part);
     if (!part.motor) return refused({WiringRefusal::no_motor});
     const Motor& motor = *part.motor;
     const bool programmed = motor.family && *motor.family == Family::constant_airflow;
-    if (programmed) return plug_for_plug();
+    if (programmed) return plug_for_plug(facts, part);
     WiringPlan plan = plan_taps(job, facts, part, air, limits, true);
     if (plan.possible && has_run_signal(job, part) && plan.alternatives.empty()) {
         WiringPlan other = plan_taps(job, facts, part, air, limits, false);
         if (other.possible && other.line_signals != plan.line_signals)
             plan.alternatives.push_back(without_two_taps(std::move(other)));
     }
+    return plan;
+}
+
+}  // namespace
+
+WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+                      const Limits& limits) {
+    WiringPlan plan = laid(job, facts, part, air, limits);
+    plan.settings = settings_of(job, facts, part, plan, limits);
     return plan;
 }
 

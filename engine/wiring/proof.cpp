@@ -37,7 +37,8 @@ void name_the_state(const WiringPlan& plan, TruthRow& row) {
 }
 
 bool holds(const WiringPlan& plan, const TruthRow& row, const NetState& state) {
-    if (!state.settled || state.back_feed || state.short_circuit || state.mixed_voltage) return false;
+    if (!state.settled || state.back_feed || state.short_circuit || state.mixed_voltage || state.line_side)
+        return false;
     if (row.live_taps != plan.intended[row.live]) return false;
     if (prevented_by_the_board(plan, row.live)) return true;
     if (!row.effective_tap) return false;

@@ -12,6 +12,11 @@ namespace endbell::inline wiring {
 
 namespace {
 
+/// An outdoor fan that a defrost must stop. An indoor fan of three phases hangs on a starter.
+bool stops_in_defrost(const Facts& facts, const WiringPlan& plan) {
+    return plan.load_switch && plan.load_switch != LoadSwitch::starter && facts.heat.compressor.is(true);
+}
+
 bool electronic(const Part& part) {
     return part.motor && part.motor->family && is_electronic(*part.motor->family);
 }
@@ -48,8 +53,19 @@ std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, con
     const auto when = [&](bool true_here, WiringCaution caution) {
         if (true_here) list.push_back(caution);
     };
-    when(electronic(part), line_power_always_present);
+    when(electronic(part) || part.module, line_power_always_present);
     when(has_wire_note(plan, WireNote::second_line_conductor), both_line_conductors_live);
+    when(facts.supply.high_leg, a_high_leg_is_there);
+    when(facts.supply.at_motor() && has_wire_note(plan, WireNote::neutral) &&
+             nearest_class(*facts.supply.at_motor()).nominal == volt(277),
+         line_to_line_is_480);
+    when(plan.load_switch.has_value(), load_side_only);
+    when(plan.load_switch && has_wire_note(plan, WireNote::capacitor) &&
+             !has_wire_note(plan, WireNote::capacitor_common),
+         fourth_lead_on_a_dual_capacitor);
+    when(has_wire_note(plan, WireNote::third_line_conductor), reverse_by_this_motors_leads);
+    when(stops_in_defrost(facts, plan), fan_stops_in_defrost);
+    if (plan.method == WiringMethod::plug_for_plug) return list;
     when(has_wire_note(plan, WireNote::earth) && !plan.line_taps, earth_g_is_not_fan_g);
     when(has_wire_note(plan, WireNote::same_transformer), common_from_the_same_transformer);
     when(has_wire_note(plan, WireNote::run_signal), one_relay_group_only);
@@ -61,9 +77,9 @@ std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, con
     when(plan.tap_rule == TapRule::not_stated && !plan.line_taps, tap_rule_not_stated);
     when(plan.tap_rule == TapRule::highest_tap_wins && two_live_somewhere(plan), verify_the_priority);
     when(plan.condition.has_value(), one_board_output_at_a_time);
-    when(facts.heat.burner.is(true), the_board_keeps_the_blower);
+    when(facts.heat.burner.is(true) && !plan.load_switch, the_board_keeps_the_blower);
     const bool heat_pump = facts.heat.kind == HeatKind::heat_pump;
-    when(heat_pump && !plan.signals.empty(), compressor_heat_at_the_cooling_tap);
+    when(heat_pump && !plan.signals.empty() && !plan.load_switch, compressor_heat_at_the_cooling_tap);
     when(some_fault(plan, [](const FaultRow& f) { return f.two_taps; }) &&
              plan.tap_rule != TapRule::highest_tap_wins,
          fault_makes_two_taps_live);
@@ -93,13 +109,17 @@ std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, co
     when(electronic(part) || old_electronics, wait_five_minutes);
     when(facts.had_capacitor, discharge_the_capacitor);
     when(true, earth_continuous);
-    when(!plan.settings.empty(), settings_match_the_supply);
+    when(std::any_of(plan.settings.begin(), plan.settings.end(),
+                     [](const Setting& s) { return is_for_the_supply(s.what); }),
+         settings_match_the_supply);
     when(true, plugs_in_before_power);
     when(electronic(part), line_without_a_call);
     when(!plan.signals.empty() && !plan.line_taps, tap_volts_with_each_call);
     when(plan.signals.size() > 1, one_tap_live_in_each_call);
     when(true, rotation);
     when(true, amps_at_or_below_plate);
+    when(has_wire_note(plan, WireNote::third_line_conductor), amps_of_each_leg);
+    when(stops_in_defrost(facts, plan), fan_stops_in_a_forced_defrost);
     const bool blower = !job.unit.load || *job.unit.load == Load::indoor_blower;
     when(blower, static_and_airflow);
     when(plan.must_run != 0 || (blower && facts.heat.burner.is(true)), temperature_rise);
@@ -131,8 +151,8 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const
             return;
         }
         plan.faults = single_faults(plan, loads);
-        plan.cautions = cautions_of(facts, part, plan);
     }
+    plan.cautions = cautions_of(facts, part, plan);
     plan.checks = checks_of(job, facts, part, plan);
 }
 

@@ -1,9 +1,16 @@
 #include "engine/wiring/simulate.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <numeric>
 
 namespace endbell::inline wiring {
+
+namespace {
+
+constexpr unsigned leg_1 = 1, leg_2 = 2, leg_3 = 4, neutral_leg = 8;
+
+}  // namespace
 
 Simulator::Simulator(const WiringPlan& plan) : plan_(&plan) {
     for (const Wire& wire : plan.wires) {
@@ -33,20 +40,32 @@ int Simulator::node(const NetPlace& place) {
 Simulator::Node Simulator::describe(const NetPlace& place) const {
     switch (place.kind) {
         case NetPlace::Kind::signal:
-            return {Kind::signal, place.number, plan_->line_signals};
+            return {Kind::signal, place.number, plan_->line_signals, plan_->line_signals ? leg_1 : 0};
         case NetPlace::Kind::tap:
-            return {Kind::tap, place.number, plan_->line_taps};
+            return {Kind::tap, place.number, plan_->line_taps, 0, false, true};
         case NetPlace::Kind::supply_24v:
             return {Kind::low_supply, 0, false};
         case NetPlace::Kind::common_24v:
             return {Kind::low_return, 0, false};
         case NetPlace::Kind::line_1:
-            return {Kind::line_supply, 0, true};
+            return {Kind::line_supply, 0, true, leg_1, true};
         case NetPlace::Kind::line_2:
+            return {Kind::line_return, 0, true, leg_2, true};
+        case NetPlace::Kind::line_3:
+            return {Kind::line_return, 0, true, leg_3, true};
+        case NetPlace::Kind::load_2:
+            return {Kind::line_return, 0, true, leg_2};
+        case NetPlace::Kind::load_3:
+            return {Kind::line_return, 0, true, leg_3};
         case NetPlace::Kind::neutral:
-            return {Kind::line_return, 0, true};
+            return {Kind::line_return, 0, true, neutral_leg};
         case NetPlace::Kind::earth:
             return {Kind::earth, 0, false};
+        case NetPlace::Kind::motor:
+        case NetPlace::Kind::pin:
+        case NetPlace::Kind::capacitor:
+        case NetPlace::Kind::capacitor_common:
+            return {Kind::plain, 0, false, 0, false, true};
         default:
             return {};
     }
@@ -95,6 +114,9 @@ void Simulator::charge(SignalSet live) {
         c.live = c.live || supply || (signal && (live >> p.number & 1u) != 0);
         c.returned = c.returned || p.kind == Kind::low_return || p.kind == Kind::line_return;
         c.earthed = c.earthed || p.kind == Kind::earth;
+        c.legs |= p.leg;
+        c.unswitched = c.unswitched || p.unswitched;
+        c.on_motor = c.on_motor || p.on_motor;
         if (p.kind == Kind::plain || p.kind == Kind::earth) continue;
         c.line = c.line || p.line;
         c.low = c.low || !p.line;
@@ -133,7 +155,9 @@ NetState Simulator::judge() const {
     NetState state;
     for (const Conductor& c : conductors_) {
         state.back_feed = state.back_feed || c.sources > 1;
-        state.short_circuit = state.short_circuit || ((c.returned || c.earthed) && c.sources > 0);
+        const bool two_legs = std::popcount(c.legs) > 1;
+        state.short_circuit = state.short_circuit || two_legs || ((c.returned || c.earthed) && c.sources > 0);
+        state.line_side = state.line_side || (plan_->load_switch && c.unswitched && c.on_motor);
         state.mixed_voltage = state.mixed_voltage || (c.line && c.low);
     }
     for (std::size_t i = 0; i < nodes_.size(); ++i) {

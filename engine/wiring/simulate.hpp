@@ -12,6 +12,7 @@ struct NetState {
     bool back_feed = false;      // two sources joined: thermostat wires, or a wire and the supply
     bool short_circuit = false;  // a source joined to a return, to earth, or one line conductor to another
     bool mixed_voltage = false;  // line voltage on a 24 V place, or 24 V on a line place
+    bool line_side = false;      // a lead of the motor hangs before the contactor or starter that switches it
     bool settled = true;         // the relays came to rest
     friend bool operator==(const NetState&, const NetState&) = default;
 };
@@ -29,6 +30,9 @@ class Simulator {
         Kind kind = Kind::plain;
         int number = 0;  // of a tap or signal
         bool line = false;
+        unsigned leg = 0;         // which line conductor, as a bit; the neutral is one
+        bool unswitched = false;  // before the contactor or starter
+        bool on_motor = false;
     };
     struct RelayEnds {
         int coil_a = -1, coil_b = -1;
@@ -41,6 +45,8 @@ class Simulator {
     struct Conductor {
         int sources = 0;  // the supply counts; so does every signal, live or idle
         bool live = false, returned = false, earthed = false, line = false, low = false;
+        bool unswitched = false, on_motor = false;
+        unsigned legs = 0;
     };
     const Conductor& at(int node) const {
         return conductors_[static_cast<std::size_t>(joint_[static_cast<std::size_t>(node)])];

@@ -195,7 +195,7 @@ Controls board_controls(const FailedUnit& job, const AirPlan& air, const MotorFe
     Controls controls;
     controls.exclusive = !job.controls.states;  // else the job says what is live together
     controls.signals = board_signals(job.controls);
-    if (controls.signals.empty() && feed.board_first && feed.line_signals) {
+    if (controls.signals.empty() && feed.board_first && feed.line_signals && !feed.outdoors) {
         controls.signals = usual_outputs(air);
         controls.assumed.push_back("controls.terminals");
     }
@@ -210,11 +210,11 @@ Controls board_controls(const FailedUnit& job, const AirPlan& air, const MotorFe
     return controls;
 }
 
-/// An outdoor fan hangs on the contactor's load side: one output, live while the compressor is called.
-Controls contactor_controls() {
+/// What hangs on a load side has one output, live while its contactor, starter, relay or board output is.
+Controls contactor_controls(const MotorFeed& feed) {
     Controls controls;
     controls.exclusive = true;
-    controls.signals.push_back({"contactor T1", Role::output, Call::circulate});
+    controls.signals.push_back({feed.switch_output, Role::output, Call::circulate});
     controls.demands = {{"off", 0, {}}, {"run", 1, {Call::circulate}}};
     return controls;
 }
@@ -226,15 +226,20 @@ bool calls_for_heat(Call call) {
 }
 
 Controls controls_of(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed) {
+    Controls controls;
     switch (feed.sender) {
         case Sender::thermostat:
             return thermostat_controls(job, facts, air, feed.gated);
         case Sender::board:
-            return board_controls(job, air, feed);
+            controls = board_controls(job, air, feed);
+            break;
         case Sender::contactor:
-            return contactor_controls();
+            controls = contactor_controls(feed);
+            break;
     }
-    return {};
+    // The defrost board takes its output away while the compressor runs on.
+    if (feed.outdoors && facts.heat.compressor.is(true)) controls.demands.push_back({"defrost", 0, {}});
+    return controls;
 }
 
 }  // namespace endbell::inline wiring

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/facts/rating.hpp"
+
 namespace endbell::inline wiring {
 
 namespace {
@@ -37,7 +39,7 @@ std::optional<int> only_tap(const Part& part) {
     const Motor& motor = *part.motor;
     if (motor.taps.size() == 1) return motor.taps.front().number;
     if (motor.taps.empty() && (!motor.speeds || *motor.speeds == 1) &&
-        motor.signal == SignalClass::switched_line)
+        signal_of(motor).is(SignalClass::switched_line))
         return 1;
     return std::nullopt;
 }

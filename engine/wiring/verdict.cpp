@@ -8,7 +8,9 @@ Verdict verdict_of(WiringRefusal refusal) {
         case fewer_than_three_line_wires:
         case supply_not_known:
         case electrical_check_disagrees:
+        case load_on_the_high_leg:
             return Verdict::not_shown;
+        case terminals_not_listed:
         case signal_class_not_known:
         case source_not_known:
         case controls_not_known:
@@ -17,6 +19,7 @@ Verdict verdict_of(WiringRefusal refusal) {
         case no_motor:
         case inducer_by_its_own_diagram:
         case contactor_feeds_line_leads_only:
+        case fan_runs_in_defrost:
         case serial_control:
         case too_many_signals:
         case heat_call_past_the_board:

@@ -10,8 +10,9 @@
 //     tree, circuit, one_conductor, highest_wins, synthesis
 //                   the fewest relays for the table; circuit says which taps it means to be live: the second, what is meant
 //     netlist       the circuit as relays and wires between places (net_place)
-//     landing, line_side
-//                   the part's own terminals: taps, run signal, power, earth, capacitor
+//     landing, line_side, plugs
+//                   the part's own terminals: taps, run signal, power, earth, capacitor; pins of a programmed part
+//     settings      what is set, fitted or taken out before power, whether or not there is a plan
 //     simulate      what the wires do, by relay logic alone: the third, it knows no table and no circuit
 //     motion        what contacts may join while relays move: a way that ties calls gives way to one that does not
 //     proof         the three side by side, state by state; then fault by fault
@@ -119,10 +120,16 @@ struct ControlPower {
     Voltage drop_50_ft;                       // lost by what is added, over 50 ft of 18 AWG each way
 };
 
-/// Something to set, fit or remove on the line side: {jumper, "removed"}, {capacitor, "7.5 uF 370 V"}.
+/// Something to set, fit or take out before power. Figures stand where the kind has them.
 struct Setting {
     SettingKind what = SettingKind::capacitor;
-    std::string value;
+    SettingDone done = SettingDone::ask;
+    std::optional<PlateVolts> volts = std::nullopt;  // that it is set for
+    std::optional<Power> power = std::nullopt;
+    std::optional<Current> amps = std::nullopt;
+    std::optional<Capacitance> capacitor = std::nullopt;
+    std::optional<Voltage> capacitor_volts = std::nullopt;
+    std::string lead = {};  // as printed on the part
 };
 
 struct WiringPlan {
@@ -134,19 +141,20 @@ struct WiringPlan {
     std::optional<WiringMethod> method;
     std::optional<WiringCondition> condition;  // it holds only while that is true
     TapRule tap_rule = TapRule::not_stated;
-    bool line_signals = false;         // the signals are line voltage
-    bool line_taps = false;            // the taps are line-voltage leads
-    std::vector<std::string> signals;  // names, bit order
-    SignalSet must_run = 0;            // signals that heat elements: never live without a live tap
+    std::optional<LoadSwitch> load_switch;  // the motor hangs on its load side
+    bool line_signals = false;              // the signals are line voltage
+    bool line_taps = false;                 // the taps are line-voltage leads
+    std::vector<std::string> signals;       // names, bit order
+    SignalSet must_run = 0;                 // signals that heat elements: never live without a live tap
     std::vector<ControlState> states;
     std::vector<std::vector<int>> intended;  // taps the synthesis means to be live in each of the 2^n states
     std::vector<Relay> relays;
-    std::vector<Wire> wires;   // control wires, then line wires
-    std::vector<TapRow> taps;  // ascending
-    std::vector<Setting> settings;
-    std::vector<TruthRow> truth;  // all 2^n
-    bool proven = false;          // the simulator agreed with the intended table on every row
-    bool fewest_relays = false;   // no plan of this method needs fewer coils: all smaller sets were tried
+    std::vector<Wire> wires;        // control wires, then line wires
+    std::vector<TapRow> taps;       // ascending
+    std::vector<Setting> settings;  // in order; also of a refused plan: the part is supplied all the same
+    std::vector<TruthRow> truth;    // all 2^n
+    bool proven = false;            // the simulator agreed with the intended table on every row
+    bool fewest_relays = false;     // no plan of this method needs fewer coils: all smaller sets were tried
     std::vector<FaultRow> faults;
     ControlPower power;
     std::vector<WiringCaution> cautions;
@@ -154,9 +162,9 @@ struct WiringPlan {
     std::vector<WiringPlan> alternatives;  // at most one: the same job wired the other way
 };
 
-/// A place in a reader's words: a signal's name, "R" (24 V hot), "C", "L1", "L2", "N", "earth", "K1.A1" and "K1.A2" (coil
-/// ends), "K1.COM1", "K1.NO1", "K1.NC1" (pole 1), "tap 4", "motor " and the label printed on the part, "capacitor",
-/// "board " and a terminal, "cap and insulate".
+/// A place in a reader's words: a signal's name, "R" (24 V hot), "C", "L1", "L2", "L3", "N", "contactor T2" (load side),
+/// "earth", "K1.A1" and "K1.A2" (coil ends), "K1.COM1", "K1.NO1", "K1.NC1" (pole 1), "tap 4", "motor " and the label printed
+/// on the part, a connector and its pin, "capacitor", "capacitor common", "board " and a terminal, "cap and insulate".
 std::string text_of(const WiringPlan& plan, const NetPlace& place);
 
 /// The plan with its proof, before it is annotated: all that decides whether a part can be wired, and with what.

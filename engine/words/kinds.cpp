@@ -91,6 +91,7 @@ template Read<HeatKind> read_kind<HeatKind>(const Folded&);
 template Read<ReversingValve> read_kind<ReversingValve>(const Folded&);
 template Read<DehumidifyLogic> read_kind<DehumidifyLogic>(const Folded&);
 template Read<SpeedLead> read_kind<SpeedLead>(const Folded&);
+template Read<FanCommand> read_kind<FanCommand>(const Folded&);
 template Read<Call> read_kind<Call>(const Folded&);
 template Read<Symptom> read_kind<Symptom>(const Folded&);
 

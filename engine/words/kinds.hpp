@@ -35,6 +35,7 @@ extern template Read<HeatKind> read_kind<HeatKind>(const Folded&);
 extern template Read<ReversingValve> read_kind<ReversingValve>(const Folded&);
 extern template Read<DehumidifyLogic> read_kind<DehumidifyLogic>(const Folded&);
 extern template Read<SpeedLead> read_kind<SpeedLead>(const Folded&);
+extern template Read<FanCommand> read_kind<FanCommand>(const Folded&);
 extern template Read<Call> read_kind<Call>(const Folded&);
 extern template Read<Symptom> read_kind<Symptom>(const Folded&);
 

@@ -106,6 +106,12 @@ inline SpellingList<SpeedLead> spellings<SpeedLead>() {
 }
 
 template <>
+inline SpellingList<FanCommand> spellings<FanCommand>() {
+    using enum FanCommand;
+    return {{"compressor contactor", contactor}, {"relay", fan_relay}, {"defrost board", board}};
+}
+
+template <>
 inline SpellingList<Call> spellings<Call>() {
     using enum Call;
     return {{"circ", circulate},           {"fan", circulate},

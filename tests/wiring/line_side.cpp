@@ -20,7 +20,7 @@ WiringPlan plan_at(double volts, Part part = five_tap_motor(TapRule::one_tap_onl
 
 std::string setting(const WiringPlan& plan, SettingKind what) {
     for (const Setting& s : plan.settings) {
-        if (s.what == what) return s.value;
+        if (s.what == what) return std::string(word(s.done));
     }
     return "";
 }
@@ -68,18 +68,44 @@ BOOST_AUTO_TEST_CASE(terminals_missing_from_the_catalog_are_named_and_not_guesse
     Part part = five_tap_motor(TapRule::one_tap_only);
     part.motor->terminals.clear();
     const WiringPlan p = plan_at(240, part);
-    BOOST_TEST(p.possible);
-    for (const char* key :
-         {"terminals.line", "terminals.second line", "terminals.earth", "terminals.common"}) {
-        BOOST_TEST((std::find(p.lacking.begin(), p.lacking.end(), key) != p.lacking.end()));
+    BOOST_TEST((p.refusal == WiringRefusal::terminals_not_listed));
+    BOOST_TEST(p.lacking ==
+               (std::vector<std::string>{"terminals.line", "terminals.second line", "terminals.common"}));
+    BOOST_TEST(p.wires.empty());
+    BOOST_TEST((verdict_of(p) == Verdict::fits));  // a gap of the catalog says nothing of the part
+}
+
+BOOST_AUTO_TEST_CASE(each_line_terminal_that_is_missing_is_a_refusal_and_a_missing_earth_is_the_shell) {
+    for (const char* function : {"line", "second line", "common", "earth"}) {
+        Part part = five_tap_motor(TapRule::one_tap_only);
+        auto& list = part.motor->terminals;
+        list.erase(std::find_if(list.begin(), list.end(),
+                                [&](const PartTerminal& t) { return t.function == function; }));
+        const WiringPlan p = plan_at(240, part);
+        const bool earth = std::string(function) == "earth";
+        BOOST_TEST(p.possible == earth);
+        if (earth) {
+            BOOST_TEST(wired(p, "earth", "motor shell"));
+        } else {
+            BOOST_TEST(p.lacking == (std::vector<std::string>{std::string("terminals.") + function}));
+        }
     }
-    for (const Wire& w : p.wires) BOOST_TEST((w.to.kind != NetPlace::Kind::motor));
+}
+
+BOOST_AUTO_TEST_CASE(a_label_listed_for_two_conductors_is_refused_and_never_landed) {
+    Part part = five_tap_motor(TapRule::one_tap_only);
+    for (PartTerminal& t : part.motor->terminals) {
+        if (t.function == "second line") t.label = "L";  // as the line's
+    }
+    BOOST_TEST((plan_at(240, part).refusal == WiringRefusal::terminals_not_listed));
 }
 
 BOOST_AUTO_TEST_CASE(the_jumper_comes_out_above_150_v_and_goes_in_at_115) {
     // The jumper doubles the rectified line: left in at 240 V it destroys the module.
-    BOOST_TEST(setting(plan_at(230, jumpered_motor()), SettingKind::jumper) == "removed");
-    BOOST_TEST(setting(plan_at(115, jumpered_motor()), SettingKind::jumper) == "set for 115 V");
+    BOOST_TEST(setting(plan_at(230, jumpered_motor()), SettingKind::jumper) == "out");
+    BOOST_TEST(setting(plan_at(208, jumpered_motor()), SettingKind::jumper) == "out");
+    BOOST_TEST(setting(plan_at(115, jumpered_motor()), SettingKind::jumper) == "in");
+    BOOST_TEST(setting(plan_at(277, jumpered_motor()), SettingKind::jumper) == "ask");
 }
 
 BOOST_AUTO_TEST_CASE(an_electronic_motor_must_not_see_the_old_capacitor) {

@@ -14,6 +14,7 @@ using Kind = NetPlace::Kind;
 WiringPlan named_plan(const std::string& signal) {
     WiringPlan plan;
     plan.signals = {signal};
+    plan.load_switch = LoadSwitch::starter;
     Relay relay;
     relay.name = "K1";
     relay.contacts = 2;
@@ -25,24 +26,32 @@ WiringPlan named_plan(const std::string& signal) {
 
 BOOST_AUTO_TEST_CASE(every_place_has_the_words_of_the_trade) {
     const WiringPlan plan = named_plan("Y1");
-    const std::vector<std::pair<NetPlace, std::string>> words{{NetPlace::signal(0), "Y1"},
-                                                              {{Kind::supply_24v}, "R"},
-                                                              {{Kind::common_24v}, "C"},
-                                                              {{Kind::line_1}, "L1"},
-                                                              {{Kind::line_2}, "L2"},
-                                                              {{Kind::neutral}, "N"},
-                                                              {{Kind::earth}, "earth"},
-                                                              {NetPlace::coil_feed(0), "K1.A1"},
-                                                              {NetPlace::coil_return(0), "K1.A2"},
-                                                              {NetPlace::common(0, 1), "K1.COM1"},
-                                                              {NetPlace::open(0, 2), "K1.NO2"},
-                                                              {NetPlace::closed(0, 2), "K1.NC2"},
-                                                              {NetPlace::tap(4), "tap 4"},
-                                                              {NetPlace::motor("N"), "motor N"},
-                                                              {{Kind::capacitor}, "capacitor"},
-                                                              {NetPlace::board_output("COOL"), "board COOL"},
-                                                              {{Kind::board_outputs}, "board blower outputs"},
-                                                              {NetPlace::cap(1), "cap and insulate"}};
+    const std::vector<std::pair<NetPlace, std::string>> words{
+        {NetPlace::signal(0), "Y1"},
+        {{Kind::supply_24v}, "R"},
+        {{Kind::common_24v}, "C"},
+        {{Kind::line_1}, "L1"},
+        {{Kind::line_2}, "L2"},
+        {{Kind::line_3}, "L3"},
+        {{Kind::load_2}, "starter T2"},
+        {{Kind::load_3}, "starter T3"},
+        {NetPlace::pin("5-pin power plug 4"), "5-pin power plug 4"},
+        {{Kind::motor_half, 0, 0, "A"}, "motor half A"},
+        {{Kind::old_plug}, "same pin of the old plug"},
+        {{Kind::capacitor_common}, "capacitor common"},
+        {{Kind::neutral}, "N"},
+        {{Kind::earth}, "earth"},
+        {NetPlace::coil_feed(0), "K1.A1"},
+        {NetPlace::coil_return(0), "K1.A2"},
+        {NetPlace::common(0, 1), "K1.COM1"},
+        {NetPlace::open(0, 2), "K1.NO2"},
+        {NetPlace::closed(0, 2), "K1.NC2"},
+        {NetPlace::tap(4), "tap 4"},
+        {NetPlace::motor("N"), "motor N"},
+        {{Kind::capacitor}, "capacitor"},
+        {NetPlace::board_output("COOL"), "board COOL"},
+        {{Kind::board_outputs}, "board blower outputs"},
+        {NetPlace::cap(1), "cap and insulate"}};
     for (const auto& [place, text] : words) {
         BOOST_TEST(text_of(plan, place) == text);
         for (const auto& [other, its_text] : words) BOOST_TEST((place == other) == (text == its_text));
@@ -50,7 +59,8 @@ BOOST_AUTO_TEST_CASE(every_place_has_the_words_of_the_trade) {
 }
 
 BOOST_AUTO_TEST_CASE(a_label_that_reads_like_another_place_is_told_from_it) {
-    for (const char* label : {"R", "C", "L1", "L2", "N", "earth", "K1.A1", "tap 4", "motor N"})
+    for (const char* label : {"R", "C", "L1", "L2", "L3", "N", "contactor T2", "starter T3", "earth", "K1.A1",
+                              "tap 4", "motor N"})
         BOOST_TEST(reads_like_a_place(label));
     for (const char* label : {"G", "Y1", "W1", "COOL", "HEAT", "K", "tap", "contactor T1"})
         BOOST_TEST(!reads_like_a_place(label));

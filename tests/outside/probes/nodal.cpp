@@ -143,7 +143,7 @@ void take(Net& net, const Words_& words) {
         relay.line_coil = words.at(4) == "1";
         net.plan.relays.push_back(relay);
     }
-    if (what == "tap") net.plan.taps.push_back({std::stoi(words.at(1)), {}, {}, {}, false});
+    if (what == "tap") net.plan.taps.push_back({std::stoi(words.at(1)), {}, {}, {}, false, {}});
     if (what == "wire") net.plan.wires.push_back({place_of(net, words.at(1)), place_of(net, words.at(2))});
     if (what == "row") {
         TruthRow row;
