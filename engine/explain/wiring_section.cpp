@@ -173,8 +173,11 @@ void add_wiring(Document& to, const WiringPlan& plan) {
             {text_of(plan, wire.from), landing_of(plan, wire.to), std::string(word(wire.note))});
     if (!wires.rows.empty()) to.add(wires);
     if (!plan.lacking.empty())
-        to.add(Paragraph{"The catalog does not list: " + joined(plan.lacking, ", ") +
-                         ". There the part's own diagram decides; tell who keeps the catalog."});
+        to.add(
+            Paragraph{"The catalog does not list: " + joined(plan.lacking, ", ") +
+                      (plan.method == WiringMethod::plug_for_plug
+                           ? ". A plug without listed pins goes back as it was; tell who keeps the catalog."
+                           : ". There the part's own diagram decides; tell who keeps the catalog.")});
     if (!plan.assumed.empty())
         to.add(Paragraph{"Assumed, because the job does not say it: " + joined(plan.assumed, ", ") + "."});
     add_relays(to, plan);

@@ -15,30 +15,24 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
     {WiringCaution::both_line_conductors_live,
      "Between two lines the terminal marked N takes the second line conductor. Both are live to ground."},
     {WiringCaution::a_high_leg_is_there,
-     "One leg of this supply stands at 208 V to ground. No neutral and no 120 V load ever lands on it: read "
-     "each "
-     "leg to ground before one is landed."},
+     "One leg of this supply stands at 208 V to ground. No neutral and no 120 V load ever lands on it: "
+     "read each leg to ground before one is landed."},
     {WiringCaution::line_to_line_is_480,
      "277 V is from a line to the neutral. Line to line is 480 V here: a second line conductor destroys the "
      "motor."},
     {WiringCaution::load_side_only,
-     "Every lead of the motor and its capacitor lands on the load side (T). A line-side terminal (L) stays "
-     "live "
-     "with the contacts open."},
+     "Every lead of the motor and its capacitor lands on the load side (T). A line-side terminal (L) "
+     "stays live with the contacts open. The coil of contactor or starter stays wired as it is."},
     {WiringCaution::fourth_lead_on_a_dual_capacitor,
-     "Both capacitor leads go to a capacitor of its own. Hooked up with three wires on a dual capacitor, the "
-     "lead "
-     "that is the other end of the run lead is capped by itself: on the wrong leg it is a line-to-line "
-     "short. The "
-     "motor's own diagram says which it is."},
+     "Both capacitor leads go to a capacitor of its own. Hooked up with three wires on a dual capacitor, "
+     "the lead that is the other end of the run lead is capped by itself: on the wrong leg it is a "
+     "line-to-line short. The motor's own diagram says which it is."},
     {WiringCaution::reverse_by_this_motors_leads,
-     "To turn it the other way exchange two leads of this motor at the load side. Never exchange the unit's "
-     "supply: "
-     "a scroll compressor there would run backwards."},
+     "To turn it the other way exchange two leads of this motor at the load side. Never exchange the "
+     "unit's supply: a scroll compressor there would run backwards."},
     {WiringCaution::fan_stops_in_defrost,
      "The fan must stand still in defrost, while the compressor runs on: its command comes by way of the "
-     "defrost "
-     "control."},
+     "defrost control."},
     {WiringCaution::earth_g_is_not_fan_g,
      "G on the power header is earth. It never meets the thermostat's G, which is the fan call."},
     {WiringCaution::common_from_the_same_transformer,
@@ -134,14 +128,12 @@ constexpr auto refusal_sentences = std::to_array<English<WiringRefusal>>({
     {WiringRefusal::inducer_by_its_own_diagram, "a draft inducer is wired by the equipment's own diagram"},
     {WiringRefusal::fewer_than_three_line_wires,
      "a three-phase motor takes three line conductors, each through its starter and overload, and one of "
-     "them or "
-     "the terminal for it is not known: on two it does not start, and burns"},
+     "them or the terminal for it is not known: on two it does not start, and burns"},
     {WiringRefusal::terminals_not_listed,
      "the catalog does not list, each once, the terminals of the part on which these conductors land"},
     {WiringRefusal::load_on_the_high_leg,
-     "about 208 V on a 240 V delta with a high leg is that leg to the neutral or to ground, where no motor "
-     "belongs: "
-     "read line to line again"},
+     "about 208 V on a 240 V delta with a high leg is that leg to the neutral or to ground, where no "
+     "motor belongs: read line to line again"},
     {WiringRefusal::fan_runs_in_defrost,
      "on the compressor's contactor alone the outdoor fan of a heat pump would run on in defrost"},
     {WiringRefusal::signal_class_not_known, "the catalog does not say what tells this part to run"},

@@ -54,7 +54,9 @@ std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, con
         if (true_here) list.push_back(caution);
     };
     when(electronic(part) || part.module, line_power_always_present);
-    when(has_wire_note(plan, WireNote::second_line_conductor), both_line_conductors_live);
+    when(has_wire_note(plan, WireNote::second_line_conductor) &&
+             !has_wire_note(plan, WireNote::third_line_conductor),
+         both_line_conductors_live);
     when(facts.supply.high_leg, a_high_leg_is_there);
     when(facts.supply.at_motor() && has_wire_note(plan, WireNote::neutral) &&
              nearest_class(*facts.supply.at_motor()).nominal == volt(277),
@@ -123,7 +125,7 @@ std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, co
     const bool blower = !job.unit.load || *job.unit.load == Load::indoor_blower;
     when(blower, static_and_airflow);
     when(plan.must_run != 0 || (blower && facts.heat.burner.is(true)), temperature_rise);
-    when(facts.heat.burner.is(true), combustion_and_limits);
+    when(blower && facts.heat.burner.is(true), combustion_and_limits);
     return list;
 }
 
