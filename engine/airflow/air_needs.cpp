@@ -196,7 +196,9 @@ std::set<Call> calls_of(const FailedUnit& job, const Heat& heat) {
     std::set<Call> calls;
     const EquipmentReadings& equipment = job.equipment;
     if (job.controls.terminals && !job.controls.terminals->empty()) {
-        for (const Terminal& terminal : *job.controls.terminals) calls.insert(terminal.call);
+        for (const Terminal& terminal : *job.controls.terminals) {
+            if (terminal.call) calls.insert(*terminal.call);
+        }
     } else if (!job.controls.states) {
         calls.insert(Call::circulate);
         if (equipment.cooling) calls.insert(Call::cool_high);

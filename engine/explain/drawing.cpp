@@ -312,7 +312,8 @@ Drawing draw_before(const FailedUnit& job, const Facts& facts) {
     for (const Terminal& t : terminals) {
         out.texts.push_back({left - 8, row + 4, label(t.name), Anchor::end, 11, true});
         out.lines.push_back({left, row, left + 2 * gap, row});
-        out.texts.push_back({left + 2 * gap + 8, row + 4, motor + ": " + std::string(word(t.call)),
+        out.texts.push_back({left + 2 * gap + 8, row + 4,
+                             motor + ": " + (t.call ? std::string(word(*t.call)) : "not known"),
                              Anchor::start, 11, false});
         row += wire_height;
     }

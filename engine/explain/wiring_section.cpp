@@ -24,28 +24,72 @@ std::string tap_list(const std::vector<int>& taps) {
     return out.empty() ? "-" : out;
 }
 
-/// States that the controls cannot reach are counted and left out, unless one of them does not hold.
+template <class E>
+std::string word_list(const std::vector<E>& values) {
+    std::vector<std::string> all;
+    for (const E value : values) all.emplace_back(word(value));
+    return joined(all, ", ");
+}
+
+/// The states that nothing brings about, counted by what keeps them away.
+std::string say_kept_away(const WiringPlan& plan) {
+    std::string out;
+    int all = 0, two_live = 0;
+    for (const auto& entry : Words<Interlock>::table) {
+        const auto count = std::count_if(plan.truth.begin(), plan.truth.end(), [&](const TruthRow& row) {
+            return row.kept_away_by == entry.value;
+        });
+        if (count == 0) continue;
+        all += static_cast<int>(count);
+        out += (out.empty() ? "" : "; ") + std::to_string(count) + ": " + std::string(entry.text);
+    }
+    for (const TruthRow& row : plan.truth) two_live += row.kept_away_by && !row.effective_tap ? 1 : 0;
+    if (all == 0) return " Each of them comes about.";
+    std::string text =
+        " Left out here, since something keeps them away: " + std::to_string(all) + " (" + out + ").";
+    if (two_live > 0)
+        text += " Two taps would be live in " + std::to_string(two_live) + " of those: they do not hold.";
+    return text;
+}
+
+std::string say_proof(const WiringPlan& plan) {
+    std::string text = plan.proven ? "Proven" : "NOT PROVEN";
+    if (plan.condition) text += " only while " + std::string(word(*plan.condition));
+    return text + ": all " + std::to_string(plan.truth.size()) + " states of the signals were simulated." +
+           say_kept_away(plan);
+}
+
+/// States that nothing brings about are counted by what keeps them away, unless one is not as it is meant to be.
 void add_truth(Document& to, const WiringPlan& plan) {
-    Grid table{{"signals live", "state", "taps live", "tap obeyed", "tap wanted", "holds"}, {}, ""};
-    int unreachable = 0;
+    Grid table{
+        {"signals live", "state", "made by", "taps live", "tap obeyed", "tap wanted", "holds"}, {}, ""};
     for (const TruthRow& row : plan.truth) {
-        if (!row.reachable && row.holds) {
-            ++unreachable;
-            continue;
-        }
+        if (!row.reachable && row.as_meant) continue;
         table.rows.push_back(
-            {signal_names(plan, row.live), row.state, tap_list(row.live_taps),
+            {signal_names(plan, row.live), row.state, word_list(row.makers), tap_list(row.live_taps),
              row.effective_tap ? (*row.effective_tap == 0 ? "off" : std::to_string(*row.effective_tap))
                                : "not stated",
              !row.reachable ? "any" : (row.wanted_tap == 0 ? "off" : std::to_string(row.wanted_tap)),
              row.holds ? "yes" : "NO"});
     }
-    table.caption = std::string(plan.proven ? "Proven: " : "NOT PROVEN: ") + "all " +
-                    std::to_string(plan.truth.size()) + " states of the signals were simulated; " +
-                    std::to_string(unreachable) +
-                    " that the controls cannot reach hold too and are left out here.";
+    table.caption = say_proof(plan);
     to.add(Heading{"Truth table"});
     to.add(table);
+    for (const KeptAway& state : plan.kept_away) {
+        if (state.by == Interlock::one_board_output_at_a_time)
+            continue;  // the condition says it, and the count
+        to.add(Paragraph{state.state + " (made by the " + std::string(word(state.maker)) + "): air by the " +
+                         std::string(word(state.by)) +
+                         (state.shown ? "." : ", which nobody has shown yet.")});
+    }
+}
+
+void add_idle(Document& to, const WiringPlan& plan) {
+    if (plan.idle.empty()) return;
+    std::string text;
+    for (const IdleTerminal& terminal : plan.idle)
+        text += (text.empty() ? "" : "; ") + terminal.name + ": " + std::string(word(terminal.why));
+    to.add(Paragraph{"These terminals command no tap: " + text + "."});
 }
 
 /// The one lead of a motor of one speed is better known by what is printed on it.
@@ -122,9 +166,9 @@ void add_faults(Document& to, const WiringPlan& plan) {
     to.add(Heading{"If one thing breaks"});
     Grid table{{"what is seen", "look at", "two taps live"}, {}, ""};
     for (const FaultRow& fault : plan.faults) {
-        const std::string seen = effect_text(plan, fault) +
-                                 (fault.back_feed ? "; one call feeds another" : "") +
-                                 (fault.heat_without_air ? "; HEAT WITHOUT AIR" : "");
+        const std::string seen =
+            effect_text(plan, fault) + (fault.back_feed ? "; one call feeds another" : "") +
+            (fault.heat_without_air() ? "; WITHOUT AIR: " + word_list(fault.without_air) : "");
         const std::string where = std::string(word(fault.kind)) + " " + fault.where;
         const std::string two = fault.two_taps ? "YES" : "no";
         const auto alike = std::find_if(table.rows.begin(), table.rows.end(),
@@ -152,7 +196,12 @@ void add_wiring(Document& to, const WiringPlan& plan) {
     to.add(Heading{"Wiring"});
     add_settings(to, plan);
     if (!plan.possible) {
-        if (plan.refusal) to.add(Paragraph{"No wiring is given: " + say(*plan.refusal) + "."});
+        if (plan.refusal) {
+            std::vector<std::string> about = plan.refused_terminals;
+            for (const Call call : plan.refused_calls) about.emplace_back(word(call));
+            to.add(Paragraph{"No wiring is given: " + say(*plan.refusal) +
+                             (about.empty() ? "" : " (" + joined(about, ", ") + ")") + "."});
+        }
         for (const WiringRescue rescue : plan.rescues)
             to.add(Paragraph{"It would become possible with: " + say(rescue) + "."});
         if (!plan.lacking.empty()) to.add(Paragraph{"It needs: " + joined(plan.lacking, ", ") + "."});
@@ -180,6 +229,7 @@ void add_wiring(Document& to, const WiringPlan& plan) {
                            : ". There the part's own diagram decides; tell who keeps the catalog.")});
     if (!plan.assumed.empty())
         to.add(Paragraph{"Assumed, because the job does not say it: " + joined(plan.assumed, ", ") + "."});
+    add_idle(to, plan);
     add_relays(to, plan);
     if (!plan.wires.empty()) to.add(Figure{draw(plan), "The wires of the table above as a ladder."});
     add_power(to, plan.power);
@@ -192,7 +242,8 @@ void add_wiring(Document& to, const WiringPlan& plan) {
                              ") is not given: " + (other.refusal ? say(*other.refusal) : "") + "."});
             continue;
         }
-        to.add(Heading{"Another way to wire it: " + std::string(word(other.method))});
+        to.add(Heading{"Another way to wire it: " + std::string(word(other.method)) +
+                       (other.condition ? ", only while " + std::string(word(*other.condition)) : "")});
         if (other.condition)
             to.add(Warning{"CAUTION", "This holds only while: " + std::string(word(*other.condition)) + "."});
         add_taps(to, other);

@@ -63,6 +63,22 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
      "start-up."},
     {WiringCaution::one_board_output_at_a_time,
      "The plan holds only while the board drives one blower output at a time: check it in its sequence."},
+    {WiringCaution::elements_hold_the_blower,
+     "The plan holds only while the sequencer or element relay keeps the blower running as long as an "
+     "element is hot: see it "
+     "run on after a heat call."},
+    {WiringCaution::tap_held_without_a_call,
+     "The board runs the motor on after a call and while a limit is open. What this part does with its run "
+     "signal live and no tap "
+     "live the catalog does not say: so a tap stays live without a call, and the motor stands still by its "
+     "run signal alone."},
+    {WiringCaution::zone_air_not_known,
+     "A zone panel closes parts of the duct, and nobody has said how much air the least open zone takes "
+     "(controls.least_zone): read the static with that zone alone."},
+    {WiringCaution::zone_static_over_the_limit,
+     "The least open zone does not take the least air of some call at the static limit: open its by-pass or "
+     "more of the duct, "
+     "or the static lies over the limit."},
     {WiringCaution::the_board_keeps_the_blower,
      "The furnace board keeps its fan delays and its limit: only its own blower output starts the blower. A "
      "heat call may choose the speed, never start it."},
@@ -73,8 +89,9 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
     {WiringCaution::fault_back_feeds,
      "A single fault can let one call feed another: see the table of faults."},
     {WiringCaution::fault_heats_without_air,
-     "A single fault can leave the elements calling without air: their own limit must be in place and "
-     "tested."},
+     "A single fault can leave elements, a burner or a compressor running without air, as the table of "
+     "faults names it: its own "
+     "limit must be in place and tested."},
     {WiringCaution::lost_common_feeds_calls,
      "If the common comes off, a live call feeds idle ones through coils or windings: land each common on "
      "its "
@@ -151,8 +168,16 @@ constexpr auto refusal_sentences = std::to_array<English<WiringRefusal>>({
     {WiringRefusal::blower_off_its_board,
      "a fuel furnace's board keeps the blower's delays and runs it while a limit is open: thermostat wires "
      "alone never command it"},
-    {WiringRefusal::heat_call_without_a_wire,
-     "the equipment heats, and no terminal that reaches the motor calls its air for heat"},
+    {WiringRefusal::terminal_not_known,
+     "nobody has told what this terminal calls, and nobody may take it for another call"},
+    {WiringRefusal::call_without_a_wire,
+     "the equipment needs this call, and no terminal that reaches the motor gives it"},
+    {WiringRefusal::terminal_without_a_state,
+     "this terminal should command the blower, and these controls have no state in which it does"},
+    {WiringRefusal::motor_still_while_heating,
+     "a state of the job's own list heats or cools and wants the motor off"},
+    {WiringRefusal::elements_hot_after_their_call,
+     "elements stay hot after their call, and neither this part nor the equipment keeps the blower running"},
     {WiringRefusal::no_common_wire, "no 24 V common reaches the motor"},
     {WiringRefusal::taps_not_chosen,
      "no tap is chosen for every call, because readings are missing or no tap gives the air"},
@@ -174,8 +199,15 @@ constexpr auto rescue_sentences = std::to_array<English<WiringRescue>>({
     {WiringRescue::fewer_terminals, "fewer terminals on the motor"},
     {WiringRescue::board_blower_outputs, "blower outputs of the furnace board"},
     {WiringRescue::part_with_run_signal, "a part with a line-voltage run signal"},
-    {WiringRescue::heat_terminal,
-     "the terminal that calls the heat (W, W1, AUX, E or the board's heat output), at controls.terminals"},
+    {WiringRescue::terminal_of_the_call,
+     "the terminal that gives the call (elements: W, W1, W2, W3, AUX, E or EM; a board: its output), at "
+     "controls.terminals"},
+    {WiringRescue::meaning_of_the_terminal,
+     "what the terminal calls, at controls.terminals; or the list without it, where it does not reach the "
+     "motor"},
+    {WiringRescue::run_on_of_the_elements,
+     "a part whose heat tap has an off-delay, or a sequencer or element relay that runs the blower "
+     "(controls.fan_interlock)"},
     {WiringRescue::fan_output_of_the_defrost_board,
      "the fan output of the defrost board, or a fan relay that it drops out, at controls.fan_command"},
     {WiringRescue::common_wire, "a common wire from the transformer that feeds the calls"},

@@ -30,7 +30,7 @@ inline void append_value(std::string& to, const std::string& text) {
 }
 inline void append_value(std::string& to, const Terminal& terminal) {
     append_value(to, terminal.name);
-    append(to, as_number(terminal.call));
+    append(to, terminal.call ? as_number(*terminal.call) : -1.0);
 }
 inline void append_value(std::string& to, const LeadInUse& in_use) {
     append(to, as_number(in_use.call));

@@ -33,7 +33,9 @@ using Reader = std::function<Read<T>(const FailedUnit&, const Folded&)>;
 
 inline std::string write_terminals(const std::vector<Terminal>& terminals) {
     std::string text;
-    for (const Terminal& t : terminals) text += (text.empty() ? "" : "; ") + t.name + " = " + write(t.call);
+    for (const Terminal& t : terminals) {
+        text += (text.empty() ? "" : "; ") + t.name + " = " + (t.call ? write(*t.call) : "unknown");
+    }
     return text;
 }
 

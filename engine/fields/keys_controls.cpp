@@ -23,7 +23,8 @@ std::optional<std::vector<LabelAndWord>> pairs_of(std::string_view text) {
     return pairs;
 }
 
-/// A label and the call it stands for.
+/// A label and the call it stands for. One whose call is unknown stays in the list: it reaches the motor, and nobody may
+/// take it for another.
 Read<std::vector<Terminal>> read_terminals(const Folded& words) {
     using List = std::vector<Terminal>;
     if (is_missing(words)) return not_written<List>();
@@ -34,7 +35,7 @@ Read<std::vector<Terminal>> read_terminals(const Folded& words) {
     for (const auto& [label, word] : *pairs) {
         const Read<Call> call = read_kind<Call>(fold(word));
         if (call.failed()) return unreadable<List>(words, "for " + label + " one of " + call.expected);
-        if (call.reading) list.push_back({label, *call.reading});
+        list.push_back({label, call.reading.value});
     }
     return read_as<List>(words, list);
 }
@@ -134,6 +135,19 @@ JobKeys controls_keys() {
              "the "
              "(defrost) board?"},
             read_kind<FanCommand>),
+        row(controls, &F::fan_interlock,
+            {"fan_interlock", "sequencer or element relay runs the blower while an element is hot", "", "yes",
+             "Does the sequencer or the element relay keep the blower running while an element is hot?"},
+            read_yes_no),
+        row(controls, &F::zone_panel,
+            {"zone_panel", "a zone panel closes parts of the duct by dampers", "", "no",
+             "Does a zone panel close parts of the duct by dampers?"},
+            read_yes_no),
+        row(controls, &F::least_zone,
+            {"least_zone", "airflow that the least open zone and its by-pass take at the static limit", "CFM",
+             "700 CFM",
+             "How much air do the least open zone and its by-pass take at equipment.static_limit?"},
+            read_airflow),
         row(controls, &F::terminals,
             {"terminals", "terminals that give a call, and the call", "",
              "G = circulate; Y1 = cool; W1 = heat",

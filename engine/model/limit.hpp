@@ -45,7 +45,7 @@ inline constexpr auto row_units<RiseDimension> =
                RowUnit<RiseDimension>{"C degrees", celsius_degree}};
 template <>
 inline constexpr auto row_units<DurationDimension> =
-    std::array{RowUnit<DurationDimension>{"days", calendar_day}};
+    std::array{RowUnit<DurationDimension>{"days", calendar_day}, RowUnit<DurationDimension>{"s", second}};
 
 namespace detail {
 
@@ -170,6 +170,7 @@ inline constexpr LimitOf<Airflow> cooling_dry_high{"cooling.dry_high"};
 inline constexpr LimitOf<Power> fan_efficacy{"fan.efficacy"};
 inline constexpr LimitOf<TemperatureRise> rise_margin{"rise.margin"};
 inline constexpr LimitOf<TemperatureRise> element_rise{"element.rise"};
+inline constexpr LimitOf<Duration> element_run_on{"element.run_on"};
 
 // control power
 inline constexpr LimitOf<double> transformer_plan{"transformer.plan"};

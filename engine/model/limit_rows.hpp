@@ -121,6 +121,8 @@ inline constexpr auto limit_rows = [] {
          "a rise nearer to the plate's greatest than this is said"},
         {"element.rise", 50.0, "F degrees", lower, "airflow of a call", VoltagePoint::none, "common-practice",
          "electric elements, where their plate gives no minimum airflow"},
+        {"element.run_on", 110.0, "s", higher, "taps.off_delay_s", VoltagePoint::none, "common-practice",
+         "a sequencer may keep elements on this long after their call: 30 to 110"},
         // control power
         {"transformer.plan", 0.80, "of rated VA", lower, "transformer load", VoltagePoint::none, "va-budget",
          "planned load of a control transformer"},

@@ -152,6 +152,8 @@ Json wiring(const WiringPlan& w) {
                     {"live_taps", r.live_taps},
                     {"effective_tap", r.effective_tap ? Json(*r.effective_tap) : Json(nullptr)},
                     {"wanted_tap", r.wanted_tap},
+                    {"made_by", words(r.makers)},
+                    {"kept_away_by", word(r.kept_away_by)},
                     {"holds", r.holds}};
     };
     const auto relay = [&w](const Relay& r) {
@@ -164,7 +166,8 @@ Json wiring(const WiringPlan& w) {
                     {"where", f.where},
                     {"two_taps", f.two_taps},
                     {"back_feed", f.back_feed},
-                    {"heat_without_air", f.heat_without_air},
+                    {"heat_without_air", f.heat_without_air()},
+                    {"without_air", words(f.without_air)},
                     {"effects", list(f.effects, [&names](const FaultEffect& e) {
                          return Json{{"signals", names(e.live)},
                                      {"state", e.state},
@@ -182,6 +185,20 @@ Json wiring(const WiringPlan& w) {
         {"refusal", word(w.refusal)},
         {"rescues", words(w.rescues)},
         {"lacking", texts(w.lacking)},
+        {"refused_calls", words(w.refused_calls)},
+        {"refused_terminals", texts(w.refused_terminals)},
+        {"idle_terminals", list(w.idle,
+                                [](const IdleTerminal& x) {
+                                    return Json{{"terminal", x.name}, {"because", word(x.why)}};
+                                })},
+        {"kept_away", list(w.kept_away,
+                           [](const KeptAway& x) {
+                               return Json{{"state", x.state},
+                                           {"made_by", word(x.maker)},
+                                           {"kept_away_by", word(x.by)},
+                                           {"shown", x.shown}};
+                           })},
+        {"short_of_air", words(w.short_of_air)},
         {"method", word(w.method)},
         {"condition", word(w.condition)},
         {"tap_rule", word(w.tap_rule)},

@@ -22,7 +22,11 @@ enum class WiringRefusal {
     too_many_signals,
     heat_call_past_the_board,
     blower_off_its_board,
-    heat_call_without_a_wire,
+    terminal_not_known,         // a listed terminal whose call nobody has told
+    call_without_a_wire,        // the equipment needs it, and no state of these signals calls it
+    terminal_without_a_state,   // it should command the blower, and no state of these controls uses it
+    motor_still_while_heating,  // a state of the job's own heats and wants the motor off
+    elements_hot_after_their_call,
     no_common_wire,
     taps_not_chosen,        // readings are missing, or no tap gives the air
     states_not_told_apart,  // two states that need different taps look alike on these signals
@@ -49,7 +53,11 @@ constexpr auto words_of(WiringRefusal) {
         Word<WiringRefusal>{WiringRefusal::too_many_signals, "too many signals"},
         Word<WiringRefusal>{WiringRefusal::heat_call_past_the_board, "heat call past the board"},
         Word<WiringRefusal>{WiringRefusal::blower_off_its_board, "blower off its board"},
-        Word<WiringRefusal>{WiringRefusal::heat_call_without_a_wire, "heat call without a wire"},
+        Word<WiringRefusal>{WiringRefusal::terminal_not_known, "terminal not known"},
+        Word<WiringRefusal>{WiringRefusal::call_without_a_wire, "call without a wire"},
+        Word<WiringRefusal>{WiringRefusal::terminal_without_a_state, "terminal without a state"},
+        Word<WiringRefusal>{WiringRefusal::motor_still_while_heating, "motor still while heating"},
+        Word<WiringRefusal>{WiringRefusal::elements_hot_after_their_call, "elements hot after their call"},
         Word<WiringRefusal>{WiringRefusal::no_common_wire, "no common wire"},
         Word<WiringRefusal>{WiringRefusal::taps_not_chosen, "taps not chosen"},
         Word<WiringRefusal>{WiringRefusal::states_not_told_apart, "states not told apart"},
@@ -70,7 +78,9 @@ enum class WiringRescue {
     fewer_terminals,
     board_blower_outputs,
     part_with_run_signal,
-    heat_terminal,
+    terminal_of_the_call,
+    meaning_of_the_terminal,
+    run_on_of_the_elements,
     common_wire,
     fan_output_of_the_defrost_board
 };
@@ -82,7 +92,10 @@ constexpr auto words_of(WiringRescue) {
         Word<WiringRescue>{WiringRescue::fewer_terminals, "fewer terminals on the motor"},
         Word<WiringRescue>{WiringRescue::board_blower_outputs, "blower outputs of the furnace board"},
         Word<WiringRescue>{WiringRescue::part_with_run_signal, "a part with a line-voltage run signal"},
-        Word<WiringRescue>{WiringRescue::heat_terminal, "the terminal that calls the heat"},
+        Word<WiringRescue>{WiringRescue::terminal_of_the_call, "the terminal that gives the call"},
+        Word<WiringRescue>{WiringRescue::meaning_of_the_terminal, "what the terminal calls"},
+        Word<WiringRescue>{WiringRescue::run_on_of_the_elements,
+                           "a tap off-delay or a fan interlock of the elements"},
         Word<WiringRescue>{WiringRescue::common_wire, "a common wire from the same transformer"},
         Word<WiringRescue>{WiringRescue::fan_output_of_the_defrost_board,
                            "the fan output of the defrost board"}};
@@ -97,10 +110,82 @@ constexpr auto words_of(WiringMethod) {
 }
 
 /// A plan with a condition holds only while that is true.
-enum class WiringCondition { one_board_output_at_a_time };
+enum class WiringCondition { one_board_output_at_a_time, blower_runs_while_elements_are_hot };
 constexpr auto words_of(WiringCondition) {
     return std::array{
-        Word<WiringCondition>{WiringCondition::one_board_output_at_a_time, "one board output at a time"}};
+        Word<WiringCondition>{WiringCondition::one_board_output_at_a_time, "one board output at a time"},
+        Word<WiringCondition>{WiringCondition::blower_runs_while_elements_are_hot,
+                              "the elements' own interlock runs the blower while they are hot"}};
+}
+
+/// Who brings a state about.
+enum class StateMaker { thermostat, board, contactor, sequencer, defrost_board, zone_panel, job };
+constexpr auto words_of(StateMaker) {
+    return std::array{Word<StateMaker>{StateMaker::thermostat, "thermostat"},
+                      Word<StateMaker>{StateMaker::board, "board"},
+                      Word<StateMaker>{StateMaker::contactor, "contactor"},
+                      Word<StateMaker>{StateMaker::sequencer, "sequencer"},
+                      Word<StateMaker>{StateMaker::defrost_board, "defrost board"},
+                      Word<StateMaker>{StateMaker::zone_panel, "zone panel"},
+                      Word<StateMaker>{StateMaker::job, "the job's own list"}};
+}
+
+/// What keeps a state from coming about. A broken wire or a stuck contact can bring it about all the same.
+enum class Interlock {
+    stages_in_order,
+    heat_or_cool,
+    emergency_alone,
+    fan_sent_with_heat,
+    no_such_call,
+    not_in_the_jobs_list,
+    one_board_output_at_a_time,
+    off_delay_of_the_tap,
+    fan_interlock_of_the_elements
+};
+constexpr auto words_of(Interlock) {
+    return std::array{
+        Word<Interlock>{Interlock::stages_in_order, "a stage comes after the one below it"},
+        Word<Interlock>{Interlock::heat_or_cool, "the thermostat heats or cools, never both"},
+        Word<Interlock>{Interlock::emergency_alone, "emergency heat keeps the compressor off"},
+        Word<Interlock>{Interlock::fan_sent_with_heat, "the thermostat sends G with W"},
+        Word<Interlock>{Interlock::no_such_call, "these controls have no such call"},
+        Word<Interlock>{Interlock::not_in_the_jobs_list, "the job's list of states has none such"},
+        Word<Interlock>{Interlock::one_board_output_at_a_time, "one board output at a time"},
+        Word<Interlock>{Interlock::off_delay_of_the_tap, "off-delay of the tap"},
+        Word<Interlock>{Interlock::fan_interlock_of_the_elements, "fan interlock of the elements"}};
+}
+
+/// Why a listed terminal commands nothing here.
+enum class IdleReason {
+    supply_24v,
+    common_24v,
+    reversing_valve,
+    fault_lamp,
+    humidifier,
+    common_or_lamp,
+    dehumidify_not_used,
+    call_of_the_thermostat,
+    output_on_the_run_signal
+};
+constexpr auto words_of(IdleReason) {
+    return std::array{
+        Word<IdleReason>{IdleReason::supply_24v, "24 V hot"},
+        Word<IdleReason>{IdleReason::common_24v, "24 V common"},
+        Word<IdleReason>{IdleReason::reversing_valve, "reversing valve"},
+        Word<IdleReason>{IdleReason::fault_lamp, "fault lamp"},
+        Word<IdleReason>{IdleReason::humidifier, "humidifier"},
+        Word<IdleReason>{IdleReason::common_or_lamp, "common or lamp of an old thermostat"},
+        Word<IdleReason>{IdleReason::dehumidify_not_used, "dehumidify not used"},
+        Word<IdleReason>{IdleReason::call_of_the_thermostat, "thermostat call that the board answers"},
+        Word<IdleReason>{IdleReason::output_on_the_run_signal, "board output on the run signal"}};
+}
+
+/// What makes heat or cold that the blower has to carry away.
+enum class HeatSource { elements, burner, compressor };
+constexpr auto words_of(HeatSource) {
+    return std::array{Word<HeatSource>{HeatSource::elements, "elements"},
+                      Word<HeatSource>{HeatSource::burner, "burner"},
+                      Word<HeatSource>{HeatSource::compressor, "compressor"}};
 }
 
 /// What a wire of the line side is for. A control wire has none.
@@ -206,6 +291,10 @@ enum class WiringCaution {
     tap_rule_not_stated,
     verify_the_priority,
     one_board_output_at_a_time,
+    elements_hold_the_blower,
+    tap_held_without_a_call,
+    zone_air_not_known,
+    zone_static_over_the_limit,
     the_board_keeps_the_blower,
     compressor_heat_at_the_cooling_tap,
     fault_makes_two_taps_live,
@@ -243,6 +332,11 @@ constexpr auto words_of(WiringCaution) {
         Word<WiringCaution>{WiringCaution::tap_rule_not_stated, "tap rule not stated"},
         Word<WiringCaution>{WiringCaution::verify_the_priority, "verify the priority of the taps"},
         Word<WiringCaution>{WiringCaution::one_board_output_at_a_time, "one board output at a time"},
+        Word<WiringCaution>{WiringCaution::elements_hold_the_blower, "the elements hold the blower"},
+        Word<WiringCaution>{WiringCaution::tap_held_without_a_call, "a tap is held without a call"},
+        Word<WiringCaution>{WiringCaution::zone_air_not_known, "air of the least open zone not known"},
+        Word<WiringCaution>{WiringCaution::zone_static_over_the_limit,
+                            "static over the limit on the least open zone"},
         Word<WiringCaution>{WiringCaution::the_board_keeps_the_blower, "the board keeps the blower"},
         Word<WiringCaution>{WiringCaution::compressor_heat_at_the_cooling_tap,
                             "compressor heat at the cooling tap"},

@@ -12,6 +12,8 @@ struct NoWiring {
     WiringRefusal why;
     std::vector<WiringRescue> rescues = {};
     std::vector<std::string> lacking = {};  // job keys or part columns
+    std::vector<Call> calls = {};           // that it is about
+    std::vector<std::string> terminals = {};
 };
 
 }  // namespace endbell::inline wiring

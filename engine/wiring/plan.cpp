@@ -3,6 +3,7 @@
 
 #include "engine/base/ensure.hpp"
 #include "engine/model/limit.hpp"
+#include "engine/wiring/after_the_call.hpp"
 #include "engine/wiring/landing.hpp"
 #include "engine/wiring/line_side.hpp"
 #include "engine/wiring/motion.hpp"
@@ -29,6 +30,8 @@ struct Task {
     const Controls& controls;
     const std::vector<ControlState>& states;
     const TapTable& table;
+    const AfterTheCall& after;
+    const std::vector<Call>& short_of_air;
 };
 
 WiringPlan refused(const NoWiring& none, const std::vector<ControlSignal>& signals = {}) {
@@ -36,8 +39,22 @@ WiringPlan refused(const NoWiring& none, const std::vector<ControlSignal>& signa
     plan.refusal = none.why;
     plan.rescues = none.rescues;
     plan.lacking = none.lacking;
+    plan.refused_calls = none.calls;
+    plan.refused_terminals = none.terminals;
     plan.signals = names_of(signals);
     return plan;
+}
+
+/// The states that come about in this plan: what its condition keeps away is none of them.
+void take_states(const Task& task, WiringPlan& plan) {
+    const bool apart = plan.condition == WiringCondition::one_board_output_at_a_time;
+    for (const ControlState& state : task.states) {
+        if (!state.overlap || !apart) plan.states.push_back(state);
+        if (state.overlap && apart)
+            plan.kept_away.push_back({state.name, state.maker, Interlock::one_board_output_at_a_time, false});
+    }
+    plan.interlocks = task.controls.interlocks;
+    plan.kept_away.insert(plan.kept_away.end(), task.after.kept_away.begin(), task.after.kept_away.end());
 }
 
 /// The circuit as relays and wires, on this part, with its proof.
@@ -45,7 +62,7 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     WiringPlan plan;
     plan.possible = true;
     plan.method = way.circuit.coils.empty() ? WiringMethod::direct : way.method;
-    plan.condition = way.condition;
+    plan.condition = way.condition ? way.condition : task.after.condition;
     plan.assumed = task.controls.assumed;
     plan.assumed.insert(plan.assumed.end(), task.feed.assumed.begin(), task.feed.assumed.end());
     plan.load_switch = task.feed.load_switch;
@@ -53,8 +70,10 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     plan.line_signals = task.feed.line_signals;
     plan.line_taps = task.feed.line_taps;
     plan.signals = names_of(task.controls.signals);
-    plan.must_run = task.controls.must_run;
-    plan.states = task.states;
+    plan.heats = task.controls.heats;
+    plan.idle = task.controls.idle;
+    plan.short_of_air = task.short_of_air;
+    take_states(task, plan);
     plan.intended = intended_table(way.circuit, task.table.signals);
     const int poles = std::max(1, static_cast<int>(task.limits.value(limit::relay_poles)));
     write_netlist(way.circuit, task.feed.ends, poles, plan);
@@ -63,7 +82,7 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     if (task.feed.gated) wire_run_signal(task.job, task.part, plan);
     add_line_side(task.part, task.feed, plan);
     plan.truth = prove(plan);
-    plan.proven = all_hold(plan.truth);
+    plan.proven = is_proven(plan.truth);
     ensure(plan.proven || unlanded(plan), "the simulator agrees with what was synthesised");
     plan.power = control_power(task.job, plan, task.limits);
     return plan;
@@ -119,9 +138,12 @@ WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part
     const TapChoice choice = choose_taps(controls, part, air, feed.line_taps);
     if (choice.refused) return refused(*choice.refused, controls.signals);
     const TapTable table = table_of(choice.states, static_cast<int>(controls.signals.size()),
-                                    highest_tap(part, choice.states), controls.must_run);
+                                    highest_tap(part, choice.states), controls.heats.all());
+    const AfterTheCall after = after_the_call(job, facts, part, feed, controls, choice.states, limits);
+    if (after.refused) return refused(*after.refused, controls.signals);
+    const std::vector<Call> short_of_air = short_on_the_least_zone(job, air);
     std::vector<WiringPlan> plans;
-    const Task task{job, facts, part, limits, feed, controls, choice.states, table};
+    const Task task{job, facts, part, limits, feed, controls, choice.states, table, after, short_of_air};
     for (const WiringWay& way : ways_of(table, feed, controls.exclusive))
         plans.push_back(drawn_up(task, way));
     if (plans.empty()) return refused({WiringRefusal::no_circuit}, controls.signals);

@@ -1,7 +1,6 @@
 #include "engine/wiring/proof.hpp"
 
 #include <algorithm>
-#include <bit>
 
 #include <fmt/format.h>
 
@@ -23,8 +22,8 @@ std::optional<int> effective(const WiringPlan& plan, const std::vector<int>& liv
     return live.back();
 }
 
-bool prevented_by_the_board(const WiringPlan& plan, SignalSet live) {
-    return plan.condition && std::popcount(live) > 1;
+bool kept_away_by_the_board(const TruthRow& row) {
+    return row.kept_away_by == Interlock::one_board_output_at_a_time;
 }
 
 void name_the_state(const WiringPlan& plan, TruthRow& row) {
@@ -33,17 +32,33 @@ void name_the_state(const WiringPlan& plan, TruthRow& row) {
         row.state += (row.state.empty() ? "" : " / ") + state.name;
         row.wanted_tap = state.wanted_tap;
         row.reachable = true;
+        if (std::find(row.makers.begin(), row.makers.end(), state.maker) == row.makers.end())
+            row.makers.push_back(state.maker);
     }
+    if (!row.reachable && row.live < plan.interlocks.size()) row.kept_away_by = plan.interlocks[row.live];
 }
 
-bool holds(const WiringPlan& plan, const TruthRow& row, const NetState& state) {
+bool as_meant(const WiringPlan& plan, const TruthRow& row, const NetState& state) {
     if (!state.settled || state.back_feed || state.short_circuit || state.mixed_voltage || state.line_side)
         return false;
-    if (row.live_taps != plan.intended[row.live]) return false;
-    if (prevented_by_the_board(plan, row.live)) return true;
-    if (!row.effective_tap) return false;
-    if ((row.live & plan.must_run) != 0 && row.live_taps.empty()) return false;
+    return row.live_taps == plan.intended[row.live];
+}
+
+bool holds(const WiringPlan& plan, const TruthRow& row) {
+    if (!row.as_meant || !row.effective_tap) return false;
+    if ((row.live & plan.heats.all()) != 0 && row.live_taps.empty()) return false;
     return !row.reachable || *row.effective_tap == row.wanted_tap;
+}
+
+void name_the_unaired(const WiringPlan& plan, SignalSet live, FaultRow& row) {
+    const auto name = [&](SignalSet signals, HeatSource source) {
+        const bool there =
+            std::find(row.without_air.begin(), row.without_air.end(), source) != row.without_air.end();
+        if ((live & signals) != 0 && !there) row.without_air.push_back(source);
+    };
+    name(plan.heats.elements, HeatSource::elements);
+    name(plan.heats.burner, HeatSource::burner);
+    name(plan.heats.compressor, HeatSource::compressor);
 }
 
 /// Tries one fault after another against every state of a sound plan.
@@ -82,9 +97,11 @@ class Breaker {
         for (const std::vector<int>& taps : state.outcomes) note(normal, taps, row);
     }
     void note(const TruthRow& normal, const std::vector<int>& taps, FaultRow& row) {
-        if (normal.reachable && (normal.live & plan_.must_run) != 0 && taps.empty())
-            row.heat_without_air = true;
-        if (taps == normal.live_taps || prevented_by_the_board(plan_, normal.live)) return;
+        // A tap wanted without a call carries off the heat that is left of one.
+        const bool after_a_call = normal.live == 0 && normal.wanted_tap != 0;
+        const SignalSet hot = after_a_call ? plan_.heats.burner | plan_.heats.elements : normal.live;
+        if (normal.reachable && taps.empty()) name_the_unaired(plan_, hot, row);
+        if (taps == normal.live_taps || kept_away_by_the_board(normal)) return;
         row.two_taps = row.two_taps || taps.size() > 1;
         const bool known =
             std::any_of(row.effects.begin(), row.effects.end(), [&](const FaultEffect& effect) {
@@ -133,14 +150,17 @@ std::vector<TruthRow> prove(const WiringPlan& plan) {
         row.live_taps = state.live_taps;
         row.effective_tap = effective(plan, row.live_taps);
         name_the_state(plan, row);
-        row.holds = holds(plan, row, state);
+        row.as_meant = as_meant(plan, row, state);
+        row.holds = holds(plan, row);
         truth.push_back(std::move(row));
     }
     return truth;
 }
 
-bool all_hold(const std::vector<TruthRow>& truth) {
-    return std::all_of(truth.begin(), truth.end(), [](const TruthRow& row) { return row.holds; });
+bool is_proven(const std::vector<TruthRow>& truth) {
+    return std::all_of(truth.begin(), truth.end(), [](const TruthRow& row) {
+        return row.holds || (row.as_meant && kept_away_by_the_board(row));
+    });
 }
 
 std::vector<FaultRow> single_faults(const WiringPlan& plan, const ElectricalLoads& loads) {

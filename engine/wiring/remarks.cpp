@@ -47,7 +47,8 @@ bool provisional(const WiringPlan& plan, bool heat_alone) {
                        [&](const ControlState& s) { return s.provisional && (s.heats || !heat_alone); });
 }
 
-std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, const WiringPlan& plan) {
+std::vector<WiringCaution> cautions_of(const FailedUnit& job, const Facts& facts, const Part& part,
+                                       const WiringPlan& plan) {
     using enum WiringCaution;
     std::vector<WiringCaution> list;
     const auto when = [&](bool true_here, WiringCaution caution) {
@@ -78,7 +79,12 @@ std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, con
     when(!plan.line_signals && plan.line_taps && !plan.relays.empty(), control_coils_and_line_contacts);
     when(plan.tap_rule == TapRule::not_stated && !plan.line_taps, tap_rule_not_stated);
     when(plan.tap_rule == TapRule::highest_tap_wins && two_live_somewhere(plan), verify_the_priority);
-    when(plan.condition.has_value(), one_board_output_at_a_time);
+    when(plan.condition == WiringCondition::one_board_output_at_a_time, one_board_output_at_a_time);
+    when(plan.condition == WiringCondition::blower_runs_while_elements_are_hot, elements_hold_the_blower);
+    when(has_wire_note(plan, WireNote::run_signal), tap_held_without_a_call);
+    const bool zones = job.controls.zone_panel && *job.controls.zone_panel;
+    when(zones && !job.controls.least_zone, zone_air_not_known);
+    when(!plan.short_of_air.empty(), zone_static_over_the_limit);
     when(facts.heat.burner.is(true) && !plan.load_switch, the_board_keeps_the_blower);
     const bool heat_pump = facts.heat.kind == HeatKind::heat_pump;
     when(heat_pump && !plan.signals.empty() && !plan.load_switch, compressor_heat_at_the_cooling_tap);
@@ -87,7 +93,7 @@ std::vector<WiringCaution> cautions_of(const Facts& facts, const Part& part, con
          fault_makes_two_taps_live);
     const auto lost = [](const FaultRow& f) { return f.kind == FaultKind::lost_common; };
     when(some_fault(plan, [&](const FaultRow& f) { return f.back_feed && !lost(f); }), fault_back_feeds);
-    when(some_fault(plan, [](const FaultRow& f) { return f.heat_without_air; }), fault_heats_without_air);
+    when(some_fault(plan, [](const FaultRow& f) { return f.heat_without_air(); }), fault_heats_without_air);
     when(some_fault(plan, [&](const FaultRow& f) { return f.back_feed && lost(f); }),
          lost_common_feeds_calls);
     const Motion motion = motion_of(plan);
@@ -124,7 +130,7 @@ std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, co
     when(stops_in_defrost(facts, plan), fan_stops_in_a_forced_defrost);
     const bool blower = !job.unit.load || *job.unit.load == Load::indoor_blower;
     when(blower, static_and_airflow);
-    when(plan.must_run != 0 || (blower && facts.heat.burner.is(true)), temperature_rise);
+    when(plan.heats.elements != 0 || (blower && facts.heat.burner.is(true)), temperature_rise);
     when(blower && facts.heat.burner.is(true), combustion_and_limits);
     return list;
 }

@@ -8,40 +8,21 @@ namespace endbell::inline wiring {
 
 namespace {
 
-struct Letter {
-    std::string_view text;
-    Role role;
-};
-constexpr Letter letters[] = {
-    {"g", Role::fan},
-    {"y", Role::compressor1},
-    {"y1", Role::compressor1},
-    {"y2", Role::compressor2},
-    {"w", Role::heat1},
-    {"w1", Role::heat1},
-    {"aux", Role::heat1},
-    {"w2", Role::heat2},
-    {"w3", Role::heat2},
-    {"e", Role::emergency},
-    {"d", Role::dehumidify},
-    {"dh", Role::dehumidify},
-    {"dehum", Role::dehumidify},
-    {"dhum", Role::dehumidify},
-    {"bk", Role::dehumidify},
-};
-
-/// Letters of the thermostat convention that no blower follows.
-constexpr std::string_view not_for_a_blower[] = {"r", "rh", "rc", "c", "o", "b", "x", "l", "h", "hum"};
-
-Role role_of_call(Call call) {
+/// The role of a label that is no letter, by the call that the job tells. A higher stage is one beside a lower.
+Role role_of_call(Call call, const std::vector<Terminal>& all) {
+    const auto told = [&](Call other) {
+        return std::any_of(all.begin(), all.end(), [&](const Terminal& t) { return t.call == other; });
+    };
     switch (call) {
         case Call::circulate:
             return Role::fan;
         case Call::cool_low:
-        case Call::cool_high:
             return Role::compressor1;
-        case Call::heat_low:
+        case Call::cool_high:
+            return told(Call::cool_low) ? Role::compressor2 : Role::compressor1;
         case Call::heat_high:
+            return told(Call::heat_low) ? Role::heat2 : Role::heat1;
+        case Call::heat_low:
         case Call::electric_heat:
             return Role::heat1;
         case Call::dehumidify:
@@ -50,14 +31,24 @@ Role role_of_call(Call call) {
     return Role::fan;
 }
 
-/// A terminal's role by its letter; one with a label of its own goes by the call the job gives it.
-std::optional<Role> role_of_terminal(const Terminal& terminal) {
-    if (const auto role = role_of(std::string_view(terminal.name))) return role;
-    const std::string key = lower(trimmed(terminal.name));
-    for (const std::string_view other : not_for_a_blower) {
-        if (other == key) return std::nullopt;
-    }
-    return role_of_call(terminal.call);
+bool heats(const std::optional<Call>& call) {
+    return call == Call::heat_low || call == Call::heat_high || call == Call::electric_heat;
+}
+
+/// What a terminal is: a signal of that role, or idle, or neither, since nobody has told its call.
+struct Meaning {
+    std::optional<Role> role = std::nullopt;
+    std::optional<IdleReason> idle = std::nullopt;
+};
+
+Meaning meaning_of(const Terminal& terminal, const std::vector<Terminal>& all) {
+    if (const auto role = role_of(std::string_view(terminal.name))) return {role};
+    const auto idle = idle_reason_of(terminal.name);
+    // On some thermostats X is the auxiliary heat: told so, it may not be lost.
+    if (idle == IdleReason::common_or_lamp && heats(terminal.call)) return {Role::heat2};
+    if (idle) return {std::nullopt, idle};
+    if (terminal.call) return {role_of_call(*terminal.call, all)};
+    return {};
 }
 
 /// A label nobody else in the netlist has: the job may give one twice, or one of the netlist's own.
@@ -82,7 +73,7 @@ std::vector<Terminal> named_terminals(const ControlReadings& controls) {
         for (const std::string& label : state.live) {
             const bool known =
                 std::any_of(list.begin(), list.end(), [&](const Terminal& t) { return t.name == label; });
-            if (!known) list.push_back({label, state.call.value_or(Call::circulate)});
+            if (!known) list.push_back({label, state.call});
         }
     }
     return list;
@@ -111,9 +102,8 @@ std::vector<ControlSignal> usual_signals(const FailedUnit& job, const Heat& heat
     if (cools) signals.push_back({"Y1", Role::compressor1, Call::cool_high});
     if (cools && cooling_two) signals.push_back({"Y2", Role::compressor2, Call::cool_high});
     if (!heat.none()) signals.push_back({"W1", Role::heat1, Call::heat_high});
-    if (!heat.none() && !compressor_heat && heating_two) {
+    if (!heat.none() && !compressor_heat && heating_two)
         signals.push_back({"W2", Role::heat2, Call::heat_high});
-    }
     if (controls.dehumidify && *controls.dehumidify != DehumidifyLogic::not_used) {
         signals.push_back({"DH", Role::dehumidify, Call::dehumidify});
     }
@@ -129,44 +119,47 @@ std::vector<std::string> names_of(const std::vector<ControlSignal>& signals) {
     return names;
 }
 
-std::optional<Role> role_of(std::string_view letter) {
-    const std::string key = lower(trimmed(letter));
-    for (const Letter& l : letters) {
-        if (l.text == key) return l.role;
-    }
-    return std::nullopt;
-}
-
-bool is_thermostat_letter(std::string_view label) {
-    const std::string key = lower(trimmed(label));
-    const auto other = std::find(std::begin(not_for_a_blower), std::end(not_for_a_blower), key);
-    return role_of(label).has_value() || other != std::end(not_for_a_blower);
-}
-
-std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air,
-                                              bool letters_only, std::vector<std::string>& assumed) {
-    std::vector<ControlSignal> signals;
+SignalList thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air,
+                              bool letters_only) {
+    SignalList list;
     const ControlReadings& controls = job.controls;
-    for (const Terminal& t : named_terminals(controls)) {
-        auto role = letters_only ? role_of(std::string_view(t.name)) : role_of_terminal(t);
+    const std::vector<Terminal> named = named_terminals(controls);
+    const bool dry_unused = controls.dehumidify && *controls.dehumidify == DehumidifyLogic::not_used;
+    for (const Terminal& t : named) {
+        if (letters_only && !is_thermostat_letter(t.name)) {
+            list.idle.push_back({t.name, IdleReason::output_on_the_run_signal});
+            continue;
+        }
+        Meaning means = meaning_of(t, named);
         // A state of the job's own may hang on the reversing valve's letter too.
-        const bool own = is_stated(controls, t.name) && (!letters_only || is_thermostat_letter(t.name));
-        if (!role && own) role = Role::output;
-        if (role && signals.size() <= most_signals)
-            signals.push_back({signal_name(t.name, signals), *role, t.call, t.name});
+        if (!means.role && is_stated(controls, t.name)) means = {Role::output};
+        if (means.role == Role::dehumidify && dry_unused && !controls.states)
+            means = {std::nullopt, IdleReason::dehumidify_not_used};
+        if (means.idle) list.idle.push_back({t.name, *means.idle});
+        if (!means.role && !means.idle) list.not_known.push_back(t.name);
+        if (means.role && list.signals.size() <= most_signals) {
+            list.signals.push_back(
+                {signal_name(t.name, list.signals), *means.role, t.call.value_or(Call::circulate), t.name});
+        }
     }
-    if (!signals.empty()) return signals;
-    assumed.push_back("controls.terminals");
-    return usual_signals(job, heat, air);
+    if (!list.signals.empty() || !list.not_known.empty()) return list;
+    list.assumed.emplace_back("controls.terminals");
+    list.signals = usual_signals(job, heat, air);
+    return list;
 }
 
-std::vector<ControlSignal> board_signals(const ControlReadings& controls) {
-    std::vector<ControlSignal> signals;
+SignalList board_signals(const ControlReadings& controls, bool burner) {
+    SignalList list;
     for (const Terminal& t : named_terminals(controls)) {
-        if (signals.size() <= most_signals)
-            signals.push_back({signal_name(t.name, signals), Role::output, t.call, t.name});
+        if (burner && role_of(std::string_view(t.name))) {
+            list.idle.push_back({t.name, IdleReason::call_of_the_thermostat});
+        } else if (!t.call) {
+            list.not_known.push_back(t.name);
+        } else if (list.signals.size() <= most_signals) {
+            list.signals.push_back({signal_name(t.name, list.signals), Role::output, *t.call, t.name});
+        }
     }
-    return signals;
+    return list;
 }
 
 }  // namespace endbell::inline wiring

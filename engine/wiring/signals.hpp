@@ -2,16 +2,13 @@
 #pragma once
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "engine/airflow/air_plan.hpp"
+#include "engine/wiring/letters.hpp"
 #include "engine/wiring/wiring.hpp"
 
 namespace endbell::inline wiring {
-
-/// What a terminal means, whatever it is labelled.
-enum class Role { fan, compressor1, compressor2, heat1, heat2, emergency, dehumidify, output };
 
 /// More signals than this at one motor are refused: 2^n states are all simulated. One more is kept, to see
 /// it.
@@ -24,22 +21,24 @@ struct ControlSignal {
     std::string label{};          // the job's own terminal; empty: assumed
 };
 
+/// What the job's list of terminals comes to.
+struct SignalList {
+    std::vector<ControlSignal> signals;
+    std::vector<IdleTerminal> idle;      // they command nothing, and say why
+    std::vector<std::string> not_known;  // no letter, and no call told: nobody may take them for another
+    std::vector<std::string> assumed;    // job keys
+};
+
 /// The signals' names, bit order.
 std::vector<std::string> names_of(const std::vector<ControlSignal>& signals);
-
-/// The letter's role, in the usual spellings (Y is Y1, W is W1, DEHUM is dehumidify). None: not a terminal
-/// that can reach a blower (R, C, O, B, L, H). Terminal letters: the thermostat convention.
-std::optional<Role> role_of(std::string_view letter);
-/// A letter of the thermostat convention, whether or not it can reach a blower.
-bool is_thermostat_letter(std::string_view label);
 
 /// The signals of a thermostat: the terminals the job names, or those its kind of system has (then `assumed` says so).
 /// `air` says whether two cooling or heating stages are in play where the job does not. `letters_only`: the job's
 /// other terminals are a board's, not the thermostat's.
-std::vector<ControlSignal> thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air,
-                                              bool letters_only, std::vector<std::string>& assumed);
+SignalList thermostat_signals(const FailedUnit& job, const Heat& heat, const AirPlan& air, bool letters_only);
 
-/// The outputs of a board, each with the call it stands for.
-std::vector<ControlSignal> board_signals(const ControlReadings& controls);
+/// The outputs of a board, each with the call it stands for. `burner`: a thermostat's letter is no output of a furnace
+/// board, which answers that call by outputs of its own.
+SignalList board_signals(const ControlReadings& controls, bool burner);
 
 }  // namespace endbell::inline wiring

@@ -1,183 +1,104 @@
 #include "engine/wiring/states.hpp"
 
 #include <algorithm>
+#include <bit>
+
+#include "engine/wiring/table.hpp"
+#include "engine/wiring/thermostat.hpp"
 
 namespace endbell::inline wiring {
 
 namespace {
 
-/// A heat call may mean elements: they are in, or nobody has said that beside a heat pump there are none.
-bool may_run_elements(const Heat& heat) {
-    return heat.elements.is(true) || heat.kind == HeatKind::electric || heat.kind == HeatKind::heat_pump;
-}
-
-/// Collects the states of one thermostat.
-class Thermostat {
-  public:
-    Thermostat(const std::vector<ControlSignal>& signals, const ControlReadings& facts, const Heat& heat)
-        : signals_(signals), facts_(facts), heat_(heat) {}
-
-    std::vector<Demand> demands() {
-        add("off", 0, {});
-        if (has(Role::fan)) add("fan on", bit(Role::fan), {Call::circulate});
-        const HeatKind heat = *heat_.kind;
-        cooling();
-        if (heat_.compressor.is(true)) {
-            compressor_heat(heat);
-        } else if (heat != HeatKind::none && has(Role::heat1)) {
-            plain_heat(heat);
-        }
-        return dehumidified();
-    }
-
-  private:
-    bool has(Role role) const { return bit(role) != 0; }
-    SignalSet bit(Role role) const {
-        SignalSet found = 0;
-        for (std::size_t i = 0; i < signals_.size(); ++i) {
-            if (signals_[i].role == role) found |= 1u << i;
-        }
-        return found;
-    }
-    Call first_cooling() const { return has(Role::compressor2) ? Call::cool_low : Call::cool_high; }
-
-    void add(std::string name, SignalSet live, std::vector<Call> calls) {
-        demands_.push_back({std::move(name), live, std::move(calls)});
-    }
-
-    void cooling() {
-        if (!has(Role::compressor1)) return;
-        const SignalSet one = bit(Role::compressor1) | bit(Role::fan);
-        add("cool 1", one, {first_cooling()});
-        if (has(Role::compressor2)) add("cool 2", one | bit(Role::compressor2), {Call::cool_high});
-        for (Demand& d : demands_) d.cooling = (d.live & bit(Role::compressor1)) != 0;
-    }
-
-    // A furnace thermostat leaves G out of a heat call; an electric-heat one sends it. Where the job does not
-    // say, both can happen.
-    void plain_heat(HeatKind heat) {
-        const bool electric = heat == HeatKind::electric;
-        const Call low = electric ? Call::electric_heat : has(Role::heat2) ? Call::heat_low : Call::heat_high;
-        const Call high = electric ? Call::electric_heat : Call::heat_high;
-        const bool fan_sent = facts_.fan_with_heat && *facts_.fan_with_heat;
-        heat_stages("", low, high, fan_sent ? bit(Role::fan) : 0u);
-        if (!fan_sent && has(Role::fan)) heat_stages(", fan on", low, high, bit(Role::fan));
-    }
-    void heat_stages(const std::string& tail, Call low, Call high, SignalSet fan) {
-        add("heat 1" + tail, bit(Role::heat1) | fan, {low});
-        if (has(Role::heat2)) add("heat 2" + tail, bit(Role::heat1) | bit(Role::heat2) | fan, {high});
-    }
-
-    // The reversing valve (O or B) is all that tells compressor heat from cooling, and it drives no tap: both
-    // run at the cooling tap. In defrost the outdoor board feeds the W line while the thermostat still sends
-    // Y and G.
-    void compressor_heat(HeatKind heat) {
-        const SignalSet one = bit(Role::compressor1) | bit(Role::fan);
-        const SignalSet two = one | bit(Role::compressor2);
-        add("heat 1", one, {first_cooling()});
-        if (has(Role::compressor2)) add("heat 2", two, {Call::cool_high});
-        if (heat == HeatKind::heat_pump) {
-            auxiliary_heat(one, two);
-        } else {
-            fuel_heat(one, two);
-        }
-    }
-    void auxiliary_heat(SignalSet one, SignalSet two) {
-        const SignalSet strips = bit(Role::heat1);
-        const Call air = Call::electric_heat;
-        if (strips) {
-            for (const char* name : {"heat and auxiliary", "defrost"})
-                add(name, one | strips, {first_cooling(), air});
-            if (two != one) {
-                for (const char* name : {"heat 2 and auxiliary", "defrost 2"})
-                    add(name, two | strips, {Call::cool_high, air});
-            }
-            if (has(Role::heat2)) {
-                add("all heat", two | strips | bit(Role::heat2), {Call::cool_high, air});
-            }
-            add(has(Role::emergency) ? "auxiliary alone" : "emergency", strips | bit(Role::fan), {air});
-        }
-        if (has(Role::emergency)) {
-            add("emergency", bit(Role::emergency) | bit(Role::fan), {air});
-        }
-    }
-    // Dual fuel: the furnace burns with the compressor off and no G, but defrost brings both together.
-    void fuel_heat(SignalSet one, SignalSet two) {
-        const SignalSet flame = bit(Role::heat1);
-        if (flame) {
-            add("furnace", flame, {has(Role::heat2) ? Call::heat_low : Call::heat_high});
-            if (has(Role::heat2)) add("furnace 2", flame | bit(Role::heat2), {Call::heat_high});
-            add("furnace, fan on", flame | bit(Role::fan),
-                {has(Role::heat2) ? Call::heat_low : Call::heat_high});
-            add("defrost", one | flame, {first_cooling(), Call::heat_high});
-            if (two != one) add("defrost 2", two | flame, {Call::cool_high, Call::heat_high});
-        }
-        if (has(Role::emergency)) add("emergency", bit(Role::emergency), {Call::heat_high});
-    }
-
-    std::vector<Demand> dehumidified() const {
-        const SignalSet dry = bit(Role::dehumidify);
-        if (!dry || !facts_.dehumidify || *facts_.dehumidify == DehumidifyLogic::not_used) return demands_;
-        const bool live_is_normal = *facts_.dehumidify == DehumidifyLogic::live_is_normal;
-        std::vector<Demand> all;
-        for (Demand d : demands_) {
-            if (live_is_normal) d.live |= dry;
-            all.push_back(d);
-            if (!d.cooling) continue;
-            d.name += ", dehumidify";
-            d.live ^= dry;
-            d.calls = {Call::dehumidify};
-            all.push_back(d);
-        }
-        return all;
-    }
-
-    const std::vector<ControlSignal>& signals_;
-    const ControlReadings& facts_;
-    const Heat& heat_;
-    std::vector<Demand> demands_;
-};
-
-/// The states the job lists itself, and "off". A terminal that is no signal here (a board's, where the run signal takes
-/// those) is left out of them.
-bool holds(const std::vector<std::string>& labels, const std::string& label) {
+bool contains(const std::vector<std::string>& labels, const std::string& label) {
     return std::find(labels.begin(), labels.end(), label) != labels.end();
 }
 
+/// The states the job lists itself, and "off". A terminal that is no signal here (a board's, where the run signal takes
+/// those) is left out of them.
 std::vector<Demand> own_demands(const ControlReadings& controls, const std::vector<ControlSignal>& signals) {
-    std::vector<Demand> demands{{"off", 0, {}}};
+    std::vector<Demand> demands{{"off", 0, {}, StateMaker::job}};
     for (const CustomState& state : *controls.states) {
-        Demand demand{state.name, 0, {}};
+        Demand demand{state.name, 0, {}, StateMaker::job};
         if (state.call) demand.calls.push_back(*state.call);
         for (std::size_t i = 0; i < signals.size(); ++i) {
-            if (holds(state.live, signals[i].label)) demand.live |= 1u << i;
+            if (contains(state.live, signals[i].label)) demand.live |= 1u << i;
         }
         demands.push_back(std::move(demand));
     }
     return demands;
 }
 
-Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air,
-                             bool letters_only) {
-    Controls controls;
-    if (!facts.heat.kind) {
-        controls.lacking.push_back("controls.heat");
-        return controls;
-    }
-    controls.signals = thermostat_signals(job, facts.heat, air, letters_only, controls.assumed);
-    const bool dehumidifies = std::any_of(controls.signals.begin(), controls.signals.end(),
-                                          [](const ControlSignal& s) { return s.role == Role::dehumidify; });
-    const bool logic_matters = dehumidifies && !job.controls.states;
-    if (logic_matters && !job.controls.dehumidify) controls.lacking.push_back("controls.dehumidify");
-    if (may_run_elements(facts.heat)) {
-        for (std::size_t i = 0; i < controls.signals.size(); ++i) {
-            const Role role = controls.signals[i].role;
-            if (role == Role::heat1 || role == Role::heat2 || role == Role::emergency)
-                controls.must_run |= 1u << i;
+HeatSignals thermostat_heats(const std::vector<ControlSignal>& signals, const Heat& heat) {
+    HeatSignals found;
+    for (std::size_t i = 0; i < signals.size(); ++i) {
+        const SignalSet bit = SignalSet{1} << i;
+        switch (signals[i].role) {
+            case Role::compressor1:
+            case Role::compressor2:
+                found.compressor |= bit;
+                break;
+            case Role::heat1:
+            case Role::heat2:
+            case Role::heat3:
+            case Role::emergency:
+                if (heat.burner.is(true)) {
+                    found.burner |= bit;
+                } else if (may_run_elements(heat)) {
+                    found.elements |= bit;
+                }
+                break;
+            default:
+                break;
         }
     }
-    controls.demands = job.controls.states ? own_demands(job.controls, controls.signals)
-                                           : Thermostat(controls.signals, job.controls, facts.heat).demands();
+    return found;
+}
+
+HeatSignals board_heats(const std::vector<ControlSignal>& outputs, const Heat& heat) {
+    HeatSignals found;
+    for (std::size_t i = 0; i < outputs.size(); ++i) {
+        const SignalSet bit = SignalSet{1} << i;
+        switch (outputs[i].call) {
+            case Call::circulate:
+                break;
+            case Call::cool_low:
+            case Call::cool_high:
+            case Call::dehumidify:
+                found.compressor |= bit;
+                break;
+            case Call::electric_heat:
+                found.elements |= bit;
+                break;
+            case Call::heat_low:
+            case Call::heat_high:
+                if (heat.burner.is(true)) found.burner |= bit;
+                if (!heat.burner.is(true) && heat.compressor.is(true)) found.compressor |= bit;
+                if (!heat.burner.is(true) && may_run_elements(heat)) found.elements |= bit;
+                break;
+        }
+    }
+    return found;
+}
+
+/// Of each set that no demand stands for, what `keeps` it away.
+template <class Keeps>
+void name_interlocks(Controls& controls, Keeps keeps) {
+    if (controls.signals.size() > most_signals) return;
+    controls.interlocks.resize(std::size_t{1} << controls.signals.size());
+    for (SignalSet live = 0; live < controls.interlocks.size(); ++live) {
+        const bool occurs = std::any_of(controls.demands.begin(), controls.demands.end(),
+                                        [&](const Demand& d) { return d.live == live && !d.overlap; });
+        if (!occurs) controls.interlocks[live] = keeps(live);
+    }
+}
+
+Controls of_list(SignalList list) {
+    Controls controls;
+    controls.signals = std::move(list.signals);
+    controls.idle = std::move(list.idle);
+    controls.not_known = std::move(list.not_known);
+    controls.assumed = std::move(list.assumed);
     return controls;
 }
 
@@ -191,22 +112,83 @@ std::vector<ControlSignal> usual_outputs(const AirPlan& air) {
     return signals;
 }
 
-Controls board_controls(const FailedUnit& job, const AirPlan& air, const MotorFeed& feed) {
-    Controls controls;
+void take_own_states(Controls& controls, const ControlReadings& readings) {
+    controls.demands = own_demands(readings, controls.signals);
+    name_interlocks(controls, [](SignalSet) { return Interlock::not_in_the_jobs_list; });
+}
+
+Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool gated) {
+    Controls controls = of_list(thermostat_signals(job, facts.heat, air, gated));
+    controls.heats = thermostat_heats(controls.signals, facts.heat);
+    if (job.controls.states) {
+        take_own_states(controls, job.controls);
+        return controls;
+    }
+    const bool dehumidifies = std::any_of(controls.signals.begin(), controls.signals.end(),
+                                          [](const ControlSignal& s) { return s.role == Role::dehumidify; });
+    if (dehumidifies && !job.controls.dehumidify) controls.lacking.emplace_back("controls.dehumidify");
+    controls.demands = thermostat_demands(controls.signals, job.controls, facts.heat, gated);
+    if (job.controls.zone_panel && *job.controls.zone_panel) {
+        for (Demand& d : controls.demands) {
+            if (d.maker == StateMaker::thermostat) d.maker = StateMaker::zone_panel;
+        }
+    }
+    name_interlocks(controls, [&](SignalSet live) {
+        return what_keeps_away(live, controls.signals, job.controls, facts.heat);
+    });
+    return controls;
+}
+
+/// A board's outputs: each alone; kept on by the board after its call, and on an open limit; and, at a change of stage or
+/// with the continuous fan, several together.
+/// What is outdoors stops with its call, and has no limit.
+std::vector<Demand> board_demands(const std::vector<ControlSignal>& outputs, bool burner, bool outdoors) {
+    std::vector<Demand> demands{{"off", 0, {}, StateMaker::board}};
+    const auto add = [&](std::string name, SignalSet live, std::vector<Call> calls) {
+        demands.push_back({std::move(name), live, std::move(calls), StateMaker::board});
+    };
+    const auto label = [](const ControlSignal& s) { return s.label.empty() ? s.name : s.label; };
+    for (std::size_t i = 0; i < outputs.size(); ++i) {
+        const ControlSignal& s = outputs[i];
+        const SignalSet live = SignalSet{1} << i;
+        const std::string at = " (" + label(s) + ")";
+        add(std::string(word(s.call)) + at, live, {s.call});
+        if (outdoors) continue;
+        if (s.call != Call::circulate) add("run-on" + at, live, {s.call});
+        if (burner && calls_for_heat(s.call)) add("limit open" + at, live, {s.call});
+    }
+    for (SignalSet live = 0; live < SignalSet{1} << outputs.size(); ++live) {
+        if (std::popcount(live) < 2) continue;
+        Demand both{"", live, {}, StateMaker::board};
+        for (const int i : members(live)) {
+            const ControlSignal& s = outputs[static_cast<std::size_t>(i)];
+            both.name += (both.name.empty() ? "" : " + ") + label(s);
+            both.calls.push_back(s.call);
+        }
+        both.overlap = true;
+        demands.push_back(std::move(both));
+    }
+    return demands;
+}
+
+Controls board_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed) {
+    const bool burner = facts.heat.burner.is(true);
+    Controls controls = of_list(board_signals(job.controls, burner));
     controls.exclusive = !job.controls.states;  // else the job says what is live together
-    controls.signals = board_signals(job.controls);
-    if (controls.signals.empty() && feed.board_first && feed.line_signals && !feed.outdoors) {
+    const bool unnamed = controls.signals.empty() && controls.not_known.empty() && controls.idle.empty();
+    if (unnamed && feed.board_first && feed.line_signals && !feed.outdoors) {
         controls.signals = usual_outputs(air);
-        controls.assumed.push_back("controls.terminals");
+        controls.assumed.emplace_back("controls.terminals");
     }
-    if (controls.signals.empty()) controls.lacking.push_back("controls.terminals");
-    controls.demands.push_back({"off", 0, {}});
-    for (std::size_t i = 0; i < controls.signals.size(); ++i) {
-        const ControlSignal& s = controls.signals[i];
-        const std::string label = s.label.empty() ? "" : " (" + s.label + ")";
-        controls.demands.push_back({std::string(word(s.call)) + label, 1u << i, {s.call}});
+    controls.heats = board_heats(controls.signals, facts.heat);
+    if (controls.signals.empty() && controls.not_known.empty())
+        controls.lacking.emplace_back("controls.terminals");
+    if (job.controls.states) {
+        take_own_states(controls, job.controls);
+    } else if (controls.signals.size() <= most_signals) {
+        controls.demands = board_demands(controls.signals, burner, feed.outdoors);
+        name_interlocks(controls, [](SignalSet) { return Interlock::one_board_output_at_a_time; });
     }
-    if (job.controls.states) controls.demands = own_demands(job.controls, controls.signals);
     return controls;
 }
 
@@ -215,8 +197,16 @@ Controls contactor_controls(const MotorFeed& feed) {
     Controls controls;
     controls.exclusive = true;
     controls.signals.push_back({feed.switch_output, Role::output, Call::circulate});
-    controls.demands = {{"off", 0, {}}, {"run", 1, {Call::circulate}}};
+    controls.demands = {{"off", 0, {}, StateMaker::contactor},
+                        {"run", 1, {Call::circulate}, StateMaker::contactor}};
+    name_interlocks(controls, [](SignalSet) { return Interlock::no_such_call; });
     return controls;
+}
+
+/// The defrost board takes its output away while the compressor runs on.
+void add_defrost(Controls& controls, const Facts& facts, const MotorFeed& feed) {
+    if (feed.outdoors && facts.heat.compressor.is(true))
+        controls.demands.push_back({"defrost", 0, {}, StateMaker::defrost_board});
 }
 
 }  // namespace
@@ -226,19 +216,19 @@ bool calls_for_heat(Call call) {
 }
 
 Controls controls_of(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed) {
-    Controls controls;
-    switch (feed.sender) {
-        case Sender::thermostat:
-            return thermostat_controls(job, facts, air, feed.gated);
-        case Sender::board:
-            controls = board_controls(job, air, feed);
-            break;
-        case Sender::contactor:
-            controls = contactor_controls(feed);
-            break;
+    if (feed.sender == Sender::contactor) {
+        Controls controls = contactor_controls(feed);
+        add_defrost(controls, facts, feed);
+        return controls;
     }
-    // The defrost board takes its output away while the compressor runs on.
-    if (feed.outdoors && facts.heat.compressor.is(true)) controls.demands.push_back({"defrost", 0, {}});
+    if (!facts.heat.kind && !feed.outdoors) {
+        Controls controls;
+        controls.lacking.emplace_back("controls.heat");
+        return controls;
+    }
+    if (feed.sender == Sender::thermostat) return thermostat_controls(job, facts, air, feed.gated);
+    Controls controls = board_controls(job, facts, air, feed);
+    add_defrost(controls, facts, feed);
     return controls;
 }
 

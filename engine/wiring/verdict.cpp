@@ -9,6 +9,9 @@ Verdict verdict_of(WiringRefusal refusal) {
         case supply_not_known:
         case electrical_check_disagrees:
         case load_on_the_high_leg:
+        case terminal_not_known:
+        case terminal_without_a_state:
+        case motor_still_while_heating:
             return Verdict::not_shown;
         case terminals_not_listed:
         case signal_class_not_known:
@@ -24,7 +27,8 @@ Verdict verdict_of(WiringRefusal refusal) {
         case too_many_signals:
         case heat_call_past_the_board:
         case blower_off_its_board:
-        case heat_call_without_a_wire:
+        case call_without_a_wire:
+        case elements_hot_after_their_call:
         case no_common_wire:
         case states_not_told_apart:
         case line_voltage_on_24v_tap:

@@ -41,9 +41,33 @@ struct ControlState {
     std::string name;  // "cool 1", "defrost", "fan on"
     SignalSet live = 0;
     int wanted_tap = 0;
+    StateMaker maker = StateMaker::thermostat;
+    bool overlap = false;  // several outputs of a board live together
     std::optional<LeadBasis> provisional =
         std::nullopt;  // that tap is a lead that no airflow shows to be right
     bool heats = false;
+};
+
+/// A state in which air is wanted, and that no row of the truth table stands for: what sees to its air, or keeps it away.
+struct KeptAway {
+    std::string state;
+    StateMaker maker = StateMaker::thermostat;
+    Interlock by = Interlock::no_such_call;
+    bool shown = true;  // false: nothing shows the interlock, and the plan holds on that condition
+};
+
+/// A listed terminal that commands nothing here.
+struct IdleTerminal {
+    std::string name;
+    IdleReason why = IdleReason::supply_24v;
+};
+
+/// The signals that run each source of heat: never live without a live tap.
+struct HeatSignals {
+    SignalSet elements = 0;
+    SignalSet burner = 0;
+    SignalSet compressor = 0;
+    SignalSet all() const { return elements | burner | compressor; }
 };
 
 /// An isolation relay: coil from one signal to C; its contacts stand in the netlist, each break before make.
@@ -63,14 +87,18 @@ struct Wire {
     std::optional<WireNote> note = std::nullopt;  // absent: a control wire
 };
 
-/// What one state of the signals does: every live tap, and the tap the motor obeys.
+/// What one state of the signals does: every live tap, and the tap the motor obeys. A state that nothing brings about says
+/// what keeps it away; it holds where at most the one tap is obeyed and no heat is without air all the same.
 struct TruthRow {
     SignalSet live = 0;
     std::vector<int> live_taps;
     std::optional<int> effective_tap;  // absent: two live and the tap rule does not say
     int wanted_tap = 0;                // 0 where not reachable
     bool reachable = false;
-    std::string state;  // names where reachable
+    std::string state;                        // names where reachable
+    std::vector<StateMaker> makers{};         // of those states, each once
+    std::optional<Interlock> kept_away_by{};  // where not reachable
+    bool as_meant = false;                    // the wires do what the circuit means them to do
     bool holds = false;
 };
 
@@ -105,7 +133,8 @@ struct FaultRow {
     std::vector<FaultEffect> effects;  // reachable states whose live taps change; empty: nothing is seen
     bool two_taps = false;             // in some state two taps are live
     bool back_feed = false;  // in some state one thermostat wire feeds another, or the load of an idle call
-    bool heat_without_air = false;  // in some state electric heat is called and no tap is live
+    std::vector<HeatSource> without_air{};  // called in some state in which no tap is live
+    bool heat_without_air() const { return !without_air.empty(); }
 };
 
 /// What the relays and taps add to the control transformer.
@@ -137,7 +166,9 @@ struct WiringPlan {
     std::optional<WiringRefusal> refusal;  // why it is not
     std::vector<WiringRescue> rescues;     // what would make a refused plan possible
     std::vector<std::string> lacking;      // job keys or part columns
-    std::vector<std::string> assumed;      // job keys that were assumed
+    std::vector<Call> refused_calls;       // those the refusal is about
+    std::vector<std::string> refused_terminals;
+    std::vector<std::string> assumed;  // job keys that were assumed
     std::optional<WiringMethod> method;
     std::optional<WiringCondition> condition;  // it holds only while that is true
     TapRule tap_rule = TapRule::not_stated;
@@ -145,8 +176,13 @@ struct WiringPlan {
     bool line_signals = false;              // the signals are line voltage
     bool line_taps = false;                 // the taps are line-voltage leads
     std::vector<std::string> signals;       // names, bit order
-    SignalSet must_run = 0;                 // signals that heat elements: never live without a live tap
+    HeatSignals heats;                      // none of them is live without a live tap
+    std::vector<IdleTerminal> idle;         // listed, and no signal here
     std::vector<ControlState> states;
+    std::vector<KeptAway> kept_away;
+    std::vector<std::optional<Interlock>> interlocks;  // of each of the 2^n states that nothing brings about
+    std::vector<Call>
+        short_of_air;  // more static than the limit, on the least open zone, for their least air
     std::vector<std::vector<int>> intended;  // taps the synthesis means to be live in each of the 2^n states
     std::vector<Relay> relays;
     std::vector<Wire> wires;        // control wires, then line wires

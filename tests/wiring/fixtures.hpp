@@ -44,6 +44,7 @@ inline FailedUnit blower_job(ControlSource source, HeatKind heat) {
     job.controls.heat = known(heat);
     job.controls.common_present = known(true);
     job.equipment.supply = known(bare_supply(volt(240)));
+    if (heat == HeatKind::heat_pump) job.equipment.electric_heat = known(kilowatt(10));
     return job;
 }
 

@@ -11,6 +11,7 @@ const AirPlan own_taps =
     air({{Call::circulate, 1}, {Call::cool_low, 2}, {Call::cool_high, 4}, {Call::electric_heat, 5}});
 
 FailedUnit with_states(FailedUnit job, std::vector<CustomState> states) {
+    if (*job.controls.heat == HeatKind::heat_pump) job.equipment.electric_heat = known(kilowatt(0));
     job.controls.states = known(std::move(states));
     return job;
 }

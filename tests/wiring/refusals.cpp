@@ -65,29 +65,158 @@ BOOST_AUTO_TEST_CASE(three_phase_on_fewer_than_three_line_wires_is_refused) {
     }
 }
 
+void is_without_a_wire(const WiringPlan& p, std::vector<Call> calls) {
+    BOOST_TEST((p.refusal == WiringRefusal::call_without_a_wire));
+    BOOST_TEST((p.refused_calls == calls));
+    BOOST_TEST((p.rescues == std::vector{WiringRescue::terminal_of_the_call}));
+}
+
 BOOST_AUTO_TEST_CASE(elements_whose_call_has_no_wire_are_refused) {
     const Part part = five_tap_motor(TapRule::one_tap_only);
-    BOOST_TEST((laid(thermostat_job(HeatKind::electric, {"G", "Y1"}), part).refusal ==
-                WiringRefusal::heat_call_without_a_wire));
+    is_without_a_wire(laid(thermostat_job(HeatKind::electric, {"G", "Y1"}), part), {Call::electric_heat});
     BOOST_TEST(laid(thermostat_job(HeatKind::electric, {"G", "Y1", "W1"}), part).possible);
 
     FailedUnit pump = thermostat_job(HeatKind::heat_pump, {"G", "Y1", "O"});
+    is_without_a_wire(laid(pump, part), {Call::electric_heat});
+    pump.equipment.electric_heat = known(kilowatt(0));
     BOOST_TEST(laid(pump, part).possible);  // the compressor heats, on Y1
-    pump.equipment.electric_heat = known(kilowatt(10));
-    BOOST_TEST((laid(pump, part).refusal == WiringRefusal::heat_call_without_a_wire));
+    pump.equipment.electric_heat = {};      // nobody has said whether there are any
+    BOOST_TEST(laid(pump, part).lacking == std::vector<std::string>{"equipment.electric_heat"});
 }
 
 BOOST_AUTO_TEST_CASE(a_burner_whose_call_has_no_wire_is_refused) {
     const Part part = five_tap_motor(TapRule::one_tap_only);
-    BOOST_TEST((laid(board_job(HeatKind::gas, {{"COOL", Call::cool_high}}), part).refusal ==
-                WiringRefusal::heat_call_without_a_wire));
+    is_without_a_wire(laid(board_job(HeatKind::gas, {{"COOL", Call::cool_high}}), part), {Call::heat_high});
     BOOST_TEST(laid(board_job(HeatKind::gas, {{"COOL", Call::cool_high}, {"HEAT", Call::heat_high}}), part)
                    .possible);
 
     // The board runs the motor by its run signal; without W no tap is chosen while the burner is on.
     FailedUnit gated = thermostat_job(HeatKind::gas, {"G", "Y1"});
     gated.controls.run_signal_available = known(true);
-    BOOST_TEST((laid(gated, run_signal_motor()).refusal == WiringRefusal::heat_call_without_a_wire));
+    is_without_a_wire(laid(gated, run_signal_motor()), {Call::heat_high});
+    // On a furnace W2 alone is only a broken wire.
+    FailedUnit second = thermostat_job(HeatKind::gas, {"G", "Y1", "W2"});
+    second.controls.run_signal_available = known(true);
+    is_without_a_wire(laid(second, run_signal_motor()), {Call::heat_high});
+}
+
+BOOST_AUTO_TEST_CASE(a_stage_without_a_wire_is_refused_where_more_air_does_not_serve_it) {
+    const Part part = five_tap_motor(TapRule::one_tap_only);
+    // Cooling: one wire at the high stage's air serves both; at the low stage's it does not.
+    FailedUnit cooling = thermostat_job(HeatKind::none, {"G", "Y1"});
+    cooling.equipment.cooling = known(ton_cooling(3));
+    cooling.equipment.cooling_stages = known(2);
+    BOOST_TEST(laid(cooling, part).possible);
+    FailedUnit low = board_job(HeatKind::none, {{"LOW", Call::cool_low}});
+    low.equipment = cooling.equipment;
+    is_without_a_wire(laid(low, part), {Call::cool_high});
+    // A burner's low stage at the high stage's air: its rise falls under its range.
+    FailedUnit furnace = board_job(HeatKind::gas, {{"COOL", Call::cool_high}, {"HEAT", Call::heat_high}});
+    furnace.equipment.heating_stages = known(2);
+    is_without_a_wire(laid(furnace, part), {Call::heat_low});
+}
+
+BOOST_AUTO_TEST_CASE(circulation_and_drier_air_that_the_job_states_need_their_wires) {
+    const Part part = five_tap_motor(TapRule::one_tap_only);
+    FailedUnit job = thermostat_job(HeatKind::none, {"Y1"});
+    BOOST_TEST(laid(job, part).possible);
+    job.controls.circulate_hours = known(400.0);
+    is_without_a_wire(laid(job, part), {Call::circulate});
+    FailedUnit drier = thermostat_job(HeatKind::none, {"G", "Y1"});
+    drier.controls.dehumidify = known(DehumidifyLogic::live_is_normal);
+    is_without_a_wire(laid(drier, part), {Call::dehumidify});
+}
+
+BOOST_AUTO_TEST_CASE(auxiliary_heat_is_known_by_every_label) {
+    const Part part = five_tap_motor(TapRule::one_tap_only);
+    for (const char* label : {"W", "W1", "W2", "W3", "AUX", "Aux", "E", "EM"}) {
+        FailedUnit job = thermostat_job(HeatKind::heat_pump, {"G", "Y1", "O"});
+        job.controls.terminals.value->push_back({label, Call::electric_heat});
+        const WiringPlan p = laid(job, part);
+        BOOST_REQUIRE(p.possible);
+        BOOST_TEST(row(p, {"G", label}).wanted_tap == 5);  // emergency: this label alone, a normal state
+        BOOST_TEST(row(p, {label}).effective_tap.value() == 5);
+        const bool emergency = label[0] == 'E';
+        BOOST_TEST(row(p, {"G", "Y1", label}).reachable == !emergency);
+        if (emergency) BOOST_TEST((row(p, {"G", "Y1", label}).kept_away_by == Interlock::emergency_alone));
+        BOOST_TEST(!row(p, {"G", "Y1", label}).live_taps.empty());
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_terminal_that_nobody_knows_is_never_taken_for_another) {
+    const Part part = five_tap_motor(TapRule::one_tap_only);
+    for (const ControlSource source : {ControlSource::thermostat, ControlSource::board_24v}) {
+        FailedUnit job = blower_job(source, HeatKind::none);
+        job.controls.terminals = known(
+            std::vector<Terminal>{{"COOL", Call::cool_high}, {"FAN", Call::circulate}, {"Z9", std::nullopt}});
+        const WiringPlan p = laid(job, part);
+        BOOST_TEST((p.refusal == WiringRefusal::terminal_not_known));
+        BOOST_TEST(p.refused_terminals == std::vector<std::string>{"Z9"});
+        BOOST_TEST(p.lacking == std::vector<std::string>{"controls.terminals"});
+        BOOST_TEST((verdict_of(p) == Verdict::not_shown));
+        job.controls.terminals.value->pop_back();
+        BOOST_TEST(laid(job, part).possible);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_terminal_that_should_command_the_blower_and_does_not_is_refused) {
+    const Part part = five_tap_motor(TapRule::one_tap_only);
+    const auto refused_for = [&](HeatKind heat, std::initializer_list<const char*> names) {
+        const WiringPlan p = laid(thermostat_job(heat, names), part);
+        BOOST_TEST((p.refusal == WiringRefusal::terminal_without_a_state));
+        return p.refused_terminals;
+    };
+    BOOST_TEST(refused_for(HeatKind::none, {"G", "Y1", "W1"}) == std::vector<std::string>{"W1"});
+    BOOST_TEST(refused_for(HeatKind::none, {"G", "Y2"}) == std::vector<std::string>{"Y2"});
+}
+
+BOOST_AUTO_TEST_CASE(terminals_that_command_nothing_say_why) {
+    FailedUnit job = thermostat_job(HeatKind::heat_pump, {"R", "C", "O", "L", "G", "Y1", "W2", "X", "D"});
+    job.controls.dehumidify = known(DehumidifyLogic::not_used);
+    const WiringPlan p = laid(job, five_tap_motor(TapRule::one_tap_only));
+    BOOST_REQUIRE(p.possible);
+    std::vector<std::string> said;
+    for (const IdleTerminal& t : p.idle) said.push_back(t.name + ": " + std::string(word(t.why)));
+    BOOST_TEST(said == (std::vector<std::string>{"R: 24 V hot", "C: 24 V common", "O: reversing valve",
+                                                 "L: fault lamp", "X: common or lamp of an old thermostat",
+                                                 "D: dehumidify not used"}),
+               boost::test_tools::per_element());
+    BOOST_TEST(p.signals == (std::vector<std::string>{"G", "Y1", "W2"}), boost::test_tools::per_element());
+    // Told that X is the auxiliary heat, it is no longer idle.
+    job.controls.terminals.value->back() = {"X", Call::electric_heat};
+    job.controls.terminals.value->erase(job.controls.terminals.value->end() - 2);
+    BOOST_TEST(row(laid(job, five_tap_motor(TapRule::one_tap_only)), {"X"}).effective_tap.value() == 5);
+}
+
+BOOST_AUTO_TEST_CASE(thermostat_letters_are_no_outputs_of_a_furnace_board) {
+    const Part part = five_tap_motor(TapRule::one_tap_only);
+    const WiringPlan letters_only =
+        laid(board_job(HeatKind::gas, {{"Y", Call::cool_high}, {"W", Call::heat_high}}), part);
+    BOOST_TEST((letters_only.refusal == WiringRefusal::controls_not_known));
+    BOOST_TEST((letters_only.rescues == std::vector{WiringRescue::board_blower_outputs}));
+    const WiringPlan both =
+        laid(board_job(HeatKind::gas,
+                       {{"W1", Call::heat_high}, {"COOL", Call::cool_high}, {"HEAT", Call::heat_high}}),
+             part);
+    BOOST_REQUIRE(both.possible);
+    BOOST_TEST(both.signals == (std::vector<std::string>{"COOL", "HEAT"}), boost::test_tools::per_element());
+    BOOST_REQUIRE(both.idle.size() == 1u);
+    BOOST_TEST((both.idle.front().why == IdleReason::call_of_the_thermostat));
+}
+
+BOOST_AUTO_TEST_CASE(what_the_heat_is_must_be_known_whatever_gives_the_calls) {
+    FailedUnit job = board_job(HeatKind::none, {{"COOL", Call::cool_high}});
+    job.controls.heat = {};
+    BOOST_TEST(laid(job, five_tap_motor(TapRule::one_tap_only)).lacking ==
+               std::vector<std::string>{"controls.heat"});
+}
+
+BOOST_AUTO_TEST_CASE(an_own_state_that_heats_with_the_motor_off_is_refused) {
+    FailedUnit job = thermostat_job(HeatKind::electric, {"G", "W1"});
+    job.controls.states = known(
+        std::vector<CustomState>{{"heat", {"G", "W1"}, Call::electric_heat}, {"idle", {"W1"}, std::nullopt}});
+    BOOST_TEST((laid(job, five_tap_motor(TapRule::one_tap_only)).refusal ==
+                WiringRefusal::motor_still_while_heating));
 }
 
 BOOST_AUTO_TEST_CASE(a_fuel_furnaces_blower_stays_on_its_board) {

@@ -20,12 +20,19 @@ expected.json, every key but `because`, `part` and `exit` optional:
   provisional         {tap: what chose it}: exactly the speed leads that no airflow shows to be right
   two_live            states in which more than one tap is live; none where absent
   live                {state: signals live together, sorted}
+  made_by             {state: who makes it}, among those of its row
+  kept_away           {signals live together: what keeps that row away}
+  unshown             {state that no row stands for: what sees to its air}, where nobody has shown it; none where absent
+  idle                {terminal: why it commands nothing}: exactly these
+  two_live_away       signals of rows that are kept away with more than one tap live; they do not hold
   signals             the plan's signals, sorted
   cautions, no_cautions, checks, no_checks   words that must and must not be there
   wires, no_wires     [from, to] pairs that must and must not be there
   line_coils, line_contacts   of every relay
   settings            {what: done}, also of a refused plan
   refusal, rescues, lacking   why not, what would make it possible, what to ask for
+  refused_calls, refused_terminals   that the refusal is about: exactly these
+  says_text           what the printed answer must hold
   refused_at, says    for exit 65: the text of the job's line that is named, and what the message holds
 """
 import json
@@ -96,7 +103,13 @@ def hold_always(plan):
     strict = plan["tap_rule"] != "highest tap wins" and not plan["condition"]
     for row in plan["truth"]:
         where = " ".join(row["signals"]) or "no signal"
-        same(f"{where}: holds", True, row["holds"])
+        away = row["kept_away_by"]
+        same(f"{where}: is reached, or something keeps it away", row["reachable"], not away)
+        same(f"{where}: is reached, and somebody makes it", row["reachable"], bool(row["made_by"]))
+        if row["holds"] and len(row["live_taps"]) > 1 and plan["tap_rule"] != "highest tap wins":
+            raise Failure(f"{where}: holds with taps {row['live_taps']} live")
+        if not row["holds"] and not (plan["condition"] and plan["condition"] == away):
+            raise Failure(f"{where}: does not hold, and no condition keeps it away")
         if row["reachable"]:
             same(f"{where}: tap obeyed", row["wanted_tap"], row["effective_tap"])
         if strict and len(row["live_taps"]) > 1:
@@ -121,6 +134,13 @@ def check_states(expected, plan):
         two = sorted(name for name, row in rows if len(row["live_taps"]) > 1)
         if plan["tap_rule"] != "highest tap wins" or "two_live" in expected:
             same("states with two live taps", sorted(expected.get("two_live", [])), two)
+    for state, maker in expected.get("made_by", {}).items():
+        all_in(f"makers of {state}", [maker], [m for name, row in rows if name == state for m in row["made_by"]])
+    away = {" ".join(row["signals"]): row for row in plan["truth"] if not row["reachable"]}
+    for live, by in expected.get("kept_away", {}).items():
+        same(f"what keeps {live} away", by, away[live]["kept_away_by"] if live in away else None)
+    same("rows kept away with two taps", sorted(expected.get("two_live_away", [])),
+         sorted(live for live, row in away.items() if not row["holds"]))
     for state, live in expected.get("live", {}).items():
         same(f"signals of {state}", [live], [sorted(row["signals"]) for name, row in rows if name == state])
 
@@ -149,6 +169,12 @@ def check_plan(expected, plan):
         same("signals", expected["signals"], sorted(plan["signals"]))
     same("condition", expected.get("condition", ""), plan["condition"])
     same("provisional", expected.get("provisional", {}), {str(t["tap"]): t["provisional"] for t in plan["taps"] if t["provisional"]})
+    unshown = {x["state"]: x["kept_away_by"] for x in plan["kept_away"] if not x["shown"]}
+    same("states nobody has shown to be kept away", bool(plan["condition"]), bool(unshown))
+    if "unshown" in expected:
+        same("states nobody has shown to be kept away", expected["unshown"], unshown)
+    if "idle" in expected:
+        same("idle terminals", expected["idle"], {x["terminal"]: x["because"] for x in plan["idle_terminals"]})
     wires = [[w["from"], w["to"]] for w in plan["wires"]]
     for what, found in (("cautions", plan["cautions"]), ("checks", plan["checks"]), ("wires", wires)):
         all_in(what, expected.get(what, []), found)
@@ -158,13 +184,21 @@ def check_plan(expected, plan):
             same(key, {expected[key]}, {relay[field] for relay in plan["relays"]})
 
 
-def check_text(plan, text):
-    """The same plan as a person reads it."""
+def check_text(expected, plan, text):
+    """The same plan as a person reads it: what holds on a condition says so wherever it says that it is proven."""
     flat = " ".join(text.split())
-    words = ["Truth table", "If one thing breaks", "Proven: all", "on the part", "two taps live"]
     if plan["method"] == "plug for plug":
-        words = ["Plug for plug: each pin carries what it carried before"]
-    all_in("text", ["Wiring", "Before and after power-on", *words], flat)
+        all_in("text", ["Wiring", "Before and after power-on", "Plug for plug: each pin carries what it carried before"], flat)
+    else:
+        all_in("text", ["Wiring", "Truth table", "If one thing breaks", "Before and after power-on", "on the part", "two taps live"], flat)
+        for p in [plan] + [a for a in plan["alternatives"] if a["possible"]]:
+            proof = f"Proven only while {p['condition']}: all" if p["condition"] else "Proven: all"
+            all_in("text", [proof], flat)
+        if plan["condition"] and not any(not a["condition"] and a["possible"] for a in plan["alternatives"]):
+            none_in("text", ["Proven: all"], flat)
+    for terminal in plan["idle_terminals"]:
+        all_in("text", [f"{terminal['terminal']}: {terminal['because']}"], flat)
+    all_in("text", expected.get("says_text", []), flat)
     lines = text.splitlines()
     for wire in plan["wires"]:
         if not any(line.split()[:1] == wire["from"].split()[:1] and wire["to"] in line for line in lines):
@@ -183,7 +217,11 @@ def check_refusal(expected, plan, text):
     check_settings(expected, plan)
     for key in ("rescues", "lacking"):
         all_in(key, expected.get(key, []), plan[key])
-    all_in("text", ["No wiring is given:"], " ".join(text.split()))
+    for key in ("refused_calls", "refused_terminals"):
+        if key in expected:
+            same(key, expected[key], plan[key])
+    named = plan["refused_calls"] + plan["refused_terminals"]
+    all_in("text", ["No wiring is given:", *named, *expected.get("says_text", [])], " ".join(text.split()))
 
 
 def check_bad_data(expected, job, said):
@@ -205,7 +243,7 @@ def check(world, folder):
     _, text, _ = world.wire(job, expected["part"], "--width", "160")
     if code == 0:
         check_plan(expected, plan)
-        check_text(plan, text)
+        check_text(expected, plan, text)
     else:
         check_refusal(expected, plan, text)
 
