@@ -160,7 +160,7 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const
         }
         plan.faults = single_faults(plan, loads);
     }
-    plan.cautions = cautions_of(facts, part, plan);
+    plan.cautions = cautions_of(job, facts, part, plan);
     plan.checks = checks_of(job, facts, part, plan);
 }
 
