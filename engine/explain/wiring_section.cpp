@@ -41,12 +41,12 @@ std::string say_kept_away(const WiringPlan& plan) {
         });
         if (count == 0) continue;
         all += static_cast<int>(count);
-        out += (out.empty() ? "" : "; ") + std::to_string(count) + ": " + std::string(entry.text);
+        out += (out.empty() ? "" : "; ") + std::string(entry.text) + ": " + std::to_string(count);
     }
     for (const TruthRow& row : plan.truth) two_live += row.kept_away_by && !row.effective_tap ? 1 : 0;
-    if (all == 0) return " Each of them comes about.";
+    if (all == 0) return "; each of them comes about.";
     std::string text =
-        " Left out here, since something keeps them away: " + std::to_string(all) + " (" + out + ").";
+        "; " + std::to_string(all) + (all == 1 ? " is" : " are") + " left out here, kept away (" + out + ").";
     if (two_live > 0)
         text += " Two taps would be live in " + std::to_string(two_live) + " of those: they do not hold.";
     return text;
@@ -55,14 +55,13 @@ std::string say_kept_away(const WiringPlan& plan) {
 std::string say_proof(const WiringPlan& plan) {
     std::string text = plan.proven ? "Proven" : "NOT PROVEN";
     if (plan.condition) text += " only while " + std::string(word(*plan.condition));
-    return text + ": all " + std::to_string(plan.truth.size()) + " states of the signals were simulated." +
+    return text + ": all " + std::to_string(plan.truth.size()) + " states of the signals were simulated" +
            say_kept_away(plan);
 }
 
 /// States that nothing brings about are counted by what keeps them away, unless one is not as it is meant to be.
 void add_truth(Document& to, const WiringPlan& plan) {
-    Grid table{
-        {"signals live", "state", "made by", "taps live", "tap obeyed", "tap wanted", "holds"}, {}, ""};
+    Grid table{{"signals live", "state", "made by", "taps live", "obeyed", "wanted", "holds"}, {}, ""};
     for (const TruthRow& row : plan.truth) {
         if (!row.reachable && row.as_meant) continue;
         table.rows.push_back(

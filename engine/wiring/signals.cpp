@@ -36,12 +36,12 @@ bool heats(const std::optional<Call>& call) {
 }
 
 /// What a terminal is: a signal of that role, or idle, or neither, since nobody has told its call.
-struct Meaning {
+struct SignalOrIdle {
     std::optional<Role> role = std::nullopt;
     std::optional<IdleReason> idle = std::nullopt;
 };
 
-Meaning meaning_of(const Terminal& terminal, const std::vector<Terminal>& all) {
+SignalOrIdle use_of(const Terminal& terminal, const std::vector<Terminal>& all) {
     if (const auto role = role_of(std::string_view(terminal.name))) return {role};
     const auto idle = idle_reason_of(terminal.name);
     // On some thermostats X is the auxiliary heat: told so, it may not be lost.
@@ -130,16 +130,16 @@ SignalList thermostat_signals(const FailedUnit& job, const Heat& heat, const Air
             list.idle.push_back({t.name, IdleReason::output_on_the_run_signal});
             continue;
         }
-        Meaning means = meaning_of(t, named);
+        SignalOrIdle use = use_of(t, named);
         // A state of the job's own may hang on the reversing valve's letter too.
-        if (!means.role && is_stated(controls, t.name)) means = {Role::output};
-        if (means.role == Role::dehumidify && dry_unused && !controls.states)
-            means = {std::nullopt, IdleReason::dehumidify_not_used};
-        if (means.idle) list.idle.push_back({t.name, *means.idle});
-        if (!means.role && !means.idle) list.not_known.push_back(t.name);
-        if (means.role && list.signals.size() <= most_signals) {
+        if (!use.role && is_stated(controls, t.name)) use = {Role::output};
+        if (use.role == Role::dehumidify && dry_unused && !controls.states)
+            use = {std::nullopt, IdleReason::dehumidify_not_used};
+        if (use.idle) list.idle.push_back({t.name, *use.idle});
+        if (!use.role && !use.idle) list.not_known.push_back(t.name);
+        if (use.role && list.signals.size() <= most_signals) {
             list.signals.push_back(
-                {signal_name(t.name, list.signals), *means.role, t.call.value_or(Call::circulate), t.name});
+                {signal_name(t.name, list.signals), *use.role, t.call.value_or(Call::circulate), t.name});
         }
     }
     if (!list.signals.empty() || !list.not_known.empty()) return list;

@@ -151,7 +151,7 @@ Drawn draw(Dice& dice) {
 /// Something live calls for air: any signal but the one that only asks for drier air.
 bool calls_for_air(const WiringPlan& plan, SignalSet live) {
     for (std::size_t i = 0; i < plan.signals.size(); ++i) {
-        if ((live >> i & 1u) && plan.signals[i] != "DH") return true;
+        if ((live >> i & 1u) && plan.signals[i].rfind("DH", 0) != 0) return true;
     }
     return false;
 }
@@ -162,7 +162,11 @@ std::string fault_of(const WiringPlan& plan) {
     const bool one_tap = plan.tap_rule != TapRule::highest_tap_wins;
     for (const TruthRow& row : plan.truth) {
         const std::vector<int> taps = relays.taps(row.live);
-        const std::string where = "signals " + std::to_string(row.live) + ": ";
+        std::string where;
+        for (std::size_t i = 0; i < plan.signals.size(); ++i) {
+            if (row.live >> i & 1u) where += plan.signals[i] + " ";
+        }
+        where += "(" + row.state + "): ";
         if (taps != row.live_taps) return where + "the wires do something else";
         if (row.reachable && !row.holds) return where + "reached, and does not hold";
         if (row.reachable && row.makers.empty()) return where + "nobody makes it";
