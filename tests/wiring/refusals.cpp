@@ -95,9 +95,9 @@ BOOST_AUTO_TEST_CASE(a_burner_whose_call_has_no_wire_is_refused) {
     gated.controls.run_signal_available = known(true);
     is_without_a_wire(laid(gated, run_signal_motor()), {Call::heat_high});
     // On a furnace W2 alone is only a broken wire.
-    FailedUnit second = thermostat_job(HeatKind::gas, {"G", "Y1", "W2"});
-    second.controls.run_signal_available = known(true);
-    is_without_a_wire(laid(second, run_signal_motor()), {Call::heat_high});
+    FailedUnit broken = thermostat_job(HeatKind::gas, {"G", "Y1", "W2"});
+    broken.controls.run_signal_available = known(true);
+    is_without_a_wire(laid(broken, run_signal_motor()), {Call::heat_high});
 }
 
 BOOST_AUTO_TEST_CASE(a_stage_without_a_wire_is_refused_where_more_air_does_not_serve_it) {
