@@ -94,7 +94,7 @@ void add_idle(Document& to, const WiringPlan& plan) {
 /// The one lead of a motor of one speed is better known by what is printed on it.
 std::string landing_of(const WiringPlan& plan, const NetPlace& place) {
     const bool one_lead = place.kind == NetPlace::Kind::tap && plan.taps.size() == 1;
-    const std::string name = text_of(plan, place);
+    std::string name = text_of(plan, place);
     if (!one_lead || plan.taps.front().terminal.empty()) return name;
     return name + " (lead " + plan.taps.front().terminal + ")";
 }

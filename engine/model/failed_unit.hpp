@@ -177,7 +177,7 @@ struct ControlReadings {
     Reading<HeatKind> heat;
     Reading<ReversingValve> reversing_valve;
     Reading<DehumidifyLogic> dehumidify;
-    Reading<bool> fan_with_heat;  // the thermostat sends G with W
+    Reading<bool> fan_with_heat;      // the thermostat sends G with W
     Reading<FanCommand> fan_command;  // of an outdoor fan
     Reading<bool> fan_interlock;  // sequencer or element relay runs the blower while an element is hot
     Reading<bool> zone_panel;     // dampers close parts of the duct
