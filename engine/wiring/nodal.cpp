@@ -50,7 +50,9 @@ void Nodal::add_places() {
     using Kind = NetPlace::Kind;
     supply_ = node({Kind::supply_24v});
     line_ = node({Kind::line_1});
-    for (const Kind kind : {Kind::common_24v, Kind::line_2, Kind::neutral})
+    // Of several line conductors each is a return of the first: volts between the others prove nothing of a tap.
+    for (const Kind kind :
+         {Kind::common_24v, Kind::line_2, Kind::line_3, Kind::load_2, Kind::load_3, Kind::neutral})
         commons_.emplace_back(kind, node({kind}));
     for (int s = 0; s < static_cast<int>(plan_->signals.size()); ++s)
         signals_.push_back(node(NetPlace::signal(s)));
@@ -70,9 +72,13 @@ void Nodal::add_places() {
 
 void Nodal::add_loads() {
     using Kind = NetPlace::Kind;
-    const bool two_lines = std::any_of(plan_->wires.begin(), plan_->wires.end(),
-                                       [](const Wire& each) { return each.from.kind == Kind::line_2; });
-    const NetPlace line_back{two_lines ? Kind::line_2 : Kind::neutral};
+    const auto leads = [this](Kind kind) {
+        return std::any_of(plan_->wires.begin(), plan_->wires.end(),
+                           [kind](const Wire& each) { return each.from.kind == kind; });
+    };
+    const NetPlace line_back{leads(Kind::load_2)   ? Kind::load_2
+                             : leads(Kind::line_2) ? Kind::line_2
+                                                   : Kind::neutral};
     const int motor_return = own_terminal(loads_->line_return, line_back);
     tap_return_ = plan_->line_taps ? motor_return : own_terminal(loads_->common, {Kind::common_24v});
     const double input = siemens_of(loads_->tap, rated(plan_->line_taps));

@@ -93,8 +93,9 @@ class Nodal {
     const ElectricalLoads* loads_;
     std::vector<NetPlace> places_;  // of each node but the last two, which are the returns
     int supply_ = 0, line_ = 0;     // R and L1
-    std::vector<std::pair<NetPlace::Kind, int>> commons_;  // C, L2 and N: the panel's
-    int transformer_return_ = 0, line_return_ = 0;         // what they are landed on
+    std::vector<std::pair<NetPlace::Kind, int>>
+        commons_;                                   // of the panel: C, N, and line conductors but the first
+    int transformer_return_ = 0, line_return_ = 0;  // what they are landed on
     std::vector<std::pair<int, int>> wires_;
     std::vector<RelayNodes> relays_;
     std::vector<int> signals_;

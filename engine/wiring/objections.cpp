@@ -46,7 +46,7 @@ std::optional<NoWiring> not_known(const Controls& controls, const Facts& facts, 
         for (const IdleTerminal& t : controls.idle) none.terminals.push_back(t.name);
         return none;
     }
-    if (elements_not_known(facts.heat, controls))
+    if (!feed.outdoors && elements_not_known(facts.heat, controls))
         return NoWiring{controls_not_known, {}, {"equipment.electric_heat"}};
     return std::nullopt;
 }
