@@ -152,6 +152,9 @@ void add_relays(Document& to, const WiringPlan& plan) {
 std::string effect_text(const WiringPlan& plan, const FaultRow& fault) {
     std::string out;
     for (const FaultEffect& e : fault.effects) {
+        // Another tap comes or goes beside the one that is obeyed: nobody sees that.
+        const bool priority = plan.tap_rule == TapRule::highest_tap_wins;
+        if (priority && !e.live_taps.empty() && e.live_taps.back() == e.wanted_tap) continue;
         out += (out.empty() ? "" : "; ") + (e.state.empty() ? signal_names(plan, e.live) : e.state) +
                ": tap " + tap_list(e.live_taps) + " instead of " +
                (e.wanted_tap == 0 ? "off" : std::to_string(e.wanted_tap));

@@ -20,7 +20,7 @@ BUILD = os.path.abspath(sys.argv[1])
 ENDBELL = os.path.join(BUILD, "cli", "endbell")
 OUT = os.path.join(BUILD, "sheets")
 JOBS = ("01", "02", "04", "05", "07", "10")  # wired, a furnace, a bushing, a module, undecided, not to be replaced
-MOST_PAGES = {"counter": 1, "estimate": 2, "technician": 4}
+MOST_PAGES = {"counter": 1, "estimate": 2, "technician": 5}
 WITHOUT_A_PART = 2  # pages: the questions and why the rest falls take more than one
 
 
