@@ -171,7 +171,8 @@ std::vector<Demand> board_demands(const std::vector<ControlSignal>& outputs, boo
     return demands;
 }
 
-Controls board_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed) {
+Controls board_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air,
+                        const MotorFeed& feed) {
     const bool burner = facts.heat.burner.is(true);
     Controls controls = of_list(board_signals(job.controls, burner));
     controls.exclusive = !job.controls.states;  // else the job says what is live together
