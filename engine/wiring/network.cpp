@@ -7,7 +7,7 @@ namespace endbell::inline wiring {
 Network::Network(const std::vector<int>& order)
     : count_(order.size()),
       step_(count_),
-      siemens_(count_ * count_),
+      conductances_(count_ * count_),
       ground_(count_),
       current_(count_),
       total_(count_),
@@ -17,24 +17,24 @@ Network::Network(const std::vector<int>& order)
 }
 
 void Network::clear() {
-    std::fill(siemens_.begin(), siemens_.end(), 0.0);
+    std::fill(conductances_.begin(), conductances_.end(), 0.0);
     std::fill(ground_.begin(), ground_.end(), 0.0);
     std::fill(current_.begin(), current_.end(), 0.0);
 }
 
-void Network::join(int a, int b, double siemens) {
+void Network::join(int a, int b, double conductance) {
     if (a == b) return;
-    between(std::min(step(a), step(b)), std::max(step(a), step(b))) += siemens;
+    between(std::min(step(a), step(b)), std::max(step(a), step(b))) += conductance;
 }
 
-void Network::to_ground(int a, double siemens) {
-    ground_[step(a)] += siemens;
+void Network::to_ground(int a, double conductance) {
+    ground_[step(a)] += conductance;
 }
 
-void Network::source(int plus, int minus, double volts, double siemens) {
-    join(plus, minus, siemens);
-    current_[step(plus)] += volts * siemens;
-    current_[step(minus)] -= volts * siemens;
+void Network::source(int plus, int minus, double volts, double conductance) {
+    join(plus, minus, conductance);
+    current_[step(plus)] += volts * conductance;
+    current_[step(minus)] -= volts * conductance;
 }
 
 void Network::take_out(std::size_t k) {

@@ -14,21 +14,21 @@ class Network {
 
     /// No resistance and no source is left; the nodes are.
     void clear();
-    void join(int a, int b, double siemens);
-    void to_ground(int a, double siemens);
+    void join(int a, int b, double conductance);
+    void to_ground(int a, double conductance);
     /// A source between two nodes, `plus` against `minus`, behind its own resistance.
-    void source(int plus, int minus, double volts, double siemens);
+    void source(int plus, int minus, double volts, double conductance);
     /// Against ground, of each node. REQUIRES: from each node resistances lead to ground. Leaves the network cleared.
     const std::vector<double>& solve();
 
   private:
-    double& between(std::size_t early, std::size_t late) { return siemens_[early * count_ + late]; }
+    double& between(std::size_t early, std::size_t late) { return conductances_[early * count_ + late]; }
     std::size_t step(int node) const { return step_[static_cast<std::size_t>(node)]; }
     void take_out(std::size_t k);
 
     std::size_t count_;
-    std::vector<std::size_t> step_;  // of each node: when it is taken out; all below stand in that order
-    std::vector<double> siemens_;    // between two steps, the earlier first
+    std::vector<std::size_t> step_;     // of each node: when it is taken out; all below stand in that order
+    std::vector<double> conductances_;  // between two steps, the earlier first
     std::vector<double> ground_;
     std::vector<double> current_;  // that sources drive in
     std::vector<double> total_;    // of all that meets at a step when it is taken out

@@ -17,12 +17,12 @@ constexpr double source = 10;         // 0.1 ohm
 constexpr double leakage = 1e-8;      // of an idle output, and of a secondary to ground: 100 Mohm
 constexpr double insulation = 1e-11;  // of any place to ground
 
-double siemens_of(ApparentPower power, Voltage rated) {
+double conductance_of(ApparentPower power, Voltage rated) {
     const double volts = rated.in(volt);
     return power.in(volt_ampere) / (volts * volts);
 }
 
-double siemens_of(Current current, Voltage rated) {
+double conductance_of(Current current, Voltage rated) {
     return current.in(ampere) / rated.in(volt);
 }
 
@@ -81,14 +81,14 @@ void Nodal::add_loads() {
                                                    : Kind::neutral};
     const int motor_return = own_terminal(loads_->line_return, line_back);
     tap_return_ = plan_->line_taps ? motor_return : own_terminal(loads_->common, {Kind::common_24v});
-    const double input = siemens_of(loads_->tap, rated(plan_->line_taps));
+    const double input = conductance_of(loads_->tap, rated(plan_->line_taps));
     for (const auto& [number, tap] : taps_) joins_.push_back({tap, tap_return_, input});
     if (!loads_->line_feed.empty())
         joins_.push_back({node(NetPlace::motor(loads_->line_feed)), motor_return,
-                          siemens_of(loads_->motor, loads_->line)});
+                          conductance_of(loads_->motor, loads_->line)});
     transformer_return_ = static_cast<int>(places_.size());
     line_return_ = transformer_return_ + 1;
-    const double call = siemens_of(loads_->call, rated(plan_->line_signals));
+    const double call = conductance_of(loads_->call, rated(plan_->line_signals));
     for (const int signal : signals_)
         joins_.push_back({signal, plan_->line_signals ? line_return_ : transformer_return_, call});
 }
@@ -123,7 +123,7 @@ void Nodal::close_contacts(Drawn drawn, const SingleFault& fault) {
         const Relay& relay = plan_->relays[r];
         if (!here || !fault.is(FaultKind::coil_open))
             network_.join(relays_[r].feed, relays_[r].back,
-                          siemens_of(loads_->coil, rated(relay.line_coil)) * relay.bodies);
+                          conductance_of(loads_->coil, rated(relay.line_coil)) * relay.bodies);
         for (std::size_t p = 0; p < relays_[r].poles.size(); ++p) {
             const RelayNodes::Pole& pole = relays_[r].poles[p];
             const bool stuck = here && fault.pole == static_cast<int>(p) + 1;
@@ -148,7 +148,7 @@ void Nodal::connect(SignalSet live, Drawn drawn, const SingleFault& fault) {
             network_.join(wires_[w].first, wires_[w].second, wire);
     }
     close_contacts(drawn, fault);
-    for (const Join& each : joins_) network_.join(each.a, each.b, each.siemens);
+    for (const Join& each : joins_) network_.join(each.a, each.b, each.conductance);
     feed_calls(live);
     network_.source(supply_, transformer_return_, loads_->control.in(volt), source);
     network_.source(line_, line_return_, loads_->line.in(volt), source);

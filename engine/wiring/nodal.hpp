@@ -67,7 +67,7 @@ class Nodal {
   private:
     struct Join {
         int a = 0, b = 0;
-        double siemens = 0;
+        double conductance = 0;
     };
     struct RelayNodes {
         int feed = 0, back = 0;
