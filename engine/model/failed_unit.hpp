@@ -179,9 +179,9 @@ struct ControlReadings {
     Reading<DehumidifyLogic> dehumidify;
     Reading<bool> fan_with_heat;      // the thermostat sends G with W
     Reading<FanCommand> fan_command;  // of an outdoor fan
-    Reading<bool> fan_interlock;  // sequencer or element relay runs the blower while an element is hot
-    Reading<bool> zone_panel;     // dampers close parts of the duct
-    Reading<Airflow> least_zone;  // what the least open zone and its by-pass take at the static limit
+    Reading<bool> fan_interlock;      // sequencer or element relay runs the blower while an element is hot
+    Reading<bool> zone_panel;         // dampers close parts of the duct
+    Reading<Airflow> least_zone;      // what the least open zone and its by-pass take at the static limit
     Reading<std::vector<Terminal>> terminals;
     Reading<std::vector<LeadInUse>> leads;
     Reading<std::vector<CustomState>> states;  // all that occur, in place of those usual for `heat`

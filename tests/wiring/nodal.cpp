@@ -12,8 +12,8 @@ using namespace fixture;
 namespace {
 
 using Kind = NetPlace::Kind;
-constexpr NetPlace common{Kind::common_24v};
-constexpr NetPlace hot{Kind::supply_24v};
+const NetPlace common{Kind::common_24v};
+const NetPlace hot{Kind::supply_24v};
 using Taps = std::vector<std::vector<int>>;
 
 /// The program's own limits at 24 V, of a motor whose taps return to "motor C".

@@ -20,7 +20,7 @@ using namespace fixture;
 namespace {
 
 using Kind = NetPlace::Kind;
-using Words_ = std::vector<std::string>;
+using Texts = std::vector<std::string>;
 
 struct Net {
     std::string name;
@@ -119,7 +119,7 @@ std::vector<int> taps_of(const std::string& text) {
     return taps;
 }
 
-void take(Net& net, const Words_& words) {
+void take(Net& net, const Texts& words) {
     const std::string& what = words.front();
     if (what == "plan") net.name = words.at(1);
     if (what == "signals") net.plan.signals.assign(words.begin() + 1, words.end());
@@ -182,12 +182,12 @@ void solve(const Net& net) {
 }  // namespace
 
 int main(int argc, char** argv) {
-    const Words_ typed(argv + 1, argv + argc);
+    const Texts typed(argv + 1, argv + argc);
     if (typed.size() == 3 && typed[0] == "plans") {
         print_plans(std::stoull(typed[1]), std::stoi(typed[2]));
         return 0;
     }
-    if (typed != Words_{"solve"}) return 64;
+    if (typed != Texts{"solve"}) return 64;
     Net net;
     for (std::string line; std::getline(std::cin, line);) {
         if (line != "end") {
