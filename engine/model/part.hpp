@@ -32,8 +32,9 @@ struct Tap {
 
 /// A wire landing on the part: which function, printed how, where it sits.
 struct PartTerminal {
-    std::string label;     // as printed: "L", "G", "N", "C", "1"
-    std::string function;  // line, second line, third line, earth, common, tap 1.., run signal, capacitor, ...
+    std::string label;  // as printed: "L", "G", "N", "C", "1"
+    std::string
+        function;  // line, second line, third line, earth, common, tap 1.., run signal, capacitor, ...
     std::string connector;
 };
 
