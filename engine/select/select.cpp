@@ -61,11 +61,14 @@ std::optional<Finding> transformer_finding(const WiringPlan& plan, const Facts& 
     return finding;
 }
 
-/// The plan knows what is added in all; the rule counted the tap alone.
-void drop_transformers(std::vector<Finding>& from_rules) {
+/// What the plan knows better than a rule did, the rule no longer asks for.
+void drop_cures(std::vector<Finding>& from_rules, std::initializer_list<Cure> cures) {
     for (Finding& f : from_rules) {
         f.remedies.erase(std::remove_if(f.remedies.begin(), f.remedies.end(),
-                                        [](const Remedy& r) { return r.cure == Cure::transformer; }),
+                                        [&](const Remedy& r) {
+                                            return std::find(cures.begin(), cures.end(), r.cure) !=
+                                                   cures.end();
+                                        }),
                          f.remedies.end());
     }
 }
@@ -78,13 +81,8 @@ void hand_over_relays(std::vector<Finding>& from_rules, Finding& relays) {
                 if (mine.cure == r.cure && !mine.coil) mine.coil = r.coil;
             }
         }
-        f.remedies.erase(std::remove_if(f.remedies.begin(), f.remedies.end(),
-                                        [](const Remedy& r) {
-                                            return r.cure == Cure::line_relay ||
-                                                   r.cure == Cure::isolation_relay;
-                                        }),
-                         f.remedies.end());
     }
+    drop_cures(from_rules, {Cure::line_relay, Cure::isolation_relay});
 }
 
 /// A rule left the cure to the wiring plan, and there is no plan: whether it can be cured is not shown.
@@ -215,7 +213,7 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
         option.candidate.verdict = std::max(option.candidate.verdict, relays->verdict);
     }
     if (auto transformer = transformer_finding(option.wiring, facts, books.limits)) {
-        drop_transformers(option.candidate.findings);
+        drop_cures(option.candidate.findings, {Cure::transformer});  // the rule counted the tap alone
         option.candidate.findings.push_back(*transformer);
         option.candidate.verdict = std::max(option.candidate.verdict, transformer->verdict);
     }

@@ -41,10 +41,11 @@ bool runs_on(const Part& part) {
                        [](const Tap& t) { return t.off_delay && t.off_delay->in(second) > 0; });
 }
 
-/// Is a state on a lead that no airflow shows to be right, one of heat or any?
-bool provisional(const WiringPlan& plan, bool heat_alone) {
-    return std::any_of(plan.states.begin(), plan.states.end(),
-                       [&](const ControlState& s) { return s.provisional && (s.heats || !heat_alone); });
+/// Is a state on a lead that no airflow shows to be right, one that burns or any?
+bool provisional(const WiringPlan& plan, bool burning_alone) {
+    return std::any_of(plan.states.begin(), plan.states.end(), [&](const ControlState& s) {
+        return s.provisional && (!burning_alone || (s.live & plan.heats.burner) != 0);
+    });
 }
 
 std::vector<WiringCaution> cautions_of(const FailedUnit& job, const Facts& facts, const Part& part,
@@ -74,7 +75,7 @@ std::vector<WiringCaution> cautions_of(const FailedUnit& job, const Facts& facts
     when(has_wire_note(plan, WireNote::run_signal), one_relay_group_only);
     when(has_wire_note(plan, WireNote::parked), parked_leads_are_live);
     when(provisional(plan, false), leads_are_provisional);
-    when(provisional(plan, true) && facts.heat.burner.is(true), fuel_heat_lead_needs_a_rise);
+    when(provisional(plan, true), fuel_heat_lead_needs_a_rise);
     when(plan.line_signals && !plan.line_taps, line_coils_and_24v_contacts);
     when(!plan.line_signals && plan.line_taps && !plan.relays.empty(), control_coils_and_line_contacts);
     when(plan.tap_rule == TapRule::not_stated && !plan.line_taps, tap_rule_not_stated);

@@ -139,6 +139,10 @@ Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const Ai
     return controls;
 }
 
+bool calls_for_heat(Call call) {
+    return call == Call::heat_low || call == Call::heat_high || call == Call::electric_heat;
+}
+
 /// A board's outputs: each alone; kept on by the board after its call, and on an open limit; and, at a change of stage or
 /// with the continuous fan, several together.
 /// What is outdoors stops with its call, and has no limit.
@@ -211,10 +215,6 @@ void add_defrost(Controls& controls, const Facts& facts, const MotorFeed& feed) 
 }
 
 }  // namespace
-
-bool calls_for_heat(Call call) {
-    return call == Call::heat_low || call == Call::heat_high || call == Call::electric_heat;
-}
 
 Controls controls_of(const FailedUnit& job, const Facts& facts, const AirPlan& air, const MotorFeed& feed) {
     if (feed.sender == Sender::contactor) {

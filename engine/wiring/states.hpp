@@ -19,9 +19,6 @@ struct Demand {
     bool overlap = false;  // several outputs of a board live together
 };
 
-/// A call for which something gets hot: a burner's or the elements'.
-bool calls_for_heat(Call call);
-
 struct Controls {
     std::vector<ControlSignal> signals;
     std::vector<IdleTerminal> idle;

@@ -105,7 +105,6 @@ TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan&
     std::vector<std::string> lacking;
     for (const Demand& demand : controls.demands) {
         ControlState state{demand.name, demand.live, 0, demand.maker, demand.overlap};
-        state.heats = std::any_of(demand.calls.begin(), demand.calls.end(), calls_for_heat);
         if (!demand.calls.empty()) {
             const auto tap = tap_for(demand, part, air, lacking);
             chosen = chosen && tap;

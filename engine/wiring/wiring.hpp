@@ -45,7 +45,6 @@ struct ControlState {
     bool overlap = false;  // several outputs of a board live together
     std::optional<LeadBasis> provisional =
         std::nullopt;  // that tap is a lead that no airflow shows to be right
-    bool heats = false;
 };
 
 /// A state in which air is wanted, and that no row of the truth table stands for: what sees to its air, or keeps it away.
