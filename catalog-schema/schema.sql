@@ -4,7 +4,7 @@
 -- Made from engine/fields by the catalog's tests: change those, not this.
 
 PRAGMA application_id = 1162757196; -- "ENDL"
-PRAGMA user_version = 3; -- schema version: migrations/README.md
+PRAGMA user_version = 4; -- schema version: migrations/README.md
 
 -- Everything that can be bought: one row a part, whatever its kind.
 CREATE TABLE parts (
@@ -176,6 +176,8 @@ CREATE TABLE accessories (
         CONSTRAINT "coil volts above zero" CHECK (coil_v > 0),
     power_va REAL
         CONSTRAINT "VA above zero" CHECK (power_va > 0),
+    primary_v TEXT
+        CONSTRAINT "volts such as 115 or 208-230" CHECK (primary_v GLOB '[1-9]*'),
     poles INTEGER
         CONSTRAINT "1 to 12 contact poles" CHECK (poles BETWEEN 1 AND 12),
     connector_from TEXT,

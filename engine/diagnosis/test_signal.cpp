@@ -33,13 +33,13 @@ std::optional<SignalWindow> window_of(const Facts& facts, const Limits& limits) 
         case SignalClass::pulse:
             return window(limits, limit::pulse_low, limit::pulse_high);
         case SignalClass::line_signal: {
-            // The lead is switched from the motor's own line, so the plate's band holds for it too.
-            if (!facts.volts || facts.volts->empty()) return std::nullopt;
+            // Unless somebody said otherwise, the lead is switched from the motor's own line.
+            const bool stated = facts.output && !facts.output.because;
+            if (!stated && (!facts.volts || facts.volts->empty())) return std::nullopt;
             const double band = limits.value(limit::voltage_band);
-            const PlateVolts plate = facts.volts->front();
-            return SignalWindow{
-                plate_volts(plate.low.in(volt) * (1 - band), plate.high.in(volt) * (1 + band)),
-                std::string(limit::voltage_band.text), "mg1-12.44"};
+            const PlateVolts line = stated ? PlateVolts{*facts.output, *facts.output} : facts.volts->front();
+            return SignalWindow{plate_volts(line.low.in(volt) * (1 - band), line.high.in(volt) * (1 + band)),
+                                std::string(limit::voltage_band.text), "mg1-12.44"};
         }
         case SignalClass::switched_line:
             return window(limits, limit::tap_low, limit::tap_high);  // the relay's 24 V call

@@ -34,6 +34,9 @@ std::string sentence(const Finding& finding) {
 std::string say(const Remedy& remedy) {
     std::string text(word(remedy.cure));
     if (remedy.count > 1) text = std::to_string(remedy.count) + " x " + text;
+    if (remedy.power) text += " of " + say(Value(*remedy.power)) + " or more";
+    if (remedy.primary) text += ", primary " + say(Value(*remedy.primary));
+    if (remedy.coil) text += ", coil " + say(Value(*remedy.coil));
     if (remedy.poles > 1) text += " with " + std::to_string(remedy.poles) + " poles";
     if (remedy.from) text += " from " + say(Value(*remedy.from));
     if (remedy.to) text += " to " + say(Value(*remedy.to));

@@ -168,6 +168,8 @@ const std::vector<RuleSentences>& sentences_of_kind_and_power() {
           {R::other_signal, "It does not understand what the equipment sends, and no relay translates it."},
           {R::signal_not_stated, "What tells the old motor to run is not stated."},
           {R::control_source_not_stated, "What gives the blower its calls is not stated."},
+          {R::output_volts_not_stated,
+           "A relay is needed, and what the output that drives its coil carries is not stated."},
           {R::heat_not_stated, "What heats is not stated, and a furnace's board must keep its blower."},
           {R::interlock_not_stated, "Whether the furnace's board has a blower output to keep is not stated."},
           {R::plate_disagrees_with_itself, "The old plate's signal contradicts its kind of motor."},

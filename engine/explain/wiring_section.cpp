@@ -184,11 +184,27 @@ void add_faults(Document& to, const WiringPlan& plan) {
     to.add(table);
 }
 
+std::string secondary_side(std::string_view whose, ApparentPower rating, Current rated, Current fuse) {
+    return std::string(whose) + " " + say_number(rating.in(volt_ampere), 0) + " VA give " +
+           say_number(rated.in(ampere), 2) + " A at 24 V: a secondary fuse of " +
+           say_number(fuse.in(ampere), 1) + " A, unless the equipment names another.";
+}
+
 void add_power(Document& to, const ControlPower& power) {
     if (!power.judgement) return;
-    std::string text = "Control transformer: " + say_number(power.added.in(volt_ampere), 1) + " VA added";
+    const std::string added = say_number(power.added.in(volt_ampere), 1) + " VA";
+    std::string text = "Control transformer: " + added + " added";
     if (power.share) text += ", " + say_number(*power.share * 100, 0) + " % of its rating in use";
-    to.add(Paragraph{text + " (" + std::string(word(*power.judgement)) + ")."});
+    text += " (" + std::string(word(*power.judgement)) + ").";
+    if (power.rating && !power.fitted)
+        text += " " + secondary_side("Its", *power.rating, *power.rated, *power.fuse);
+    if (!power.share)
+        text += " Before power: read its rating, add up what hangs on it, and see that " + added +
+                " are left within the planned share.";
+    if (power.fitted)
+        text += " With the kit's, " + say_number(power.fitted->share * 100, 0) + " %. " +
+                secondary_side("Its", power.fitted->rating, power.fitted->rated, power.fitted->fuse);
+    to.add(Paragraph{text});
 }
 
 }  // namespace

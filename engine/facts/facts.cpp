@@ -116,6 +116,18 @@ DerivedFact<SignalClass> signal_of(const FailedUnit& job, const Facts& facts) {
     return {};
 }
 
+DerivedFact<Voltage> output_of(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    if (const auto read = read_from(job.controls.output)) return read;
+    const std::vector<Voltage>& nominal = facts.supply.nominal;
+    if (facts.signal.is(SignalClass::switched_line) && !nominal.empty() &&
+        coil_class(nominal.front()) == coil_class(nominal.back()))
+        return implied(coil_class(nominal.front()), Because::family);
+    const auto called = job.measured.control_volts.said();
+    if (facts.signal.is(SignalClass::line_signal) && called && *called >= limits.value(limit::voltage_live))
+        return implied(nearest_class(*called).nominal, Because::live_reading);
+    return {};
+}
+
 bool burns_fuel(HeatKind kind) {
     return kind == HeatKind::gas || kind == HeatKind::oil || kind == HeatKind::dual_fuel;
 }
@@ -220,6 +232,7 @@ Facts facts_of(const FailedUnit& job, const Limits& limits) {
     facts.torque = torque_of_old(facts);
     facts.signal = signal_of(job, facts);
     facts.supply = supply_of(job, facts.phase, facts.volts, limits);
+    facts.output = output_of(job, facts, limits);
     facts.heat = heat_of(job);
     facts.outdoors = outdoors_of(job);
     return facts;

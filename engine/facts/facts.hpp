@@ -51,6 +51,9 @@ struct Facts {
     Supply supply;
     Heat heat;
     DerivedFact<bool> outdoors;
+    /// What an output of the board carries at line voltage: as stated; else what the old motor ran on, where it hung on
+    /// speed leads; else the class of a live reading on the called lead.
+    DerivedFact<Voltage> output;
 
     friend bool operator==(const Facts&, const Facts&) = default;
 };

@@ -252,6 +252,13 @@ const RowColumns<CureRow>& cure_columns() {
                                  .meaning = "Rating of a transformer, or draw of a relay's coil.",
                                  .example = "40",
                                  .bounds = above_zero("VA above zero")}),
+        member<&CureRow::primary>(
+            kinds::volts,
+            {.name = "primary_v",
+             .title = "Primary volts",
+             .meaning =
+                 "Primary of a transformer: one voltage, or a span. A primary with taps has a row for each.",
+             .example = "208-240"}),
         member<&CureRow::poles>(kinds::count, {.name = "poles",
                                                .title = "Contact poles",
                                                .meaning = "Contact poles of a relay.",

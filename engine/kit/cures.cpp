@@ -81,6 +81,17 @@ Verdict capacitor_cures(const CureRow& row, const Remedy& remedy) {
     return worst(yes(off < same_number), at_least(row.capacitor_volts, remedy.capacitor_volts));
 }
 
+/// A transformer that carries the load, on the supply that is there, and still a class 2 source: thermostat wire is
+/// laid for no more.
+Verdict transformer_cures(const CureRow& row, const Remedy& remedy, ApparentPower class2) {
+    const Verdict carries = at_least(row.power, remedy.power);
+    if (row.power && *row.power > class2) return Verdict::does_not_fit;
+    if (!row.primary || !remedy.primary) return worst(carries, Verdict::not_shown);
+    const Voltage there = coil_class(*remedy.primary);
+    return worst(carries,
+                 yes(coil_class(row.primary->low) <= there && there <= coil_class(row.primary->high)));
+}
+
 }  // namespace
 
 Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits) {
@@ -106,7 +117,7 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
             return worst(same_plug(row.connector_from, remedy.connector_from),
                          same_plug(row.connector_to, remedy.connector_to));
         case Cure::transformer:
-            return at_least(row.power, remedy.power);
+            return transformer_cures(row, remedy, limits.class2);
         case Cure::rain_shield:
             // A shield without a size goes on any shaft; one with a size on that of its size alone.
             return row.from ? agrees(row.from, remedy.from, bore) : Verdict::fits;

@@ -91,12 +91,13 @@ std::optional<int> lead_of(const Offer& offer, const Policy& policy);
 std::optional<Money> price_of(const std::optional<Offer>& offer, const Policy& policy);
 bool is_excluded_maker(std::string_view maker, const Policy& policy);
 
-/// The limits that sizes agree within: looked up once, compared with by the hundred.
+/// The limits of sizes: looked up once, compared with by the hundred.
 struct SizeLimits {
     SizeLimits(const Limits& limits);  // any Limits will do where these are asked for
     Length bore;                       // shaft.bore_clearance
     Length body;                       // body.band
     Length bolt_circle;                // bolt_circle.match
+    ApparentPower class2;              // class2.power
 };
 
 /// The accessories of a catalog with the offer a shop would take for each: read once, used for every

@@ -30,7 +30,8 @@ void note_clashes(std::vector<KitShelf::Item>& items) {
 SizeLimits::SizeLimits(const Limits& limits)
     : bore(limits.value(limit::bore_clearance)),
       body(limits.value(limit::body_band)),
-      bolt_circle(limits.value(limit::bolt_circle_match)) {}
+      bolt_circle(limits.value(limit::bolt_circle_match)),
+      class2(limits.value(limit::class2_power)) {}
 
 KitShelf::KitShelf(const Books& books, Policy policy)
     : catalog_(books.catalog), policy_(std::move(policy)), size_limits_(books.limits) {

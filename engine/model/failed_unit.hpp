@@ -187,6 +187,7 @@ struct ControlReadings {
     Reading<std::vector<CustomState>> states;  // all that occur, in place of those usual for `heat`
     Reading<ApparentPower> transformer;
     Reading<ApparentPower> transformer_load;
+    Reading<Voltage> output;       // what the board's blower outputs carry
     Reading<bool> common_present;  // a C wire reaches the motor
     Reading<bool> run_signal_available;
     Reading<double> cool_hours;  // per year

@@ -174,6 +174,7 @@ inline constexpr LimitOf<Duration> element_run_on{"element.run_on"};
 
 // control power
 inline constexpr LimitOf<double> transformer_plan{"transformer.plan"};
+inline constexpr LimitOf<double> transformer_fuse{"transformer.fuse"};
 inline constexpr LimitOf<ApparentPower> relay_coil{"relay.coil"};
 inline constexpr LimitOf<double> relay_poles{"relay.poles"};
 inline constexpr LimitOf<double> relay_pull_in{"relay.pull_in"};

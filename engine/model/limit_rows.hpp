@@ -126,6 +126,8 @@ inline constexpr auto limit_rows = [] {
         // control power
         {"transformer.plan", 0.80, "of rated VA", lower, "transformer load", VoltagePoint::none, "va-budget",
          "planned load of a control transformer"},
+        {"transformer.fuse", 1.25, "of rated A", lower, "secondary fuse", VoltagePoint::none, "va-budget",
+         "fuse of a control transformer's secondary, before the next size that is made"},
         {"relay.coil", 6.0, "VA", higher, "transformer load", VoltagePoint::none, "common-practice",
          "what one isolation relay's coil draws, sealed: 4 to 6"},
         {"relay.poles", 4.0, "poles", lower, "contacts of a relay", VoltagePoint::none, "common-practice",

@@ -100,6 +100,7 @@ struct CureRow {
     std::optional<Mount> mount;          // the mount that the equipment has
     std::optional<Voltage> coil;         // a relay's coil
     std::optional<ApparentPower> power;  // a transformer's rating, or a relay coil's draw
+    std::optional<PlateVolts> primary;   // a transformer's: a primary with several taps is several rows
     std::optional<int> poles;            // contact poles of a relay
     std::optional<std::string> connector_from;
     std::optional<std::string> connector_to;

@@ -107,6 +107,7 @@ enum class Reason : std::uint16_t {
     other_position,
     other_program,
     other_signal,
+    output_volts_not_stated,
     outside_band,
     over_the_equipment_plate,
     part_disagrees_with_itself,

@@ -110,6 +110,7 @@ constexpr auto words_of(Reason) {
                       R{Reason::other_position, "other position"},
                       R{Reason::other_program, "other program"},
                       R{Reason::other_signal, "other signal"},
+                      R{Reason::output_volts_not_stated, "output volts not stated"},
                       R{Reason::outside_band, "outside band"},
                       R{Reason::over_the_equipment_plate, "over the equipment plate"},
                       R{Reason::part_disagrees_with_itself, "part disagrees with itself"},

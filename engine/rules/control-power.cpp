@@ -1,3 +1,4 @@
+#include "engine/facts/control_power.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -9,17 +10,6 @@ constexpr std::string_view claim =
 constexpr std::string_view id = rule_id::control_power;
 
 // A tap draws at most 20 mA, so a retrofit adds under half a volt-ampere: only a full transformer minds.
-ApparentPower tap_load(const Limits& limits) {
-    return volt_ampere(limits.value(limit::tap_current).in(ampere)*limits.value(limit::tap_volts).in(volt));
-}
-
-// A transformer that carries `total` at the planned share of its rating.
-Remedy transformer_for(ApparentPower total, const Limits& limits) {
-    Remedy r = remedy(Cure::transformer);
-    r.power = total / limits.value(limit::transformer_plan);
-    return r;
-}
-
 Finding judge_transformer(const Query& q, FindingDraft say) {
     const auto rated = q.job.controls.transformer.said();
     const auto load = q.job.controls.transformer_load.said();
@@ -29,7 +19,8 @@ Finding judge_transformer(const Query& q, FindingDraft say) {
     const double plan = q.limits.value(limit::transformer_plan);
     say.computed(total).limit(q.limits, limit::transformer_plan, *rated * plan);
     if (share > 1 + rounding)
-        return say.changes(Reason::transformer_overloaded, {transformer_for(total, q.limits)});
+        return say.changes(Reason::transformer_overloaded,
+                           {transformer_for(total, q.facts.supply, q.limits)});
     if (share > plan + rounding) return say.caution(Reason::transformer_nearly_full);
     return say.fits(Reason::common_present);
 }

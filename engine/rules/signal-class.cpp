@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "engine/facts/control_power.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -14,15 +15,20 @@ bool has_run_signal(const Motor& motor) {
                        [](const PartTerminal& t) { return t.function == "run signal"; });
 }
 
-// What drives the relay: the equipment's side of it.
-Remedy line_relay(const Query& q, SignalClass given) {
+// The relay, and what else there is to do. What drives its coil is asked where it is not known: a line signal beside
+// constant line power need not have the line's volts.
+Finding by_line_relay(const Query& q, SignalClass given, Reason reason, std::vector<Remedy> also,
+                      const FindingDraft& say) {
     Remedy relay = remedy(Cure::line_relay);
     if (given == SignalClass::control_24v) {
-        relay.coil = volt(24);
-        return relay;
+        relay.coil = control_volts;
+    } else if (q.facts.output) {
+        relay.coil = coil_class(*q.facts.output);
+    } else {
+        return FindingDraft(say).ask(Reason::output_volts_not_stated, {"controls.output_volts"});
     }
-    if (!q.facts.supply.nominal.empty()) relay.coil = coil_class(q.facts.supply.nominal.back());
-    return relay;
+    also.insert(also.begin(), relay);
+    return FindingDraft(say).changes(reason, std::move(also));
 }
 
 // Speed leads that carried line current give way to 24 V taps beside constant line power. In a furnace the
@@ -36,8 +42,8 @@ Finding retrofit_to_taps(const Query& q, const Motor& motor, FindingDraft say) {
     const bool run_signal = has_run_signal(motor);
     if (*from == ControlSource::board_line) {
         if (run_signal) return say.changes(Reason::board_keeps_the_run_signal, {remedy(Cure::lead_parking)});
-        return say.changes(Reason::line_to_24v_by_relay,
-                           {line_relay(q, SignalClass::switched_line), remedy(Cure::lead_parking)});
+        return by_line_relay(q, SignalClass::switched_line, Reason::line_to_24v_by_relay,
+                             {remedy(Cure::lead_parking)}, say);
     }
     if (!q.facts.heat.burner) return say.ask(Reason::heat_not_stated, {"controls.heat"});
     if (!*q.facts.heat.burner)
@@ -73,7 +79,7 @@ Finding judge_motor(const Query& q, const Part& part) {
     }
     const bool line_and_24v = (*given == SignalClass::line_signal && *needs == SignalClass::control_24v) ||
                               (*given == SignalClass::control_24v && *needs == SignalClass::line_signal);
-    if (line_and_24v) return say.changes(Reason::relay_between_line_and_24v, {line_relay(q, *given)});
+    if (line_and_24v) return by_line_relay(q, *given, Reason::relay_between_line_and_24v, {}, say);
     return say.fails(Reason::other_signal);
 }
 
@@ -96,23 +102,36 @@ Finding judge(const Query& q, const Part& part) {
 }  // namespace
 
 Rule signal_class() {
-    return {
-        id,
-        claim,
-        Weight::hard,
-        {Reason::control_source_not_stated, Reason::board_speaks_serial, Reason::control_24v_from_board,
-         Reason::board_keeps_the_run_signal, Reason::line_to_24v_by_relay, Reason::heat_not_stated,
-         Reason::control_24v_from_thermostat, Reason::interlock_not_stated,
-         Reason::furnace_loses_its_interlock, Reason::plate_disagrees_with_itself,
-         Reason::part_disagrees_with_itself, Reason::specified_assembly, Reason::signal_not_stated,
-         Reason::part_does_not_say, Reason::same_signal, Reason::line_signal_from_the_speed_leads,
-         Reason::relay_between_line_and_24v, Reason::other_signal, Reason::not_concerned},
-        {"common-practice", "retrofit-wiring", "program", "inducer"},
-        {},
-        {"plate.signal", "plate.family", "controls.source", "controls.heat", "controls.run_signal_available"},
-        {"motors.family", "motors.signal", "terminals.function"},
-        {{"motors.signal"}, {"modules.signal"}},
-        judge};
+    return {id,
+            claim,
+            Weight::hard,
+            {Reason::control_source_not_stated,
+             Reason::output_volts_not_stated,
+             Reason::board_speaks_serial,
+             Reason::control_24v_from_board,
+             Reason::board_keeps_the_run_signal,
+             Reason::line_to_24v_by_relay,
+             Reason::heat_not_stated,
+             Reason::control_24v_from_thermostat,
+             Reason::interlock_not_stated,
+             Reason::furnace_loses_its_interlock,
+             Reason::plate_disagrees_with_itself,
+             Reason::part_disagrees_with_itself,
+             Reason::specified_assembly,
+             Reason::signal_not_stated,
+             Reason::part_does_not_say,
+             Reason::same_signal,
+             Reason::line_signal_from_the_speed_leads,
+             Reason::relay_between_line_and_24v,
+             Reason::other_signal,
+             Reason::not_concerned},
+            {"common-practice", "retrofit-wiring", "program", "inducer"},
+            {},
+            {"plate.signal", "plate.family", "controls.source", "controls.heat",
+             "controls.run_signal_available", "controls.output_volts"},
+            {"motors.family", "motors.signal", "terminals.function"},
+            {{"motors.signal"}, {"modules.signal"}},
+            judge};
 }
 
 }  // namespace endbell::inline rules::rule

@@ -4,6 +4,7 @@
 #include <map>
 #include <utility>
 
+#include "engine/facts/control_power.hpp"
 #include "engine/select/contest.hpp"
 
 #ifndef ENDBELL_VERSION
@@ -47,18 +48,25 @@ std::optional<Finding> wiring_finding(const WiringPlan& plan) {
 /// place of a part with 24 V signals and needs no relay adds nothing to what was there.
 std::optional<Finding> transformer_finding(const WiringPlan& plan, const Facts& facts, const Limits& limits) {
     const bool adds = !plan.relays.empty() || facts.signal.value != SignalClass::control_24v;
-    const std::optional<ApparentPower> wanted = rating_wanted(plan.power, limits);
-    if (!plan.possible || !adds || !wanted) return std::nullopt;
+    if (!plan.possible || !adds || !is_over(plan.power)) return std::nullopt;
     Finding finding;
     finding.rule = rule_id::wiring;
     finding.verdict = Verdict::fits_with_changes;
     finding.reason = Reason::transformer_overloaded;
     finding.source = "va-budget";
-    Remedy remedy{};
-    remedy.cure = Cure::transformer;
-    remedy.power = wanted;
-    finding.remedies.push_back(remedy);
+    finding.remedies.push_back(transformer_for(*plan.power.before + plan.power.added, facts.supply, limits));
     return finding;
+}
+
+/// The rating of the transformer among a kit's parts.
+std::optional<ApparentPower> transformer_of(const KitChoice& kit, const KitShelf& shelf) {
+    for (const KitPart& bought : kit.parts) {
+        for (const KitShelf::Row& row : shelf.curing(Cure::transformer)) {
+            const Part& part = shelf.items()[static_cast<std::size_t>(row.item)].part;
+            if (part.id == bought.part_id) return part.accessory->cures[row.number].power;
+        }
+    }
+    return std::nullopt;
 }
 
 /// What the plan knows better than a rule did, the rule no longer asks for.
@@ -218,6 +226,10 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
         option.candidate.verdict = std::max(option.candidate.verdict, transformer->verdict);
     }
     option.kit = choose_kit(option.candidate, shelf);
+    if (is_over(option.wiring.power)) {
+        if (const auto rating = transformer_of(option.kit, shelf))
+            fit_transformer(option.wiring.power, *rating, books.limits);
+    }
     option.standing = standing_of(option);
     return option;
 }

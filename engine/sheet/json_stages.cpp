@@ -43,6 +43,9 @@ Json remedy(const Remedy& r) {
     if (r.to) out["to_in"] = r.to->in(inch);
     if (r.capacitor) out["capacitor_uf"] = r.capacitor->in(microfarad);
     if (r.capacitor_volts) out["capacitor_v"] = r.capacitor_volts->in(volt);
+    if (r.coil) out["coil_v"] = r.coil->in(volt);
+    if (r.power) out["power_va"] = r.power->in(volt_ampere);
+    if (r.primary) out["primary_v"] = r.primary->in(volt);
     return out;
 }
 
@@ -136,6 +139,29 @@ std::string figure_of(const Setting& s) {
     return std::string(word(s.done));
 }
 
+Json control_power(const ControlPower& p) {
+    if (!p.judgement) return nullptr;
+    const auto known = [](const auto& value, auto unit) {
+        return value ? Json(value->in(unit)) : Json(nullptr);
+    };
+    Json out{{"added_va", p.added.in(volt_ampere)},
+             {"judgement", word(*p.judgement)},
+             {"rating_va", known(p.rating, volt_ampere)},
+             {"before_va", known(p.before, volt_ampere)},
+             {"share", p.share ? Json(*p.share) : Json(nullptr)},
+             {"class_2", p.class2 ? Json(*p.class2) : Json(nullptr)},
+             {"secondary_a", known(p.rated, ampere)},
+             {"secondary_fuse_a", known(p.fuse, ampere)},
+             {"drop_50_ft_v", p.drop_50_ft.in(volt)},
+             {"fitted", nullptr}};
+    if (p.fitted)
+        out["fitted"] = {{"rating_va", p.fitted->rating.in(volt_ampere)},
+                         {"share", p.fitted->share},
+                         {"secondary_a", p.fitted->rated.in(ampere)},
+                         {"secondary_fuse_a", p.fitted->fuse.in(ampere)}};
+    return out;
+}
+
 /// Signals are bits of a number inside and names outside, so that nobody has to count them.
 Json wiring(const WiringPlan& w) {
     const auto names = [&w](SignalSet live) {
@@ -218,6 +244,7 @@ Json wiring(const WiringPlan& w) {
                                           {"value", figure_of(x)},
                                           {"lead", x.lead}};
                           })},
+        {"control_power", control_power(w.power)},
         {"truth", list(w.truth, truth)},
         {"faults", list(w.faults, fault)},
         {"cautions", words(w.cautions)},

@@ -2,13 +2,12 @@
 
 #include <algorithm>
 
+#include "engine/facts/control_power.hpp"
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline wiring {
 
 namespace {
-
-constexpr Voltage control_volts = volt(24.0);
 
 /// At once, in any state: one at least, since the plan is for a motor that runs.
 int most_live_taps(const WiringPlan& plan) {
@@ -25,18 +24,17 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
         if (!r.line_coil) power.added = power.added + limits.value(limit::relay_coil) * r.bodies;
     }
     if (!plan.line_taps) {
-        const double amperes = limits.value(limit::tap_current).in(ampere);
-        const ApparentPower of_a_tap = volt_ampere(amperes * limits.value(limit::tap_volts).in(volt));
-        power.added = power.added + of_a_tap * most_live_taps(plan);
+        power.added = power.added + tap_load(limits) * most_live_taps(plan);
     }
-    power.drop_50_ft = control_drop(secondary_current(power.added, control_volts), foot(50),
-                                    limits.value(limit::wire_control));
+    power.drop_50_ft =
+        control_drop(secondary_current(power.added), foot(50), limits.value(limit::wire_control));
     if (job.controls.transformer) power.rating = *job.controls.transformer;
     if (job.controls.transformer_load) power.before = *job.controls.transformer_load;
     if (power.added <= ApparentPower()) return power;
     power.judgement = PowerJudgement::not_known;
     if (!power.rating) return power;
-    power.rated = secondary_current(*power.rating, control_volts);
+    power.rated = secondary_current(*power.rating);
+    power.fuse = secondary_fuse(*power.rating, limits);
     power.class2 = *power.rating <= limits.value(limit::class2_power) &&
                    control_volts <= limits.value(limit::class2_volts);
     if (!power.before) return power;
@@ -47,20 +45,18 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
     return power;
 }
 
-std::optional<ApparentPower> rating_wanted(const ControlPower& power, const Limits& limits) {
-    const bool over =
-        power.judgement == PowerJudgement::over_plan || power.judgement == PowerJudgement::over_rating;
-    if (!over) return std::nullopt;
-    return (*power.before + power.added) / limits.value(limit::transformer_plan);
+bool is_over(const ControlPower& power) {
+    return power.judgement == PowerJudgement::over_plan || power.judgement == PowerJudgement::over_rating;
+}
+
+void fit_transformer(ControlPower& power, ApparentPower rating, const Limits& limits) {
+    power.fitted = FittedTransformer{rating, (*power.before + power.added) / rating,
+                                     secondary_current(rating), secondary_fuse(rating, limits)};
 }
 
 Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft) {
     const Resistance both_ways = of_1000_ft * (2.0 * (one_way / foot(1000)));
     return volt(current / ampere(1) * both_ways.in(ohm));
-}
-
-Current secondary_current(ApparentPower rating, Voltage secondary) {
-    return ampere(rating.in(volt_ampere) / secondary.in(volt));
 }
 
 }  // namespace endbell::inline wiring

@@ -10,7 +10,4 @@ ControlPower control_power(const FailedUnit& job, const WiringPlan& plan, const 
 /// What is lost in both conductors of a control run. `of_1000_ft` is one conductor's.
 Voltage control_drop(Current current, Length one_way, Resistance of_1000_ft);
 
-/// Full-load current of a transformer at its secondary.
-Current secondary_current(ApparentPower rating, Voltage secondary);
-
 }  // namespace endbell::inline wiring

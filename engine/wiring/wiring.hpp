@@ -136,6 +136,14 @@ struct FaultRow {
     bool heat_without_air() const { return !without_air.empty(); }
 };
 
+/// The transformer that a kit puts in the place of one that is too small.
+struct FittedTransformer {
+    ApparentPower rating;
+    double share = 0;  // of rating, with everything added
+    Current rated;     // full-load, of its 24 V side
+    Current fuse;      // of its 24 V side
+};
+
 /// What the relays and taps add to the control transformer.
 struct ControlPower {
     std::optional<ApparentPower> rating;
@@ -145,6 +153,8 @@ struct ControlPower {
     std::optional<PowerJudgement> judgement;  // absent: nothing is added
     std::optional<bool> class2;               // the transformer can be a class 2 source
     std::optional<Current> rated;             // full-load, of its 24 V side
+    std::optional<Current> fuse;              // what protects that side
+    std::optional<FittedTransformer> fitted;  // by the kit, where the rating is too small
     Voltage drop_50_ft;                       // lost by what is added, over 50 ft of 18 AWG each way
 };
 
@@ -210,9 +220,12 @@ WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& par
 /// What the wiring comes to for the part: what its refusal does, and `fits` without one.
 Verdict verdict_of(const WiringPlan& plan);
 
-/// The least rating of a transformer that carries everything within its planned share; none where the one that is there
-/// does, or where its rating or load is not known.
-std::optional<ApparentPower> rating_wanted(const ControlPower& power, const Limits& limits);
+/// The transformer that is there does not carry everything within its planned share; false where its rating or load is
+/// not known.
+bool is_over(const ControlPower& power);
+
+/// States what a transformer of `rating` comes to in the place of one that is too small.
+void fit_transformer(ControlPower& power, ApparentPower rating, const Limits& limits);
 
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
 /// checks, also to its alternative. Before that the plan is solved for its volts; one that does not agree with its own

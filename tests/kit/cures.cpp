@@ -188,11 +188,31 @@ BOOST_AUTO_TEST_CASE(a_harness_joins_the_two_named_plugs_however_they_are_spelle
 BOOST_AUTO_TEST_CASE(a_transformer_carries_at_least_what_is_needed) {
     CureRow row = offers_cure(Cure::transformer);
     row.power = volt_ampere(40);
+    row.primary = plate_volts(208, 240);
     Remedy r = wants(Cure::transformer);
+    r.primary = volt(230);
     BOOST_CHECK(judged(row, r) == Verdict::not_shown);
     r.power = volt_ampere(40);
     BOOST_CHECK(judged(row, r) == Verdict::fits);
     r.power = volt_ampere(50);
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
+}
+
+BOOST_AUTO_TEST_CASE(a_transformer_hangs_on_the_supply_that_is_there) {
+    CureRow row = offers_cure(Cure::transformer);
+    row.power = volt_ampere(75);
+    Remedy r = wants(Cure::transformer);
+    r.power = volt_ampere(40);
+    r.primary = volt(120);
+    BOOST_CHECK(judged(row, r) == Verdict::not_shown);  // the row does not say
+    row.primary = plate_volts(208, 240);
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
+    row.primary = plate_volts(115);
+    BOOST_CHECK(judged(row, r) == Verdict::fits);
+    r.primary.reset();
+    BOOST_CHECK(judged(row, r) == Verdict::not_shown);  // nobody knows the supply
+    r.primary = volt(120);
+    row.power = volt_ampere(150);  // more than class 2: thermostat wire is laid for no more
     BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
 }
 

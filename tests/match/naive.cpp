@@ -466,18 +466,29 @@ const SignalClass* given(const Pair& p, SignalClass& store) {
     return &store;
 }
 
+/// A line relay's coil: what the output carries where that is written; else, of speed leads, what the old motor ran on.
+Verdict by_line_relay(const Pair& p, bool speed_leads) {
+    if (told(p.job.controls.output)) return work;
+    if (!speed_leads) return open;
+    bool low = false;
+    bool high = false;
+    for (const double v : lines(p).nominal) (v <= 120 ? low : high) = true;
+    return low == high ? open : work;
+}
+
 Verdict retrofit_signal(const Pair& p) {
     const auto* from = told(p.job.controls.source);
     if (!from) return open;
     if (*from == ControlSource::pulse_or_serial) return no;
+    bool lead = false;
+    for (const PartTerminal& t : p.m->terminals) lead = lead || t.function == "run signal";
+    if (*from == ControlSource::board_line && !lead) return by_line_relay(p, true);
     if (*from != ControlSource::thermostat) return work;
     const auto* heat = told(p.job.controls.heat);
     if (!heat) return open;
     if (*heat != HeatKind::gas && *heat != HeatKind::oil && *heat != HeatKind::dual_fuel) return work;
     const auto* keeps = told(p.job.controls.run_signal_available);
     if (!keeps) return open;
-    bool lead = false;
-    for (const PartTerminal& t : p.m->terminals) lead = lead || t.function == "run signal";
     return *keeps && lead ? work : no;
 }
 
@@ -498,10 +509,10 @@ Verdict signal_class(const Pair& p) {
     if (*has == *needs) return yes;
     if (*has == SignalClass::switched_line && *needs == SignalClass::control_24v) return retrofit_signal(p);
     if (*has == SignalClass::switched_line && *needs == SignalClass::line_signal) return work;
-    const auto low = [](SignalClass s) {
-        return s == SignalClass::line_signal || s == SignalClass::control_24v;
-    };
-    return low(*has) && low(*needs) ? work : no;
+    if (*has == SignalClass::control_24v && *needs == SignalClass::line_signal) return work;
+    if (*has == SignalClass::line_signal && *needs == SignalClass::control_24v)
+        return by_line_relay(p, false);
+    return no;
 }
 
 Verdict control_power(const Pair& p) {

@@ -196,6 +196,9 @@ const std::vector<Spoil>& job_spoils() {
         [](World& w, Dice& d) { put(w.job.controls.source, all<ControlSource>(), d); },
         [](World& w, Dice& d) { put(w.job.controls.heat, all<HeatKind>(), d); },
         [](World& w, Dice& d) {
+            put(w.job.controls.output, {volt(24), volt(120), volt(240)}, d);
+        },
+        [](World& w, Dice& d) {
             put(w.job.controls.run_signal_available, {true, false}, d);
         },
         [](World& w, Dice& d) {

@@ -16,10 +16,12 @@ BOOST_AUTO_TEST_CASE(the_control_source_tells_a_five_tap_motors_signal_where_its
     w.job.controls.source = known(ControlSource::thermostat);
     SAYS(w("signal-class"), Verdict::fits, "same signal");
     w.job.controls.source = known(ControlSource::board_line);
+    w.job.controls.output = known(volt(120));
     SAYS(w("signal-class"), Verdict::fits_with_changes, "relay between line and 24 V");
 }
 
-// A relay between line and 24 V is a listed cure; its coil sits on the equipment's side.
+// A relay between line and 24 V is a listed cure; its coil sits on the equipment's side. A line signal beside constant
+// line power need not have the line's volts: it is measured, not taken to be 230.
 BOOST_AUTO_TEST_CASE(a_relay_translates_between_line_and_24_v) {
     World w = five_taps();
     w.motor().signal = SignalClass::line_signal;
@@ -29,8 +31,13 @@ BOOST_AUTO_TEST_CASE(a_relay_translates_between_line_and_24_v) {
     w = five_taps();
     w.job.plate.signal = known(SignalClass::line_signal);
     w.job.plate.volts = volts(plate_volts(208, 230));
+    SAYS(w("signal-class"), Verdict::not_shown, "output volts not stated");
+    w.job.controls.output = known(volt(120));
     f = w("signal-class");
-    BOOST_TEST(f.remedies.at(0).coil->in(volt) == 230);
+    SAYS(f, Verdict::fits_with_changes, "relay between line and 24 V");
+    BOOST_TEST(f.remedies.at(0).coil->in(volt) == 115);
+    w.job.controls.output = known(volt(240));
+    BOOST_TEST(w("signal-class").remedies.at(0).coil->in(volt) == 230);
 }
 
 BOOST_AUTO_TEST_CASE(serial_and_pulse_are_never_translated) {
@@ -54,6 +61,9 @@ BOOST_AUTO_TEST_CASE(a_retrofit_keeps_the_board_in_command) {
     SAYS(w("signal-class"), Verdict::fits_with_changes, "line to 24 V by relay");
     BOOST_TEST(w("signal-class").remedies.size() == 2u);
     BOOST_TEST(w("signal-class").remedies.at(0).coil->in(volt) == 115);
+    w.job.controls.output = known(volt(230));  // measured: stronger than what the old motor ran on
+    BOOST_TEST(w("signal-class").remedies.at(0).coil->in(volt) == 230);
+    w.job.controls.output = {};
     w.job.controls.source = known(ControlSource::board_24v);
     SAYS(w("signal-class"), Verdict::fits_with_changes, "24 V from the board");
     w.job.controls.source = known(ControlSource::pulse_or_serial);

@@ -1,6 +1,7 @@
 // Power, earth, common, settings and the control transformer.
 #include <boost/test/unit_test.hpp>
 
+#include "engine/facts/control_power.hpp"
 #include "engine/model/limit.hpp"
 #include "engine/wiring/line_side.hpp"
 #include "engine/wiring/transformer.hpp"
@@ -135,6 +136,19 @@ BOOST_AUTO_TEST_CASE(the_transformer_carries_relays_and_tap_within_80_percent) {
     BOOST_TEST(*power.share == 0.702, boost::test_tools::tolerance(1e-9));
     BOOST_TEST((power.judgement == PowerJudgement::within_plan));
     BOOST_TEST(*power.class2);
+    BOOST_TEST(power.rated->in(ampere) == 1.6667, boost::test_tools::tolerance(1e-4));  // 40 / 24
+    BOOST_TEST(power.fuse->in(ampere) == 3.0);  // 1.25 x 1.667 = 2.083: the next that is made
+}
+
+// A control-power budget page: 75 VA take 4 A. A class 2 source is fused at 100 VA / 24 V = 4.17 A at most: of what is
+// made, 4 A.
+BOOST_AUTO_TEST_CASE(a_secondary_is_fused_by_its_own_current_and_never_above_class_2) {
+    const auto fuse = [](double va) { return secondary_fuse(volt_ampere(va), limits).in(ampere); };
+    BOOST_TEST(fuse(20) == 2.0);    // 1.04
+    BOOST_TEST(fuse(19.2) == 1.0);  // 0.8 x 1.25 = 1.0 exactly
+    BOOST_TEST(fuse(50) == 3.0);    // 2.60
+    BOOST_TEST(fuse(75) == 4.0);    // 3.91
+    BOOST_TEST(fuse(100) == 4.0);   // 5.21, and class 2 ends before
 }
 
 BOOST_AUTO_TEST_CASE(a_20_va_transformer_is_overloaded_by_the_same_loads) {
@@ -152,8 +166,7 @@ BOOST_AUTO_TEST_CASE(class_2_ends_at_100_va) {
     FailedUnit job = thermostat_job(HeatKind::none, {"G", "Y1"});
     job.controls.transformer = known(volt_ampere(75));
     BOOST_TEST(*plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power.class2);
-    BOOST_TEST(secondary_current(volt_ampere(75), volt(24)).in(ampere) == 3.125,
-               boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(secondary_current(volt_ampere(75)).in(ampere) == 3.125, boost::test_tools::tolerance(1e-9));
     job.controls.transformer = known(volt_ampere(150));
     BOOST_TEST(!*plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits).power.class2);
 }
