@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/ensure.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell::inline facts {
 
