@@ -52,6 +52,10 @@ struct JobNow {
         for (const OpenField& field : session.open) {
             if (field.job_key == key) q.open = &field;
         }
+        for (const std::string& both : selection.diagnosis.contradictions) {
+            const auto keys = " " + both + " ";
+            if (keys.find(" " + key + " ") != std::string::npos) q.contrary = both;
+        }
         for (const MissingReading& m : selection.diagnosis.missing) {
             if (m.job_key == key && !selection.diagnosis.nothing_measured) q.missing = &m;
         }

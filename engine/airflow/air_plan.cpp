@@ -4,11 +4,13 @@
 
 #include "engine/airflow/air_needs.hpp"
 #include "engine/airflow/blower_fit.hpp"
+#include "engine/airflow/contrary.hpp"
 #include "engine/airflow/duct_point.hpp"
 #include "engine/airflow/machine.hpp"
 #include "engine/airflow/prediction.hpp"
 #include "engine/airflow/serve_calls.hpp"
 #include "engine/airflow/speed_leads.hpp"
+#include "engine/base/text.hpp"
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline airflow {
@@ -58,7 +60,6 @@ void Planner::find_old_point() {
     const FoundPoint found = find_point(job, facts, needs, curve());
     plan.point = found.point;
     add(plan.lacking, found.lacking);
-    plan.contradictions = found.contradictions;
     if (plan.point.airflow.known()) add(plan.assumed, found.assumed);
     const bool limited = machine.speed_limit || machine.rated;
     if (limited && !plan.point.speed.known() && !curve())
@@ -144,9 +145,7 @@ void Planner::predict() {
     }
 }
 
-}  // namespace
-
-AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
+AirPlan plan_by_readings(const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
     Planner planner{job, facts, limits, machine_of(facts, part, limits), {}, std::nullopt, {}};
     AirPlan& plan = planner.plan;
     plan.method = AirMethod::no_calls;
@@ -173,6 +172,18 @@ AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, co
         }
     }
     if (plan.computed) add(plan.assumed, std::string(word(Assumption::duct_curve)));
+    return plan;
+}
+
+}  // namespace
+
+AirPlan plan_air(const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
+    const bool blower = job.unit.load && *job.unit.load == Load::indoor_blower;
+    const auto contrary = blower ? contrary_air(job, facts, limits) : std::vector<ContraryKeys>{};
+    if (contrary.empty()) return plan_by_readings(job, facts, part, limits);
+    const FailedUnit settled = without_contrary(job, contrary);
+    AirPlan plan = plan_by_readings(settled, facts_of(settled, limits), part, limits);
+    for (const ContraryKeys& keys : contrary) plan.contradictions.push_back(joined(keys, " and "));
     return plan;
 }
 

@@ -67,7 +67,7 @@ struct AirPlan {
     std::vector<CallAir> calls;        // in the order of Call
     std::vector<std::string> assumed;  // job keys, catalog columns and words of Assumption
     bool duct_first = false;           // static above the repair-first limit
-    /// Job keys whose readings cannot both be true, joined by " and ".
+    /// Job keys whose readings cannot all be true, joined by " and ": the plan uses none of them.
     std::vector<std::string> contradictions;
     DuctPoint point;
     std::optional<TableRefusal> table_refused;  // why the job's blower table was not used

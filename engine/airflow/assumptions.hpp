@@ -36,6 +36,10 @@ inline constexpr double efficiency = 0.10;        // share of the assumed effici
 inline constexpr double known_efficiency = 0.04;  // plate efficiency, used away from rated load
 inline constexpr double power_factor = 0.15;
 
+// What cannot be true.
+inline constexpr double best_blower = 0.70;  // of input watts into air: wheel at most 0.80, motor 0.85
+inline constexpr double taps_apart = 2.0;    // the fastest tap of one blower against its slowest
+
 // Equipment.
 inline constexpr Temperature return_air = Temperature::fahrenheit(70);
 inline constexpr double low_stage_cooling = 0.70;  // of full capacity

@@ -9,13 +9,6 @@ namespace endbell::inline airflow {
 
 namespace {
 
-/// What warms the air while a rise is read; none where no key says.
-std::optional<HeatRate> heat_of(const Heat& heat) {
-    if (heat.fuel_output || heat.fuel_input) return heat.fuel_output;
-    if (heat.element_power) return kilowatt_heat(heat.element_power->in(kilowatt));
-    return std::nullopt;
-}
-
 class Finder {
   public:
     Finder(const FailedUnit& job, const Facts& facts, const AirNeeds& needs, const BlowerCurve* blower)
@@ -30,7 +23,6 @@ class Finder {
         find_airflow();
         find_torque();
         if (!found_.point.static_total.known()) lack("measured.static_total");
-        find_contradictions();
         return found_;
     }
 
@@ -54,7 +46,7 @@ class Finder {
         const Reading<TemperatureRise>& rise = job_.measured.rise;
         if (!rise || *rise <= fahrenheit_degree(0)) return false;
         const EquipmentReadings& equipment = job_.equipment;
-        const std::optional<HeatRate> heat = heat_of(facts_.heat);
+        const std::optional<HeatRate> heat = heat_in_the_air(facts_.heat);
         if (!heat || *heat <= btu_per_hour(0)) {
             lack(facts_.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
             return false;
@@ -99,24 +91,6 @@ class Finder {
         if (!facts_.speed) lack("plate.speed");
     }
 
-    /// Only what no motor and no fan can do, so that two readings on two taps are never called a
-    /// contradiction.
-    void find_contradictions() {
-        const std::optional<SlipLine> line = old_slip_line(facts_);
-        if (line && job_.measured.speed &&
-            *job_.measured.speed * (1 - assumed::speed_reading) >= line->synchronous) {
-            found_.contradictions.push_back("measured.speed and plate.speed");
-        }
-        const Reading<Power>& watts = job_.measured.watts;
-        if (watts && point().airflow_from == AirflowSource::reading && point().static_total.known()) {
-            const Power air = air_power(point().airflow.value(), point().static_total.value());
-            if (air >= *watts) {
-                found_.contradictions.push_back(
-                    "measured.airflow and measured.static_total and measured.watts");
-            }
-        }
-    }
-
     const FailedUnit& job_;
     const Facts& facts_;
     const AirNeeds& needs_;
@@ -125,6 +99,12 @@ class Finder {
 };
 
 }  // namespace
+
+std::optional<HeatRate> heat_in_the_air(const Heat& heat) {
+    if (heat.fuel_output || heat.fuel_input) return heat.fuel_output;
+    if (heat.element_power) return kilowatt_heat(heat.element_power->in(kilowatt));
+    return std::nullopt;
+}
 
 Estimate<Pressure> measured_static(const FailedUnit& job) {
     const MeasuredReadings& measured = job.measured;

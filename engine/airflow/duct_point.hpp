@@ -13,14 +13,15 @@ struct FoundPoint {
     DuctPoint point;
     std::vector<std::string> lacking;  // job keys, the easiest reading first
     std::vector<std::string> assumed;  // job keys
-    /// Job keys whose readings no fan and no motor can show together, joined by " and ".
-    std::vector<std::string> contradictions;
 };
 
 /// Airflow: the reading; else heat output over rise; else speed and static on `blower`.
 /// Shaft torque: the best method of old_torque.hpp. `blower` may be null.
 FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs,
                       const BlowerCurve* blower);
+
+/// What warms the air while a rise is read; none where no key says.
+std::optional<HeatRate> heat_in_the_air(const Heat& heat);
 
 /// Measured total, or supply less return (the return side reads negative); unknown unless above 0.
 Estimate<Pressure> measured_static(const FailedUnit& job);

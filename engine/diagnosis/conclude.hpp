@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/airflow/contrary.hpp"
 #include "engine/diagnosis/tests.hpp"
 
 namespace endbell::inline diagnosis {
@@ -37,12 +38,8 @@ std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts&
 /// The reading of one key once more, because it contradicts another.
 MissingReading read_again(const std::string& job_key);
 
-/// The keys of readings that cannot all be true.
-using ContraryKeys = std::vector<std::string>;
+/// Readings of the motor that cannot all be true, then those of the air.
 std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& facts, const Limits& limits);
-
-/// The job as if what contradicts had not been read: nothing can rest on it.
-FailedUnit without_doubtful(FailedUnit job, const std::vector<ContraryKeys>& contradictions);
 
 /// What the readings show to have killed the part, or to be about to kill the next.
 std::vector<RootCause> causes_in(const FailedUnit& job, const Facts& facts, const EvidenceRows& rows,

@@ -1,5 +1,3 @@
-#include <cmath>
-
 #include "engine/diagnosis/conclude.hpp"
 #include "engine/model/limit.hpp"
 
@@ -73,40 +71,6 @@ void standing_and_running(const FailedUnit& job, std::vector<ContraryKeys>& foun
     if ((stands && any_running_symptom(job)) || both_rocks) found.push_back({"measured.symptoms"});
 }
 
-void statics_disagree(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
-    const MeasuredReadings& m = job.measured;
-    if (!m.static_total || !m.static_supply || !m.static_return) return;
-    const double sum = (*m.static_supply - *m.static_return).in(inch_water);
-    if (!at_most(std::abs(sum - m.static_total->in(inch_water)),
-                 limits.value(limit::static_agree).in(inch_water))) {
-        found.push_back({"measured.static_total", "measured.static_supply", "measured.static_return"});
-    }
-}
-
-/// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
-void more_watts_than_volt_amperes(const FailedUnit& job, const Facts& facts, const Limits& limits,
-                                  std::vector<ContraryKeys>& found) {
-    const MeasuredReadings& m = job.measured;
-    const std::optional<Voltage>& line = facts.supply.reading;
-    if (!m.watts || !m.amps || !line) return;
-    if (*line < limits.value(limit::voltage_absent)) return;
-    const bool three = facts.phase.is(3);
-    const double apparent = line->in(volt)*m.amps->in(ampere) * (three ? std::sqrt(3.0) : 1.0);
-    constexpr double meters = 1.10;
-    if (m.watts->in(watt) > apparent * meters) {
-        found.push_back({"measured.watts", "measured.line_volts", "measured.amps"});
-    }
-}
-
-void heat_from_nowhere(const FailedUnit& job, const Heat& heat, std::vector<ContraryKeys>& found) {
-    const EquipmentReadings& e = job.equipment;
-    if (heat.fuel_input && heat.fuel_output && *heat.fuel_output > *heat.fuel_input) {
-        found.push_back({"equipment.heat_output", "equipment.heat_input"});
-    }
-    if (e.rise_low && e.rise_high && *e.rise_low > *e.rise_high)
-        found.push_back({"equipment.rise_low", "equipment.rise_high"});
-}
-
 void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
     const MeasuredReadings& m = job.measured;
     const bool none_live = m.live_taps && m.live_taps->empty();
@@ -123,17 +87,9 @@ std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& 
     running_without_line(job, facts, limits, found);
     standing_and_running(job, found);
     dead_tap_with_volts(job, limits, found);
-    statics_disagree(job, limits, found);
-    more_watts_than_volt_amperes(job, facts, limits, found);
-    heat_from_nowhere(job, facts.heat, found);
+    const std::vector<ContraryKeys> air = contrary_air(job, facts, limits);
+    found.insert(found.end(), air.begin(), air.end());
     return found;
-}
-
-FailedUnit without_doubtful(FailedUnit job, const std::vector<ContraryKeys>& contradictions) {
-    for (const ContraryKeys& keys : contradictions) {
-        for (const std::string& key : keys) forget(job, key);
-    }
-    return job;
 }
 
 }  // namespace endbell::inline diagnosis

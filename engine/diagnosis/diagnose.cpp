@@ -66,7 +66,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
     std::optional<FailedUnit> settled;  // most jobs contradict themselves nowhere, and are not copied
     std::optional<Facts> settled_facts;
     if (!contradictions.empty()) {
-        settled = without_doubtful(stated, contradictions);
+        settled = without_contrary(stated, contradictions);
         settled_facts = facts_of(*settled, limits);
     }
     const FailedUnit& job = settled ? *settled : stated;

@@ -75,8 +75,11 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
                         int top) {
     Document d{title_of(job, "What goes in its place"), {}, selection.stamp};
     d.add(Paragraph{outcome_sentence(selection)});
-    if (selection.diagnosis.fault != Fault::not_shown || !selection.diagnosis.causes.empty())
+    if (selection.diagnosis.fault != Fault::not_shown || !selection.diagnosis.causes.empty()) {
         add_diagnosis(d, selection.diagnosis);
+    } else {
+        add_contradictions(d, selection.diagnosis);
+    }
     add_options(d, selection, top);
     add_named_picks(d, selection);
     if (!selection.options.empty()) {
@@ -128,6 +131,7 @@ Document ask_document(const Selection& selection, const std::vector<OpenField>& 
                         outcome_sentence(selection)});
     } else {
         add_plate_doubt(d, selection.facts);
+        add_contradictions(d, selection.diagnosis);
         add_questions(d, selection.questions, open);
     }
     return d;

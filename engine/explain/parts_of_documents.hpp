@@ -21,6 +21,8 @@ void add_diagnosis(Document& to, const Diagnosis& diagnosis);
 void add_fault(Document& to, const Diagnosis& diagnosis);
 /// Says that the plate is open, where it is.
 void add_plate_doubt(Document& to, const Facts& facts);
+/// Readings that cannot all be true, named together.
+void add_contradictions(Document& to, const Diagnosis& diagnosis);
 void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open);
 void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least);
 void add_kit(Document& to, const KitChoice& kit);

@@ -14,6 +14,9 @@ std::string parts(int count) {
 }
 
 std::string reason_of(const PutQuestion& q) {
+    if (!q.contrary.empty())
+        return "These readings cannot all be true: " + q.contrary +
+               ". None of them is used until one is read again.";
     if (q.missing != nullptr) {
         return std::string("It shows what failed, which comes before what fits. ") +
                (q.missing->power_off ? "Power locked out, 5 minutes waited." : "Power on: keep clear.");

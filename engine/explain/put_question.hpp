@@ -8,7 +8,7 @@
 
 namespace endbell::inline explain {
 
-/// Why a key is asked: the first of the three that is there; none: the wiring waits for it.
+/// Why a key is asked: the first of the four that is there; none: the wiring waits for it.
 struct PutQuestion {
     int number = 1;
     std::string job_key;
@@ -16,6 +16,7 @@ struct PutQuestion {
     const MissingReading* missing = nullptr;  // it shows what failed
     const AskedReading* asked = nullptr;      // it narrows what fits
     std::string meaning, unit, example;       // of the key, as job_keys() tells them
+    std::string contrary = {};                // it cannot be true with others: their keys, joined
 };
 
 /// The question, why it is asked, and what each possible answer would leave.

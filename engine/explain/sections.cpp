@@ -112,6 +112,11 @@ std::string outcome_sentence(const Selection& selection) {
     return "";
 }
 
+void add_contradictions(Document& to, const Diagnosis& d) {
+    for (const std::string& both : d.contradictions)
+        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
+}
+
 void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(Heading{"What failed"});
     to.add(Paragraph{fault_sentence(d.fault)});
@@ -126,8 +131,7 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     if (std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) { return e.carries; }))
         table.caption = "* The conclusion stands on it.";
     if (!table.rows.empty()) to.add(table);
-    for (const std::string& both : d.contradictions)
-        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
+    add_contradictions(to, d);
     for (const RootCause& k : d.causes) to.add(Warning{"CAUTION", next_life_sentence(k)});
     if (d.missing.empty()) return;
     to.add(Paragraph{"Readings still missing, in the order to take them:"});

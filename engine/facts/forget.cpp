@@ -22,6 +22,8 @@ void forget(FailedUnit& job, std::string_view key) {
     drop("measured.amps", m.amps);
     drop("measured.speed", m.speed);
     drop("measured.watts", m.watts);
+    drop("measured.airflow", m.airflow);
+    drop("measured.rise", m.rise);
     drop("measured.static_total", m.static_total);
     drop("measured.static_supply", m.static_supply);
     drop("measured.static_return", m.static_return);

@@ -4,6 +4,7 @@
 #include <map>
 #include <utility>
 
+#include "engine/airflow/contrary.hpp"
 #include "engine/facts/control_power.hpp"
 #include "engine/select/contest.hpp"
 
@@ -200,6 +201,17 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Query& query, con
     return keys;
 }
 
+/// Readings that cannot all be true are read again, whatever fits without them: nothing rests on them until then.
+std::vector<std::string> keys_to_read_again(const Query& query) {
+    std::vector<std::string> again;
+    for (const ContraryKeys& keys : contrary_air(query.job, query.facts, query.limits)) {
+        for (const std::string& key : keys) {
+            if (std::find(again.begin(), again.end(), key) == again.end()) again.push_back(key);
+        }
+    }
+    return again;
+}
+
 }  // namespace
 
 std::string stamp_of(const FailedUnit& job, const Catalog& catalog) {
@@ -273,7 +285,13 @@ Selection select_part(const FailedUnit& job, const Books& books, const KitShelf&
         s.picks = named_picks(s, policy);
     }
     if (!scope.reasons) return s;
-    if (s.outcome == Outcome::undecided) s.questions = keys_to_ask(s, query, books);
+    s.questions = keys_to_read_again(query);
+    if (s.outcome == Outcome::undecided) {
+        for (const std::string& key : keys_to_ask(s, query, books)) {
+            if (std::find(s.questions.begin(), s.questions.end(), key) == s.questions.end())
+                s.questions.push_back(key);
+        }
+    }
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
         s.relaxations = relaxations(query, s.report);
     return s;

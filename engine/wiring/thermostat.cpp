@@ -168,7 +168,18 @@ class Thermostat {
                         StateMaker::defrost_board;
             }
         }
-        if (has(Role::emergency)) add("emergency", bit(Role::emergency), {Call::heat_high});
+        if (has(Role::emergency)) furnace_alone();
+    }
+    // With the compressor locked out the furnace burns at its full rate, beside the wire of its stages or without it.
+    void furnace_alone() {
+        const SignalSet emergency = bit(Role::emergency), fan = bit(Role::fan);
+        const auto each = [&](const std::string& name, SignalSet live) {
+            add(name, live, {Call::heat_high});
+            if (fan != 0) add(name + ", fan on", live | fan, {Call::heat_high});
+        };
+        each("emergency", emergency);
+        for (std::size_t n = 1; n <= stages_.size(); ++n)
+            each("emergency and furnace" + (n > 1 ? " " + std::to_string(n) : ""), emergency | stages(n));
     }
 
     // G may drop before the call, or there is none: whatever cools or heats moves air by itself. Only where the job says that

@@ -157,7 +157,7 @@ void sound(const AirPlan& plan, const CallAir& call) {
 
 BOOST_AUTO_TEST_CASE(any_job_and_any_part_give_a_sound_plan) {
     int computed = 0, met = 0;
-    for (unsigned seed = 1; seed <= 4000; ++seed) {
+    for (unsigned seed = 1; seed <= 5000; ++seed) {
         Dice dice(seed);
         const FailedUnit job = any_job(dice);
         const Part part = any_part(dice);

@@ -157,17 +157,24 @@ def find_wiring(answer):
     return None
 
 
+def is_return(place, signals):
+    """A return of the panel: the transformer's common, the neutral, a line conductor but the first, before a contactor or behind it."""
+    behind = place.endswith((" T2", " T3")) and not place.startswith("motor ")
+    return place in ("C", "L2", "L3", "N") or (behind and place not in signals)
+
+
 class Circuits:
     """The circuits of one net: where its places stand, and the elements of each set of signals and position of relays."""
 
     def __init__(self, net):
         self.net, self.at = net, {}
-        returns = ["C", "L2", "N"]
+        used = {end for wire in net.wires for end in wire}
+        returns = ["C", "L2", "N", *sorted(p for p in used - {"C", "L2", "N"} if is_return(p, net.signals))]
         for place in ["R", "L1", *returns, *net.signals, *(e for w in net.wires for e in w), *(f"tap {t}" for t in net.taps)]:
             self.node(place)
         volts = {True: net.loads["line"], False: net.loads["control"]}
-        two_lines = any(w[0] == "L2" for w in net.wires)
-        motor_return = self.node("motor " + net.labels[2] if net.labels[2] else ("L2" if two_lines else "N"))
+        line_back = next((p for p in returns if p in {w[0] for w in net.wires} and (p == "L2" or p.endswith(" T2"))), "N")
+        motor_return = self.node("motor " + net.labels[2] if net.labels[2] else line_back)
         self.tap_return = motor_return if net.line_taps else self.node("motor " + net.labels[0] if net.labels[0] else "C")
         self.returned = "0" if net.line_signals else "c"
         self.tap_at = {int(p[4:]): n for p, n in self.at.items() if p.startswith("tap ")}

@@ -236,6 +236,20 @@ BOOST_AUTO_TEST_CASE(dual_fuel_from_the_thermostat_is_refused_for_the_same_reaso
     BOOST_TEST((p.refusal == WiringRefusal::heat_call_past_the_board));
 }
 
+BOOST_AUTO_TEST_CASE(emergency_heat_of_a_dual_fuel_has_the_furnaces_air_with_the_fan_on_too) {
+    FailedUnit job = blower_job(ControlSource::board_line, HeatKind::dual_fuel);
+    job.controls.terminals = known(letters({"G", "Y1", "W1", "E"}));
+    job.controls.run_signal_available = known(true);
+    Part part = five_tap_motor(TapRule::one_tap_only);
+    part.motor->terminals.push_back({"RUN", "run signal", "lead"});
+    const WiringPlan p = plan(job, part);
+    one_tap_in_every_row(p);
+    BOOST_TEST(row(p, {"G", "E"}).reachable);
+    for (const auto& live :
+         {row(p, {"E"}), row(p, {"G", "E"}), row(p, {"W1", "E"}), row(p, {"G", "W1", "E"})})
+        BOOST_TEST(live.effective_tap.value() == 3);  // heat; circulation has tap 1
+}
+
 BOOST_AUTO_TEST_CASE(a_furnace_board_with_24_v_outputs_feeds_the_taps_and_keeps_its_timing) {
     FailedUnit job = blower_job(ControlSource::board_24v, HeatKind::gas);
     job.controls.terminals =

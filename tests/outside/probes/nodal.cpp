@@ -71,15 +71,17 @@ void print_plans(std::uint64_t seed, int count) {
 
 /// A place by its words, as text_of writes it.
 NetPlace place_of(const Net& net, const std::string& text) {
-    static const std::map<std::string, Kind> single{{"R", Kind::supply_24v}, {"C", Kind::common_24v},
-                                                    {"L1", Kind::line_1},    {"L2", Kind::line_2},
-                                                    {"N", Kind::neutral},    {"earth", Kind::earth}};
+    static const std::map<std::string, Kind> single{
+        {"R", Kind::supply_24v}, {"C", Kind::common_24v}, {"L1", Kind::line_1},  {"L2", Kind::line_2},
+        {"L3", Kind::line_3},    {"N", Kind::neutral},    {"earth", Kind::earth}};
     for (std::size_t s = 0; s < net.plan.signals.size(); ++s) {
         if (net.plan.signals[s] == text) return NetPlace::signal(static_cast<int>(s));
     }
     if (const auto found = single.find(text); found != single.end()) return {found->second};
     if (text.rfind("tap ", 0) == 0) return NetPlace::tap(std::stoi(text.substr(4)));
     if (text.rfind("motor ", 0) == 0) return NetPlace::motor(text.substr(6));
+    if (text.size() > 3 && text.substr(text.size() - 3) == " T2") return {Kind::load_2};
+    if (text.size() > 3 && text.substr(text.size() - 3) == " T3") return {Kind::load_3};
     for (std::size_t r = 0; r < net.plan.relays.size(); ++r) {
         const std::string stem = net.plan.relays[r].name + ".";
         if (text.rfind(stem, 0) != 0) continue;

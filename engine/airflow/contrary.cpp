@@ -1,0 +1,125 @@
+#include "engine/airflow/contrary.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "engine/airflow/air.hpp"
+#include "engine/airflow/air_needs.hpp"
+#include "engine/airflow/assumptions.hpp"
+#include "engine/airflow/duct_point.hpp"
+#include "engine/airflow/old_torque.hpp"
+#include "engine/model/limit.hpp"
+
+namespace endbell::inline airflow {
+
+namespace {
+
+struct Readings {
+    const FailedUnit& job;
+    const Facts& facts;
+    const Limits& limits;
+    const MeasuredReadings& measured = job.measured;
+};
+
+/// The keys that cannot all be true; empty: nothing says so.
+using Row = ContraryKeys (*)(const Readings&);
+
+bool airflow_read(const MeasuredReadings& measured) {
+    return measured.airflow && *measured.airflow > cfm(0);
+}
+
+/// Both sides of the blower against their stated total.
+ContraryKeys statics(const Readings& read) {
+    const MeasuredReadings& m = read.measured;
+    if (!m.static_total || !m.static_supply || !m.static_return) return {};
+    const double sum = (*m.static_supply - *m.static_return).in(inch_water);
+    const double agree = read.limits.value(limit::static_agree).in(inch_water);
+    if (std::abs(sum - m.static_total->in(inch_water)) <= agree + 1e-9) return {};
+    return {"measured.static_total", "measured.static_supply", "measured.static_return"};
+}
+
+/// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
+ContraryKeys watts_over_volt_amperes(const Readings& read) {
+    const MeasuredReadings& m = read.measured;
+    const std::optional<Voltage>& line = read.facts.supply.reading;
+    if (!m.watts || !m.amps || !line || *line < read.limits.value(limit::voltage_absent)) return {};
+    const double apparent =
+        line->in(volt)*m.amps->in(ampere) * (read.facts.phase.is(3) ? std::sqrt(3.0) : 1.0);
+    constexpr double meters = 1.10;
+    if (m.watts->in(watt) <= apparent * meters) return {};
+    return {"measured.watts", "measured.line_volts", "measured.amps"};
+}
+
+ContraryKeys heat_from_nowhere(const Readings& read) {
+    const Heat& heat = read.facts.heat;
+    if (!heat.fuel_input || !heat.fuel_output || *heat.fuel_output <= *heat.fuel_input) return {};
+    return {"equipment.heat_output", "equipment.heat_input"};
+}
+
+ContraryKeys rise_range(const Readings& read) {
+    const EquipmentReadings& plate = read.job.equipment;
+    if (!plate.rise_low || !plate.rise_high || *plate.rise_low <= *plate.rise_high) return {};
+    return {"equipment.rise_low", "equipment.rise_high"};
+}
+
+/// An induction motor stays below its synchronous speed.
+ContraryKeys speed_over_synchronous(const Readings& read) {
+    const std::optional<SlipLine> line = old_slip_line(read.facts);
+    const Reading<Speed>& speed = read.measured.speed;
+    if (!line || !speed || *speed * (1 - assumed::speed_reading) < line->synchronous) return {};
+    return {"measured.speed", "plate.speed"};
+}
+
+/// The air carries away a share of what the motor draws, and no blower makes more of it than assumed::best_blower.
+ContraryKeys air_over_watts(const Readings& read) {
+    const MeasuredReadings& m = read.measured;
+    const Estimate<Pressure> total = measured_static(read.job);
+    if (!m.watts || !airflow_read(m) || !total.known()) return {};
+    if (air_power(*m.airflow, total.value()) < *m.watts * assumed::best_blower) return {};
+    ContraryKeys keys{"measured.airflow"};
+    if (m.static_total) {
+        keys.emplace_back("measured.static_total");
+    } else {
+        keys.insert(keys.end(), {"measured.static_supply", "measured.static_return"});
+    }
+    keys.emplace_back("measured.watts");
+    return keys;
+}
+
+/// The air that a rise stands for, against the air that was read. Beside a compressor nobody has said which heat ran.
+ContraryKeys rise_against_airflow(const Readings& read) {
+    const MeasuredReadings& m = read.measured;
+    const std::optional<HeatRate> heat = heat_in_the_air(read.facts.heat);
+    if (!airflow_read(m) || !m.rise || *m.rise <= fahrenheit_degree(0)) return {};
+    if (!heat || *heat <= btu_per_hour(0) || !read.facts.heat.compressor.is(false)) return {};
+    const AirNeeds needs = air_needs(read.job, read.facts, read.limits);
+    const double apart = *m.airflow / airflow_for(*heat, *m.rise, needs.heat_factor);
+    if (apart <= assumed::taps_apart && apart >= 1 / assumed::taps_apart) return {};
+    return {"measured.airflow", "measured.rise"};
+}
+
+/// A further law is a further row. A row names readings that facts::forget knows, so that they can be left out.
+constexpr std::array<Row, 7> rows{
+    statics,        watts_over_volt_amperes, heat_from_nowhere, rise_range, speed_over_synchronous,
+    air_over_watts, rise_against_airflow};
+
+}  // namespace
+
+std::vector<ContraryKeys> contrary_air(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    const Readings read{job, facts, limits};
+    std::vector<ContraryKeys> found;
+    for (const Row row : rows) {
+        if (ContraryKeys keys = row(read); !keys.empty()) found.push_back(std::move(keys));
+    }
+    return found;
+}
+
+FailedUnit without_contrary(FailedUnit job, const std::vector<ContraryKeys>& contrary) {
+    for (const ContraryKeys& keys : contrary) {
+        for (const std::string& key : keys) forget(job, key);
+    }
+    return job;
+}
+
+}  // namespace endbell::inline airflow
