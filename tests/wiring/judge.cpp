@@ -232,10 +232,8 @@ class Judge {
         if (!controls.transformer || !controls.transformer_load || added == 0) return "";
         const double total = controls.transformer_load->in(volt_ampere) + added;
         const bool over = total > 0.80 * controls.transformer->in(volt_ampere) + 1e-9;
-        const auto wanted = rating_wanted(plan_.power, limits);
-        if (over && (!wanted || 0.80 * wanted->in(volt_ampere) < total - 1e-9))
-            return "over the transformer's plan, and no larger one wanted";
-        return !over && wanted ? "a larger transformer than is needed" : "";
+        if (over && !is_over(plan_.power)) return "over the transformer's plan, and no larger one wanted";
+        return !over && is_over(plan_.power) ? "a larger transformer than is needed" : "";
     }
 
     const WiringPlan& plan_;
