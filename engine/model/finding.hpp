@@ -50,6 +50,7 @@ struct Remedy {
     int poles = 1;                       // of a relay: change-over contacts on its one coil
     std::optional<Voltage> coil;         // what drives a relay's coil: a line relay must state it
     std::optional<ApparentPower> power;  // what a transformer must carry
+    std::optional<std::string> program;  // that a module must carry
 
     friend bool operator==(const Remedy&, const Remedy&) = default;
 };

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "engine/facts/rating.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -88,6 +89,8 @@ Finding judge_module(const Query& q, const Part& part) {
 }
 
 Finding judge(const Query& q, const Part& part) {
+    // A motor half hears its module, and that one is judged by itself.
+    if (part.motor && includes_module(*part.motor).is(false)) return not_concerned(id);
     if (part.motor) return judge_motor(q, part);
     if (part.module) return judge_module(q, part);
     return not_concerned(id);
@@ -110,7 +113,7 @@ Rule signal_class() {
         {"common-practice", "retrofit-wiring", "program", "inducer"},
         {},
         {"plate.signal", "plate.family", "controls.source", "controls.heat", "controls.run_signal_available"},
-        {"motors.family", "motors.signal", "terminals.function"},
+        {"motors.family", "motors.signal", "motors.includes_module", "terminals.function"},
         {{"motors.signal"}, {"modules.signal"}},
         judge};
 }

@@ -43,6 +43,7 @@ Json remedy(const Remedy& r) {
     if (r.to) out["to_in"] = r.to->in(inch);
     if (r.capacitor) out["capacitor_uf"] = r.capacitor->in(microfarad);
     if (r.capacitor_volts) out["capacitor_v"] = r.capacitor_volts->in(volt);
+    if (r.program) out["program"] = *r.program;
     return out;
 }
 
@@ -202,6 +203,7 @@ Json wiring(const WiringPlan& w) {
         {"method", word(w.method)},
         {"condition", word(w.condition)},
         {"tap_rule", word(w.tap_rule)},
+        {"default_tap", w.default_tap ? Json(*w.default_tap) : Json(nullptr)},
         {"proven", w.proven},
         {"fewest_relays", w.fewest_relays},
         {"signals", texts(w.signals)},
