@@ -81,6 +81,10 @@ CREATE TABLE motors (
         CHECK (tap_rule = 'one tap only' OR tap_rule = 'highest tap wins' OR tap_rule = 'not stated'),
     speed_limit_rpm REAL
         CONSTRAINT "a speed limit above zero" CHECK (speed_limit_rpm > 0),
+    default_tap INTEGER
+        CONSTRAINT "0 for a stop, or the number of a tap" CHECK (default_tap BETWEEN 0 AND 20),
+    includes_module TEXT
+        CHECK (includes_module = 'yes' OR includes_module = 'no'),
     program TEXT,
     assembly TEXT,
     connector TEXT,
@@ -161,7 +165,7 @@ CREATE TABLE accessories (
     cure_no INTEGER NOT NULL
         CONSTRAINT "cures count from 1" CHECK (cure_no BETWEEN 1 AND 100),
     cure TEXT NOT NULL
-        CHECK (cure = 'shaft bushing' OR cure = 'shaft cut' OR cure = 'mount band' OR cure = 'mount adapter' OR cure = 'body ring' OR cure = 'run capacitor' OR cure = 'capacitor removal' OR cure = 'isolation relay' OR cure = 'line relay' OR cure = 'harness' OR cure = 'transformer' OR cure = 'voltage selection' OR cure = 'rotation selection' OR cure = 'rain shield' OR cure = 'lead parking' OR cure = 'airflow setup'),
+        CHECK (cure = 'shaft bushing' OR cure = 'shaft cut' OR cure = 'mount band' OR cure = 'mount adapter' OR cure = 'body ring' OR cure = 'run capacitor' OR cure = 'capacitor removal' OR cure = 'isolation relay' OR cure = 'line relay' OR cure = 'harness' OR cure = 'transformer' OR cure = 'voltage selection' OR cure = 'rotation selection' OR cure = 'rain shield' OR cure = 'lead parking' OR cure = 'control module' OR cure = 'airflow setup'),
     from_in REAL
         CONSTRAINT "a size to cure from above zero" CHECK (from_in > 0),
     to_in REAL
@@ -223,7 +227,7 @@ CREATE TABLE offers (
 -- Hours that the shop takes for a piece of work.
 CREATE TABLE labour_tasks (
     task TEXT NOT NULL PRIMARY KEY
-        CHECK (task = 'motor swap' OR task = 'module swap' OR task = 'retrofit swap' OR task = 'capacitor swap' OR task = 'inducer swap' OR task = 'condenser motor swap' OR task = 'shaft cut' OR task = 'bushing fit' OR task = 'band fit' OR task = 'adapter fit' OR task = 'relay fit' OR task = 'transformer fit' OR task = 'harness fit' OR task = 'voltage selection' OR task = 'rotation selection' OR task = 'lead parking' OR task = 'airflow setup' OR task = 'capacitor removal' OR task = 'rain shield fit' OR task = 'filter change' OR task = 'duct repair' OR task = 'control repair' OR task = 'supply repair' OR task = 'diagnosis' OR task = 'second visit'),
+        CHECK (task = 'motor swap' OR task = 'module swap' OR task = 'module fit' OR task = 'retrofit swap' OR task = 'capacitor swap' OR task = 'inducer swap' OR task = 'condenser motor swap' OR task = 'shaft cut' OR task = 'bushing fit' OR task = 'band fit' OR task = 'adapter fit' OR task = 'relay fit' OR task = 'transformer fit' OR task = 'harness fit' OR task = 'voltage selection' OR task = 'rotation selection' OR task = 'lead parking' OR task = 'airflow setup' OR task = 'capacitor removal' OR task = 'rain shield fit' OR task = 'filter change' OR task = 'duct repair' OR task = 'control repair' OR task = 'supply repair' OR task = 'diagnosis' OR task = 'second visit'),
     hours TEXT NOT NULL,
     source TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;

@@ -117,9 +117,8 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
         } else {
             const KitShelf shelf(session.books(), session.policy);
             const Query query{session.job, selection.facts, selection.diagnosis, session.limits};
-            selection.options.push_back(carry(session.job, selection.facts,
-                                              candidate(query, *session.catalog, part.id), shelf,
-                                              session.books()));
+            selection.options.push_back(
+                carry(query, candidate(query, *session.catalog, part.id), shelf, session.books()));
             chosen = &selection.options.back();
         }
     }

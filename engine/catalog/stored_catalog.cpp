@@ -90,6 +90,20 @@ void StoredCatalog::each_accessory(const std::function<void(const Part&)>& visit
                       "AND kind = 'accessory' AND part_id IN (SELECT part_id FROM accessories) ", visit);
 }
 
+std::vector<Part> StoredCatalog::modules_of(std::string_view program) const {
+    return guarded(state_->file, [&] {
+        const std::string wanted = number_key(program);
+        PlainStatement rows(
+            state_->db, "SELECT part_id, program FROM modules WHERE program IS NOT NULL ORDER BY part_id");
+        std::vector<Part> found;
+        while (rows.step()) {
+            if (number_key(rows.text(1)) != wanted) continue;
+            if (std::optional<Part> whole = part(rows.text(0))) found.push_back(std::move(*whole));
+        }
+        return found;
+    });
+}
+
 void StoredCatalog::each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const {
     guarded(state_->file, [&] {
         PlainStatement rows(state_->db,

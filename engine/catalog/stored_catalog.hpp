@@ -52,6 +52,7 @@ class StoredCatalog : public Catalog {
     void each_part_to_match(const IdRange& range,
                             const std::function<void(const Part&)>& visit) const override;
     void each_accessory(const std::function<void(const Part&)>& visit) const override;
+    std::vector<Part> modules_of(std::string_view program) const override;
     void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const override;
     std::optional<Part> part(std::string_view id) const override;
     std::vector<Offer> offers(std::string_view part_id) const override;

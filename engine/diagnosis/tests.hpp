@@ -25,11 +25,6 @@ Evidence open_row(Test test, std::string job_key, std::string source);
 bool at_most(double value, double limit);
 bool at_least(double value, double limit);
 
-/// A module that comes off. READ in equipment manuals for the constant-airflow kind and its serial and pulse
-/// kin.
-constexpr bool is_two_piece(Family family) {
-    return family == Family::constant_airflow || family == Family::communicating;
-}
 bool has_symptom(const FailedUnit& job, Symptom symptom);
 /// Duct readings belong to an indoor blower only.
 bool moves_duct_air(const FailedUnit& job);

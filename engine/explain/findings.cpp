@@ -45,6 +45,7 @@ std::string say(const Remedy& remedy) {
     if (remedy.mount) text += " to " + std::string(word(*remedy.mount));
     if (remedy.connector_from && remedy.connector_to)
         text += " " + *remedy.connector_from + " to " + *remedy.connector_to;
+    if (remedy.program) text += " of program " + *remedy.program;
     return text;
 }
 

@@ -24,6 +24,12 @@ std::string tap_list(const std::vector<int>& taps) {
     return out.empty() ? "-" : out;
 }
 
+/// What the part runs at by itself where none is live.
+std::string default_of(const WiringPlan& plan, const std::vector<int>& live) {
+    if (!live.empty() || !plan.default_tap) return "";
+    return " (so " + std::to_string(*plan.default_tap) + " by default)";
+}
+
 template <class E>
 std::string word_list(const std::vector<E>& values) {
     std::vector<std::string> all;
@@ -156,7 +162,7 @@ std::string effect_text(const WiringPlan& plan, const FaultRow& fault) {
         const bool priority = plan.tap_rule == TapRule::highest_tap_wins;
         if (priority && !e.live_taps.empty() && e.live_taps.back() == e.wanted_tap) continue;
         out += (out.empty() ? "" : "; ") + (e.state.empty() ? signal_names(plan, e.live) : e.state) +
-               ": tap " + tap_list(e.live_taps) + " instead of " +
+               ": tap " + tap_list(e.live_taps) + default_of(plan, e.live_taps) + " instead of " +
                (e.wanted_tap == 0 ? "off" : std::to_string(e.wanted_tap));
     }
     return out.empty() ? "nothing is seen" : out;

@@ -67,11 +67,26 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
      "The plan holds only while the sequencer or element relay keeps the blower running as long as an "
      "element is hot: see it "
      "run on after a heat call."},
+    {WiringCaution::stops_without_a_tap,
+     "The board runs the motor on after a call and while a limit is open, and this part stops with no tap "
+     "live: so a tap "
+     "stays live without a call, and the motor stands still by its run signal alone. Never take that wire "
+     "off to stop it."},
     {WiringCaution::tap_held_without_a_call,
      "The board runs the motor on after a call and while a limit is open. What this part does with its run "
      "signal live and no tap "
      "live the catalog does not say: so a tap stays live without a call, and the motor stands still by its "
-     "run signal alone."},
+     "run signal alone. Ask who keeps the catalog."},
+    {WiringCaution::default_tap_gives_other_air,
+     "The board runs the motor on after a call and while a limit is open. With no tap live this part runs at "
+     "its default tap, "
+     "which is not shown to give the air that is wanted then: so another tap stays live without a call, and "
+     "the motor stands "
+     "still by its run signal alone."},
+    {WiringCaution::runs_at_its_default_tap,
+     "With its run signal live and no tap live this part runs at its default tap, and that tap gives the air "
+     "that is wanted "
+     "then: no wire holds it. See it run on after a heat call."},
     {WiringCaution::zone_air_not_known,
      "A zone panel closes parts of the duct, and nobody has said how much air the least open zone takes "
      "(controls.least_zone): read the static with that zone alone."},
@@ -178,6 +193,8 @@ constexpr auto refusal_sentences = std::to_array<English<WiringRefusal>>({
      "a state of the job's own list heats or cools and wants the motor off"},
     {WiringRefusal::elements_hot_after_their_call,
      "elements stay hot after their call, and neither this part nor the equipment keeps the blower running"},
+    {WiringRefusal::runs_without_a_call,
+     "line power alone starts this part at its default tap, and it has no run signal that would stop it"},
     {WiringRefusal::no_common_wire, "no 24 V common reaches the motor"},
     {WiringRefusal::taps_not_chosen,
      "no tap is chosen for every call, because readings are missing or no tap gives the air"},
@@ -210,6 +227,7 @@ constexpr auto rescue_sentences = std::to_array<English<WiringRescue>>({
      "(controls.fan_interlock)"},
     {WiringRescue::fan_output_of_the_defrost_board,
      "the fan output of the defrost board, or a fan relay that it drops out, at controls.fan_command"},
+    {WiringRescue::part_that_stops, "a part that stops with no tap live, or one with a run signal"},
     {WiringRescue::common_wire, "a common wire from the transformer that feeds the calls"},
 });
 

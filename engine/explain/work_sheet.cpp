@@ -54,6 +54,8 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
     steps.items.push_back(module
                               ? "Mount the new module. Plug in the motor half first, line and control last."
                               : "Mount the new motor. Turn by hand: nothing scrapes, nothing binds.");
+    if (option.module)
+        steps.items.push_back("Join the new module to the motor half first, line and control last.");
     for (const Setting& setting : option.wiring.settings) steps.items.push_back(say(setting));
     steps.items.push_back(option.wiring.possible
                               ? "Wire it as the wiring table says. Land every wire before power is on."

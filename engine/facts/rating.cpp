@@ -101,4 +101,11 @@ DerivedFact<SignalClass> signal_of(const Motor& motor) {
     return stated_or_built(motor.signal, motor.family ? signal_by_construction(*motor.family) : std::nullopt);
 }
 
+DerivedFact<bool> includes_module(const Motor& motor) {
+    if (motor.family && is_induction(*motor.family)) return implied(true, Because::family);
+    if (motor.includes_module) return {motor.includes_module, Origin::catalog, std::nullopt, false};
+    const bool one_piece = motor.family && !is_two_piece(*motor.family);
+    return one_piece ? implied(true, Because::family) : DerivedFact<bool>{};
+}
+
 }  // namespace endbell::inline facts

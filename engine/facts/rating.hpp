@@ -33,5 +33,8 @@ DerivedFact<int> phase_of(const Motor& motor);
 DerivedFact<int> poles_of(const Motor& motor, std::optional<Speed> rated);
 /// What tells the part to run: as the catalog states it, or as its family has it by construction.
 DerivedFact<SignalClass> signal_of(const Motor& motor);
+/// Whether the motor is sold with all of its electronics. What the catalog states stands, of an induction motor apart, which
+/// has none; of a motor in one piece it need not be stated, of one in two pieces it must.
+DerivedFact<bool> includes_module(const Motor& motor);
 
 }  // namespace endbell::inline facts

@@ -198,6 +198,22 @@ const RowColumns<Motor>& motor_columns() {
                                                  .meaning = "Highest speed that it may be run at.",
                                                  .example = "1500",
                                                  .bounds = above_zero("a speed limit above zero")}),
+        member<&Motor::default_tap>(
+            kinds::count,
+            {.name = "default_tap",
+             .title = "Default tap",
+             .meaning = "The tap that it runs at with line power there, and its run signal where it takes "
+                        "one, and no tap live; 0 when it stops then.",
+             .example = "0",
+             .bounds = between(0, 20, "0 for a stop, or the number of a tap"),
+             .seen = Seen::by_people}),
+        member<&Motor::includes_module>(kinds::yes_no,
+                                        {.name = "includes_module",
+                                         .title = "Includes its module",
+                                         .meaning = "Whether it is sold with its module, programmed: a "
+                                                    "complete motor. A motor half has none. Told of "
+                                                    "motors of two pieces (constant airflow, communicating).",
+                                         .example = "yes"}),
         member<&Motor::program>(kinds::part_number,
                                 {.name = "program",
                                  .title = "Program",

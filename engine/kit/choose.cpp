@@ -19,23 +19,46 @@ LostOn lost_on(const Cover& loser, const Cover& winner) {
 
 class Chooser {
   public:
-    Chooser(const Candidate& candidate, const KitShelf& shelf) : shelf_(shelf) {
+    Chooser(const Candidate& candidate, const KitShelf& shelf, const std::vector<ModuleBeside>& modules)
+        : shelf_(shelf) {
         kit_.remedies = remedies_of(candidate);
         reach_ = reach_of(kit_.remedies, shelf);
         kit_.uncured = reach_.uncured;
         kit_.not_shown = reach_.not_shown;
         kit_.barred = reach_.barred;
         wanted_ = (Needs{1} << reach_.needs.size()) - 1;
+        for (int r = 0; r < static_cast<int>(kit_.remedies.size()); ++r) {
+            if (kit_.remedies[as_index(r)].cure == Cure::control_module) sort_module(r, modules);
+        }
     }
 
     KitChoice run() {
         choose();
         add_work();
-        std::sort(kit_.uncured.begin(), kit_.uncured.end());
+        for (std::vector<int>* list : {&kit_.uncured, &kit_.not_shown, &kit_.barred})
+            std::sort(list->begin(), list->end());
         return std::move(kit_);
     }
 
   private:
+    /// As Reach sorts what accessories cure.
+    void sort_module(int r, const std::vector<ModuleBeside>& modules) {
+        module_ = best_module(modules);
+        if (module_ != nullptr) return;
+        const auto some = [&](Verdict verdict, bool barred) {
+            return std::any_of(modules.begin(), modules.end(), [&](const ModuleBeside& m) {
+                return m.verdict == verdict && m.item.barred == barred;
+            });
+        };
+        const bool open = some(Verdict::not_shown, false) || !kit_.remedies[as_index(r)].program;
+        if (!open && some(Verdict::fits, true)) {
+            kit_.uncured.push_back(r);
+            kit_.barred.push_back(r);
+        } else {
+            (open || some(Verdict::not_shown, true) ? kit_.not_shown : kit_.uncured).push_back(r);
+        }
+    }
+
     void choose() {
         const CoverProblem problem = cover_problem(reach_.uses, shelf_);
         RankedCovers ranked = rank_covers(problem, wanted_);
@@ -44,6 +67,7 @@ class Chooser {
             ranked = rank_covers(problem, wanted_);
         }
         add_parts(*ranked.best);
+        add_module();
         kit_.parts_total = total(*ranked.best);
         for (const Cover& loser : ranked.runners_up) add_runner_up(loser, *ranked.best);
     }
@@ -79,8 +103,23 @@ class Chooser {
                 kit_.longest_lead_days = std::max(kit_.longest_lead_days, item.lead.value_or(0));
             }
         }
+    }
+
+    void add_module() {
+        if (module_ != nullptr) {
+            const KitShelf::Item& item = module_->item;
+            kit_.parts.push_back({item.part.id, item.offer, {module_remedy()}});
+            kit_.lead_known = kit_.lead_known && item.lead.has_value();
+            kit_.longest_lead_days = std::max(kit_.longest_lead_days, item.lead.value_or(0));
+        }
         std::sort(kit_.parts.begin(), kit_.parts.end(),
                   [](const KitPart& a, const KitPart& b) { return a.part_id < b.part_id; });
+    }
+
+    int module_remedy() const {
+        const auto found = std::find_if(kit_.remedies.begin(), kit_.remedies.end(),
+                                        [](const Remedy& r) { return r.cure == Cure::control_module; });
+        return static_cast<int>(found - kit_.remedies.begin());
     }
 
     std::vector<int> remedies_in(Needs needs) const {
@@ -91,8 +130,10 @@ class Chooser {
     }
 
     std::optional<Money> total(const Cover& cover) const {
-        if (cover.cost.price.unknown > 0) return std::nullopt;
-        return Money(cover.cost.price.minor, shelf_.policy().currency);
+        const bool unpriced = module_ != nullptr && !module_->item.price;
+        if (cover.cost.price.unknown > 0 || unpriced) return std::nullopt;
+        const std::int64_t module = module_ != nullptr ? *module_->item.price : 0;
+        return Money(cover.cost.price.minor + module, shelf_.policy().currency);
     }
 
     void add_runner_up(const Cover& loser, const Cover& winner) {
@@ -104,6 +145,7 @@ class Chooser {
                 up.part_ids.insert(up.part_ids.end(), static_cast<std::size_t>(use.count),
                                    shelf_.items()[as_index(i)].part.id);
         }
+        if (module_ != nullptr) up.part_ids.push_back(module_->item.part.id);
         std::sort(up.part_ids.begin(), up.part_ids.end());
         kit_.runners_up.push_back(std::move(up));
     }
@@ -147,6 +189,7 @@ class Chooser {
     }
 
     bool is_cured(int r) const {
+        if (kit_.remedies[as_index(r)].cure == Cure::control_module) return module_ != nullptr;
         const auto need = std::find(reach_.needs.begin(), reach_.needs.end(), r);
         return need != reach_.needs.end() && (wanted_ >> (need - reach_.needs.begin()) & 1U) != 0;
     }
@@ -154,7 +197,8 @@ class Chooser {
     const KitShelf& shelf_;
     KitChoice kit_;
     Reach reach_;
-    Needs wanted_ = 0;  // what the chosen parts cure
+    const ModuleBeside* module_ = nullptr;  // that goes with a motor half
+    Needs wanted_ = 0;                      // what the chosen parts cure
 };
 
 }  // namespace
@@ -175,8 +219,9 @@ bool may_be_cured(const std::vector<Remedy>& remedies, const KitShelf& shelf) {
                        [&](const Remedy& remedy) { return may_be_cured(remedy, shelf); });
 }
 
-KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf) {
-    return Chooser(candidate, shelf).run();
+KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf,
+                     const std::vector<ModuleBeside>& modules) {
+    return Chooser(candidate, shelf, modules).run();
 }
 
 KitChoice choose_kit(const Candidate& candidate, const Books& books, const Policy& policy) {

@@ -113,6 +113,7 @@ class KitShelf {
         std::vector<int> clashes;  // items it cannot stand beside, whichever of the two says so; ascending
         std::optional<std::int64_t> price;  // price_of() the offer, in minor units
         std::optional<int> lead;            // lead_of() the offer
+        bool gone() const;                  // no longer made, and in nobody's stock
     };
     const std::vector<Item>& items() const { return items_; }  // ascending id
 
@@ -123,6 +124,8 @@ class KitShelf {
     };
     /// The rows for this cure, ascending.
     const std::vector<Row>& curing(Cure cure) const;
+    /// A part with the offer that the policy takes for it.
+    static Item item_of(Part part, const Catalog& catalog, const Policy& policy);
     const Policy& policy() const { return policy_; }
     const SizeLimits& size_limits() const { return size_limits_; }
     std::optional<LabourTask> labour(ShopTask task) const { return catalog_.labour(word(task)); }
@@ -139,9 +142,22 @@ class KitShelf {
     mutable std::vector<std::pair<Remedy, bool>> looked_at_;
 };
 
+/// A module that may go with a motor half, and what the rules and its own list of motors say of it there.
+struct ModuleBeside {
+    KitShelf::Item item;
+    Verdict verdict = Verdict::not_shown;
+};
+/// The modules of the program that the half's remedy names, ascending by id; none where it needs none. Every rule but the one
+/// that asks which half failed must pass; and the module lists the half, or its power is the half's.
+std::vector<ModuleBeside> modules_beside(const Query& query, const Candidate& half, const Books& books,
+                                         const Policy& policy);
+/// The module to buy: the best of those that fit and that the policy allows, by (price, lead, id). Null: none does.
+const ModuleBeside* best_module(const std::vector<ModuleBeside>& modules);
+
 /// Exact: proven best by (parts without a price, total of parts and work, longest lead, number of parts,
-/// ids).
-KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf);
+/// ids). A module goes with its motor half whatever else is bought: the cheapest is that of every best kit.
+KitChoice choose_kit(const Candidate& candidate, const KitShelf& shelf,
+                     const std::vector<ModuleBeside>& modules = {});
 KitChoice choose_kit(const Candidate& candidate, const Books& books, const Policy& policy);
 
 /// False where nothing on the shelf cures it: no kit that needs it is whole. Not for relays: how many there must be is

@@ -40,7 +40,8 @@ class Reacher {
 
     Reach run() {
         for (int r = 0; r < static_cast<int>(remedies_.size()); ++r) {
-            if (!is_work_only(remedies_[as_index(r)].cure)) sort_remedy(r);
+            const Cure cure = remedies_[as_index(r)].cure;
+            if (!is_work_only(cure) && cure != Cure::control_module) sort_remedy(r);
         }
         reach_.uses.reserve(cured_by_.size() + chains_.size());
         for (std::size_t i = 0; i < cured_by_.size(); ++i) {

@@ -33,23 +33,30 @@ SizeLimits::SizeLimits(const Limits& limits)
       bolt_circle(limits.value(limit::bolt_circle_match)),
       class2(limits.value(limit::class2_power)) {}
 
+KitShelf::Item KitShelf::item_of(Part part, const Catalog& catalog, const Policy& policy) {
+    const bool capped = policy.in_stock_only || policy.longest_lead_days;
+    Item item{std::move(part), std::nullopt, false, {}, std::nullopt, std::nullopt};
+    item.offer = best_offer(catalog.offers(item.part.id), policy);
+    item.barred = is_excluded_maker(item.part.maker, policy) || (capped && !item.offer);
+    if (const std::optional<Money> price = price_of(item.offer, policy)) item.price = price->minor();
+    if (item.offer) item.lead = lead_of(*item.offer, policy);
+    return item;
+}
+
+bool KitShelf::Item::gone() const {
+    return part.status != PartStatus::active && !(offer && offer->stock.value_or(0) > 0);
+}
+
 KitShelf::KitShelf(const Books& books, Policy policy)
     : catalog_(books.catalog), policy_(std::move(policy)), size_limits_(books.limits) {
-    const bool capped = policy_.in_stock_only || policy_.longest_lead_days;
+    std::vector<Part> accessories;
     catalog_.each_accessory([&](const Part& part) {
-        if (part.accessory) items_.push_back({part, std::nullopt, false, {}, std::nullopt, std::nullopt});
+        if (part.accessory) accessories.push_back(part);
     });
-    for (Item& item : items_) {
-        item.offer = best_offer(catalog_.offers(item.part.id), policy_);
-        item.barred = is_excluded_maker(item.part.maker, policy_) || (capped && !item.offer);
-        if (const std::optional<Money> price = price_of(item.offer, policy_)) item.price = price->minor();
-        if (item.offer) item.lead = lead_of(*item.offer, policy_);
+    for (Part& part : accessories) {
+        Item item = item_of(std::move(part), catalog_, policy_);
+        if (!item.gone()) items_.push_back(std::move(item));
     }
-    // A part no longer made must be in somebody's stock.
-    const auto gone = [](const Item& item) {
-        return item.part.status != PartStatus::active && !(item.offer && item.offer->stock.value_or(0) > 0);
-    };
-    items_.erase(std::remove_if(items_.begin(), items_.end(), gone), items_.end());
     note_clashes(items_);
     for (std::size_t i = 0; i < items_.size(); ++i) {
         const std::vector<CureRow>& rows = items_[i].part.accessory->cures;

@@ -52,6 +52,9 @@ class Catalog {
             if (p.kind == PartKind::accessory) visit(p);
         });
     }
+    /// Every module of this program, letters and digits alone, ascending by id. A store may answer it without reading the
+    /// motors.
+    virtual std::vector<Part> modules_of(std::string_view program) const;
     /// least_price() of each part that has one, ascending by id. A store may answer it without reading the parts.
     virtual void each_least_price(const std::function<void(std::string_view, std::int64_t)>& visit) const;
     /// All offers of one part, ascending by (branch, seller).

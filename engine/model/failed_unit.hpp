@@ -89,6 +89,7 @@ struct MeasuredReadings {
     Reading<Resistance> winding_to_shell;
     Reading<bool> spins_free;  // by hand, power and plugs off: a shorted module brakes the rotor
     Reading<bool> shaft_play;
+    Reading<bool> module_good;         // the old module, shown to run another motor half
     Reading<Capacitance> capacitor;    // by meter, out of circuit
     Reading<Voltage> capacitor_volts;  // across the capacitor, running
     Reading<Current> capacitor_amps;   // in the start lead, running

@@ -51,6 +51,7 @@ struct Remedy {
     std::optional<Voltage> coil;         // what drives a relay's coil: a line relay must state it
     std::optional<ApparentPower> power;  // what a transformer must carry
     std::optional<Voltage> primary;      // what it hangs on
+    std::optional<std::string> program;  // that a module must carry
 
     friend bool operator==(const Remedy&, const Remedy&) = default;
 };

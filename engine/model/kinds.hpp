@@ -32,6 +32,10 @@ constexpr auto words_of(Family) {
 constexpr bool is_electronic(Family f) {
     return f == Family::constant_torque || f == Family::constant_airflow || f == Family::communicating;
 }
+/// A module that comes off. READ in equipment manuals for the constant-airflow kind and its serial and pulse kin.
+constexpr bool is_two_piece(Family family) {
+    return family == Family::constant_airflow || family == Family::communicating;
+}
 
 /// Induction motors take their speed from the line.
 constexpr bool is_induction(Family f) {
@@ -166,6 +170,7 @@ enum class Cure {
     rotation_selection,  // work only: reversing plug or jumper set
     rain_shield,         // shaft-up slinger outdoors
     lead_parking,        // work only: cap and insulate unused speed leads
+    control_module,      // the module of a motor half: a part of its own, and no accessory
     airflow_setup        // work only: choose and verify taps after the change
 };
 constexpr auto words_of(Cure) {
@@ -184,6 +189,7 @@ constexpr auto words_of(Cure) {
                       Word<Cure>{Cure::rotation_selection, "rotation selection"},
                       Word<Cure>{Cure::rain_shield, "rain shield"},
                       Word<Cure>{Cure::lead_parking, "lead parking"},
+                      Word<Cure>{Cure::control_module, "control module"},
                       Word<Cure>{Cure::airflow_setup, "airflow setup"}};
 }
 /// Work only: no part is bought for it.

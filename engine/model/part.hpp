@@ -70,6 +70,8 @@ struct Motor {
     std::optional<SignalClass> signal;
     std::optional<TapRule> tap_rule;
     std::optional<Speed> speed_limit;
+    std::optional<int> default_tap;       // runs at it with line power and no tap live; 0: it stops then
+    std::optional<bool> includes_module;  // false: a motor half, sold without its module
     std::optional<std::string> program;   // the program its module must carry
     std::optional<std::string> assembly;  // the equipment assembly it is specified for (inducers)
     std::optional<std::string> connector;

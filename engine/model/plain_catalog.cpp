@@ -27,6 +27,16 @@ void Catalog::each_least_price(const std::function<void(std::string_view, std::i
     });
 }
 
+std::vector<Part> Catalog::modules_of(std::string_view program) const {
+    std::vector<Part> found;
+    each_part([&](const Part& p) {
+        const bool same =
+            p.module && p.module->program && number_key(*p.module->program) == number_key(program);
+        if (same) found.push_back(p);
+    });
+    return found;
+}
+
 void PlainCatalog::each_part(const std::function<void(const Part&)>& visit) const {
     std::vector<const Part*> order;
     for (const Part& p : parts_list) order.push_back(&p);

@@ -90,6 +90,7 @@ enum class Reason : std::uint16_t {
     not_the_specified_kind,
     nothing_commands_it,
     old_capacitor_out,
+    old_module_stays,
     old_motor_not_listed,
     old_motor_was_set_either_way,
     one_output_at_a_time,

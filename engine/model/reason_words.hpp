@@ -93,6 +93,7 @@ constexpr auto words_of(Reason) {
                       R{Reason::not_the_specified_kind, "not the specified kind"},
                       R{Reason::nothing_commands_it, "nothing commands it"},
                       R{Reason::old_capacitor_out, "old capacitor out"},
+                      R{Reason::old_module_stays, "old module stays"},
                       R{Reason::old_motor_not_listed, "old motor not listed"},
                       R{Reason::old_motor_was_set_either_way, "old motor was set either way"},
                       R{Reason::one_output_at_a_time, "one output at a time"},

@@ -8,6 +8,7 @@ namespace endbell::inline model {
 enum class ShopTask {
     motor_swap,
     module_swap,
+    module_fit,
     retrofit_swap,
     capacitor_swap,
     inducer_swap,
@@ -35,6 +36,7 @@ enum class ShopTask {
 constexpr auto words_of(ShopTask) {
     return std::array{Word<ShopTask>{ShopTask::motor_swap, "motor swap"},
                       Word<ShopTask>{ShopTask::module_swap, "module swap"},
+                      Word<ShopTask>{ShopTask::module_fit, "module fit"},
                       Word<ShopTask>{ShopTask::retrofit_swap, "retrofit swap"},
                       Word<ShopTask>{ShopTask::capacitor_swap, "capacitor swap"},
                       Word<ShopTask>{ShopTask::inducer_swap, "inducer swap"},
@@ -91,6 +93,8 @@ constexpr ShopTask task_of(Cure cure) {
             return ShopTask::rain_shield_fit;
         case Cure::lead_parking:
             return ShopTask::lead_parking;
+        case Cure::control_module:
+            return ShopTask::module_fit;
         case Cure::airflow_setup:
             break;
     }

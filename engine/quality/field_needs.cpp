@@ -17,6 +17,8 @@ std::string_view condition_of(Concerns concerns) {
             return "family = 'constant torque'";
         case Concerns::constant_airflow:
             return "family = 'constant airflow'";
+        case Concerns::two_piece:
+            return "family IN ('constant airflow', 'communicating')";
         case Concerns::plugged:
             return "family IN ('constant torque', 'constant airflow', 'communicating')";
         case Concerns::inducers:

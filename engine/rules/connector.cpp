@@ -1,4 +1,5 @@
 #include "engine/base/text.hpp"
+#include "engine/facts/rating.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -8,9 +9,9 @@ namespace {
 constexpr std::string_view claim = "the equipment's plug goes on, or a harness joins them";
 constexpr std::string_view id = rule_id::connector;
 
-// Between motors of one family; a retrofit is wired lead by lead.
+// Between motors of one family; a retrofit is wired lead by lead, and the equipment's plugs go on the module of a motor half.
 Finding judge(const Query& q, const Part& part) {
-    if (!part.motor) return not_concerned(id);
+    if (!part.motor || includes_module(*part.motor).is(false)) return not_concerned(id);
     const auto was = q.facts.family.value;
     if (was && part.motor->family && *was != *part.motor->family) return not_concerned(id);
     const auto needs = q.job.plate.connector.said();
@@ -37,7 +38,7 @@ Rule connector() {
             {"common-practice", "inducer"},
             {},
             {"plate.connector", "plate.family"},
-            {"motors.family", "motors.connector"},
+            {"motors.family", "motors.connector", "motors.includes_module"},
             {{"motors.connector", Concerns::plugged}},
             judge};
 }

@@ -1,4 +1,5 @@
 #include "engine/facts/control_power.hpp"
+#include "engine/facts/rating.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -28,6 +29,7 @@ Finding judge_transformer(const Query& q, FindingDraft say) {
 // The common comes first: without it no signal closes its circuit, whatever the transformer could carry.
 Finding judge(const Query& q, const Part& part) {
     if (!part.motor || part.motor->signal != SignalClass::control_24v) return not_concerned(id);
+    if (includes_module(*part.motor).is(false)) return not_concerned(id);  // the calls end at its module
     FindingDraft say(id, "va-budget", wanted(q.job.controls.common_present),
                      {std::string(word(SignalClass::control_24v)), Origin::catalog});
     const auto common = q.job.controls.common_present.said();
@@ -50,7 +52,7 @@ Rule control_power() {
             {limit::tap_current, limit::tap_volts, limit::transformer_plan},
             {"controls.common_present", "controls.transformer", "controls.transformer_load", "plate.signal",
              "plate.family", "controls.source"},
-            {"motors.signal"},
+            {"motors.family", "motors.signal", "motors.includes_module"},
             {},
             judge};
 }

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/base/text.hpp"
+#include "engine/facts/rating.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -36,6 +37,8 @@ Finding judge(const Query& q, const Part& part) {
     FindingDraft say(id, "program", wanted(q.job.plate.program), offered(has));
     const auto needs = q.job.plate.program.said();
     if (!needs) return say.ask(Reason::program_not_stated, {"plate.program"});
+    // A motor half carries none: it is asked of the module that goes with it.
+    if (!has && part.motor && includes_module(*part.motor).is(false)) return not_concerned(id);
     if (!has) return say.ask(Reason::part_does_not_say, {part.module ? "modules.program" : "motors.program"});
     if (number_key(*needs) != number_key(*has)) return say.fails(Reason::other_program);
     if (part.module && !lists_old_motor(*part.module, q.job))
@@ -54,7 +57,7 @@ Rule program() {
             {"program"},
             {},
             {"plate.program", "plate.family", "unit.old_part_number"},
-            {"motors.family", "motors.program"},
+            {"motors.family", "motors.program", "motors.includes_module"},
             {{"motors.program", Concerns::constant_airflow},
              {"modules.program"},
              {"module_fits.motor", Concerns::nobody}},

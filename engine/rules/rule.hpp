@@ -38,7 +38,8 @@ enum class Concerns {
     capacitor_run,
     constant_torque,
     constant_airflow,
-    plugged,  // electronic families, which hang on a plug
+    two_piece,  // families whose module comes off
+    plugged,    // electronic families, which hang on a plug
     inducers,
     outdoor_fans,
     bolted,  // held by studs or by the face

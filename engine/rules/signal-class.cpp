@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/facts/control_power.hpp"
+#include "engine/facts/rating.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -94,6 +95,8 @@ Finding judge_module(const Query& q, const Part& part) {
 }
 
 Finding judge(const Query& q, const Part& part) {
+    // A motor half hears its module, and that one is judged by itself.
+    if (part.motor && includes_module(*part.motor).is(false)) return not_concerned(id);
     if (part.motor) return judge_motor(q, part);
     if (part.module) return judge_module(q, part);
     return not_concerned(id);
@@ -129,7 +132,7 @@ Rule signal_class() {
             {},
             {"plate.signal", "plate.family", "controls.source", "controls.heat",
              "controls.run_signal_available", "controls.output_volts"},
-            {"motors.family", "motors.signal", "terminals.function"},
+            {"motors.family", "motors.signal", "motors.includes_module", "terminals.function"},
             {{"motors.signal"}, {"modules.signal"}},
             judge};
 }

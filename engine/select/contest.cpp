@@ -110,8 +110,7 @@ class Contest {
     }
 
     Option carried(const CandidateName& name) const {
-        return carry(query_.job, query_.facts, candidate(query_, books_.catalog, name.part_id), shelf_,
-                     books_);
+        return carry(query_, candidate(query_, books_.catalog, name.part_id), shelf_, books_);
     }
 
     /// Of those that nothing completes only so many are worked out as somebody looks at.

@@ -16,6 +16,10 @@ namespace endbell::inline select {
 
 namespace {
 
+const Part* module_of(const Option& option) {
+    return option.module ? &*option.module : nullptr;
+}
+
 Remedy relay_remedy(Cure cure, int poles) {
     Remedy remedy{};
     remedy.cure = cure;
@@ -219,14 +223,17 @@ std::string stamp_of(const FailedUnit& job, const Catalog& catalog) {
            catalog.stamp() + ", job " + job.digest;
 }
 
-Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf,
-             const Books& books) {
+Option carry(const Query& query, Candidate judged, const KitShelf& shelf, const Books& books) {
+    const FailedUnit& job = query.job;
+    const Facts& facts = query.facts;
     Option option;
     option.candidate = std::move(judged);
     const Part& part = option.candidate.part;
+    const std::vector<ModuleBeside> modules = modules_beside(query, option.candidate, books, shelf.policy());
+    if (const ModuleBeside* module = best_module(modules)) option.module = module->item.part;
     option.offer = best_offer(books.catalog.offers(part.id), shelf.policy());
     option.air = plan_air(job, facts, part, books.limits);
-    option.wiring = lay_wiring(job, facts, part, option.air, books.limits);
+    option.wiring = lay_wiring(job, facts, {part, module_of(option)}, option.air, books.limits);
     if (auto relays = wiring_finding(option.wiring)) {
         hand_over_relays(option.candidate.findings, *relays);
         option.candidate.findings.push_back(*relays);
@@ -237,7 +244,7 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
         option.candidate.findings.push_back(*transformer);
         option.candidate.verdict = std::max(option.candidate.verdict, transformer->verdict);
     }
-    option.kit = choose_kit(option.candidate, shelf);
+    option.kit = choose_kit(option.candidate, shelf, modules);
     if (is_over(option.wiring.power)) {
         if (const auto rating = transformer_of(option.kit, shelf))
             fit_transformer(option.wiring.power, *rating, books.limits);
@@ -248,7 +255,7 @@ Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const 
 
 void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Limits& limits) {
     const bool planned = option.wiring.possible;
-    annotate(option.wiring, job, facts, option.candidate.part, limits);
+    annotate(option.wiring, job, facts, {option.candidate.part, module_of(option)}, limits);
     if (planned && !option.wiring.possible)
         option.standing = std::max(option.standing, verdict_of(option.wiring));
 }

@@ -31,12 +31,13 @@ constexpr auto words_of(Outcome) {
 struct Option {
     Candidate candidate;
     AirPlan air;
-    WiringPlan wiring;                         // annotated where it is to be read: see annotate()
-    KitChoice kit;                             // with the wiring plan's relays
-    Verdict standing = Verdict::does_not_fit;  // the candidate's verdict after wiring and kit
-    std::optional<Offer> offer;                // the one a shop of this policy would take
-    std::optional<Money> today;                // all of it; absent while something is not known
-    std::optional<Money> so_far;               // what is known of it
+    WiringPlan wiring;                          // annotated where it is to be read: see annotate()
+    KitChoice kit;                              // with the wiring plan's relays
+    Verdict standing = Verdict::does_not_fit;   // the candidate's verdict after wiring and kit
+    std::optional<Part> module = std::nullopt;  // that the kit buys with a motor half: its pins are wired
+    std::optional<Offer> offer;                 // the one a shop of this policy would take
+    std::optional<Money> today;                 // all of it; absent while something is not known
+    std::optional<Money> so_far;                // what is known of it
 };
 
 /// Indices into Selection::options, among those that fit; empty where none can be told.
@@ -87,8 +88,7 @@ Selection select_part(const FailedUnit& job, const Books& books, const Policy& p
 
 /// One candidate carried through every later stage, whatever its verdict. Its wiring is laid and proven, and not
 /// annotated: that is done for those that somebody reads.
-Option carry(const FailedUnit& job, const Facts& facts, Candidate judged, const KitShelf& shelf,
-             const Books& books);
+Option carry(const Query& query, Candidate judged, const KitShelf& shelf, const Books& books);
 /// A plan that its volts contradict is refused there, and the option with it.
 void annotate(Option& option, const FailedUnit& job, const Facts& facts, const Limits& limits);
 /// The same of one of the options; where it was the pick and is refused, nothing is picked.

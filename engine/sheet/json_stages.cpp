@@ -46,6 +46,7 @@ Json remedy(const Remedy& r) {
     if (r.coil) out["coil_v"] = r.coil->in(volt);
     if (r.power) out["power_va"] = r.power->in(volt_ampere);
     if (r.primary) out["primary_v"] = r.primary->in(volt);
+    if (r.program) out["program"] = *r.program;
     return out;
 }
 
@@ -228,6 +229,7 @@ Json wiring(const WiringPlan& w) {
         {"method", word(w.method)},
         {"condition", word(w.condition)},
         {"tap_rule", word(w.tap_rule)},
+        {"default_tap", w.default_tap ? Json(*w.default_tap) : Json(nullptr)},
         {"proven", w.proven},
         {"fewest_relays", w.fewest_relays},
         {"signals", texts(w.signals)},

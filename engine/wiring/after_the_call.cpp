@@ -25,6 +25,11 @@ AfterTheCall after_the_call(const FailedUnit& job, const Facts& facts, const Par
                             const MotorFeed& feed, const Controls& controls,
                             const std::vector<ControlState>& states, const Limits& limits) {
     AfterTheCall after;
+    const bool held = feed.gated && std::none_of(states.begin(), states.end(),
+                                                 [](const ControlState& s) { return s.by_default; });
+    if (held)
+        after.kept_away.push_back(
+            {"line present, no tap live", StateMaker::board, Interlock::tap_held_live, true});
     const bool by_thermostat = feed.sender == Sender::thermostat && !feed.gated;
     if (!by_thermostat || controls.heats.elements == 0 || facts.heat.elements.is(false)) return after;
     KeptAway state{"elements after their call", StateMaker::sequencer,

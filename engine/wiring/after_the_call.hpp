@@ -15,7 +15,8 @@ struct AfterTheCall {
 
 /// Elements that a thermostat calls stay on for limit element.run_on after it: a tap with that off-delay, or a fan interlock,
 /// keeps the blower running. Where nobody has said that there is one, the plan holds on that condition; where there is none
-/// it is refused. A board runs on by itself.
+/// it is refused. A board runs on by itself, and with its run signal live a tap is held where the part's default tap does not
+/// give the air.
 AfterTheCall after_the_call(const FailedUnit& job, const Facts& facts, const Part& part,
                             const MotorFeed& feed, const Controls& controls,
                             const std::vector<ControlState>& states, const Limits& limits);

@@ -140,6 +140,12 @@ void choose_voltages(MotorFeed& feed, const FailedUnit& job, const Part& part, S
     feed.sender = source == ControlSource::thermostat || feed.gated ? Sender::thermostat : Sender::board;
 }
 
+/// Line power is there all the time, and no run signal says when.
+bool runs_by_line_power_alone(const MotorFeed& feed, const Part& part) {
+    return !feed.board_first && terminal(part, "run signal") == nullptr &&
+           part.motor->default_tap.value_or(0) > 0;
+}
+
 }  // namespace
 
 MotorFeed line_feed(const Facts& facts, const Part& part) {
@@ -179,6 +185,8 @@ MotorFeed feed_of(const FailedUnit& job, const Facts& facts, const Part& part, b
     if (serial) return refuse({}, serial_control, {equipment_makers_part});
     MotorFeed feed = land_conductors({}, facts, motor);
     if (!feed.refused) choose_voltages(feed, job, part, *wants, use_run_signal);
+    if (!feed.refused && runs_by_line_power_alone(feed, part))
+        return refuse(std::move(feed), runs_without_a_call, {part_that_stops});
     return feed;
 }
 

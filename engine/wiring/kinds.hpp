@@ -44,7 +44,8 @@ enum class Interlock {
     not_in_the_jobs_list,
     one_board_output_at_a_time,
     off_delay_of_the_tap,
-    fan_interlock_of_the_elements
+    fan_interlock_of_the_elements,
+    tap_held_live
 };
 constexpr auto words_of(Interlock) {
     return std::array{
@@ -56,7 +57,8 @@ constexpr auto words_of(Interlock) {
         Word<Interlock>{Interlock::not_in_the_jobs_list, "the job's list of states has none such"},
         Word<Interlock>{Interlock::one_board_output_at_a_time, "one board output at a time"},
         Word<Interlock>{Interlock::off_delay_of_the_tap, "off-delay of the tap"},
-        Word<Interlock>{Interlock::fan_interlock_of_the_elements, "fan interlock of the elements"}};
+        Word<Interlock>{Interlock::fan_interlock_of_the_elements, "fan interlock of the elements"},
+        Word<Interlock>{Interlock::tap_held_live, "tap that is held live without a call"}};
 }
 
 /// Why a listed terminal commands nothing here.
@@ -196,7 +198,10 @@ enum class WiringCaution {
     verify_the_priority,
     one_board_output_at_a_time,
     elements_hold_the_blower,
+    stops_without_a_tap,
     tap_held_without_a_call,
+    default_tap_gives_other_air,
+    runs_at_its_default_tap,
     zone_air_not_known,
     zone_static_over_the_limit,
     the_board_keeps_the_blower,
@@ -237,7 +242,10 @@ constexpr auto words_of(WiringCaution) {
         Word<WiringCaution>{WiringCaution::verify_the_priority, "verify the priority of the taps"},
         Word<WiringCaution>{WiringCaution::one_board_output_at_a_time, "one board output at a time"},
         Word<WiringCaution>{WiringCaution::elements_hold_the_blower, "the elements hold the blower"},
+        Word<WiringCaution>{WiringCaution::stops_without_a_tap, "stops without a tap"},
         Word<WiringCaution>{WiringCaution::tap_held_without_a_call, "a tap is held without a call"},
+        Word<WiringCaution>{WiringCaution::default_tap_gives_other_air, "default tap gives other air"},
+        Word<WiringCaution>{WiringCaution::runs_at_its_default_tap, "runs at its default tap"},
         Word<WiringCaution>{WiringCaution::zone_air_not_known, "air of the least open zone not known"},
         Word<WiringCaution>{WiringCaution::zone_static_over_the_limit,
                             "static over the limit on the least open zone"},

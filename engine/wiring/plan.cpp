@@ -69,6 +69,8 @@ WiringPlan drawn_up(const Task& task, const WiringWay& way) {
     plan.tap_rule = task.feed.rule;
     plan.line_signals = task.feed.line_signals;
     plan.line_taps = task.feed.line_taps;
+    if (task.feed.gated && task.part.motor->default_tap.value_or(0) > 0)
+        plan.default_tap = task.part.motor->default_tap;
     plan.signals = names_of(task.controls.signals);
     plan.heats = task.controls.heats;
     plan.idle = task.controls.idle;
@@ -135,7 +137,7 @@ WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part
     const Controls controls = controls_of(job, facts, air, feed);
     if (const auto objection = objection_to(controls, feed, job, facts))
         return refused(*objection, controls.signals);
-    const TapChoice choice = choose_taps(controls, part, air, feed.line_taps);
+    const TapChoice choice = choose_taps(controls, part, air, feed);
     if (choice.refused) return refused(*choice.refused, controls.signals);
     const TapTable table = table_of(choice.states, static_cast<int>(controls.signals.size()),
                                     highest_tap(part, choice.states), controls.heats.all());
@@ -150,6 +152,7 @@ WiringPlan plan_taps(const FailedUnit& job, const Facts& facts, const Part& part
     pass_over_the_unsteady(plans);
     WiringPlan first = std::move(plans.front());
     if (const auto missing = unlanded(first)) return refused(*missing, controls.signals);
+    if (feed.gated && !part.motor->default_tap) first.lacking.emplace_back("motors.default_tap");
     if (plans.size() > 1 && plans[1].relays.size() != first.relays.size())
         first.alternatives.push_back(without_two_taps(std::move(plans[1])));
     return first;
@@ -173,14 +176,14 @@ WiringPlan laid(const FailedUnit& job, const Facts& facts, const Part& part, con
 
 }  // namespace
 
-WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const WiredPart& part, const AirPlan& air,
                       const Limits& limits) {
-    WiringPlan plan = laid(job, facts, part, air, limits);
+    WiringPlan plan = laid(job, facts, part.pins(), air, limits);
     plan.settings = settings_of(job, facts, part, plan, limits);
     return plan;
 }
 
-WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const WiredPart& part, const AirPlan& air,
                        const Limits& limits) {
     WiringPlan plan = lay_wiring(job, facts, part, air, limits);
     annotate(plan, job, facts, part, limits);

@@ -47,7 +47,12 @@ void wire_jumper(const Part& part, const Supply& supply, WiringPlan& plan) {
     if (ends.size() == 2) plan.wires.push_back({ends.front(), ends.back(), WireNote::jumper});
 }
 
+/// The line and control plugs of a motor half are its module's.
 void name_what_is_not_listed(const Part& part, WiringPlan& plan) {
+    if (part.motor && includes_module(*part.motor).is(false)) {
+        if (terminal(part, "winding") == nullptr) plan.lacking.emplace_back("terminals.winding");
+        return;
+    }
     for (const char* function : {"line", "second line", "earth"}) {
         if (terminal(part, function) == nullptr)
             plan.lacking.push_back(fmt::format("terminals.{}", function));

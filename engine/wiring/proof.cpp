@@ -100,7 +100,8 @@ class Breaker {
         // A tap wanted without a call carries off the heat that is left of one.
         const bool after_a_call = normal.live == 0 && normal.wanted_tap != 0;
         const SignalSet hot = after_a_call ? plan_.heats.burner | plan_.heats.elements : normal.live;
-        if (normal.reachable && taps.empty()) name_the_unaired(plan_, hot, row);
+        // At its default tap the motor still moves air.
+        if (normal.reachable && taps.empty() && !plan_.default_tap) name_the_unaired(plan_, hot, row);
         if (taps == normal.live_taps || kept_away_by_the_board(normal)) return;
         row.two_taps = row.two_taps || taps.size() > 1;
         const bool known =
@@ -150,6 +151,9 @@ std::vector<TruthRow> prove(const WiringPlan& plan) {
         row.live_taps = state.live_taps;
         row.effective_tap = effective(plan, row.live_taps);
         name_the_state(plan, row);
+        // What wants the motor off has no run signal.
+        if (row.live_taps.empty() && row.wanted_tap != 0 && plan.default_tap)
+            row.effective_tap = plan.default_tap;
         row.as_meant = as_meant(plan, row, state);
         row.holds = holds(plan, row);
         truth.push_back(std::move(row));

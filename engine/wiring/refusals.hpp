@@ -26,6 +26,7 @@ enum class WiringRefusal {
     terminal_without_a_state,   // it should command the blower, and no state of these controls uses it
     motor_still_while_heating,  // a state of the job's own heats and wants the motor off
     elements_hot_after_their_call,
+    runs_without_a_call,  // line power alone starts it at its default tap
     no_common_wire,
     taps_not_chosen,        // readings are missing, or no tap gives the air
     states_not_told_apart,  // two states that need different taps look alike on these signals
@@ -57,6 +58,7 @@ constexpr auto words_of(WiringRefusal) {
         Word<WiringRefusal>{WiringRefusal::terminal_without_a_state, "terminal without a state"},
         Word<WiringRefusal>{WiringRefusal::motor_still_while_heating, "motor still while heating"},
         Word<WiringRefusal>{WiringRefusal::elements_hot_after_their_call, "elements hot after their call"},
+        Word<WiringRefusal>{WiringRefusal::runs_without_a_call, "runs without a call"},
         Word<WiringRefusal>{WiringRefusal::no_common_wire, "no common wire"},
         Word<WiringRefusal>{WiringRefusal::taps_not_chosen, "taps not chosen"},
         Word<WiringRefusal>{WiringRefusal::states_not_told_apart, "states not told apart"},
@@ -80,6 +82,7 @@ enum class WiringRescue {
     terminal_of_the_call,
     meaning_of_the_terminal,
     run_on_of_the_elements,
+    part_that_stops,
     common_wire,
     fan_output_of_the_defrost_board
 };
@@ -95,6 +98,7 @@ constexpr auto words_of(WiringRescue) {
         Word<WiringRescue>{WiringRescue::meaning_of_the_terminal, "what the terminal calls"},
         Word<WiringRescue>{WiringRescue::run_on_of_the_elements,
                            "a tap off-delay or a fan interlock of the elements"},
+        Word<WiringRescue>{WiringRescue::part_that_stops, "a part that stops with no tap live"},
         Word<WiringRescue>{WiringRescue::common_wire, "a common wire from the same transformer"},
         Word<WiringRescue>{WiringRescue::fan_output_of_the_defrost_board,
                            "the fan output of the defrost board"}};

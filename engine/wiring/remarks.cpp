@@ -17,12 +17,23 @@ bool stops_in_defrost(const Facts& facts, const WiringPlan& plan) {
     return plan.load_switch && plan.load_switch != LoadSwitch::starter && facts.heat.compressor.is(true);
 }
 
-bool electronic(const Part& part) {
-    return part.motor && part.motor->family && is_electronic(*part.motor->family);
-}
-
 bool has_wire_note(const WiringPlan& plan, WireNote note) {
     return std::any_of(plan.wires.begin(), plan.wires.end(), [&](const Wire& w) { return w.note == note; });
+}
+
+bool electronic(const Part& part) {
+    return part.module || (part.motor && part.motor->family && is_electronic(*part.motor->family));
+}
+
+/// What stands for line present and no tap live: what the part then does, and what is done about it.
+std::optional<WiringCaution> without_a_tap(const Part& part, const WiringPlan& plan) {
+    if (!has_wire_note(plan, WireNote::run_signal)) return std::nullopt;
+    const std::optional<int> tap = part.motor->default_tap;
+    if (!tap) return WiringCaution::tap_held_without_a_call;
+    if (*tap == 0) return WiringCaution::stops_without_a_tap;
+    const bool serves = std::any_of(plan.states.begin(), plan.states.end(),
+                                    [](const ControlState& s) { return s.by_default; });
+    return serves ? WiringCaution::runs_at_its_default_tap : WiringCaution::default_tap_gives_other_air;
 }
 
 template <class Test>
@@ -55,7 +66,7 @@ std::vector<WiringCaution> cautions_of(const FailedUnit& job, const Facts& facts
     const auto when = [&](bool true_here, WiringCaution caution) {
         if (true_here) list.push_back(caution);
     };
-    when(electronic(part) || part.module, line_power_always_present);
+    when(electronic(part), line_power_always_present);
     when(has_wire_note(plan, WireNote::second_line_conductor) &&
              !has_wire_note(plan, WireNote::third_line_conductor),
          both_line_conductors_live);
@@ -82,7 +93,7 @@ std::vector<WiringCaution> cautions_of(const FailedUnit& job, const Facts& facts
     when(plan.tap_rule == TapRule::highest_tap_wins && two_live_somewhere(plan), verify_the_priority);
     when(plan.condition == WiringCondition::one_board_output_at_a_time, one_board_output_at_a_time);
     when(plan.condition == WiringCondition::blower_runs_while_elements_are_hot, elements_hold_the_blower);
-    when(has_wire_note(plan, WireNote::run_signal), tap_held_without_a_call);
+    if (const auto without = without_a_tap(part, plan)) list.push_back(*without);
     const bool zones = job.controls.zone_panel && *job.controls.zone_panel;
     when(zones && !job.controls.least_zone, zone_air_not_known);
     when(!plan.short_of_air.empty(), zone_static_over_the_limit);
@@ -149,9 +160,10 @@ WiringPlan doubted(const WiringPlan& plan) {
 
 }  // namespace
 
-void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,
+void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const WiredPart& wired,
               const Limits& limits) {
-    for (WiringPlan& other : plan.alternatives) annotate(other, job, facts, part, limits);
+    const Part& part = wired.pins();
+    for (WiringPlan& other : plan.alternatives) annotate(other, job, facts, wired, limits);
     if (!plan.possible) return;
     if (plan.method != WiringMethod::plug_for_plug) {
         const ElectricalLoads loads = loads_of(plan, facts, part, limits);

@@ -18,6 +18,11 @@ bool is_set_by(const Motor& motor, VoltageSelection how) {
                        [how](const Rating& r) { return r.selection == how; });
 }
 
+bool has_jumper(const Part& part) {
+    return terminal(part, "jumper") != nullptr ||
+           (part.motor && is_set_by(*part.motor, VoltageSelection::jumper));
+}
+
 /// Volts that the leads of a motor are set for, ascending, each once.
 std::vector<PlateVolts> volts_by_leads(const Motor& motor) {
     std::vector<PlateVolts> all;
@@ -148,13 +153,12 @@ Setting jumper_for(const Supply& supply) {
     return setting;
 }
 
-std::vector<Setting> settings_of(const FailedUnit& job, const Facts& facts, const Part& part,
+std::vector<Setting> settings_of(const FailedUnit& job, const Facts& facts, const WiredPart& wired,
                                  const WiringPlan& plan, const Limits& limits) {
+    const Part& part = wired.itself;
     std::vector<Setting> list;
     if (!part.motor && !part.module) return list;
-    const bool jumpered = terminal(part, "jumper") != nullptr ||
-                          (part.motor && is_set_by(*part.motor, VoltageSelection::jumper));
-    if (jumpered) list.push_back(jumper_for(facts.supply));
+    if (has_jumper(part) || has_jumper(wired.pins())) list.push_back(jumper_for(facts.supply));
     if (!part.motor) return list;
     const Motor& motor = *part.motor;
     const std::optional<Rating> rating = known_rating(facts, part, limits);

@@ -8,8 +8,9 @@ namespace endbell::inline wiring {
 Setting jumper_for(const Supply& supply);
 
 /// In the order in which a person does it. What the supply decides is `ask` where the supply is not known, or where what is
-/// stated and what was read contradict each other. `plan` names the speed that is used, where there is one.
-std::vector<Setting> settings_of(const FailedUnit& job, const Facts& facts, const Part& part,
+/// stated and what was read contradict each other. `plan` names the speed that is used, where there is one. Of a motor half
+/// beside a module the jumper may be either's.
+std::vector<Setting> settings_of(const FailedUnit& job, const Facts& facts, const WiredPart& wired,
                                  const WiringPlan& plan, const Limits& limits);
 
 }  // namespace endbell::inline wiring

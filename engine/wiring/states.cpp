@@ -117,11 +117,19 @@ void take_own_states(Controls& controls, const ControlReadings& readings) {
     name_interlocks(controls, [](SignalSet) { return Interlock::not_in_the_jobs_list; });
 }
 
+/// The board runs the motor on with no wire of the job's own list live: "off" is its run signal's to say.
+void add_run_signal(Controls& controls, const ControlReadings& readings, const Heat& heat) {
+    std::vector<Demand> demands = run_signal_demands(controls.signals, readings, heat);
+    demands.insert(demands.end(), controls.demands.begin() + 1, controls.demands.end());
+    controls.demands = std::move(demands);
+}
+
 Controls thermostat_controls(const FailedUnit& job, const Facts& facts, const AirPlan& air, bool gated) {
     Controls controls = of_list(thermostat_signals(job, facts.heat, air, gated));
     controls.heats = thermostat_heats(controls.signals, facts.heat);
     if (job.controls.states) {
         take_own_states(controls, job.controls);
+        if (gated) add_run_signal(controls, job.controls, facts.heat);
         return controls;
     }
     const bool dehumidifies = std::any_of(controls.signals.begin(), controls.signals.end(),

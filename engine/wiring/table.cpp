@@ -8,7 +8,7 @@ TapTable table_of(const std::vector<ControlState>& states, int signals, int high
     table.highest_tap = highest_tap;
     table.must_run = must_run;
     table.wanted.resize(std::size_t{1} << signals);
-    for (const ControlState& s : states) table.wanted[s.live] = s.wanted_tap;
+    for (const ControlState& s : states) table.wanted[s.live] = s.by_default ? 0 : s.wanted_tap;
     return table;
 }
 

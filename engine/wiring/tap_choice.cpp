@@ -80,6 +80,25 @@ std::optional<ChosenTap> tap_for(const Demand& demand, const Part& part, const A
     return best;
 }
 
+bool gives_the_air(const AirPlan& air, const CallAir& call, int tap) {
+    if (call.tap == tap) return true;
+    return call.high > Airflow() && std::any_of(air.taps.begin(), air.taps.end(), [&](const TapAir& t) {
+               const Airflow moved = t.airflow.value();
+               return t.tap == tap && t.airflow.known() && moved >= call.low && moved <= call.high;
+           });
+}
+
+/// With its run signal live and no tap live the part runs at its default tap: where that tap gives each call its air, no wire
+/// need hold another.
+bool serves_by_default(const Demand& demand, const Part& part, const AirPlan& air) {
+    const std::optional<int> tap = part.motor->default_tap;
+    if (!tap || *tap == 0 || tap_of(part, *tap) == nullptr || demand.live != 0) return false;
+    return std::all_of(demand.calls.begin(), demand.calls.end(), [&](Call call) {
+        const CallAir* found = entry_or_stand_in(air, call);
+        return found != nullptr && gives_the_air(air, *found, *tap);
+    });
+}
+
 bool told_apart(const std::vector<ControlState>& states) {
     for (const ControlState& a : states) {
         for (const ControlState& b : states) {
@@ -99,14 +118,16 @@ bool at_other_voltage(const std::vector<ControlState>& states, const Part& part,
 
 }  // namespace
 
-TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air, bool line_taps) {
+TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air, const MotorFeed& feed) {
     TapChoice choice;
     bool chosen = true;
     std::vector<std::string> lacking;
     for (const Demand& demand : controls.demands) {
         ControlState state{demand.name, demand.live, 0, demand.maker, demand.overlap};
         if (!demand.calls.empty()) {
-            const auto tap = tap_for(demand, part, air, lacking);
+            state.by_default = feed.gated && serves_by_default(demand, part, air);
+            const auto tap =
+                state.by_default ? ChosenTap{*part.motor->default_tap} : tap_for(demand, part, air, lacking);
             chosen = chosen && tap;
             if (tap) {
                 state.wanted_tap = tap->tap;
@@ -120,7 +141,7 @@ TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan&
         choice.refused = NoWiring{WiringRefusal::taps_not_chosen, {}, lacking};
     } else if (!told_apart(choice.states)) {
         choice.refused = NoWiring{WiringRefusal::states_not_told_apart};
-    } else if (at_other_voltage(choice.states, part, line_taps)) {
+    } else if (at_other_voltage(choice.states, part, feed.line_taps)) {
         choice.refused = NoWiring{WiringRefusal::line_voltage_on_24v_tap};
     }
     return choice;

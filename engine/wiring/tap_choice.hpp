@@ -9,9 +9,9 @@ struct TapChoice {
     std::vector<ControlState> states;
 };
 
-/// A part with one tap needs no choosing. Where two calls stand together, the one with more air decides. `line_taps`: the
-/// voltage at which taps are fed here; a tap of the other is no choice.
-TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air, bool line_taps);
+/// A part with one tap needs no choosing. Where two calls stand together, the one with more air decides. A tap of another
+/// voltage than taps are fed with here is no choice. What a run signal gates may serve a state by its default tap.
+TapChoice choose_taps(const Controls& controls, const Part& part, const AirPlan& air, const MotorFeed& feed);
 
 /// The part's tap of that number, or null.
 const Tap* tap_of(const Part& part, int number);

@@ -47,6 +47,11 @@ class Thermostat {
         return dehumidified();
     }
 
+    std::vector<Demand> behind_a_run_signal() {
+        without_a_call();
+        return demands_;
+    }
+
   private:
     bool has(Role role) const { return bit(role) != 0; }
     SignalSet bit(Role role) const { return bits_of(signals_, {role}); }
@@ -238,6 +243,11 @@ bool may_run_elements(const Heat& heat) {
 std::vector<Demand> thermostat_demands(const std::vector<ControlSignal>& signals,
                                        const ControlReadings& facts, const Heat& heat, bool gated) {
     return Thermostat(signals, facts, heat).demands(gated);
+}
+
+std::vector<Demand> run_signal_demands(const std::vector<ControlSignal>& signals,
+                                       const ControlReadings& facts, const Heat& heat) {
+    return Thermostat(signals, facts, heat).behind_a_run_signal();
 }
 
 Interlock what_keeps_away(SignalSet live, const std::vector<ControlSignal>& signals,

@@ -10,6 +10,10 @@ namespace endbell::inline wiring {
 /// A heat call may mean elements: they are in, or nobody has said that beside a heat pump there are none.
 bool may_run_elements(const Heat& heat);
 
+/// What a board's run signal makes with no thermostat wire live. REQUIRES: heat.kind.
+std::vector<Demand> run_signal_demands(const std::vector<ControlSignal>& signals,
+                                       const ControlReadings& facts, const Heat& heat);
+
 /// REQUIRES: heat.kind. `gated`: a board's run signal decides when the motor runs, so that even without a call a tap must be
 /// live: the board runs on after a call, and while a limit is open.
 std::vector<Demand> thermostat_demands(const std::vector<ControlSignal>& signals,

@@ -29,6 +29,7 @@ Verdict verdict_of(WiringRefusal refusal) {
         case blower_off_its_board:
         case call_without_a_wire:
         case elements_hot_after_their_call:
+        case runs_without_a_call:
         case no_common_wire:
         case states_not_told_apart:
         case line_voltage_on_24v_tap:

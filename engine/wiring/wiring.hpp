@@ -44,7 +44,8 @@ struct ControlState {
     StateMaker maker = StateMaker::thermostat;
     bool overlap = false;  // several outputs of a board live together
     std::optional<LeadBasis> provisional =
-        std::nullopt;  // that tap is a lead that no airflow shows to be right
+        std::nullopt;         // that tap is a lead that no airflow shows to be right
+    bool by_default = false;  // the part runs at that tap with no tap live: none is to be
 };
 
 /// A state in which air is wanted, and that no row of the truth table stands for: what sees to its air, or keeps it away.
@@ -184,6 +185,7 @@ struct WiringPlan {
     std::optional<LoadSwitch> load_switch;  // the motor hangs on its load side
     bool line_signals = false;              // the signals are line voltage
     bool line_taps = false;                 // the taps are line-voltage leads
+    std::optional<int> default_tap;         // that it obeys with its run signal live and no tap live
     std::vector<std::string> signals;       // names, bit order
     HeatSignals heats;                      // none of them is live without a live tap
     std::vector<IdleTerminal> idle;         // listed, and no signal here
@@ -212,9 +214,17 @@ struct WiringPlan {
 /// on the part, a connector and its pin, "capacitor", "capacitor common", "board " and a terminal, "cap and insulate".
 std::string text_of(const WiringPlan& plan, const NetPlace& place);
 
+/// What is wired: a motor, or a motor half by the pins of the module that goes with it.
+struct WiredPart {
+    WiredPart(const Part& part, const Part* module = nullptr) : itself(part), module_beside(module) {}
+    const Part& itself;
+    const Part* module_beside;
+    const Part& pins() const { return module_beside != nullptr ? *module_beside : itself; }
+};
+
 /// The plan with its proof, before it is annotated: all that decides whether a part can be wired, and with what.
 /// `air` names the wanted tap of each call.
-WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+WiringPlan lay_wiring(const FailedUnit& job, const Facts& facts, const WiredPart& part, const AirPlan& air,
                       const Limits& limits);
 
 /// What the wiring comes to for the part: what its refusal does, and `fits` without one.
@@ -230,11 +240,11 @@ void fit_transformer(ControlPower& power, ApparentPower rating, const Limits& li
 /// Adds what only somebody who wires by the plan looks at: single faults, the load on the transformer, cautions and
 /// checks, also to its alternative. Before that the plan is solved for its volts; one that does not agree with its own
 /// table there is refused (electrical_check_disagrees).
-void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const Part& part,
+void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const WiredPart& part,
               const Limits& limits);
 
 /// Both.
-WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const Part& part, const AirPlan& air,
+WiringPlan plan_wiring(const FailedUnit& job, const Facts& facts, const WiredPart& part, const AirPlan& air,
                        const Limits& limits);
 
 /// The plan's netlist, evaluated by relay logic alone: which taps are live when `live` signals are.

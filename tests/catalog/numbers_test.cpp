@@ -35,6 +35,22 @@ BOOST_AUTO_TEST_CASE(a_cross_reference_is_found_with_or_without_dashes_and_blank
     BOOST_TEST(catalog.references("").empty());
 }
 
+BOOST_AUTO_TEST_CASE(modules_of_a_program_are_found_however_it_is_written) {
+    SmallFolder folder;
+    folder.import();
+    const StoredCatalog catalog(folder.catalog());
+    for (const char* spelling : {"P-104", "p104", "P 104"}) {
+        const std::vector<Part> found = catalog.modules_of(spelling);
+        BOOST_REQUIRE(found.size() == 1U);
+        BOOST_TEST(found[0].id == "C-1");
+        BOOST_TEST(found[0].module->power.value().in(horsepower) == 0.75);
+        // As any catalog finds it among all its parts.
+        BOOST_TEST(catalog.Catalog::modules_of(spelling).size() == 1U);
+    }
+    BOOST_TEST(catalog.modules_of("P-105").empty());
+    BOOST_TEST(catalog.modules_of("").empty());
+}
+
 BOOST_AUTO_TEST_CASE(leading_zeros_tell_numbers_apart) {
     Numbered folder("");
     const StoredCatalog catalog(folder.catalog());

@@ -229,8 +229,30 @@ Verdict supply_voltage(const Pair& p) {
 // -- the rest, in the order of a counter talk
 // ------------------------------------------------------------------------
 
+/// 1: with its module; 0: without; -1: the catalog does not say.
+int with_module(const Motor& m) {
+    const bool pieces =
+        m.family && (*m.family == Family::constant_airflow || *m.family == Family::communicating);
+    if (m.family && !electronic(*m.family)) return 1;
+    if (m.family && !pieces) return m.includes_module.value_or(true) ? 1 : 0;
+    return m.includes_module ? (*m.includes_module ? 1 : 0) : -1;
+}
+
+Verdict wanted_motor(const Pair& p) {
+    const int with = with_module(*p.m);
+    if (with != 0) return with == 1 ? yes : open;
+    const bool old_half = p.diagnosis.fault == Fault::motor || p.diagnosis.fault == Fault::wheel_or_bearing;
+    const bool two_piece = p.old && (*p.old == Family::constant_airflow || *p.old == Family::communicating);
+    if (!old_half || !two_piece || !is(told(p.job.measured.module_good), true)) return work;
+    if (p.m->ratings.empty()) return work;
+    for (const Rating& r : p.m->ratings) {
+        if (!r.power || std::abs(r.power->in(horsepower)-p.old_hp) > hair) return work;
+    }
+    return yes;
+}
+
 Verdict wanted_part(const Pair& p) {
-    if (p.m) return yes;
+    if (p.m) return wanted_motor(p);
     if (!p.old) return open;
     if (*p.old != Family::constant_airflow) return no;
     switch (p.diagnosis.fault) {
@@ -292,6 +314,7 @@ Verdict program(const Pair& p) {
         if (*p.m->family == Family::constant_torque && (!needs || !has)) return yes;
         if (!electronic(*p.m->family)) return yes;
     }
+    if (needs && !has && p.m && with_module(*p.m) == 0) return yes;
     if (!needs || !has) return open;
     return letters(*needs) == letters(*has) ? yes : no;
 }
@@ -499,6 +522,7 @@ Verdict signal_class(const Pair& p) {
         if (!has || !p.mod->signal) return open;
         return *has == *p.mod->signal ? yes : no;
     }
+    if (with_module(*p.m) == 0) return yes;
     std::optional<SignalClass> needs = p.m->signal;
     if (p.m->family && !electronic(*p.m->family)) {
         if (needs && *needs != SignalClass::switched_line) return open;
@@ -516,7 +540,7 @@ Verdict signal_class(const Pair& p) {
 }
 
 Verdict control_power(const Pair& p) {
-    if (p.mod || p.m->signal != SignalClass::control_24v) return yes;
+    if (p.mod || p.m->signal != SignalClass::control_24v || with_module(*p.m) == 0) return yes;
     const auto* common = told(p.job.controls.common_present);
     if (common && !*common) return no;
     SignalClass store{};
@@ -737,7 +761,7 @@ Verdict capacitor(const Pair& p) {
 }
 
 Verdict connector(const Pair& p) {
-    if (p.mod || p.same_assembly) return yes;
+    if (p.mod || p.same_assembly || with_module(*p.m) == 0) return yes;
     if (p.old && p.m->family && *p.old != *p.m->family) return yes;
     const auto* there = told(p.job.plate.connector);
     if (!there) return yes;

@@ -12,7 +12,7 @@ namespace {
 
 // Every verdict that each rule can give, from its page: f fits, c with changes, n not shown, x does not fit.
 const std::map<std::string, std::string>& pages() {
-    static const std::map<std::string, std::string> list{{"wanted-part", "fnx"},
+    static const std::map<std::string, std::string> list{{"wanted-part", "fcnx"},
                                                          {"load", "fnx"},
                                                          {"inducer-assembly", "fnx"},
                                                          {"family", "fcnx"},

@@ -169,6 +169,9 @@ const std::vector<Spoil>& job_spoils() {
         [](World& w, Dice& d) { put(w.job.plate.signal, all<SignalClass>(), d); },
         [](World& w, Dice& d) { put(w.job.plate.tap_rule, all<TapRule>(), d); },
         [](World& w, Dice& d) { put(w.job.plate.program, words, d); },
+        [](World& w, Dice& d) {
+            put(w.job.measured.module_good, {true, false}, d);
+        },
         [](World& w, Dice& d) { put(w.job.plate.connector, plugs, d); },
         [](World& w, Dice& d) {
             std::vector<Voltage> v;
@@ -290,6 +293,9 @@ const std::vector<Spoil>& motor_spoils() {
             put(w.motor().speed_limit, {rpm(1000), rpm(1300)}, d);
         },
         [](World& w, Dice& d) { put(w.motor().program, words, d); },
+        [](World& w, Dice& d) {
+            put(w.motor().includes_module, {true, false}, d);
+        },
         [](World& w, Dice& d) { put(w.motor().assembly, words, d); },
         [](World& w, Dice& d) { put(w.motor().connector, plugs, d); },
         [](World& w, Dice& d) {
@@ -339,6 +345,7 @@ World base_pair(Dice& dice) {
             w.motor().family = *w.job.plate.family;
             w.job.plate.program = known(std::string("PR-1"));
             w.motor().program = "PR-1";
+            w.motor().includes_module = !dice.one_in(3);
             return w;
         }
     }
@@ -381,7 +388,7 @@ bool blank_part_field(World& w, Dice& dice) {
         field.reset();
         return had;
     };
-    switch (dice.below(22)) {
+    switch (dice.below(23)) {
         case 0:
             return empty(m.family);
         case 1:
@@ -424,6 +431,8 @@ bool blank_part_field(World& w, Dice& dice) {
             return empty(m.tap_rule);
         case 20:
             return empty(m.assembly);
+        case 21:
+            return empty(m.includes_module);
         default:
             m.loads.clear();
             return true;

@@ -320,6 +320,9 @@ bool apply(const Remedy& remedy, std::string_view rule, World& w) {
             if (rule == "double-shaft" && !remedy.to) m.double_shaft = false;  // the unused end goes
             if (remedy.to) (rule == "double-shaft" ? m.second_shaft_length : m.shaft_length) = remedy.to;
             return true;
+        case Cure::control_module:
+            m.includes_module = true;
+            return true;
         case Cure::capacitor_removal:
             w.job.plate.capacitor = {};
             w.job.plate.family = known(*m.family);
@@ -358,7 +361,7 @@ BOOST_AUTO_TEST_CASE(applying_the_remedies_of_a_finding_makes_it_fit) {
             }
         }
     }
-    BOOST_TEST(tried.size() == 9u);
+    BOOST_TEST(tried.size() == 10u);
 }
 
 }  // namespace endbell::match_tests

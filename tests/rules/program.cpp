@@ -40,6 +40,24 @@ BOOST_AUTO_TEST_CASE(a_two_piece_motor_carries_one_too) {
     SAYS(w("program"), Verdict::fits, "same program");
 }
 
+BOOST_AUTO_TEST_CASE(a_motor_half_carries_none_and_its_module_is_asked) {
+    World w = five_taps();
+    w.job.plate.family = known(Family::constant_airflow);
+    w.motor().family = Family::constant_airflow;
+    w.motor().includes_module = false;
+    SAYS(w("program"), Verdict::not_shown, "program not stated");
+    w.job.plate.program = known(std::string("PR-1"));
+    SAYS(w("program"), Verdict::fits, "not concerned");
+    w.motor().program = "PR-2";  // made for the module of another program
+    SAYS(w("program"), Verdict::does_not_fit, "other program");
+    // The equipment's plugs and its signal meet the module, not the half.
+    w.motor().signal.reset();
+    w.motor().connector = "3-pin winding plug";
+    w.job.plate.connector = known(std::string("16-pin signal plug"));
+    SAYS(w("connector"), Verdict::fits, "not concerned");
+    SAYS(w("signal-class"), Verdict::fits, "not concerned");
+}
+
 BOOST_AUTO_TEST_CASE(a_universal_constant_torque_motor_carries_none) {
     World w = five_taps();
     SAYS(w("program"), Verdict::fits, "not concerned");
