@@ -127,9 +127,8 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
         case Cure::rotation_selection:
         case Cure::lead_parking:
         case Cure::airflow_setup:
-            return Verdict::does_not_fit;  // work only: no part is bought for it
         case Cure::control_module:
-            return Verdict::does_not_fit;  // a part of its own, judged by the rules
+            return Verdict::does_not_fit;  // work alone, or a module: a part of its own, judged by the rules
     }
     return Verdict::does_not_fit;
 }
