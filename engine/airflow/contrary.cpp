@@ -35,7 +35,7 @@ ContraryKeys statics(const Readings& read) {
     if (!m.static_total || !m.static_supply || !m.static_return) return {};
     const double sum = (*m.static_supply - *m.static_return).in(inch_water);
     const double agree = read.limits.value(limit::static_agree).in(inch_water);
-    if (std::abs(sum - m.static_total->in(inch_water)) <= agree + 1e-9) return {};
+    if (std::abs(sum - m.static_total->in(inch_water)) <= agree + rounding) return {};
     return {"measured.static_total", "measured.static_supply", "measured.static_return"};
 }
 

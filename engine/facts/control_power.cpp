@@ -27,8 +27,8 @@ Current secondary_fuse(ApparentPower rating, const Limits& limits) {
     const double most = secondary_current(limits.value(limit::class2_power)).in(ampere);
     const auto* next =
         std::find_if(made.begin(), made.end(), [&](double size) { return size >= wanted - rounding; });
-    const auto* largest = std::upper_bound(made.begin(), made.end(), most + rounding);
-    return ampere(*std::min(next, largest - 1));
+    const auto* beyond = std::upper_bound(made.begin() + 1, made.end(), most + rounding);
+    return ampere(*std::min(next, beyond - 1));
 }
 
 Remedy transformer_for(ApparentPower total, const Supply& supply, const Limits& limits) {

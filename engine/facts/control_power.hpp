@@ -17,7 +17,7 @@ ApparentPower tap_load(const Limits& limits);
 Current secondary_current(ApparentPower rating);
 
 /// What protects the 24 V side: limit transformer.fuse of its rated current, the next size that is made, and never more
-/// than a class 2 source may be fused at.
+/// than a class 2 source may be fused at; the smallest that is made where that is less.
 Current secondary_fuse(ApparentPower rating, const Limits& limits);
 
 /// A transformer that carries `total` within its planned share, on the supply of the motor that it serves: control

@@ -2,14 +2,13 @@
 #include <cmath>
 
 #include "engine/base/text.hpp"
+#include "engine/facts/control_power.hpp"
 #include "engine/kit/kit.hpp"
 
 namespace endbell::inline kit {
 
 namespace {
 
-/// The coil of an isolation relay is driven by a thermostat call; 24 V ac control, from the calls' own class.
-constexpr Voltage control_volts = volt(24.0);
 /// Two numbers written in the same unit with three decimals are the same number within this.
 constexpr double same_number = 0.0005;
 
@@ -110,6 +109,7 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
         case Cure::run_capacitor:
             return capacitor_cures(row, remedy);
         case Cure::isolation_relay:
+            // A thermostat's call drives its coil.
             return relay_cures(row, remedy, remedy.coil ? remedy.coil : control_volts);
         case Cure::line_relay:
             return relay_cures(row, remedy, remedy.coil);

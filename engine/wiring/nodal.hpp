@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/facts/control_power.hpp"
 #include "engine/wiring/network.hpp"
 #include "engine/wiring/single_fault.hpp"
 
@@ -16,7 +17,7 @@ namespace endbell::inline wiring {
 
 /// What hangs on the places of a plan, and what counts as drawn in, fed and live.
 struct ElectricalLoads {
-    Voltage control = volt(24);
+    Voltage control = control_volts;
     Voltage line = volt(120);
     ApparentPower coil;   // of one relay, at its own volts
     ApparentPower call;   // what the equipment hangs on a call

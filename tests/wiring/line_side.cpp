@@ -149,6 +149,9 @@ BOOST_AUTO_TEST_CASE(a_secondary_is_fused_by_its_own_current_and_never_above_cla
     BOOST_TEST(fuse(50) == 3.0);    // 2.60
     BOOST_TEST(fuse(75) == 4.0);    // 3.91
     BOOST_TEST(fuse(100) == 4.0);   // 5.21, and class 2 ends before
+    Limits tight;                   // 20 VA are 0.83 A: less than any fuse that is made
+    BOOST_CHECK(tight.tighten("class2.power", 20, "north yard") == Limits::Tightening::accepted);
+    BOOST_TEST(secondary_fuse(volt_ampere(40), tight).in(ampere) == 1.0);
 }
 
 BOOST_AUTO_TEST_CASE(a_20_va_transformer_is_overloaded_by_the_same_loads) {
