@@ -3,6 +3,7 @@
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/sheet/json_air.hpp"
 #include "engine/words/write.hpp"
 
 namespace endbell::inline sheet::json {
@@ -86,46 +87,6 @@ Json kit(const KitChoice& k) {
              })}};
 }
 
-Json estimate(const EstimatedNumber& e) {
-    if (!e.known) return nullptr;
-    return {{"value", number(e.value)}, {"plus_minus", number(e.plus_minus)}, {"assumed", e.assumed}};
-}
-
-Json air(const AirPlan& a) {
-    return {{"computed", a.computed},
-            {"lacking", texts(a.lacking)},
-            {"method", word(a.method)},
-            {"duct_first", a.duct_first},
-            {"assumed", texts(a.assumed)},
-            {"taps", list(a.taps,
-                          [](const TapAir& t) {
-                              return Json{{"tap", t.tap},
-                                          {"cfm", estimate(t.airflow.in(cfm))},
-                                          {"static_inwc", estimate(t.static_total.in(inch_water))},
-                                          {"rpm", estimate(t.speed.in(rpm))},
-                                          {"shaft_hp", estimate(t.shaft_power.in(horsepower))},
-                                          {"watts", estimate(t.input_power.in(watt))},
-                                          {"amps", estimate(t.line_current.in(ampere))},
-                                          {"load", estimate(t.load)},
-                                          {"caution", word(t.caution)},
-                                          {"bound", word(t.bound)}};
-                          })},
-            {"calls", list(a.calls, [](const CallAir& c) {
-                 return Json{{"call", word(c.call)},
-                             {"low_cfm", number(c.low.in(cfm))},
-                             {"target_cfm", number(c.target.in(cfm))},
-                             {"high_cfm", number(c.high.in(cfm))},
-                             {"basis", word(c.basis)},
-                             {"hard", c.hard},
-                             {"tap", c.tap ? Json(*c.tap) : Json(nullptr)},
-                             {"provisional", word(c.provisional)},
-                             {"met", c.met},
-                             {"assured", c.assured},
-                             {"cautions", list(c.cautions, [](CallCaution x) { return Json(word(x)); })},
-                             {"unmet_reason", word(c.unmet_reason)}};
-             })}};
-}
-
 /// The figure that it is set to; without one what is done.
 std::string figure_of(const Setting& s) {
     if (s.capacitor)
@@ -134,6 +95,17 @@ std::string figure_of(const Setting& s) {
     if (s.amps) return write(*s.amps);
     if (s.volts) return write(*s.volts);
     return std::string(word(s.done));
+}
+
+Json control_power(const ControlPower& power) {
+    const auto volt_amperes = [](const std::optional<ApparentPower>& p) {
+        return p ? number(p->in(volt_ampere)) : Json(nullptr);
+    };
+    return {{"rating_va", volt_amperes(power.rating)},
+            {"before_va", volt_amperes(power.before)},
+            {"added_va", number(power.added.in(volt_ampere))},
+            {"share", power.share ? number(*power.share) : Json(nullptr)},
+            {"judgement", word(power.judgement)}};
 }
 
 /// Signals are bits of a number inside and names outside, so that nobody has to count them.
@@ -220,6 +192,8 @@ Json wiring(const WiringPlan& w) {
                           })},
         {"truth", list(w.truth, truth)},
         {"faults", list(w.faults, fault)},
+        {"assumed", texts(w.assumed)},
+        {"power", control_power(w.power)},
         {"cautions", words(w.cautions)},
         {"checks", words(w.checks)},
         {"alternatives", list(w.alternatives, wiring)}};
@@ -236,6 +210,7 @@ Json candidate(const Candidate& c) {
             {"number", c.part.number},
             {"maker", c.part.maker},
             {"kind", word(c.part.kind)},
+            {"description", c.part.description},
             {"verdict", word(c.verdict)},
             {"claims", list(c.cross_references,
                             [](const CrossReference& r) {
@@ -286,6 +261,8 @@ Json ledger(const Ledger& l) {
                      {"today", money(o.today)},
                      {"so_far", money(o.so_far)},
                      {"per_year", money(o.per_year)},
+                     {"recurrence_uncured", money(o.recurrence_uncured)},
+                     {"recurrence_cured", money(o.recurrence_cured)},
                      {"life_years", o.life.in(calendar_year)},
                      {"good_until", o.good_until ? Json(write(*o.good_until)) : Json(nullptr)},
                      {"energy_kwh_per_year",
@@ -299,7 +276,9 @@ Json ledger(const Ledger& l) {
                                       {"subject", line.subject()},
                                       {"amount", money(line.amount)},
                                       {"source", line.offer ? named(*line.offer) : line.source},
-                                      {"stale", line.stale}};
+                                      {"stale", line.stale},
+                                      {"count", line.count},
+                                      {"hours", line.thousandth_hours / 1000.0}};
                       })}};
              })}};
 }
