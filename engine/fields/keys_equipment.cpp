@@ -81,6 +81,7 @@ Read<std::vector<Power>> read_electric_stages(const Folded& words) {
     if (list.size() > 6) return unreadable<List>(words, expected);
     return read_as<List>(words, list);
 }
+// NOLINTNEXTLINE(performance-unnecessary-value-param): the writers of shown() take values
 std::string write_electric_stages(std::vector<Power> stages) {
     std::string text;
     for (const Power stage : stages) text += (text.empty() ? "" : "; ") + write(stage.in(kilowatt)) + " kW";
