@@ -132,7 +132,7 @@ std::string selection_json(std::string_view command, Selection& selection, const
     const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
     for (std::size_t i = 0; i < shown; ++i) annotate(selection, i, session.job, session.limits);
     for (Option& option : selection.stopped) annotate(option, session.job, selection.facts, session.limits);
-    return json_selection(command, selection, session.open, top);
+    return json_selection(command, session.job, selection, session.open, top);
 }
 
 }  // namespace endbell::cli

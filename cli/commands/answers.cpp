@@ -86,7 +86,7 @@ int run_wire(const Arguments& typed) {
     const Outcome refused = option->wiring.lacking.empty() ? Outcome::nothing_fits : Outcome::undecided;
     const int code = option->wiring.possible ? done : static_cast<int>(refused);
     if (typed.json) {
-        print(json_option("wire", selection, *option, code));
+        print(json_option("wire", session.job, selection, *option, code));
     } else {
         print(wiring_document(session.job, selection, *option), typed);
     }
@@ -113,7 +113,7 @@ int run_sheet(const Arguments& typed) {
     const Document sheet = sheet_document(session.job, selection, option, kind, session.open);
     if (!typed.html.empty()) write_whole({{typed.html, render_html(sheet), "--html"}});
     if (typed.json) {
-        print(json_sheet(selection, option, sheet));
+        print(json_sheet(session.job, selection, option, session.open, sheet));
     } else if (typed.html.empty()) {
         print(sheet, typed);
     }

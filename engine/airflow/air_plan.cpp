@@ -11,6 +11,7 @@
 #include "engine/airflow/serve_calls.hpp"
 #include "engine/airflow/speed_leads.hpp"
 #include "engine/base/text.hpp"
+#include "engine/airflow/trade_offs.hpp"
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline airflow {
@@ -147,6 +148,7 @@ void Planner::predict() {
 
 AirPlan plan_by_readings(const FailedUnit& job, const Facts& facts, const Part& part, const Limits& limits) {
     Planner planner{job, facts, limits, machine_of(facts, part, limits), {}, std::nullopt, {}};
+    planner.machine.altitude_share = motor_share(job, limits);
     AirPlan& plan = planner.plan;
     plan.method = AirMethod::no_calls;
     const Estimate<Pressure> pressure = measured_static(job);
@@ -156,6 +158,8 @@ AirPlan plan_by_readings(const FailedUnit& job, const Facts& facts, const Part& 
     planner.needs = air_needs(job, facts, limits);
     plan.calls = planner.needs.calls;
     plan.assumed = planner.needs.assumed;
+    plan.density_ratio = planner.needs.density_ratio;
+    plan.motor_share = planner.machine.altitude_share;
     plan.method = AirMethod::no_motor;
     if (!part.motor && !part.module) return plan;
     planner.read_table();
@@ -166,12 +170,17 @@ AirPlan plan_by_readings(const FailedUnit& job, const Facts& facts, const Part& 
     if (own_leads) give_leads(plan, job, part);
     for (CallAir& call : plan.calls) {
         add(plan.lacking, call.lacking);
+        if (call.heats.size() > 1)
+            add(plan.lacking, call.basis == WindowBasis::electric_elements ? facts.heat.element_asks
+                                                                           : facts.heat.fuel_asks);
         if (!plan.computed && has_window(call)) {
             call.unmet_reason = plan.method == AirMethod::by_the_board ? UnmetReason::by_the_board
                                                                        : UnmetReason::not_measured;
         }
     }
+    add(plan.contradictions, planner.needs.contradictions);
     if (plan.computed) add(plan.assumed, std::string(word(Assumption::duct_curve)));
+    weigh_choices(plan, job, facts, limits);
     return plan;
 }
 

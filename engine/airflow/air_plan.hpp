@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/airflow/estimate.hpp"
+#include "engine/airflow/fan_energy.hpp"
 #include "engine/airflow/kinds.hpp"
 #include "engine/facts/facts.hpp"
 #include "engine/model/failed_unit.hpp"
@@ -26,7 +27,43 @@ struct TapAir {
     Estimate<Current> line_current;
     std::optional<MotorLimit> bound;  // speed or power: the limit that binds
     EstimatedNumber load;             // shaft power over rated power times service factor
+    EstimatedNumber efficiency;       // shaft power over input power
+    std::optional<EfficiencySource> efficiency_from;
     std::optional<LoadCaution> caution;
+};
+
+/// One output of heat that the job leaves possible, with the window and the rise that go with it.
+struct CallHeat {
+    HeatOutput output;
+    Airflow low, target, high;
+    Estimate<TemperatureRise> expected_rise;  // at the chosen airflow
+};
+
+/// Another tap in a call's place: what would change against the chosen one.
+struct TapTrade {
+    int tap = 0;
+    bool in_window = false;
+    bool overloads = false;
+    Airflow airflow;
+    std::optional<Pressure> static_total;
+    std::optional<Power> input_power;
+    double decibels = 0;
+};
+
+/// A static above what the equipment's plate allows, and what brings it down.
+struct StaticOverPlate {
+    Pressure found, most;
+    std::optional<Call> call;  // predicted on this call's tap; none: as measured
+    bool plate_says = false;   // false: `most` is limit static.plate_default
+    std::vector<StaticCure> cures;
+};
+
+/// The rating of 10 CFR 430 Subpart B Appendix AA at what was worked out here: information, no certification.
+struct FanEnergy {
+    double rating = 0;  // W per 1,000 cfm
+    std::optional<FurnaceClass> furnace;
+    std::optional<double> most;  // of its class, at this airflow
+    Energy a_year;               // in the test's own hours
 };
 
 /// The air one call needs, and the tap that gives it.
@@ -43,8 +80,15 @@ struct CallAir {
     bool assured = false;  // the window holds over the whole uncertainty, not only at the estimate
     std::optional<TapAir> programmed;   // constant-airflow modules: the operating point at this call (tap 0)
     std::vector<CallCaution> cautions;  // of a call that is met
-    std::optional<HeatRate> heat;       // what a heating call puts into the air
-    Estimate<TemperatureRise> expected_rise;  // at the chosen airflow: read it at start-up
+    std::optional<HeatRate> heat;       // the most that a heating call puts into the air
+    std::vector<CallHeat>
+        heats;  // each output that is possible, the greatest first; the window holds for all
+    Estimate<TemperatureRise> expected_rise;  // of `heat` at the chosen airflow: read it at start-up
+    std::optional<TemperatureRise> rise_low, rise_high;  // the plate's, of this stage
+    std::optional<Airflow> plate_least;                  // the plate's least air, at this density
+    std::optional<double> cfm_per_ton;                   // of standard air, at the chosen airflow
+    std::optional<Pressure> zone_static;  // with the least open zone alone, were the airflow held
+    std::vector<TapTrade> trades;         // the taps next to the chosen one
 };
 
 /// What the old motor did on this duct: the point that every prediction starts from.
@@ -70,6 +114,12 @@ struct AirPlan {
     /// Job keys whose readings cannot all be true, joined by " and ": the plan uses none of them.
     std::vector<std::string> contradictions;
     DuctPoint point;
+    double density_ratio = 1;                    // at the blower's inlet, over standard air
+    double motor_share = 1;                      // what thin air leaves of the motor's rating
+    std::optional<StaticOverPlate> static_over;  // the worst
+    std::optional<double>
+        small_load;  // of the served call that takes most, where it is below limit load.small
+    std::optional<FanEnergy> fan_energy;
     std::optional<TableRefusal> table_refused;  // why the job's blower table was not used
 };
 

@@ -48,8 +48,15 @@ inline constexpr TemperatureRise electric_target_rise = fahrenheit_degree(40);
 // Cooler air at the register is a draught.
 inline constexpr TemperatureRise electric_least_rise = fahrenheit_degree(20);
 inline constexpr double circulate_low = 0.40, circulate_target = 0.50;  // of the cooling target
+// 80 to 85 % of the cooling air is the practice; a tap that lies a little beside it serves.
 inline constexpr double dehumidify_low = 0.75, dehumidify_target = 0.825,
                         dehumidify_high = 0.90;  // of cooling
+
+// Sound power of a fan rises by this many decibels for each tenfold of its speed (the fan sound law, from memory).
+inline constexpr double decibels_of_speed = 50;
+
+// A furnace of this efficiency or more condenses.
+inline constexpr double condenses_from = 0.90;
 
 // Cooling targets of each ton: a trade article gives 400, 350 in humid and 450 in dry places.
 inline constexpr Airflow cooling_humid = cfm(350), cooling_normal = cfm(400), cooling_dry = cfm(450);

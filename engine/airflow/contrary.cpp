@@ -90,12 +90,13 @@ ContraryKeys air_over_watts(const Readings& read) {
 /// The air that a rise stands for, against the air that was read. Beside a compressor nobody has said which heat ran.
 ContraryKeys rise_against_airflow(const Readings& read) {
     const MeasuredReadings& m = read.measured;
-    const std::optional<HeatRate> heat = heat_in_the_air(read.facts.heat);
+    const std::optional<Warmth> warmth = heat_in_the_air(read.facts.heat);
     if (!airflow_read(m) || !m.rise || *m.rise <= fahrenheit_degree(0)) return {};
-    if (!heat || *heat <= btu_per_hour(0) || !read.facts.heat.compressor.is(false)) return {};
+    if (!warmth || warmth->heat <= btu_per_hour(0) || !read.facts.heat.compressor.is(false)) return {};
     const AirNeeds needs = air_needs(read.job, read.facts, read.limits);
-    const double apart = *m.airflow / airflow_for(*heat, *m.rise, needs.heat_factor);
-    if (apart <= assumed::taps_apart && apart >= 1 / assumed::taps_apart) return {};
+    const double apart = *m.airflow / airflow_for(warmth->heat, *m.rise, needs.heat_factor);
+    const double most = assumed::taps_apart * (1 + warmth->share);
+    if (apart <= most && apart >= (1 - warmth->share) / assumed::taps_apart) return {};
     return {"measured.airflow", "measured.rise"};
 }
 

@@ -46,15 +46,17 @@ class Finder {
         const Reading<TemperatureRise>& rise = job_.measured.rise;
         if (!rise || *rise <= fahrenheit_degree(0)) return false;
         const EquipmentReadings& equipment = job_.equipment;
-        const std::optional<HeatRate> heat = heat_in_the_air(facts_.heat);
-        if (!heat || *heat <= btu_per_hour(0)) {
+        const std::optional<Warmth> warmth = heat_in_the_air(facts_.heat);
+        if (!warmth || warmth->heat <= btu_per_hour(0)) {
             lack(facts_.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
             return false;
         }
         const bool place_known = equipment.altitude && equipment.return_air;
         const double share = root_sum({assumed::rise_reading / *rise, assumed::heat_output,
-                                       place_known ? 0.0 : assumed::standard_place});
-        point().airflow = estimate(airflow_for(*heat, *rise, needs_.heat_factor), share, !place_known);
+                                       place_known ? 0.0 : assumed::standard_place, warmth->share});
+        for (const std::string& key : warmth->asks) lack(key);
+        point().airflow = estimate(airflow_for(warmth->heat, *rise, needs_.heat_factor), share,
+                                   !place_known || warmth->share > 0);
         point().airflow_from = AirflowSource::temperature_rise;
         return true;
     }
@@ -100,10 +102,14 @@ class Finder {
 
 }  // namespace
 
-std::optional<HeatRate> heat_in_the_air(const Heat& heat) {
-    if (heat.fuel_output || heat.fuel_input) return heat.fuel_output;
-    if (heat.element_power) return kilowatt_heat(heat.element_power->in(kilowatt));
-    return std::nullopt;
+std::optional<Warmth> heat_in_the_air(const Heat& heat) {
+    const bool fuel = heat.fuel_shown() || !heat.fuel_heat.empty();
+    const std::vector<HeatOutput>& outputs = fuel ? heat.fuel_heat : heat.element_heat;
+    if (outputs.empty()) return std::nullopt;
+    const HeatRate most = outputs.front().heat, least = outputs.back().heat;
+    if (outputs.size() == 1) return Warmth{most, 0, {}};
+    return Warmth{(most + least) / 2, (most - least) / (most + least),
+                  fuel ? heat.fuel_asks : heat.element_asks};
 }
 
 Estimate<Pressure> measured_static(const FailedUnit& job) {

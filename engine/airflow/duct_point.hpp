@@ -20,8 +20,15 @@ struct FoundPoint {
 FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs,
                       const BlowerCurve* blower);
 
-/// What warms the air while a rise is read; none where no key says.
-std::optional<HeatRate> heat_in_the_air(const Heat& heat);
+/// What warms the air while a rise is read: the middle where two outputs are possible, and how far off they may be.
+struct Warmth {
+    HeatRate heat;
+    double share = 0;
+    std::vector<std::string> asks;  // job keys that would decide between the two
+};
+
+/// None where no key says.
+std::optional<Warmth> heat_in_the_air(const Heat& heat);
 
 /// Measured total, or supply less return (the return side reads negative); unknown unless above 0.
 Estimate<Pressure> measured_static(const FailedUnit& job);

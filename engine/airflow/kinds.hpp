@@ -66,14 +66,42 @@ enum class CallCaution {
     far_off_target,     // limit airflow.warn
     static_over_plate,  // the plate's greatest static, else limit static.plate_default
     rise_near_limit,    // limit rise.margin
-    watts_per_cfm       // limit fan.efficacy
+    watts_per_cfm,      // limit fan.efficacy
+    zone_static,  // with the least open zone alone: over the coil's or the exchanger's limit, else the plate's
+    return_too_small  // limit return.face
 };
 constexpr auto words_of(CallCaution) {
     return std::array{Word<CallCaution>{CallCaution::off_target, "off target"},
                       Word<CallCaution>{CallCaution::far_off_target, "far off target"},
                       Word<CallCaution>{CallCaution::static_over_plate, "static over plate"},
                       Word<CallCaution>{CallCaution::rise_near_limit, "rise near limit"},
-                      Word<CallCaution>{CallCaution::watts_per_cfm, "watts per cfm"}};
+                      Word<CallCaution>{CallCaution::watts_per_cfm, "watts per cfm"},
+                      Word<CallCaution>{CallCaution::zone_static, "static on the least open zone"},
+                      Word<CallCaution>{CallCaution::return_too_small, "return too small"}};
+}
+
+/// What a motor's efficiency at its load was taken from.
+enum class EfficiencySource {
+    printed_electronic,  // the catalog's, scaled to the load by the usual curve of electronic motors
+    usual_electronic,    // that curve alone (common practice)
+    printed_slip,  // the catalog's, scaled by slip: rotor losses are slip times what the rotor gets (physics)
+    usual_slip     // slip and the family's usual losses (common practice)
+};
+constexpr auto words_of(EfficiencySource) {
+    return std::array{
+        Word<EfficiencySource>{EfficiencySource::printed_electronic, "catalog and the usual curve"},
+        Word<EfficiencySource>{EfficiencySource::usual_electronic, "usual curve of electronic motors"},
+        Word<EfficiencySource>{EfficiencySource::printed_slip, "catalog and slip"},
+        Word<EfficiencySource>{EfficiencySource::usual_slip, "slip and usual losses"}};
+}
+
+/// What brings static down, in the order in which to look.
+enum class StaticCure { filter, coil, return_face, lower_tap, duct };
+constexpr auto words_of(StaticCure) {
+    return std::array{
+        Word<StaticCure>{StaticCure::filter, "filter"}, Word<StaticCure>{StaticCure::coil, "coil"},
+        Word<StaticCure>{StaticCure::return_face, "larger return"},
+        Word<StaticCure>{StaticCure::lower_tap, "lower tap"}, Word<StaticCure>{StaticCure::duct, "duct"}};
 }
 
 /// Where the old motor's airflow was found.

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/model/limit.hpp"
+
 namespace endbell::inline airflow {
 
 namespace {
@@ -83,6 +85,13 @@ std::optional<SlipLine> Machine::slip_line() const {
         return std::nullopt;
     }
     return SlipLine{*synchronous, *rated_speed, torque_of(*rated, *rated_speed), strength};
+}
+
+double motor_share(const FailedUnit& job, const Limits& limits) {
+    const Reading<Length>& altitude = job.equipment.altitude;
+    if (!altitude || *altitude > foot(20000)) return 1;
+    const double above = altitude->in(foot)-limits.value(limit::motor_from).in(foot);
+    return above <= 0 ? 1 : std::max(0.1, 1 - limits.value(limit::altitude_motor) * above / 1000);
 }
 
 Machine machine_of(const Facts& facts, const Part& part, const Limits& limits) {

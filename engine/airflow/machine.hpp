@@ -30,6 +30,7 @@ struct Machine {
     std::optional<double> power_factor;  // from rated amps, where they and the efficiency are printed
     std::optional<Voltage> volts;        // what it will run on
     double strength = 1;                 // (volts / rated volts)^2 where the supply lies below the rating
+    double altitude_share = 1;           // of its rating: thin air cools it less
     int phases = 1;
 
     /// Shaft power allowed: rated times service factor.
@@ -38,6 +39,9 @@ struct Machine {
     /// The high tap's slip line; none unless it is an induction motor of known power, speed and poles.
     std::optional<SlipLine> slip_line() const;
 };
+
+/// What thin air leaves of a motor's rating: all of it up to limit altitude.motor_from.
+double motor_share(const FailedUnit& job, const Limits& limits);
 
 /// A module is its motor half's plate with the module's own power. Of several ratings, the one in use.
 Machine machine_of(const Facts& facts, const Part& part, const Limits& limits);

@@ -14,9 +14,13 @@ namespace endbell::inline airflow {
 namespace {
 
 void expect_rise(CallAir& call, const Estimate<Airflow>& airflow, HeatFactor heat_factor) {
-    if (!call.heat || !airflow.known() || airflow.value() <= Airflow()) return;
-    call.expected_rise = estimate(rise_for(*call.heat, airflow.value(), heat_factor),
-                                  root_sum({airflow.relative(), assumed::heat_output}), airflow.assumed());
+    if (!airflow.known() || airflow.value() <= Airflow()) return;
+    const double share = root_sum({airflow.relative(), assumed::heat_output});
+    for (CallHeat& heat : call.heats) {
+        heat.expected_rise = estimate(rise_for(heat.output.heat, airflow.value(), heat_factor), share,
+                                      airflow.assumed() || call.heats.size() > 1);
+    }
+    if (!call.heats.empty()) call.expected_rise = call.heats.front().expected_rise;
 }
 
 void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow>& flows) {
@@ -42,8 +46,8 @@ void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limi
         equipment.static_limit ? *equipment.static_limit : limits.value(limit::static_plate_default);
     if (air.static_total.known() && air.static_total.value() > most)
         call.cautions.push_back(CallCaution::static_over_plate);
-    if (call.basis == WindowBasis::temperature_rise && call.expected_rise.known() && equipment.rise_high) {
-        if (*equipment.rise_high - call.expected_rise.value() < limits.value(limit::rise_margin))
+    if (call.basis == WindowBasis::temperature_rise && call.expected_rise.known() && call.rise_high) {
+        if (*call.rise_high - call.expected_rise.value() < limits.value(limit::rise_margin))
             call.cautions.push_back(CallCaution::rise_near_limit);
     }
     const Power of_each_cfm =

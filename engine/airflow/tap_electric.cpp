@@ -15,9 +15,10 @@ void note(std::vector<std::string>& assumed, std::string_view what) {
 }
 
 void judge_load(TapAir& tap, const Machine& machine, const Limits& limits) {
-    const std::optional<Power> full = machine.full_load();
-    if (!full || *full <= watt(0)) return;
-    tap.load = estimated_number(tap.shaft_power.in(horsepower).value / full->in(horsepower),
+    const std::optional<Power> rated = machine.full_load();
+    if (!rated || *rated <= watt(0)) return;
+    const Power full = *rated * machine.altitude_share;
+    tap.load = estimated_number(tap.shaft_power.in(horsepower).value / full.in(horsepower),
                                 tap.shaft_power.relative(), tap.shaft_power.assumed());
     if (tap.load.value > limits.value(limit::load_full) * (1 + 1e-9)) {
         tap.caution = LoadCaution::overload;
@@ -26,15 +27,24 @@ void judge_load(TapAir& tap, const Machine& machine, const Limits& limits) {
     }
 }
 
-std::optional<double> efficiency_of(const TapAir& tap, const Machine& machine) {
+struct MotorEfficiency {
+    double value;
+    EfficiencySource from;
+};
+
+std::optional<MotorEfficiency> efficiency_of(const TapAir& tap, const Machine& machine) {
     if (is_electronic(*machine.family)) {
         const double load =
             machine.rated ? tap.shaft_power.in(horsepower).value / machine.rated->in(horsepower) : 0.5;
-        return electronic_efficiency(load, machine.efficiency);
+        return MotorEfficiency{
+            electronic_efficiency(load, machine.efficiency),
+            machine.efficiency ? EfficiencySource::printed_electronic : EfficiencySource::usual_electronic};
     }
     if (!machine.synchronous) return std::nullopt;
-    return induction_efficiency(*machine.family, tap.speed.value(), *machine.synchronous, machine.efficiency,
-                                machine.rated_speed);
+    const bool printed = machine.efficiency && machine.rated_speed;
+    return MotorEfficiency{induction_efficiency(*machine.family, tap.speed.value(), *machine.synchronous,
+                                                machine.efficiency, machine.rated_speed),
+                           printed ? EfficiencySource::printed_slip : EfficiencySource::usual_slip};
 }
 
 }  // namespace
@@ -48,11 +58,14 @@ void add_electric(TapAir& tap, const Machine& machine, const Limits& limits,
                                                     root_sum({tap.torque.relative(), tap.speed.relative()}),
                                                     tap.torque.assumed() || tap.speed.assumed())};
     judge_load(tap, machine, limits);
-    const std::optional<double> efficiency = machine.family ? efficiency_of(tap, machine) : std::nullopt;
-    if (!efficiency || *efficiency <= 0) return;
+    const std::optional<MotorEfficiency> efficiency =
+        machine.family ? efficiency_of(tap, machine) : std::nullopt;
+    if (!efficiency || efficiency->value <= 0) return;
     if (!machine.efficiency) note(assumed, "motors.efficiency");
     const double by_efficiency = machine.efficiency ? assumed::known_efficiency : assumed::efficiency;
-    const Power input = shaft / *efficiency;
+    tap.efficiency = estimated_number(efficiency->value, by_efficiency, !machine.efficiency);
+    tap.efficiency_from = efficiency->from;
+    const Power input = shaft / efficiency->value;
     tap.input_power = estimate(input, root_sum({tap.shaft_power.relative(), by_efficiency}), true);
     if (!machine.volts || *machine.volts <= volt(0)) return;
     if (!machine.power_factor) note(assumed, word(Assumption::power_factor));

@@ -1,5 +1,6 @@
 #include <optional>
 
+#include "engine/airflow/air.hpp"
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
@@ -89,10 +90,21 @@ std::optional<Evidence> rise_row(const FailedUnit& job) {
     return row;
 }
 
+/// Tons ask for a mass of air: high up the same cfm carry less.
+double standard_share(const EquipmentReadings& equipment) {
+    const auto& altitude = equipment.altitude;
+    const auto& inlet = equipment.return_air;
+    const bool on_earth = altitude && *altitude >= foot(-1500) && *altitude <= foot(20000);
+    const bool is_air =
+        inlet && *inlet >= Temperature::fahrenheit(-40) && *inlet <= Temperature::fahrenheit(180);
+    return density_ratio(on_earth ? *altitude : foot(0), is_air ? *inlet : Temperature::fahrenheit(70));
+}
+
 std::optional<Evidence> airflow_row(const FailedUnit& job, const Limits& limits) {
     if (!job.measured.airflow || !job.equipment.cooling) return std::nullopt;
     Evidence row = open_row(Test::airflow, "measured.airflow", "common-practice");
-    const double per_ton = job.measured.airflow->in(cfm) / job.equipment.cooling->in(ton_cooling);
+    const double per_ton =
+        job.measured.airflow->in(cfm)*standard_share(job.equipment) / job.equipment.cooling->in(ton_cooling);
     row.measured = {per_ton, Origin::measured};
     row.limit = {limits.value(limit::cooling_least).in(cfm), Origin::assumed};
     row.limit_id = limit::cooling_least.text;

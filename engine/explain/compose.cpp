@@ -151,6 +151,7 @@ Document wiring_document(const FailedUnit& job, const Selection& selection, cons
                {},
                selection.stamp};
     add_air(d, option.air);
+    add_air_choices(d, option.air);
     add_wiring(d, option.wiring);
     add_checks(d, option.wiring);
     add_start_up(d, job, option);

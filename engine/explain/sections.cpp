@@ -244,6 +244,7 @@ void add_air(Document& to, const AirPlan& air) {
         }
         to.add(taps);
     }
+    add_air_of_calls(to, air);
     if (!air.lacking.empty()) {
         to.add(Paragraph{std::string(air.computed ? "More could be said with: "
                                                   : "The airflow of each tap is not computed. It needs: ") +

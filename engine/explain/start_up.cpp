@@ -1,3 +1,8 @@
+#include "engine/explain/start_up.hpp"
+
+#include <algorithm>
+
+#include "engine/explain/air_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
@@ -19,13 +24,10 @@ std::string window_text(const CallAir& call) {
 
 }  // namespace
 
-/// Rotation first, then volts and amps, then each call by itself: what hurts most is read first.
-void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
-    to.add(Heading{"Start-up"});
-    Grid table{
-        {"reading", "expected", "found"}, {}, "Rotation first: stop at once if it turns the wrong way."};
-    const auto add = [&table](const std::string& what, const std::string& expected) {
-        table.rows.push_back({what, expected, "________"});
+std::vector<StartUpReading> start_up_readings(const FailedUnit& job, const Option& option) {
+    std::vector<StartUpReading> readings;
+    const auto add = [&readings](const std::string& what, const std::string& expected) {
+        readings.push_back({what, expected});
     };
     add("rotation, from the shaft end",
         job.plate.rotation ? say(Value(*job.plate.rotation)) : "as the wheel or blade needs");
@@ -41,14 +43,32 @@ void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
                                                      ", " + expected(tap.speed.in(rpm), 0, "rpm") + ", " +
                                                      expected(tap.line_current.in(ampere), 1, "A"));
         }
-        if (call.expected_rise.known()) {
-            add("  its temperature rise", expected(call.expected_rise.in(fahrenheit_degree), 0, "F degrees"));
+        for (const CallHeat& heat : call.heats) {
+            if (!heat.expected_rise.known()) continue;
+            add("  its temperature rise" + (call.heats.size() > 1 ? ", " + say(heat.output) : std::string()),
+                expected(heat.expected_rise.in(fahrenheit_degree), 0, "F degrees"));
         }
+        if (call.rise_low && call.rise_high)
+            add("  the plate's rise", say(Value(*call.rise_low)) + " to " + say(Value(*call.rise_high)));
     }
+    const auto decides = [&](const CallAir& call) {
+        return call.heats.size() > 1 && call.basis == WindowBasis::temperature_rise;
+    };
+    if (std::any_of(option.air.calls.begin(), option.air.calls.end(), decides))
+        add("heat input by the clock at the gas meter", "decides between the outputs above");
     if (job.equipment.rise_low && job.equipment.rise_high) {
         add("temperature rise",
             say(Value(*job.equipment.rise_low)) + " to " + say(Value(*job.equipment.rise_high)));
     }
+    return readings;
+}
+
+void add_start_up(Document& to, const FailedUnit& job, const Option& option) {
+    to.add(Heading{"Start-up"});
+    Grid table{
+        {"reading", "expected", "found"}, {}, "Rotation first: stop at once if it turns the wrong way."};
+    for (const StartUpReading& reading : start_up_readings(job, option))
+        table.rows.push_back({reading.what, reading.expected, "________"});
     to.add(table);
 }
 

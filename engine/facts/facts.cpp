@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/ensure.hpp"
+#include "engine/facts/heat.hpp"
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline facts {
@@ -129,43 +130,6 @@ DerivedFact<Voltage> output_of(const FailedUnit& job, const Facts& facts, const 
     return {};
 }
 
-bool burns_fuel(HeatKind kind) {
-    return kind == HeatKind::gas || kind == HeatKind::oil || kind == HeatKind::dual_fuel;
-}
-
-std::optional<HeatRate> above_zero(const Reading<HeatRate>& reading) {
-    return reading && *reading > btu_per_hour(0) ? reading.value : std::nullopt;
-}
-
-Heat heat_of(const FailedUnit& job) {
-    Heat heat;
-    heat.kind = job.controls.heat.said();
-    heat.element_power = job.equipment.electric_heat.said();
-    const EquipmentReadings& equipment = job.equipment;
-    heat.fuel_input = above_zero(equipment.heat_input);
-    heat.fuel_output = above_zero(equipment.heat_output);
-    if (!heat.fuel_output && heat.fuel_input && equipment.efficiency && *equipment.efficiency > 0)
-        heat.fuel_output = *heat.fuel_input * *equipment.efficiency;
-    const bool has_elements = heat.element_power && *heat.element_power > watt(0);
-    if (!heat.kind) {
-        if (heat.fuel_shown()) heat.burner = implied(true, Because::fuel_input);
-        if (has_elements) heat.elements = implied(true, Because::element_power);
-        return heat;
-    }
-    heat.burner = implied(burns_fuel(*heat.kind), Because::heat_kind);
-    const bool pump = *heat.kind == HeatKind::heat_pump || *heat.kind == HeatKind::dual_fuel;
-    heat.compressor = implied(pump, Because::heat_kind);
-    if (has_elements) {
-        heat.elements = implied(true, Because::element_power);
-    } else if (*heat.kind == HeatKind::electric) {
-        heat.elements = implied(true, Because::heat_kind);
-    } else if (*heat.kind != HeatKind::heat_pump || heat.element_power) {
-        heat.elements =
-            implied(false, Because::heat_kind);  // beside a heat pump there may be some: not known
-    }
-    return heat;
-}
-
 DerivedFact<bool> outdoors_of(const FailedUnit& job) {
     if (DerivedFact<bool> read = read_from(job.unit.outdoors)) return read;
     const auto load = job.unit.load.said();
@@ -234,7 +198,7 @@ Facts facts_of(const FailedUnit& job, const Limits& limits) {
     facts.signal = signal_of(job, facts);
     facts.supply = supply_of(job, facts.phase, facts.volts, limits);
     facts.output = output_of(job, facts, limits);
-    facts.heat = heat_of(job);
+    facts.heat = heat_of(job, facts.supply, limits);
     facts.outdoors = outdoors_of(job);
     return facts;
 }

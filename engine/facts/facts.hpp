@@ -7,6 +7,7 @@
 // gate of tests/house keeps other folders from reading the raw fields again.
 #pragma once
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -17,13 +18,45 @@
 
 namespace endbell::inline facts {
 
+/// What an output of heat rests on, where a job leaves more than one possible.
+enum class HeatCase {
+    as_rated,     // by the plate, at sea level or nearly
+    at_altitude,  // by the input that plate or label gives for this altitude
+    clocked,      // by the clocked meter
+    not_derated,  // by the plate, at an altitude at which burners are derated
+    derated,      // limit altitude.derate
+    at_volts      // elements: power goes with the square of volts over rated volts (physics)
+};
+constexpr auto words_of(HeatCase) {
+    return std::array{Word<HeatCase>{HeatCase::as_rated, "as rated"},
+                      Word<HeatCase>{HeatCase::at_altitude, "as rated for this altitude"},
+                      Word<HeatCase>{HeatCase::clocked, "as clocked at the meter"},
+                      Word<HeatCase>{HeatCase::not_derated, "burner not derated"},
+                      Word<HeatCase>{HeatCase::derated, "burner derated"},
+                      Word<HeatCase>{HeatCase::at_volts, "at the volts at work"}};
+}
+
+struct HeatOutput {
+    HeatCase when = HeatCase::as_rated;
+    HeatRate heat;
+    std::optional<Voltage> rated,
+        at;  // of elements: the volts they are rated at, and those they are fed with
+    friend bool operator==(const HeatOutput&, const HeatOutput&) = default;
+};
+
 /// What makes heat in the equipment. Empty: not known.
 struct Heat {
-    std::optional<HeatKind> kind;  // as the job says it
-    DerivedFact<bool> burner;      // gas or oil: its board keeps the blower
-    DerivedFact<bool> elements;    // electric: never without air
-    DerivedFact<bool> compressor;  // a heat pump's: heats on the cooling calls
-    std::optional<Power> element_power;
+    /// Every output that the job leaves possible, the greatest first: one where it is decided, two where it is not.
+    std::vector<HeatOutput> fuel_heat, low_fuel_heat, element_heat;  // low: only where its output is stated
+    std::optional<double> first_stage;  // share of the elements' power, where the stages are stated
+    /// Job keys that would decide between two.
+    std::vector<std::string> fuel_asks, element_asks;
+
+    std::optional<HeatKind> kind;        // as the job says it
+    DerivedFact<bool> burner;            // gas or oil: its board keeps the blower
+    DerivedFact<bool> elements;          // electric: never without air
+    DerivedFact<bool> compressor;        // a heat pump's: heats on the cooling calls
+    std::optional<Power> element_power;  // as rated
     std::optional<HeatRate> fuel_input;
     std::optional<HeatRate> fuel_output;  // as stated, else input times efficiency
     bool fuel_shown() const { return fuel_input || fuel_output; }

@@ -14,6 +14,10 @@ Read<std::vector<int>> read_taps(const Folded& words) {
     return read;
 }
 
+Read<HeatRate> read_input(const Folded& words) {
+    return read_heat(words, HeatSide::input);
+}
+
 }  // namespace
 
 JobKeys measured_keys() {
@@ -94,6 +98,14 @@ JobKeys measured_keys() {
         row(measured, &F::filter_drop,
             {"filter_drop", "across the filter", "in wc", "0.15", "Pressure drop across the filter?"},
             read_pressure),
+        row(measured, &F::coil_drop,
+            {"coil_drop", "across the indoor coil, wet where it cools", "in wc", "0.25",
+             "Pressure drop across the indoor coil?"},
+            read_pressure),
+        row(measured, &F::burner_input,
+            {"burner_input", "heat input by the clock at the gas meter", "Btu/h", "64 MBH",
+             "Heat input of the burner, clocked at the gas meter, in Btu/h?"},
+            read_input),
         row(measured, &F::rise,
             {"rise", "supply less return air", "F", "48",
              "Temperature rise from return to supply, after ten minutes?"},

@@ -102,11 +102,13 @@ struct MeasuredReadings {
     Reading<Pressure> static_return;  // negative, before the blower; the sign carries the side
     Reading<Pressure> static_total;
     Reading<Pressure> filter_drop;
+    Reading<Pressure> coil_drop;
     Reading<TemperatureRise> rise;
-    Reading<Length> bore;          // of the wheel or blade hub
-    Reading<Length> shaft_needed;  // motor face to the far end of the hub
-    Reading<Length> shaft_room;    // the longest shaft that clears
-    Reading<Length> second_bore;   // of the wheel at the other end, where there are two
+    Reading<HeatRate> burner_input;  // by the clock at the gas meter
+    Reading<Length> bore;            // of the wheel or blade hub
+    Reading<Length> shaft_needed;    // motor face to the far end of the hub
+    Reading<Length> shaft_room;      // the longest shaft that clears
+    Reading<Length> second_bore;     // of the wheel at the other end, where there are two
     Reading<Length> second_shaft_needed;
     Reading<Length> second_shaft_room;
     Reading<Length> band_diameter;  // of the mount that stays in the equipment
@@ -130,17 +132,27 @@ struct EquipmentReadings {
     Reading<Current> maximum_overcurrent;
     Reading<Current> fan_amps;  // the fan's full-load current on the equipment plate
     Reading<Current> compressor_amps;
-    Reading<SupplySystem> supply;  // what feeds it: a figure, or a system as the trade writes it
-    Reading<HeatRate> cooling;     // total; one ton is 12,000 Btu/h
+    Reading<SupplySystem> supply;   // what feeds it: a figure, or a system as the trade writes it
+    Reading<HeatRate> cooling;      // total; one ton is 12,000 Btu/h
+    Reading<HeatRate> low_cooling;  // of the low stage
     Reading<int> cooling_stages;
     Reading<int> heating_stages;
     Reading<HeatRate> heat_input;
+    Reading<HeatRate> altitude_input;  // heat input that plate or label gives for this altitude
     Reading<HeatRate> heat_output;
+    Reading<HeatRate> low_heat_output;  // of the low stage
     Reading<double> efficiency;         // heat output over input, 0 to 1
     Reading<TemperatureRise> rise_low;  // the plate's permitted rise
     Reading<TemperatureRise> rise_high;
-    Reading<Power> electric_heat;
-    Reading<Pressure> static_limit;  // the plate's maximum external static
+    Reading<TemperatureRise> low_rise_low;  // the same of the low stage, where the plate has one of its own
+    Reading<TemperatureRise> low_rise_high;
+    Reading<Power> electric_heat;                 // all elements at their own rated volts
+    Reading<Voltage> electric_heat_volts;         // that the elements' power is rated at
+    Reading<std::vector<Power>> electric_stages;  // of each stage, in the order in which they come on
+    Reading<Airflow> heat_least_air;              // the plate's least airflow in heat, of standard air
+    Reading<Pressure> static_limit;               // the plate's maximum external static
+    Reading<Pressure> coil_limit;                 // the most static that the coil or the heat exchanger takes
+    Reading<double> return_size;                  // face of the return's grille or filter, in square inches
     Reading<Length> altitude;
     Reading<Temperature> return_air;
     Reading<double> remaining_years;

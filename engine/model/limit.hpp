@@ -33,12 +33,14 @@ template <>
 inline constexpr auto row_units<ResistanceDimension> = std::array{
     RowUnit<ResistanceDimension>{"ohm", ohm}, RowUnit<ResistanceDimension>{"ohm per 1000 ft", ohm}};
 template <>
-inline constexpr auto row_units<LengthDimension> = std::array{RowUnit<LengthDimension>{"in", inch}};
+inline constexpr auto row_units<LengthDimension> =
+    std::array{RowUnit<LengthDimension>{"in", inch}, RowUnit<LengthDimension>{"ft", foot}};
 template <>
 inline constexpr auto row_units<PressureDimension> =
     std::array{RowUnit<PressureDimension>{"in. w.c.", inch_water}};
 template <>
-inline constexpr auto row_units<AirflowDimension> = std::array{RowUnit<AirflowDimension>{"cfm per ton", cfm}};
+inline constexpr auto row_units<AirflowDimension> = std::array{
+    RowUnit<AirflowDimension>{"cfm per ton", cfm}, RowUnit<AirflowDimension>{"cfm per square inch", cfm}};
 template <>
 inline constexpr auto row_units<RiseDimension> =
     std::array{RowUnit<RiseDimension>{"F degrees", fahrenheit_degree},
@@ -162,6 +164,7 @@ inline constexpr LimitOf<double> airflow_match{"airflow.match"};
 inline constexpr LimitOf<double> airflow_warn{"airflow.warn"};
 inline constexpr LimitOf<double> load_full{"load.full"};
 inline constexpr LimitOf<double> load_warn{"load.warn"};
+inline constexpr LimitOf<double> load_small{"load.small"};
 inline constexpr LimitOf<Airflow> cooling_least{"cooling.least"};
 inline constexpr LimitOf<Airflow> cooling_low{"cooling.low"};
 inline constexpr LimitOf<Airflow> cooling_high{"cooling.high"};
@@ -171,6 +174,14 @@ inline constexpr LimitOf<Power> fan_efficacy{"fan.efficacy"};
 inline constexpr LimitOf<TemperatureRise> rise_margin{"rise.margin"};
 inline constexpr LimitOf<TemperatureRise> element_rise{"element.rise"};
 inline constexpr LimitOf<Duration> element_run_on{"element.run_on"};
+inline constexpr LimitOf<Pressure> coil_drop{"coil.drop"};
+inline constexpr LimitOf<Airflow> return_face{"return.face"};
+
+// altitude
+inline constexpr LimitOf<Length> derate_from{"altitude.derate_from"};
+inline constexpr LimitOf<double> altitude_derate{"altitude.derate"};
+inline constexpr LimitOf<Length> motor_from{"altitude.motor_from"};
+inline constexpr LimitOf<double> altitude_motor{"altitude.motor"};
 
 // control power
 inline constexpr LimitOf<double> transformer_plan{"transformer.plan"};

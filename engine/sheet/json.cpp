@@ -8,6 +8,7 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
+#include "engine/explain/start_up.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/sheet/json_stages.hpp"
 
@@ -61,14 +62,57 @@ Json open_field(const OpenField& field) {
             {"readings", field.readings}};
 }
 
-}  // namespace
-
-std::string json_selection(std::string_view command, const Selection& s, const std::vector<OpenField>& open,
-                           int top) {
-    Json out = envelope(command, s.stamp);
+/// What a selection says beside its options, in the order in which a person asks.
+void add_outcome(Json& out, const FailedUnit& job, const Selection& s) {
     out["outcome"] = word(s.outcome);
     out["exit_code"] = static_cast<int>(s.outcome);
+    out["job"] = job.unit.name ? Json(*job.unit.name) : Json(nullptr);
     out["diagnosis"] = json::diagnosis(s.diagnosis);
+}
+
+/// Why the other parts fall, what stops or bars some, and what is asked.
+void add_rest(Json& out, const Selection& s, const std::vector<OpenField>& open) {
+    out["near_misses"] = list(s.report.near_misses, json::candidate);
+    out["tallies"] = list(s.report.tallies, [](const Tally& t) {
+        return Json{
+            {"rule", t.rule}, {"reason", word(t.reason)}, {"parts", t.parts}, {"parts_only", t.parts_only}};
+    });
+    out["barred_by_policy"] = s.barred;
+    out["stopped_in_all"] = s.stopped_in_all;
+    out["ways_out"] = list(s.relaxations, [](const Relaxation& relaxation) {
+        return Json{{"rule", relaxation.rule},
+                    {"key", relaxation.job_key},
+                    {"answer", relaxation.answer},
+                    {"unread", relaxation.unread},
+                    {"verdict", word(relaxation.verdict)},
+                    {"parts", relaxation.parts}};
+    });
+    out["questions"] = list(s.questions, [](const std::string& key) {
+        return Json{{"key", key}, {"question", question_for(key)}};
+    });
+    out["open"] = list(open, open_field);
+    out["ledger"] = json::ledger(s.ledger);
+}
+
+Json counts(const Selection& s) {
+    return {{"fits", s.report.fitting},
+            {"fits with changes", s.report.changing},
+            {"not shown to fit", s.report.open},
+            {"carried", s.carried}};
+}
+
+Json start_up(const FailedUnit& job, const Option& option) {
+    return list(start_up_readings(job, option), [](const StartUpReading& reading) {
+        return Json{{"reading", reading.what}, {"expected", reading.expected}};
+    });
+}
+
+}  // namespace
+
+std::string json_selection(std::string_view command, const FailedUnit& job, const Selection& s,
+                           const std::vector<OpenField>& open, int top) {
+    Json out = envelope(command, s.stamp);
+    add_outcome(out, job, s);
     out["pick"] =
         s.pick ? Json(s.options[static_cast<std::size_t>(*s.pick)].candidate.part.id) : Json(nullptr);
     const auto named = [&s](const std::optional<int>& i) {
@@ -87,31 +131,9 @@ std::string json_selection(std::string_view command, const Selection& s, const s
     for (const CandidateName& name : s.report.not_shown) not_shown.push_back(name.part_id);
     std::sort(not_shown.begin(), not_shown.end());
     out["not_shown"] = not_shown;
-    out["counts"] = {{"fits", s.report.fitting},
-                     {"fits with changes", s.report.changing},
-                     {"not shown to fit", s.report.open},
-                     {"carried", s.carried}};
-    out["near_misses"] = list(s.report.near_misses, json::candidate);
-    out["tallies"] = list(s.report.tallies, [](const Tally& t) {
-        return Json{
-            {"rule", t.rule}, {"reason", word(t.reason)}, {"parts", t.parts}, {"parts_only", t.parts_only}};
-    });
-    out["barred_by_policy"] = s.barred;
+    out["counts"] = counts(s);
+    add_rest(out, s, open);
     out["stopped"] = list(s.stopped, json::option);
-    out["stopped_in_all"] = s.stopped_in_all;
-    out["ways_out"] = list(s.relaxations, [](const Relaxation& relaxation) {
-        return Json{{"rule", relaxation.rule},
-                    {"key", relaxation.job_key},
-                    {"answer", relaxation.answer},
-                    {"unread", relaxation.unread},
-                    {"verdict", word(relaxation.verdict)},
-                    {"parts", relaxation.parts}};
-    });
-    out["questions"] = list(s.questions, [](const std::string& key) {
-        return Json{{"key", key}, {"question", question_for(key)}};
-    });
-    out["open"] = list(open, open_field);
-    out["ledger"] = json::ledger(s.ledger);
     return written(out);
 }
 
@@ -131,10 +153,12 @@ std::string json_diagnosis(std::string_view command, const Diagnosis& d, const s
     return written(out);
 }
 
-std::string json_option(std::string_view command, const Selection& s, const Option& o, int exit_code) {
+std::string json_option(std::string_view command, const FailedUnit& job, const Selection& s, const Option& o,
+                        int exit_code) {
     Json out = envelope(command, s.stamp);
     out["exit_code"] = exit_code;
     out["option"] = json::option(o);
+    out["start_up"] = start_up(job, o);
     return written(out);
 }
 
@@ -179,12 +203,16 @@ Json blocks(const Document& document) {
 
 }  // namespace
 
-std::string json_sheet(const Selection& s, const Option* o, const Document& sheet) {
+std::string json_sheet(const FailedUnit& job, const Selection& s, const Option* o,
+                       const std::vector<OpenField>& open, const Document& sheet) {
     Json out = envelope("sheet", s.stamp);
-    out["exit_code"] = static_cast<int>(s.outcome);
-    out["outcome"] = word(s.outcome);
+    add_outcome(out, job, s);
     out["option"] = o != nullptr ? json::option(*o) : Json(nullptr);
-    out["ledger"] = json::ledger(s.ledger);
+    out["start_up"] = o != nullptr ? start_up(job, *o) : Json::array();
+    out["options_found"] = s.options.size();
+    out["parts_asked"] = s.report.parts_asked;
+    out["counts"] = counts(s);
+    add_rest(out, s, open);
     out["title"] = sheet.title;
     out["blocks"] = blocks(sheet);
     return written(out);

@@ -15,15 +15,16 @@ inline constexpr int json_format = 1;
 
 /// `top` limits the options written; the counts are of all.
 /// `open`: what the job says and can be read in more than one way.
-std::string json_selection(std::string_view command, const Selection& selection,
+std::string json_selection(std::string_view command, const FailedUnit& job, const Selection& selection,
                            const std::vector<OpenField>& open, int top);
 std::string json_candidate(std::string_view command, const Candidate& candidate, const std::string& stamp);
 std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis,
                            const std::vector<OpenField>& open, int exit_code, const std::string& stamp);
-std::string json_option(std::string_view command, const Selection& selection, const Option& option,
-                        int exit_code);
-/// A sheet: the option it is about (null where there is none), the ledger, and the sheet's own blocks.
-std::string json_sheet(const Selection& selection, const Option* option, const Document& sheet);
+std::string json_option(std::string_view command, const FailedUnit& job, const Selection& selection,
+                        const Option& option, int exit_code);
+/// A sheet: the option it is about (null where there is none), what decided it, and the sheet's own blocks.
+std::string json_sheet(const FailedUnit& job, const Selection& selection, const Option* option,
+                       const std::vector<OpenField>& open, const Document& sheet);
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule);
 
 /// Any other answer: the document's own blocks.

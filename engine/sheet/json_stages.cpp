@@ -3,6 +3,7 @@
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/sheet/json_air.hpp"
 #include "engine/words/write.hpp"
 
 namespace endbell::inline sheet::json {
@@ -87,46 +88,6 @@ Json kit(const KitChoice& k) {
                  return Json{{"parts", r.part_ids},
                              {"parts_total", money(r.parts_total)},
                              {"lost_on", word(r.lost_on)}};
-             })}};
-}
-
-Json estimate(const EstimatedNumber& e) {
-    if (!e.known) return nullptr;
-    return {{"value", number(e.value)}, {"plus_minus", number(e.plus_minus)}, {"assumed", e.assumed}};
-}
-
-Json air(const AirPlan& a) {
-    return {{"computed", a.computed},
-            {"lacking", texts(a.lacking)},
-            {"method", word(a.method)},
-            {"duct_first", a.duct_first},
-            {"assumed", texts(a.assumed)},
-            {"taps", list(a.taps,
-                          [](const TapAir& t) {
-                              return Json{{"tap", t.tap},
-                                          {"cfm", estimate(t.airflow.in(cfm))},
-                                          {"static_inwc", estimate(t.static_total.in(inch_water))},
-                                          {"rpm", estimate(t.speed.in(rpm))},
-                                          {"shaft_hp", estimate(t.shaft_power.in(horsepower))},
-                                          {"watts", estimate(t.input_power.in(watt))},
-                                          {"amps", estimate(t.line_current.in(ampere))},
-                                          {"load", estimate(t.load)},
-                                          {"caution", word(t.caution)},
-                                          {"bound", word(t.bound)}};
-                          })},
-            {"calls", list(a.calls, [](const CallAir& c) {
-                 return Json{{"call", word(c.call)},
-                             {"low_cfm", number(c.low.in(cfm))},
-                             {"target_cfm", number(c.target.in(cfm))},
-                             {"high_cfm", number(c.high.in(cfm))},
-                             {"basis", word(c.basis)},
-                             {"hard", c.hard},
-                             {"tap", c.tap ? Json(*c.tap) : Json(nullptr)},
-                             {"provisional", word(c.provisional)},
-                             {"met", c.met},
-                             {"assured", c.assured},
-                             {"cautions", list(c.cautions, [](CallCaution x) { return Json(word(x)); })},
-                             {"unmet_reason", word(c.unmet_reason)}};
              })}};
 }
 
@@ -249,6 +210,7 @@ Json wiring(const WiringPlan& w) {
         {"control_power", control_power(w.power)},
         {"truth", list(w.truth, truth)},
         {"faults", list(w.faults, fault)},
+        {"assumed", texts(w.assumed)},
         {"cautions", words(w.cautions)},
         {"checks", words(w.checks)},
         {"alternatives", list(w.alternatives, wiring)}};
@@ -265,6 +227,7 @@ Json candidate(const Candidate& c) {
             {"number", c.part.number},
             {"maker", c.part.maker},
             {"kind", word(c.part.kind)},
+            {"description", c.part.description},
             {"verdict", word(c.verdict)},
             {"claims", list(c.cross_references,
                             [](const CrossReference& r) {
@@ -315,6 +278,8 @@ Json ledger(const Ledger& l) {
                      {"today", money(o.today)},
                      {"so_far", money(o.so_far)},
                      {"per_year", money(o.per_year)},
+                     {"recurrence_uncured", money(o.recurrence_uncured)},
+                     {"recurrence_cured", money(o.recurrence_cured)},
                      {"life_years", o.life.in(calendar_year)},
                      {"good_until", o.good_until ? Json(write(*o.good_until)) : Json(nullptr)},
                      {"energy_kwh_per_year",
@@ -328,7 +293,9 @@ Json ledger(const Ledger& l) {
                                       {"subject", line.subject()},
                                       {"amount", money(line.amount)},
                                       {"source", line.offer ? named(*line.offer) : line.source},
-                                      {"stale", line.stale}};
+                                      {"stale", line.stale},
+                                      {"count", line.count},
+                                      {"hours", line.thousandth_hours / 1000.0}};
                       })}};
              })}};
 }

@@ -29,7 +29,9 @@ BOOST_AUTO_TEST_CASE(answers_and_words_lead_to_each_other) {
     each_has_one_word(LoadCaution::overload);
     each_has_one_word(WindowBasis::circulation);
     each_has_one_word(UnmetReason::by_the_board);
-    each_has_one_word(CallCaution::watts_per_cfm);
+    each_has_one_word(CallCaution::return_too_small);
+    each_has_one_word(EfficiencySource::usual_slip);
+    each_has_one_word(StaticCure::duct);
     each_has_one_word(AirflowSource::blower_table);
     each_has_one_word(TorqueSource::plate_power);
     each_has_one_word(AirMethod::no_motor);

@@ -72,7 +72,25 @@ FailedUnit any_job(Dice& dice) {
     job.equipment.rise_low = dice.reading(fahrenheit_degree, 25, 50);
     job.equipment.rise_high = dice.reading(fahrenheit_degree, 50, 85);
     job.equipment.electric_heat = dice.reading(kilowatt, 5, 20);
-    job.equipment.altitude = dice.reading(foot, 0, 8000);
+    job.equipment.altitude = dice.reading(foot, 0, 9000);
+    job.equipment.altitude_input = dice.reading(btu_per_hour, 30000, 110000);
+    job.equipment.low_heat_output = dice.reading(btu_per_hour, 20000, 70000);
+    job.equipment.low_rise_low = dice.reading(fahrenheit_degree, 20, 45);
+    job.equipment.low_rise_high = dice.reading(fahrenheit_degree, 45, 75);
+    job.equipment.low_cooling = dice.reading(ton_cooling, 1, 4);
+    job.equipment.electric_heat_volts = dice.reading(volt, 200, 250);
+    job.equipment.heat_least_air = dice.reading(cfm, 400, 1500);
+    job.equipment.coil_limit = dice.reading(inch_water, .3, 1);
+    job.equipment.efficiency = dice.one_of({.78, .95});
+    job.measured.burner_input = dice.reading(btu_per_hour, 30000, 120000);
+    job.measured.filter_drop = dice.reading(inch_water, .05, .5);
+    job.controls.zone_panel = dice.one_of({true, false});
+    job.controls.least_zone = dice.reading(cfm, 300, 900);
+    if (dice.roll(3) == 0) job.equipment.return_size = known(dice.number(200, 900));
+    if (dice.roll(4) == 0) {
+        job.equipment.electric_stages =
+            known(std::vector<Power>{kilowatt(dice.between(3, 8)), kilowatt(dice.between(3, 8))});
+    }
     job.equipment.climate = dice.one_of({Climate::humid, Climate::normal, Climate::dry});
     job.controls.heat = dice.one_of({HeatKind::none, HeatKind::gas, HeatKind::oil, HeatKind::electric,
                                      HeatKind::heat_pump, HeatKind::dual_fuel});
@@ -140,16 +158,28 @@ void sound(const AirPlan& plan, const CallAir& call) {
     BOOST_TEST(call.low.in(cfm) >= 0);
     BOOST_TEST(call.met != call.unmet_reason.has_value());  // unmet always says why, met never does
     BOOST_TEST((call.high > Airflow() || !call.lacking.empty()));
+    for (const CallHeat& heat : call.heats) {
+        BOOST_TEST((heat.low <= heat.high || call.basis == WindowBasis::electric_elements));
+        BOOST_TEST((heat.output.heat <= *call.heat));  // the greatest comes first
+        sound(heat.expected_rise.in(fahrenheit_degree));
+    }
     if (!call.met) {
         BOOST_TEST(!call.tap.has_value());
         return;
     }
+    for (const TapTrade& trade : call.trades) BOOST_TEST(std::isfinite(trade.decibels));
     BOOST_TEST(plan.computed);
     const TapAir* point = air_of(plan, call.call);
     BOOST_REQUIRE(point);
     BOOST_TEST((point->airflow.value() >= call.low));
     BOOST_TEST((point->airflow.value() <= call.high));
     BOOST_TEST(point->caution != LoadCaution::overload);
+    // Whatever of two outputs it is, the rise lies in the plate's window.
+    for (const CallHeat& heat : call.heats) {
+        if (!call.rise_low || !call.rise_high) continue;
+        BOOST_TEST((heat.expected_rise.value() >= *call.rise_low * (1 - 1e-9)));
+        BOOST_TEST((heat.expected_rise.value() <= *call.rise_high * (1 + 1e-9)));
+    }
     if (call.assured) BOOST_TEST((point->airflow.value() - point->airflow.plus_minus() >= call.low));
 }
 
@@ -169,6 +199,7 @@ BOOST_AUTO_TEST_CASE(any_job_and_any_part_give_a_sound_plan) {
                 BOOST_TEST((plan.method == AirMethod::by_the_board || !plan.lacking.empty()));
             }
             for (const TapAir& tap : plan.taps) sound(tap);
+            if (plan.static_over) BOOST_TEST(plan.static_over->cures.back() == StaticCure::duct);
             for (const CallAir& call : plan.calls) {
                 sound(plan, call);
                 met += call.met;

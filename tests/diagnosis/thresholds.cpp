@@ -341,6 +341,12 @@ BOOST_AUTO_TEST_CASE(rise_filter_air_and_amps_have_their_thresholds) {
     BOOST_TEST(tested(job, Test::airflow).verdict == Verdict::does_not_fit);
     job.measured.airflow = known(cfm(900));
     BOOST_TEST(tested(job, Test::airflow).verdict == Verdict::fits);
+    // At 5,000 ft air has .8321 of the density (psychrolib): 1,050 cfm carry what 291 a ton of standard air do, 1,085 what 301.
+    job.equipment.altitude = known(foot(5000));
+    job.measured.airflow = known(cfm(1050));
+    BOOST_TEST(tested(job, Test::airflow).verdict == Verdict::does_not_fit);
+    job.measured.airflow = known(cfm(1085));
+    BOOST_TEST(tested(job, Test::airflow).verdict == Verdict::fits);
 
     job.plate.current = known(ampere(2.6));
     job.measured.amps = known(ampere(2.6));

@@ -32,6 +32,7 @@ expected.json, every key but `because`, `part` and `exit` optional:
   settings            {what: done}, also of a refused plan
   refusal, rescues, lacking   why not, what would make it possible, what to ask for
   refused_calls, refused_terminals   that the refusal is about: exactly these
+  air                 what the air plan must hold: its calls by name, numbers within 0.1 %, of lists of words these among others
   says_text           what the printed answer must hold
   refused_at, says    for exit 65: the text of the job's line that is named, and what the message holds
 """
@@ -82,6 +83,26 @@ class World:
 
     def wire(self, job, part, *words):
         return self.call("wire", job, part, "--catalog", self.database, *words)
+
+
+def holds(where, wanted, found):
+    """What is wanted is part of what is found."""
+    if isinstance(wanted, dict):
+        for key, value in wanted.items():
+            if not isinstance(found, dict) or key not in found:
+                raise Failure(f"{where}: no {key}")
+            holds(f"{where}.{key}", value, found[key])
+    elif isinstance(wanted, list) and wanted and isinstance(wanted[0], dict):
+        same(f"{where}: how many", len(wanted), len(found))
+        for one, other in zip(wanted, found):
+            holds(where, one, other)
+    elif isinstance(wanted, list):
+        all_in(where, wanted, found)
+    elif isinstance(wanted, (int, float)) and not isinstance(wanted, bool):
+        if found is None or abs(found - wanted) > abs(wanted) * 1e-3:
+            raise Failure(f"{where}: wanted {wanted}, found {found}")
+    else:
+        same(where, wanted, found)
 
 
 def names(row):
@@ -239,7 +260,9 @@ def check(world, folder):
     same(f"exit code ({err.strip()[:200]})", expected["exit"], code)
     if code == 65:
         return check_bad_data(expected, job, err)
-    plan = json.loads(out)["option"]["wiring"]
+    option = json.loads(out)["option"]
+    plan, air = option["wiring"], option["air"]
+    holds("air", expected.get("air", {}), {**air, "calls": {c["call"]: c for c in air["calls"]}})
     _, text, _ = world.wire(job, expected["part"], "--width", "160")
     if code == 0:
         check_plan(expected, plan)
