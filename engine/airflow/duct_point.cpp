@@ -46,8 +46,14 @@ class Finder {
         const Reading<TemperatureRise>& rise = job_.measured.rise;
         if (!rise || *rise <= fahrenheit_degree(0)) return false;
         const EquipmentReadings& equipment = job_.equipment;
-        const std::optional<HeatRate> heat = heat_in_the_air(facts_.heat);
+        const std::optional<HeatRate> heat = heat_in_the_air(job_, facts_.heat);
+        if (rise_heat_open(job_, facts_.heat)) {
+            lack("measured.rise_heat");
+            return false;
+        }
         if (!heat || *heat <= btu_per_hour(0)) {
+            const Reading<RiseHeat>& ran = job_.measured.rise_heat;
+            if (ran && *ran != RiseHeat::burner && *ran != RiseHeat::elements) return false;
             lack(facts_.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
             return false;
         }
@@ -81,6 +87,7 @@ class Finder {
         if (old) {
             point().torque = old->torque;
             point().torque_from = old->from;
+            point().torque_with = old->with;
             if (!point().speed.known()) point().speed = old->speed;
             found_.assumed = old->assumed;
             return;
@@ -100,9 +107,19 @@ class Finder {
 
 }  // namespace
 
-std::optional<HeatRate> heat_in_the_air(const Heat& heat) {
-    if (heat.fuel_output || heat.fuel_input) return heat.fuel_output;
-    if (heat.element_power) return kilowatt_heat(heat.element_power->in(kilowatt));
+bool rise_heat_open(const FailedUnit& job, const Heat& heat) {
+    return job.measured.rise && heat.compressor.is(true) && !job.measured.rise_heat;
+}
+
+std::optional<HeatRate> heat_in_the_air(const FailedUnit& job, const Heat& heat) {
+    if (rise_heat_open(job, heat)) return std::nullopt;
+    const bool fuel = heat.fuel_output || heat.fuel_input;
+    const RiseHeat ran = job.measured.rise_heat ? *job.measured.rise_heat
+                         : fuel                 ? RiseHeat::burner
+                                                : RiseHeat::elements;
+    if (ran == RiseHeat::burner) return heat.fuel_output;
+    if (ran == RiseHeat::elements && heat.element_power)
+        return kilowatt_heat(heat.element_power->in(kilowatt));
     return std::nullopt;
 }
 

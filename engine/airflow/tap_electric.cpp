@@ -15,7 +15,7 @@ void note(std::vector<std::string>& assumed, std::string_view what) {
 }
 
 void judge_load(TapAir& tap, const Machine& machine, const Limits& limits) {
-    const std::optional<Power> full = machine.full_load();
+    const std::optional<Power>& full = machine.rated;  // a blower never spends the service factor
     if (!full || *full <= watt(0)) return;
     tap.load = estimated_number(tap.shaft_power.in(horsepower).value / full->in(horsepower),
                                 tap.shaft_power.relative(), tap.shaft_power.assumed());

@@ -112,11 +112,6 @@ std::string outcome_sentence(const Selection& selection) {
     return "";
 }
 
-void add_contradictions(Document& to, const Diagnosis& d) {
-    for (const std::string& both : d.contradictions)
-        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
-}
-
 void add_diagnosis(Document& to, const Diagnosis& d) {
     to.add(Heading{"What failed"});
     to.add(Paragraph{fault_sentence(d.fault)});
@@ -211,6 +206,17 @@ void add_kit(Document& to, const KitChoice& kit) {
     }
 }
 
+namespace {
+/// By what the old motor's work was judged. A plate is an upper bound that nothing measured.
+std::string duty_text(const DuctPoint& point) {
+    const bool guess = point.torque_from == TorqueSource::plate_power;
+    return "Old motor's duty: " + plus_minus(point.torque.in(ounce_foot), 1) + " oz-ft" +
+           (point.speed.known() ? " at " + plus_minus(point.speed.in(rpm), 0) + " rpm" : "") + ", by " +
+           text(word(point.torque_from)) + (guess ? ": nothing measured tells it" : "") +
+           (point.torque_with ? " and " + text(word(point.torque_with)) : "") + ".";
+}
+}  // namespace
+
 /// What each call needs and gets, then what each tap was worked out to do; what was assumed is never left unsaid.
 void add_air(Document& to, const AirPlan& air) {
     to.add(Heading{"Air"});
@@ -244,6 +250,7 @@ void add_air(Document& to, const AirPlan& air) {
         }
         to.add(taps);
     }
+    if (air.point.torque.known()) to.add(Paragraph{duty_text(air.point)});
     if (!air.lacking.empty()) {
         to.add(Paragraph{std::string(air.computed ? "More could be said with: "
                                                   : "The airflow of each tap is not computed. It needs: ") +
@@ -254,8 +261,6 @@ void add_air(Document& to, const AirPlan& air) {
     if (air.computed)
         to.add(Paragraph{"Method: " + text(word(air.method)) + "." +
                          (air.assumed.empty() ? "" : " Assumed: " + joined(air.assumed, ", ") + ".")});
-    for (const std::string& both : air.contradictions)
-        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
     if (air.duct_first)
         to.add(Warning{"CAUTION",
                        "The measured static pressure is above the limit: the duct is the first repair."});

@@ -97,6 +97,10 @@ Json air(const AirPlan& a) {
             {"method", word(a.method)},
             {"duct_first", a.duct_first},
             {"assumed", texts(a.assumed)},
+            {"duty", Json{{"torque_ozft", estimate(a.point.torque.in(ounce_foot))},
+                          {"rpm", estimate(a.point.speed.in(rpm))},
+                          {"by", word(a.point.torque_from)},
+                          {"with", word(a.point.torque_with)}}},
             {"taps", list(a.taps,
                           [](const TapAir& t) {
                               return Json{{"tap", t.tap},
