@@ -116,10 +116,10 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
             chosen = &*found;
         } else {
             const KitShelf shelf(session.books(), session.policy);
-            const Query query{session.job, selection.facts, selection.diagnosis, session.limits};
-            selection.options.push_back(carry(session.job, selection.facts,
-                                              candidate(query, *session.catalog, part.id), shelf,
-                                              session.books()));
+            const FailedUnit& job = selection.job(session.job);
+            const Query query{job, selection.facts, selection.diagnosis, session.limits};
+            selection.options.push_back(carry(
+                job, selection.facts, candidate(query, *session.catalog, part.id), shelf, session.books()));
             chosen = &selection.options.back();
         }
     }
@@ -132,7 +132,8 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
 std::string selection_json(std::string_view command, Selection& selection, const Session& session, int top) {
     const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
     for (std::size_t i = 0; i < shown; ++i) annotate(selection, i, session.job, session.limits);
-    for (Option& option : selection.stopped) annotate(option, session.job, selection.facts, session.limits);
+    for (Option& option : selection.stopped)
+        annotate(option, selection.job(session.job), selection.facts, session.limits);
     return json_selection(command, selection, session.open, top);
 }
 

@@ -61,6 +61,18 @@ Json open_field(const OpenField& field) {
             {"readings", field.readings}};
 }
 
+Json read_again(const Diagnosis& d) {
+    return list(keys_to_read_again(d), [](const std::string& key) {
+        return Json{{"key", key}, {"question", question_for(key)}};
+    });
+}
+
+/// What cannot all be true, and what is read again for it.
+void add_contradictions(Json& out, const Diagnosis& d) {
+    out["contradictions"] = d.contradictions;
+    out["read_again"] = read_again(d);
+}
+
 }  // namespace
 
 std::string json_selection(std::string_view command, const Selection& s, const std::vector<OpenField>& open,
@@ -115,9 +127,11 @@ std::string json_selection(std::string_view command, const Selection& s, const s
     return written(out);
 }
 
-std::string json_candidate(std::string_view command, const Candidate& c, const std::string& stamp) {
+std::string json_candidate(std::string_view command, const Candidate& c, const Diagnosis& d,
+                           const std::string& stamp) {
     Json out = envelope(command, stamp);
     out["exit_code"] = 0;
+    add_contradictions(out, d);
     out["candidate"] = json::candidate(c);
     return written(out);
 }
@@ -126,6 +140,7 @@ std::string json_diagnosis(std::string_view command, const Diagnosis& d, const s
                            int exit_code, const std::string& stamp) {
     Json out = envelope(command, stamp);
     out["exit_code"] = exit_code;
+    out["read_again"] = read_again(d);
     out["diagnosis"] = json::diagnosis(d);
     out["open"] = list(open, open_field);
     return written(out);
@@ -134,6 +149,7 @@ std::string json_diagnosis(std::string_view command, const Diagnosis& d, const s
 std::string json_option(std::string_view command, const Selection& s, const Option& o, int exit_code) {
     Json out = envelope(command, s.stamp);
     out["exit_code"] = exit_code;
+    add_contradictions(out, s.diagnosis);
     out["option"] = json::option(o);
     return written(out);
 }
@@ -183,6 +199,7 @@ std::string json_sheet(const Selection& s, const Option* o, const Document& shee
     Json out = envelope("sheet", s.stamp);
     out["exit_code"] = static_cast<int>(s.outcome);
     out["outcome"] = word(s.outcome);
+    add_contradictions(out, s.diagnosis);
     out["option"] = o != nullptr ? json::option(*o) : Json(nullptr);
     out["ledger"] = json::ledger(s.ledger);
     out["title"] = sheet.title;
