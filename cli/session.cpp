@@ -116,7 +116,8 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
             chosen = &*found;
         } else {
             const KitShelf shelf(session.books(), session.policy);
-            const Query query{session.job, selection.facts, selection.diagnosis, session.limits};
+            const FailedUnit& job = selection.job(session.job);
+            const Query query{job, selection.facts, selection.diagnosis, session.limits};
             selection.options.push_back(
                 carry(query, candidate(query, *session.catalog, part.id), shelf, session.books()));
             chosen = &selection.options.back();
@@ -131,8 +132,9 @@ const Option* chosen_option(const Arguments& typed, const Session& session, Sele
 std::string selection_json(std::string_view command, Selection& selection, const Session& session, int top) {
     const std::size_t shown = std::min(static_cast<std::size_t>(top), selection.options.size());
     for (std::size_t i = 0; i < shown; ++i) annotate(selection, i, session.job, session.limits);
-    for (Option& option : selection.stopped) annotate(option, session.job, selection.facts, session.limits);
-    return json_selection(command, session.job, selection, session.open, top);
+    const FailedUnit& job = selection.job(session.job);
+    for (Option& option : selection.stopped) annotate(option, job, selection.facts, session.limits);
+    return json_selection(command, job, selection, session.open, top);
 }
 
 }  // namespace endbell::cli

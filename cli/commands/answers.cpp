@@ -46,14 +46,16 @@ int run_why(const Arguments& typed_as_is) {
     const Session session = open_session(typed);
     const Part part = part_named(*session.catalog, typed.part);
     const Limits& limits = session.limits;
-    const Facts facts = facts_of(session.job, limits);
-    const Diagnosis diagnosis = diagnose(session.job, facts, limits);
-    Candidate candidate = examine(Query{session.job, facts, diagnosis, limits}, part);
+    const Facts stated = facts_of(session.job, limits);
+    const Diagnosis diagnosis = diagnose(session.job, stated, limits);
+    const std::optional<FailedUnit> without = settled(session.job, stated, limits);
+    const FailedUnit& job = without ? *without : session.job;
+    Candidate candidate = examine(Query{job, facts_of(job, limits), diagnosis, limits}, part);
     const std::string stamp = stamp_of(session.job, *session.catalog);
     if (typed.json) {
-        print(json_candidate("why", candidate, stamp));
+        print(json_candidate("why", candidate, diagnosis, stamp));
     } else {
-        print(why_document(candidate, stamp), typed);
+        print(why_document(candidate, diagnosis, stamp), typed);
     }
     return done;
 }
@@ -88,7 +90,7 @@ int run_wire(const Arguments& typed) {
     if (typed.json) {
         print(json_option("wire", session.job, selection, *option, code));
     } else {
-        print(wiring_document(session.job, selection, *option), typed);
+        print(wiring_document(selection.job(session.job), selection, *option), typed);
     }
     return code;
 }

@@ -26,7 +26,7 @@ struct TapAir {
     Estimate<Power> input_power;
     Estimate<Current> line_current;
     std::optional<MotorLimit> bound;  // speed or power: the limit that binds
-    EstimatedNumber load;             // shaft power over rated power times service factor
+    EstimatedNumber load;             // shaft power over rated power, service factor or not
     EstimatedNumber efficiency;       // shaft power over input power
     std::optional<EfficiencySource> efficiency_from;
     std::optional<LoadCaution> caution;
@@ -77,7 +77,9 @@ struct CallAir {
     bool met = false;
     std::optional<UnmetReason> unmet_reason;  // of a call that is not met
     std::vector<std::string> lacking;         // job keys that the window needs
-    bool assured = false;  // the window holds over the whole uncertainty, not only at the estimate
+    /// The window holds over the whole uncertainty, not only at the estimate, and over all of it neither the motor nor
+    /// the equipment comes near a limit.
+    bool assured = false;
     std::optional<TapAir> programmed;   // constant-airflow modules: the operating point at this call (tap 0)
     std::vector<CallCaution> cautions;  // of a call that is met
     std::optional<HeatRate> heat;       // the most that a heating call puts into the air
@@ -98,7 +100,8 @@ struct DuctPoint {
     Estimate<Speed> speed;
     Estimate<Torque> torque;  // at the shaft
     std::optional<AirflowSource> airflow_from;
-    std::optional<TorqueSource> torque_from;
+    std::optional<TorqueSource> torque_from;  // the best that was read
+    std::optional<TorqueSource> torque_with;  // a second that agrees, taken into the mean
 };
 
 struct AirPlan {

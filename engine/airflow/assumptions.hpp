@@ -39,6 +39,9 @@ inline constexpr double power_factor = 0.15;
 // What cannot be true.
 inline constexpr double best_blower = 0.70;  // of input watts into air: wheel at most 0.80, motor 0.85
 inline constexpr double taps_apart = 2.0;    // the fastest tap of one blower against its slowest
+inline constexpr double table_apart = 1.30;  // more air than this over the blower's own sheet
+inline constexpr double plate_figures_agree = 0.05;  // output against input times efficiency
+inline constexpr double least_power_factor = 0.30;   // seen: 0.53 and more of electronic motors
 
 // Equipment.
 inline constexpr Temperature return_air = Temperature::fahrenheit(70);

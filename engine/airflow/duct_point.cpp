@@ -46,8 +46,14 @@ class Finder {
         const Reading<TemperatureRise>& rise = job_.measured.rise;
         if (!rise || *rise <= fahrenheit_degree(0)) return false;
         const EquipmentReadings& equipment = job_.equipment;
-        const std::optional<Warmth> warmth = heat_in_the_air(facts_.heat);
+        if (rise_heat_open(job_, facts_.heat)) {
+            lack("measured.rise_heat");
+            return false;
+        }
+        const std::optional<Warmth> warmth = heat_in_the_air(job_, facts_.heat);
         if (!warmth || warmth->heat <= btu_per_hour(0)) {
+            const Reading<RiseHeat>& ran = job_.measured.rise_heat;
+            if (ran && *ran != RiseHeat::burner && *ran != RiseHeat::elements) return false;
             lack(facts_.heat.fuel_input ? "equipment.efficiency" : "equipment.heat_output");
             return false;
         }
@@ -83,6 +89,7 @@ class Finder {
         if (old) {
             point().torque = old->torque;
             point().torque_from = old->from;
+            point().torque_with = old->with;
             if (!point().speed.known()) point().speed = old->speed;
             found_.assumed = old->assumed;
             return;
@@ -102,8 +109,18 @@ class Finder {
 
 }  // namespace
 
-std::optional<Warmth> heat_in_the_air(const Heat& heat) {
-    const bool fuel = heat.fuel_shown() || !heat.fuel_heat.empty();
+bool rise_heat_open(const FailedUnit& job, const Heat& heat) {
+    return job.measured.rise && heat.compressor.is(true) && !job.measured.rise_heat;
+}
+
+std::optional<Warmth> heat_in_the_air(const FailedUnit& job, const Heat& heat) {
+    if (rise_heat_open(job, heat)) return std::nullopt;
+    const bool burns = heat.fuel_shown() || !heat.fuel_heat.empty();
+    const RiseHeat ran = job.measured.rise_heat ? *job.measured.rise_heat
+                         : burns                ? RiseHeat::burner
+                                                : RiseHeat::elements;
+    if (ran != RiseHeat::burner && ran != RiseHeat::elements) return std::nullopt;
+    const bool fuel = ran == RiseHeat::burner;
     const std::vector<HeatOutput>& outputs = fuel ? heat.fuel_heat : heat.element_heat;
     if (outputs.empty()) return std::nullopt;
     const HeatRate most = outputs.front().heat, least = outputs.back().heat;

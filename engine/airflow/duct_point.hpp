@@ -20,15 +20,18 @@ struct FoundPoint {
 FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs,
                       const BlowerCurve* blower);
 
-/// What warms the air while a rise is read: the middle where two outputs are possible, and how far off they may be.
+/// What warmed the air while the rise was read: the middle where two outputs are possible, and how far off they may be.
 struct Warmth {
     HeatRate heat;
     double share = 0;
     std::vector<std::string> asks;  // job keys that would decide between the two
 };
 
-/// None where no key says.
-std::optional<Warmth> heat_in_the_air(const Heat& heat);
+/// None where no key says. Beside a compressor, whose output no plate tells, only a rise that the elements or the burner made
+/// alone says anything.
+std::optional<Warmth> heat_in_the_air(const FailedUnit& job, const Heat& heat);
+/// A rise was read beside a compressor, and nobody said which heat ran.
+bool rise_heat_open(const FailedUnit& job, const Heat& heat);
 
 /// Measured total, or supply less return (the return side reads negative); unknown unless above 0.
 Estimate<Pressure> measured_static(const FailedUnit& job);

@@ -12,7 +12,8 @@ constexpr auto words_of(MotorLimit) {
                       Word<MotorLimit>{MotorLimit::torque, "torque"}};
 }
 
-/// What a tap's shaft power is beside rated power times service factor. An overloaded tap serves no call.
+/// What a tap's shaft power is beside rated power, service factor or not: a blower runs for hours, and what the
+/// factor holds in reserve is not spent on it. An overloaded tap serves no call.
 enum class LoadCaution { near_full_load, overload };
 constexpr auto words_of(LoadCaution) {
     return std::array{Word<LoadCaution>{LoadCaution::near_full_load, "near full load"},

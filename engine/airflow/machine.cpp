@@ -71,13 +71,8 @@ Machine machine_of_module(const Facts& facts, const Module& module) {
 
 }  // namespace
 
-std::optional<Power> Machine::full_load() const {
-    if (!rated) return std::nullopt;
-    return *rated * service_factor;
-}
-
 MotorLimits Machine::limits() const {
-    return {speed_limit, full_load(), std::nullopt};
+    return {speed_limit, rated, std::nullopt};
 }
 
 std::optional<SlipLine> Machine::slip_line() const {
@@ -101,7 +96,6 @@ Machine machine_of(const Facts& facts, const Part& part, const Limits& limits) {
     const Motor& motor = *part.motor;
     machine.family = motor.family;
     machine.speed_limit = motor.speed_limit;
-    machine.service_factor = motor.service_factor.value_or(1.0);
     machine.efficiency = motor.efficiency;
     machine.phases = phase_of(motor).value.value_or(1);
     machine.volts = facts.supply.at_work();

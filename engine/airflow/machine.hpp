@@ -25,7 +25,6 @@ struct Machine {
     std::optional<Speed> rated_speed;
     std::optional<Speed> synchronous;  // induction only
     std::optional<Speed> speed_limit;
-    double service_factor = 1;
     std::optional<double> efficiency;    // at rated load
     std::optional<double> power_factor;  // from rated amps, where they and the efficiency are printed
     std::optional<Voltage> volts;        // what it will run on
@@ -33,8 +32,6 @@ struct Machine {
     double altitude_share = 1;           // of its rating: thin air cools it less
     int phases = 1;
 
-    /// Shaft power allowed: rated times service factor.
-    std::optional<Power> full_load() const;
     MotorLimits limits() const;
     /// The high tap's slip line; none unless it is an induction motor of known power, speed and poles.
     std::optional<SlipLine> slip_line() const;

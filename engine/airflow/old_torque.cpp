@@ -33,7 +33,7 @@ Estimate<Speed> running_speed(const Sight& sight) {
 TorqueEstimate torque_estimate(const Estimate<Torque>& torque, const Estimate<Speed>& speed,
                                TorqueSource from, std::vector<std::string> assumed) {
     if (speed.assumed()) assumed.push_back("measured.speed");
-    return {torque, speed, from, std::move(assumed)};
+    return {torque, speed, from, std::nullopt, std::move(assumed)};
 }
 
 std::optional<TorqueEstimate> by_table(const Sight& sight) {
@@ -94,6 +94,36 @@ std::optional<TorqueEstimate> by_amps(const Sight& sight) {
                     TorqueSource::amps, "measured.watts");
 }
 
+/// A mean of two that know nothing of each other: each counts by the inverse square of what it may be off by. Two that lie
+/// further apart than their spreads are no mean: the slip was that of a lower tap, and the first stands alone.
+TorqueEstimate mean_of(const TorqueEstimate& first, const TorqueEstimate& second) {
+    const double one = first.torque.relative(), two = second.torque.relative();
+    const Torque apart = first.torque.value() - second.torque.value();
+    const double allowed =
+        root_sum({first.torque.plus_minus().in(pound_foot), second.torque.plus_minus().in(pound_foot)});
+    if (std::abs(apart.in(pound_foot)) > allowed) return first;
+    const double weight = (1 / (one * one)) / (1 / (one * one) + 1 / (two * two));
+    const Torque middle = first.torque.value() * weight + second.torque.value() * (1 - weight);
+    TorqueEstimate mean = first;
+    mean.torque = estimate(middle, 1 / std::sqrt(1 / (one * one) + 1 / (two * two)), first.torque.assumed());
+    mean.with = second.from;
+    for (const std::string& key : second.assumed) {
+        if (std::find(mean.assumed.begin(), mean.assumed.end(), key) == mean.assumed.end())
+            mean.assumed.push_back(key);
+    }
+    return mean;
+}
+
+/// What the leads say with what the shaft says; the better of the two is named first.
+std::optional<TorqueEstimate> by_readings(const Sight& sight) {
+    std::optional<TorqueEstimate> leads = by_watts(sight);
+    if (!leads) leads = by_amps(sight);
+    const std::optional<TorqueEstimate> slip = by_slip(sight);
+    if (!leads || !slip) return leads ? leads : slip;
+    const bool leads_first = leads->from == TorqueSource::watts;
+    return leads_first ? mean_of(*leads, *slip) : mean_of(*slip, *leads);
+}
+
 std::optional<TorqueEstimate> by_plate(const Sight& sight) {
     const DerivedFact<Torque>& full = sight.facts.torque;
     if (!full || *full <= pound_foot(0)) return std::nullopt;
@@ -114,7 +144,7 @@ std::optional<SlipLine> old_slip_line(const Facts& facts) {
 std::optional<TorqueEstimate> old_torque(const FailedUnit& job, const Facts& facts, const DuctPoint& point,
                                          const BlowerCurve* blower, double density_ratio) {
     const Sight sight{job, facts, point, blower, density_ratio, old_slip_line(facts)};
-    for (auto method : {by_table, by_watts, by_slip, by_amps, by_plate}) {
+    for (auto method : {by_table, by_readings, by_plate}) {
         if (std::optional<TorqueEstimate> found = method(sight)) return found;
     }
     return std::nullopt;

@@ -55,6 +55,15 @@ void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limi
     if (of_each_cfm > limits.value(limit::fan_efficacy)) call.cautions.push_back(CallCaution::watts_per_cfm);
 }
 
+/// Whether the motor or the equipment is near a limit somewhere within the uncertainty.
+bool near_a_limit(const CallAir& call, const TapAir& air, const Limits& limits) {
+    if (air.bound || air.caution) return true;
+    if (air.load.known && air.load.value + air.load.plus_minus > limits.value(limit::load_full)) return true;
+    return std::any_of(call.cautions.begin(), call.cautions.end(), [](CallCaution said) {
+        return said == CallCaution::static_over_plate || said == CallCaution::rise_near_limit;
+    });
+}
+
 }  // namespace
 
 bool has_window(const CallAir& call) {
@@ -93,9 +102,9 @@ void serve_by_taps(AirPlan& plan, const FailedUnit& job, const Limits& limits, H
         const TapAir& tap = plan.taps[taps[at]];
         call.tap = tap.tap;
         call.met = true;
-        call.assured = assured_in(window, flows[at]);
         expect_rise(call, tap.airflow, heat_factor);
         caution(call, tap, job, limits);
+        call.assured = assured_in(window, flows[at]) && !near_a_limit(call, tap, limits);
     };
     const TapAssignment choice = assign_taps(windows, flows, sharing);
     for (std::size_t i = 0; i < which.size(); ++i) serve(plan.calls[which[i]], windows[i], choice.tap[i]);
@@ -114,8 +123,9 @@ void serve_by_program(CallAir& call, const FailedUnit& job, const Limits& limits
     if (!in_window(window, point.airflow.value()) || point.caution == LoadCaution::overload) return;
     call.met = true;
     call.unmet_reason.reset();
-    call.assured = assured_in(window, {point.airflow.value(), point.airflow.plus_minus()});
     caution(call, point, job, limits);
+    call.assured = assured_in(window, {point.airflow.value(), point.airflow.plus_minus()}) &&
+                   !near_a_limit(call, point, limits);
 }
 
 }  // namespace endbell::inline airflow

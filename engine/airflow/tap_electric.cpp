@@ -15,9 +15,8 @@ void note(std::vector<std::string>& assumed, std::string_view what) {
 }
 
 void judge_load(TapAir& tap, const Machine& machine, const Limits& limits) {
-    const std::optional<Power> rated = machine.full_load();
-    if (!rated || *rated <= watt(0)) return;
-    const Power full = *rated * machine.altitude_share;
+    if (!machine.rated || *machine.rated <= watt(0)) return;
+    const Power full = *machine.rated * machine.altitude_share;  // a blower never spends the service factor
     tap.load = estimated_number(tap.shaft_power.in(horsepower).value / full.in(horsepower),
                                 tap.shaft_power.relative(), tap.shaft_power.assumed());
     if (tap.load.value > limits.value(limit::load_full) * (1 + 1e-9)) {

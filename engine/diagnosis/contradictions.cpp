@@ -1,3 +1,6 @@
+#include <algorithm>
+#include <cmath>
+
 #include "engine/diagnosis/conclude.hpp"
 #include "engine/model/limit.hpp"
 
@@ -79,6 +82,77 @@ void dead_tap_with_volts(const FailedUnit& job, const Limits& limits, std::vecto
     }
 }
 
+/// A motor that turns draws, and one that draws nothing moves no air.
+void nothing_drawn_while_running(const FailedUnit& job, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    const bool turns = m.speed && *m.speed > rpm(0);
+    const bool blows = m.airflow && *m.airflow > cfm(0);
+    if (m.amps && *m.amps <= ampere(0)) {
+        if (turns) found.push_back({"measured.amps", "measured.speed"});
+        if (blows) found.push_back({"measured.amps", "measured.airflow"});
+        if (m.watts && *m.watts > watt(0)) found.push_back({"measured.amps", "measured.watts"});
+    }
+    if (m.watts && *m.watts <= watt(0)) {
+        if (turns) found.push_back({"measured.watts", "measured.speed"});
+        if (m.amps && *m.amps > ampere(0)) found.push_back({"measured.watts", "measured.amps"});
+    }
+}
+
+/// At its speed a motor draws about its plate: several times as much is what a standing one draws, or a clamp around two wires.
+void starting_amps_at_speed(const FailedUnit& job, const Facts& facts, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    if (!m.amps || !m.speed || !job.plate.current || !facts.speed) return;
+    constexpr double starting = 3.0,
+                     at_speed = 0.90;  // common practice: a locked rotor draws 3 to 6 times its plate
+    if (*m.amps > *job.plate.current * starting && *m.speed >= *facts.speed * at_speed)
+        found.push_back({"measured.amps", "measured.speed"});
+}
+
+/// A run capacitor sees up to about twice the line; more than three times is another reading.
+void capacitor_against_line(const FailedUnit& job, const Facts& facts, const Limits& limits,
+                            std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    const std::optional<Voltage>& line = facts.supply.reading;
+    constexpr double most = 3.0;  // common practice
+    if (!m.capacitor_volts || !line || *line < limits.value(limit::voltage_absent)) return;
+    if (*m.capacitor_volts > *line * most)
+        found.push_back({"measured.capacitor_volts", "measured.line_volts"});
+}
+
+/// Microfarads by amps and volts against those by meter: 1,000,000 I / (2 pi f V).
+void capacitor_two_ways(const FailedUnit& job, const Facts& facts, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    if (!m.capacitor || !m.capacitor_amps || !m.capacitor_volts || *m.capacitor_volts <= volt(0)) return;
+    if (m.capacitor->in(microfarad) <= 0) return;
+    const double hertz_of_line = facts.frequency.value.value_or(hertz(60)).in(hertz);
+    constexpr double two_pi = 6.283185307179586, agree = 0.30;  // two meters and a clamp on small amps
+    const double running =
+        1e6 * m.capacitor_amps->in(ampere) / (two_pi * hertz_of_line * m.capacitor_volts->in(volt));
+    if (std::abs(running / m.capacitor->in(microfarad)-1) > agree)
+        found.push_back({"measured.capacitor", "measured.capacitor_amps", "measured.capacitor_volts"});
+}
+
+/// What lives on a tap is read from it, and to a common that is there.
+void live_tap_without_volts(const FailedUnit& job, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    if (!m.control_volts) return;
+    constexpr Voltage dead = volt(1);  // a weak signal is a finding; none at all is none
+    if (m.live_taps && !m.live_taps->empty() && *m.control_volts < dead)
+        found.push_back({"measured.live_taps", "measured.control_volts"});
+    const Reading<bool>& common = job.controls.common_present;
+    if (common && !*common && *m.control_volts >= dead)
+        found.push_back({"measured.control_volts", "controls.common_present"});
+}
+
+/// Far more volts than what is said to feed it can give. Far fewer are a fault that is looked for.
+void line_over_supply(const Facts& facts, std::vector<ContraryKeys>& found) {
+    if (!facts.supply.stated || !facts.supply.reading || facts.supply.nominal.empty()) return;
+    const Voltage most = *std::max_element(facts.supply.nominal.begin(), facts.supply.nominal.end());
+    constexpr double another_system = 1.5;  // 208 on 115 is 1.8, 277 on 208 is 1.3 and may be a high leg
+    if (*facts.supply.reading > most * another_system)
+        found.push_back({"measured.line_volts", "equipment.supply"});
+}
+
 }  // namespace
 
 std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& facts, const Limits& limits) {
@@ -87,6 +161,12 @@ std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& 
     running_without_line(job, facts, limits, found);
     standing_and_running(job, found);
     dead_tap_with_volts(job, limits, found);
+    nothing_drawn_while_running(job, found);
+    starting_amps_at_speed(job, facts, found);
+    capacitor_against_line(job, facts, limits, found);
+    capacitor_two_ways(job, facts, found);
+    live_tap_without_volts(job, found);
+    line_over_supply(facts, found);
     const std::vector<ContraryKeys> air = contrary_air(job, facts, limits);
     found.insert(found.end(), air.begin(), air.end());
     return found;

@@ -8,6 +8,8 @@ namespace endbell::inline diagnosis {
 
 namespace {
 
+constexpr std::string_view contrary_to = " and ";  // between keys that cannot all be true
+
 bool nothing_measured(const MeasuredReadings& m) {
     return !(m.control_volts || m.live_taps || m.windings || m.winding_to_shell || m.spins_free ||
              m.shaft_play || m.capacitor || m.capacitor_volts || m.capacitor_amps || m.capacitor_bulged);
@@ -21,7 +23,7 @@ EvidenceRows run_tests(const FailedUnit& job, const Facts& facts, const Limits& 
     test_shaft(job, rows);
     test_windings(job, facts, limits, rows);
     test_capacitor(job, facts, limits, rows);
-    test_air(job, limits, rows);
+    test_air(job, facts, limits, rows);
     test_current(job, facts, limits, rows);
     return rows;
 }
@@ -61,6 +63,25 @@ void mark_carrying(const Conclusion& conclusion, EvidenceRows& rows) {
 
 }  // namespace
 
+std::optional<FailedUnit> settled(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    const std::vector<ContraryKeys> contradictions = contradictions_in(job, facts, limits);
+    if (contradictions.empty()) return std::nullopt;
+    return without_contrary(job, contradictions);
+}
+
+std::vector<std::string> keys_to_read_again(const Diagnosis& diagnosis) {
+    std::vector<std::string> again;
+    for (const std::string& keys : diagnosis.contradictions) {
+        for (std::size_t at = 0; at < keys.size();) {
+            const std::size_t end = std::min(keys.find(contrary_to, at), keys.size());
+            const std::string key = keys.substr(at, end - at);
+            if (std::find(again.begin(), again.end(), key) == again.end()) again.push_back(key);
+            at = end + contrary_to.size();
+        }
+    }
+    return again;
+}
+
 Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Limits& limits) {
     const auto contradictions = contradictions_in(stated, stated_facts, limits);
     std::optional<FailedUnit> settled;  // most jobs contradict themselves nowhere, and are not copied
@@ -84,7 +105,8 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
     result.nothing_measured = nothing_measured(stated.measured);
     result.motor_half_proven_good = motor_half_good(facts, rows);
     result.causes = causes_in(job, facts, rows, limits);
-    for (const ContraryKeys& keys : contradictions) result.contradictions.push_back(joined(keys, " and "));
+    for (const ContraryKeys& keys : contradictions)
+        result.contradictions.push_back(joined(keys, std::string(contrary_to)));
     if (result.fault == Fault::not_shown)
         result.missing = to_take(contradictions, missing_readings(job, facts, rows));
     result.evidence = std::move(rows);

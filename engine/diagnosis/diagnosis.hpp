@@ -95,4 +95,11 @@ struct Diagnosis {
 /// `facts` are the job's.
 Diagnosis diagnose(const FailedUnit& job, const Facts& facts, const Limits& limits);
 
+/// The job as if what contradicts itself had not been read: whatever is decided rests on this one. None: nothing in it does.
+/// `facts` are the job's.
+std::optional<FailedUnit> settled(const FailedUnit& job, const Facts& facts, const Limits& limits);
+
+/// What takes part in a contradiction, each key once: to be read again.
+std::vector<std::string> keys_to_read_again(const Diagnosis& diagnosis);
+
 }  // namespace endbell::inline diagnosis

@@ -114,6 +114,7 @@ enum class TestReason {
     too_much_air,
     in_plate_range,
     plate_rise_unknown,
+    rise_heat_unknown,
     enough_air,
     // current, and the plate beside the unit's
     plate_amps_unknown,
@@ -178,6 +179,7 @@ constexpr auto words_of(TestReason) {
                       Word<TestReason>{TestReason::too_much_air, "too much air"},
                       Word<TestReason>{TestReason::in_plate_range, "in the plate's range"},
                       Word<TestReason>{TestReason::plate_rise_unknown, "plate rise not known"},
+                      Word<TestReason>{TestReason::rise_heat_unknown, "which heat ran not known"},
                       Word<TestReason>{TestReason::enough_air, "enough air"},
                       Word<TestReason>{TestReason::plate_amps_unknown, "plate amps not known"},
                       Word<TestReason>{TestReason::over_plate, "over the plate"},

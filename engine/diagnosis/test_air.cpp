@@ -1,6 +1,7 @@
 #include <optional>
 
 #include "engine/airflow/air.hpp"
+#include "engine/airflow/duct_point.hpp"
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
 
@@ -65,14 +66,17 @@ Evidence filter_row(const FailedUnit& job, const Limits& limits) {
 }
 
 /// Only where it was measured: nobody takes it to find a dead motor.
-std::optional<Evidence> rise_row(const FailedUnit& job) {
+std::optional<Evidence> rise_row(const FailedUnit& job, const Facts& facts) {
     const auto& reading = job.measured.rise;
     if (!reading) return std::nullopt;
     Evidence row = open_row(Test::rise, "measured.rise", "common-practice");
     const EquipmentReadings& plate = job.equipment;
     const double rise = reading->in(fahrenheit_degree);
     row.measured = {*reading, Origin::measured};
-    if (plate.rise_high && !at_most(rise, plate.rise_high->in(fahrenheit_degree))) {
+    if (rise_heat_open(job, facts.heat)) {
+        row.reason = TestReason::rise_heat_unknown;
+        row.asks = "measured.rise_heat";
+    } else if (plate.rise_high && !at_most(rise, plate.rise_high->in(fahrenheit_degree))) {
         row.verdict = Verdict::does_not_fit;
         row.reason = TestReason::too_little_air;
         row.limit = {*plate.rise_high, Origin::equipment};
@@ -116,11 +120,11 @@ std::optional<Evidence> airflow_row(const FailedUnit& job, const Limits& limits)
 
 }  // namespace
 
-void test_air(const FailedUnit& job, const Limits& limits, EvidenceRows& rows) {
+void test_air(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows) {
     if (!moves_duct_air(job)) return;
     rows.push_back(static_row(job, limits));
     rows.push_back(filter_row(job, limits));
-    if (auto row = rise_row(job)) rows.push_back(std::move(*row));
+    if (auto row = rise_row(job, facts)) rows.push_back(std::move(*row));
     if (auto row = airflow_row(job, limits)) rows.push_back(std::move(*row));
 }
 

@@ -15,7 +15,7 @@ void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits
 void test_shaft(const FailedUnit& job, EvidenceRows& rows);
 void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
 void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
-void test_air(const FailedUnit& job, const Limits& limits, EvidenceRows& rows);
+void test_air(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
 void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
 
 /// A row that no reading has settled yet; `asks` defaults to the reading itself.

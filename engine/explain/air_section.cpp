@@ -13,15 +13,26 @@ std::string named(Call call) {
 }
 
 std::string with_spread(const EstimatedNumber& e, int decimals) {
-    if (!e.known) return "not known";
-    return say_number(e.value, decimals) +
-           (e.plus_minus > 0 ? " +/-" + say_number(e.plus_minus, decimals) : "") + (e.assumed ? " (a)" : "");
+    if (!e.known) return "-";
+    std::string out = say_number(e.value, decimals);
+    if (e.plus_minus > 0) out += " +/-" + say_number(e.plus_minus, decimals);
+    return out + (e.assumed ? " (a)" : "");
 }
 
 /// A change, with its sign.
 std::string changed(double by, int decimals) {
     const std::string text = say_number(by, decimals);
     return by > 0 && text != "0" ? "+" + text : text;
+}
+
+/// By what the old motor's work was judged. A plate is an upper bound that nothing measured.
+void add_duty(Document& to, const DuctPoint& point) {
+    if (!point.torque.known()) return;
+    const bool guess = point.torque_from == TorqueSource::plate_power;
+    to.add(Paragraph{"Old motor's duty: " + with_spread(point.torque.in(ounce_foot), 1) + " oz-ft" +
+                     (point.speed.known() ? " at " + with_spread(point.speed.in(rpm), 0) + " rpm" : "") +
+                     ", by " + std::string(word(*point.torque_from)) + (guess ? ": nothing measured tells it" : "") +
+                     (point.torque_with ? " and " + std::string(word(*point.torque_with)) : "") + "."});
 }
 
 void add_heats(Document& to, const AirPlan& air) {
@@ -142,13 +153,6 @@ void add_fan_energy(Document& to, const AirPlan& air) {
 
 }  // namespace
 
-void add_air_of_calls(Document& to, const AirPlan& air) {
-    add_heats(to, air);
-    add_place(to, air);
-    add_served(to, air);
-    add_static_over(to, air);
-}
-
 void add_air_choices(Document& to, const AirPlan& air) {
     add_trades(to, air);
     add_size(to, air);
@@ -162,6 +166,59 @@ void add_air_choices(Document& to, const AirPlan& air) {
     }
     to.add(Paragraph{"What was assumed, and what it would change:"});
     to.add(list);
+}
+
+/// What each call needs and gets, then what each tap was worked out to do; what was assumed is never left unsaid.
+void add_air(Document& to, const AirPlan& air) {
+    to.add(Heading{"Air"});
+    if (!air.calls.empty()) {
+        Grid calls{{"call", "tap", "window, cfm", "target", "from", "met"}, {}, ""};
+        for (const CallAir& c : air.calls) {
+            const bool window = c.high > Airflow();
+            std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes")
+                                    : (c.unmet_reason ? "no: " + std::string(word(*c.unmet_reason)) : "no");
+            if (c.provisional) met += "; provisional: " + std::string(word(*c.provisional));
+            for (CallCaution caution : c.cautions) met += ", " + std::string(word(caution));
+            calls.rows.push_back(
+                {std::string(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
+                 window ? say_number(c.low.in(cfm), 0) + "-" + say_number(c.high.in(cfm), 0) : "not known",
+                 window ? say_number(c.target.in(cfm), 0) : "-",
+                 std::string(word(c.basis)) + (c.hard ? " (hard)" : ""), met});
+        }
+        to.add(calls);
+    }
+    if (air.computed && !air.taps.empty()) {
+        Grid taps{{"tap", "cfm", "static in. w.c.", "rpm", "shaft hp", "watts", "amps", "bound by"},
+                  {},
+                  "(a): assumed in part. Check it at start-up."};
+        for (const TapAir& t : air.taps) {
+            taps.rows.push_back(
+                {std::to_string(t.tap), with_spread(t.airflow.in(cfm), 0),
+                 with_spread(t.static_total.in(inch_water), 2), with_spread(t.speed.in(rpm), 0),
+                 with_spread(t.shaft_power.in(horsepower), 2), with_spread(t.input_power.in(watt), 0),
+                 with_spread(t.line_current.in(ampere), 1),
+                 std::string(word(t.bound)) + (t.bound && t.caution ? ", " : "") + std::string(word(t.caution))});
+        }
+        to.add(taps);
+    }
+    add_duty(to, air.point);
+    add_heats(to, air);
+    add_place(to, air);
+    add_served(to, air);
+    add_static_over(to, air);
+    if (!air.lacking.empty()) {
+        to.add(Paragraph{std::string(air.computed ? "More could be said with: "
+                                                  : "The airflow of each tap is not computed. It needs: ") +
+                         joined(air.lacking, ", ") + "."});
+    } else if (!air.computed) {
+        to.add(Paragraph{"No airflow is computed (" + std::string(word(air.method)) + ")."});
+    }
+    if (air.computed)
+        to.add(Paragraph{"Method: " + std::string(word(air.method)) + "." +
+                         (air.assumed.empty() ? "" : " Assumed: " + joined(air.assumed, ", ") + ".")});
+    if (air.duct_first)
+        to.add(Warning{"CAUTION",
+                       "The measured static pressure is above the limit: the duct is the first repair."});
 }
 
 }  // namespace endbell::inline explain

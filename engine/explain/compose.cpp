@@ -101,10 +101,11 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
     return d;
 }
 
-Document why_document(const Candidate& candidate, const std::string& stamp) {
+Document why_document(const Candidate& candidate, const Diagnosis& diagnosis, const std::string& stamp) {
     Document d{
         "What every rule found about " + candidate.part.id + " " + part_name(candidate.part), {}, stamp};
     d.add(Paragraph{"Verdict: " + std::string(word(candidate.verdict)) + ". The worst finding decides."});
+    add_contradictions(d, diagnosis);
     add_cross_references(d, candidate);
     Grid table{{"rule", "verdict", "wanted", "offered", "limit", "reason", "source"},
                {},
@@ -150,6 +151,7 @@ Document wiring_document(const FailedUnit& job, const Selection& selection, cons
     Document d{"Wiring of " + option.candidate.part.id + " " + part_name(option.candidate.part),
                {},
                selection.stamp};
+    add_contradictions(d, selection.diagnosis);
     add_air(d, option.air);
     add_air_choices(d, option.air);
     add_wiring(d, option.wiring);
@@ -161,6 +163,7 @@ Document wiring_document(const FailedUnit& job, const Selection& selection, cons
 Document cost_document(const Selection& selection) {
     Document d{"What each way out costs", {}, selection.stamp};
     d.add(Paragraph{outcome_sentence(selection)});
+    add_contradictions(d, selection.diagnosis);
     add_ledger(d, selection.ledger);
     return d;
 }

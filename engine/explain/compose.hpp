@@ -11,7 +11,7 @@ namespace endbell::inline explain {
 
 Document match_document(const FailedUnit& job, const Selection& selection, const std::vector<OpenField>& open,
                         int top);
-Document why_document(const Candidate& candidate, const std::string& stamp);
+Document why_document(const Candidate& candidate, const Diagnosis& diagnosis, const std::string& stamp);
 Document ask_document(const Selection& selection, const std::vector<OpenField>& open);
 Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open,
                             const std::string& stamp);

@@ -107,6 +107,7 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
     if (option == nullptr) {
         add_no_part(d, selection, kind, open);
     } else if (kind == SheetKind::counter) {
+        add_contradictions(d, selection.diagnosis);
         add_counter_ticket(d, job, selection, *option);
     } else if (kind == SheetKind::technician) {
         add_work_sheet(d, job, selection, *option, open);

@@ -95,6 +95,7 @@ constexpr auto outcome_words = [] {
         {{Test::winding_spread, within}, "within"},
         {{Test::winding_spread, beyond}, "beyond"},
 
+        {{Test::capacitor, contradicted}, doubted},
         {{Test::capacitor, not_measured}, not_taken},
         {{Test::capacitor, open}, "open"},
         {{Test::capacitor, over_range}, "over range"},
@@ -121,6 +122,7 @@ constexpr auto outcome_words = [] {
         {{Test::rise, too_much_air}, "too much air"},
         {{Test::rise, in_plate_range}, "in the plate's range"},
         {{Test::rise, plate_rise_unknown}, "plate rise not known"},
+        {{Test::rise, rise_heat_unknown}, "which heat ran not known"},
         {{Test::airflow, enough_air}, "enough air"},
         {{Test::airflow, too_little_air}, "too little air"},
 

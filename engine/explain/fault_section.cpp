@@ -5,6 +5,12 @@
 
 namespace endbell::inline explain {
 
+void add_contradictions(Document& to, const Diagnosis& d) {
+    for (const std::string& both : d.contradictions)
+        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both +
+                                     ". None of them is used: read them again."});
+}
+
 void add_fault(Document& to, const Diagnosis& d) {
     const bool killed = !d.replace_nothing() && d.fault != Fault::not_shown;
     to.add(Heading{killed ? "What killed the old one" : "What failed"});
@@ -20,8 +26,7 @@ void add_fault(Document& to, const Diagnosis& d) {
         if (!e.source.empty()) to.source_ids.push_back(e.source);
     }
     if (!table.rows.empty()) to.add(table);
-    for (const std::string& both : d.contradictions)
-        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
+    add_contradictions(to, d);
     if (d.causes.empty() && d.fault != Fault::not_shown)
         to.add(Paragraph{
             "No reading shows a cause outside the motor. Read volts, amps and static at start-up."});

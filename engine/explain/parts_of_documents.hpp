@@ -26,9 +26,8 @@ void add_contradictions(Document& to, const Diagnosis& diagnosis);
 void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open);
 void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least);
 void add_kit(Document& to, const KitChoice& kit);
+/// What each call needs and gets, what each tap was worked out to do, heat and rise, static over the plate.
 void add_air(Document& to, const AirPlan& air);
-/// Heat and rise, what each served call gets, static over the plate: part of add_air.
-void add_air_of_calls(Document& to, const AirPlan& air);
 /// What each choice of a tap costs, efficiency, fan energy, what each assumption would change.
 void add_air_choices(Document& to, const AirPlan& air);
 void add_wiring(Document& to, const WiringPlan& plan);

@@ -126,6 +126,12 @@ const std::vector<RuleSentences>& sentences_of_kind_and_power() {
           {R::too_small, "It has less power than the old motor."},
           {R::too_large, "It is larger than the next standard size above the old motor."},
           {R::no_tap_strong_enough, "No tap holds the torque that the old motor gave at its speed."},
+          {R::tap_for_the_measured_duty, "A tap holds the torque that the old motor was measured to give."},
+          {R::enough_for_the_duty,
+           "It is smaller than the old motor's plate, and enough for what the old motor was measured to "
+           "give."},
+          {R::duty_not_sure,
+           "What was measured of the old motor leaves open whether this one is enough for every call."},
           {R::duty_torque_not_known, "The torque that the old motor gave is not known without its speed."},
           {R::power_not_stated, "The power of the old motor is not stated."},
           {R::not_stated, "The power of one side is not stated; a module's program fixes it."},
@@ -144,6 +150,12 @@ const std::vector<RuleSentences>& sentences_of_kind_and_power() {
            "It draws no more than the old motor; what the equipment's plate allows is not stated."},
           {R::more_than_the_old_motor,
            "It draws more than the old motor: see what the equipment's plate allows."},
+          {R::much_more_than_the_old_motor,
+           "It draws so much more than the old motor that breaker, wire and relay are read first, or the fan "
+           "amps of "
+           "the equipment's plate."},
+          {R::within_the_circuit, "Breaker, wire and relay as they were read carry it."},
+          {R::circuit_too_small, "Breaker, wire or relay as they were read are too small for it."},
           {R::not_stated, "The current is not stated on both sides: see what the equipment's plate allows."},
           {R::part_does_not_say, "The catalog does not state the motor's current."}}},
         {rule_id::circuit_ampacity,

@@ -17,13 +17,6 @@ std::string text(std::string_view view) {
     return std::string(view);
 }
 
-std::string plus_minus(const EstimatedNumber& e, int decimals) {
-    if (!e.known) return "-";
-    std::string out = say_number(e.value, decimals);
-    if (e.plus_minus > 0) out += " +/-" + say_number(e.plus_minus, decimals);
-    return out + (e.assumed ? " (a)" : "");
-}
-
 std::string hours(int thousandths) {
     return say_number(thousandths / 1000.0, 3) + " h";
 }
@@ -110,11 +103,6 @@ std::string outcome_sentence(const Selection& selection) {
             return keep_sentence(selection.diagnosis.fault);
     }
     return "";
-}
-
-void add_contradictions(Document& to, const Diagnosis& d) {
-    for (const std::string& both : d.contradictions)
-        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
 }
 
 void add_diagnosis(Document& to, const Diagnosis& d) {
@@ -209,57 +197,6 @@ void add_kit(Document& to, const KitChoice& kit) {
         to.add(Paragraph{"Also possible: " + joined(r.part_ids, ", ") + " (" + price_text(r.parts_total) +
                          "); it lost on " + text(word(r.lost_on)) + "."});
     }
-}
-
-/// What each call needs and gets, then what each tap was worked out to do; what was assumed is never left unsaid.
-void add_air(Document& to, const AirPlan& air) {
-    to.add(Heading{"Air"});
-    if (!air.calls.empty()) {
-        Grid calls{{"call", "tap", "window, cfm", "target", "from", "met"}, {}, ""};
-        for (const CallAir& c : air.calls) {
-            const bool window = c.high > Airflow();
-            std::string met = c.met ? (c.assured ? "yes, over the whole range" : "yes")
-                                    : (c.unmet_reason ? "no: " + text(word(*c.unmet_reason)) : "no");
-            if (c.provisional) met += "; provisional: " + text(word(*c.provisional));
-            for (CallCaution caution : c.cautions) met += ", " + text(word(caution));
-            calls.rows.push_back(
-                {text(word(c.call)), c.tap ? std::to_string(*c.tap) : "-",
-                 window ? say_number(c.low.in(cfm), 0) + "-" + say_number(c.high.in(cfm), 0) : "not known",
-                 window ? say_number(c.target.in(cfm), 0) : "-",
-                 text(word(c.basis)) + (c.hard ? " (hard)" : ""), met});
-        }
-        to.add(calls);
-    }
-    if (air.computed && !air.taps.empty()) {
-        Grid taps{{"tap", "cfm", "static in. w.c.", "rpm", "shaft hp", "watts", "amps", "bound by"},
-                  {},
-                  "(a): assumed in part. Check it at start-up."};
-        for (const TapAir& t : air.taps) {
-            taps.rows.push_back(
-                {std::to_string(t.tap), plus_minus(t.airflow.in(cfm), 0),
-                 plus_minus(t.static_total.in(inch_water), 2), plus_minus(t.speed.in(rpm), 0),
-                 plus_minus(t.shaft_power.in(horsepower), 2), plus_minus(t.input_power.in(watt), 0),
-                 plus_minus(t.line_current.in(ampere), 1),
-                 text(word(t.bound)) + (t.bound && t.caution ? ", " : "") + text(word(t.caution))});
-        }
-        to.add(taps);
-    }
-    add_air_of_calls(to, air);
-    if (!air.lacking.empty()) {
-        to.add(Paragraph{std::string(air.computed ? "More could be said with: "
-                                                  : "The airflow of each tap is not computed. It needs: ") +
-                         joined(air.lacking, ", ") + "."});
-    } else if (!air.computed) {
-        to.add(Paragraph{"No airflow is computed (" + text(word(air.method)) + ")."});
-    }
-    if (air.computed)
-        to.add(Paragraph{"Method: " + text(word(air.method)) + "." +
-                         (air.assumed.empty() ? "" : " Assumed: " + joined(air.assumed, ", ") + ".")});
-    for (const std::string& both : air.contradictions)
-        to.add(Warning{"NOTICE", "These readings cannot all be true: " + both + "."});
-    if (air.duct_first)
-        to.add(Warning{"CAUTION",
-                       "The measured static pressure is above the limit: the duct is the first repair."});
 }
 
 void add_sources(Document& to) {

@@ -9,6 +9,7 @@ void forget(FailedUnit& job, std::string_view key) {
     };
     drop("plate.family", job.plate.family);
     drop("plate.phase", job.plate.phase);
+    drop("plate.speed", job.plate.speed);
     drop("plate.capacitor", job.plate.capacitor);
     MeasuredReadings& m = job.measured;
     drop("measured.symptoms", m.symptoms);
@@ -27,6 +28,13 @@ void forget(FailedUnit& job, std::string_view key) {
     drop("measured.static_total", m.static_total);
     drop("measured.static_supply", m.static_supply);
     drop("measured.static_return", m.static_return);
+    drop("measured.rise_heat", m.rise_heat);
+    drop("equipment.heat_input", job.equipment.heat_input);
+    drop("equipment.heat_output", job.equipment.heat_output);
+    drop("equipment.efficiency", job.equipment.efficiency);
+    drop("equipment.supply", job.equipment.supply);
+    drop("controls.heat", job.controls.heat);
+    drop("controls.common_present", job.controls.common_present);
     drop("equipment.rise_low", job.equipment.rise_low);
     drop("equipment.rise_high", job.equipment.rise_high);
 }

@@ -110,6 +110,11 @@ JobKeys measured_keys() {
             {"rise", "supply less return air", "F", "48",
              "Temperature rise from return to supply, after ten minutes?"},
             read_rise),
+        row(measured, &F::rise_heat,
+            {"rise_heat", "what heated while the rise was read", "", "elements",
+             "Which heat ran while the temperature rise was read: burner, compressor, elements, or both of a "
+             "heat pump?"},
+            read_kind<RiseHeat>),
         row(measured, &F::bore,
             {"bore", "of the wheel or blade hub", "in (from 6 up: mm)", "1/2",
              "What is the bore of the wheel's or blade's hub?"},

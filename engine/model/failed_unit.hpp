@@ -104,6 +104,7 @@ struct MeasuredReadings {
     Reading<Pressure> filter_drop;
     Reading<Pressure> coil_drop;
     Reading<TemperatureRise> rise;
+    Reading<RiseHeat> rise_heat;     // what heated while the rise was read
     Reading<HeatRate> burner_input;  // by the clock at the gas meter
     Reading<Length> bore;            // of the wheel or blade hub
     Reading<Length> shaft_needed;    // motor face to the far end of the hub
@@ -131,6 +132,8 @@ struct EquipmentReadings {
     Reading<Current> minimum_circuit_ampacity;
     Reading<Current> maximum_overcurrent;
     Reading<Current> fan_amps;  // the fan's full-load current on the equipment plate
+    Reading<Current>
+        circuit_amps;  // what the least of breaker, wire and relay of this motor's circuit carries
     Reading<Current> compressor_amps;
     Reading<SupplySystem> supply;   // what feeds it: a figure, or a system as the trade writes it
     Reading<HeatRate> cooling;      // total; one ton is 12,000 Btu/h

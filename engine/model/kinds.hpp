@@ -215,6 +215,15 @@ constexpr auto words_of(HeatKind) {
         Word<HeatKind>{HeatKind::heat_pump, "heat pump"}, Word<HeatKind>{HeatKind::dual_fuel, "dual fuel"}};
 }
 
+/// What heated the air while its rise was read. Beside a compressor nobody can tell by the rise alone.
+enum class RiseHeat { burner, compressor, elements, compressor_and_elements };
+constexpr auto words_of(RiseHeat) {
+    return std::array{Word<RiseHeat>{RiseHeat::burner, "burner"},
+                      Word<RiseHeat>{RiseHeat::compressor, "compressor"},
+                      Word<RiseHeat>{RiseHeat::elements, "elements"},
+                      Word<RiseHeat>{RiseHeat::compressor_and_elements, "compressor and elements"}};
+}
+
 /// How much moisture cooling has to take out: sets cfm a ton.
 enum class Climate { humid, normal, dry };
 constexpr auto words_of(Climate) {

@@ -134,6 +134,7 @@ inline constexpr LimitOf<Temperature> ambient_outdoor{"ambient.outdoor"};
 
 // current
 inline constexpr LimitOf<double> current_over_plate{"current.over_plate"};
+inline constexpr LimitOf<double> current_over_old{"current.over_old"};
 inline constexpr LimitOf<double> current_circuit{"current.circuit"};
 inline constexpr LimitOf<Current> current_plate_rounding{"current.plate_rounding"};
 

@@ -54,6 +54,9 @@ inline constexpr auto limit_rows = [] {
         // current
         {"current.over_plate", 1.0, "of fan amps on the equipment plate", lower, "motor_ratings.amps",
          VoltagePoint::none, "nec-430.6-ex", "new full-load amps over the equipment plate's"},
+        {"current.over_old", 1.25, "of old plate amps", lower, "motor_ratings.amps", VoltagePoint::none,
+         "common-practice",
+         "more than this is not shown to fit before breaker, wire and relay of the circuit are read"},
         {"current.circuit", 1.25, "of largest motor", higher, "equipment.minimum_circuit_ampacity",
          VoltagePoint::none, "plate-ampacity", "minimum circuit ampacity takes the largest motor at this"},
         {"current.plate_rounding", 0.05, "A", lower, "equipment.minimum_circuit_ampacity", VoltagePoint::none,

@@ -23,6 +23,11 @@ FindingDraft& FindingDraft::limit(const Limits& limits, const LimitId& id, Value
     return *this;
 }
 
+FindingDraft& FindingDraft::own_limit(Value bound) {
+    finding_.limit = {std::move(bound), Origin::catalog};
+    return *this;
+}
+
 FindingDraft& FindingDraft::computed(Value value) {
     finding_.computed = {std::move(value), Origin::catalog};
     return *this;

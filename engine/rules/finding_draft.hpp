@@ -50,6 +50,8 @@ class FindingDraft {
 
     /// Names the row that decides; `worked_out` is the bound in the units of the two sides (207 V).
     FindingDraft& limit(const Limits& limits, const LimitId& id, Value worked_out);
+    /// A bound that the part states of itself: no row, and no value that it runs at.
+    FindingDraft& own_limit(Value bound);
     /// A number worked out on the way: a cube-law overload, a recomputed ampacity.
     FindingDraft& computed(Value value);
     FindingDraft& from(std::string_view source);

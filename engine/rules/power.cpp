@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "engine/airflow/duty.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -33,20 +34,60 @@ std::optional<Torque> strongest_tap(const Motor& motor) {
     return most;
 }
 
-// Torque, not power, sets the airflow: a larger motor will do when a tap holds the old duty torque.
-Finding judge_torque(const Query& q, const Part& part, FindingDraft say, bool larger) {
-    const auto was = q.facts.family.value;
+enum class Size { smaller, same, larger };
+
+Size size_of(const Query& q, Power was, Power now) {
+    const double low = q.limits.value(limit::power_low);
+    if (now / was < low - rounding) return Size::smaller;
+    return now / was > 1 / low + rounding ? Size::larger : Size::same;
+}
+
+Finding not_sure(FindingDraft say) {
+    return say.ask(Reason::duty_not_sure, {"measured.airflow", "measured.watts", "measured.speed"});
+}
+
+/// What the old motor was measured to give, against the new one's rating and its strongest tap. Over its whole spread it fits
+/// or it does not; what lies within the spread is measured better.
+Finding judge_by_duty(const Query& q, const Duty& duty, Power now, Torque most, Size size, FindingDraft say) {
+    const bool retrofit = q.facts.family.value != Family::constant_torque;
+    const Torque torque = duty.torque.value(), spread = duty.torque.plus_minus();
+    say.computed(torque);
+    if (most < torque - spread) return say.fails(Reason::no_tap_strong_enough);
+    if (most < torque * q.limits.value(limit::power_low)) return not_sure(say);
+    if (size == Size::smaller) {
+        if (!duty.shaft.known()) return not_sure(say);
+        const Power full = now * q.limits.value(limit::load_full);
+        if (duty.shaft.value() - duty.shaft.plus_minus() > full) return say.fails(Reason::too_small);
+        if (duty.shaft.value() + duty.shaft.plus_minus() > full) return not_sure(say);
+        if (retrofit) return say.caution(Reason::enough_for_the_duty);
+        return say.changes(Reason::enough_for_the_duty, {remedy(Cure::airflow_setup)}, true);
+    }
+    // A retrofit itself brings the airflow setup.
+    if (retrofit || size == Size::same) return say.fits(Reason::tap_for_the_measured_duty);
+    return say.changes(Reason::tap_for_the_measured_duty, {remedy(Cure::airflow_setup)});
+}
+
+// Torque, not power, sets the airflow: a larger motor will do when a tap holds the old duty torque. What was measured comes
+// before the plate, which says only what the old motor could have given.
+Finding judge_torque(const Query& q, const Part& part, Power now, Size size, FindingDraft say) {
+    const bool retrofit = q.facts.family.value != Family::constant_torque;
+    if (size == Size::same && !retrofit) return say.fits(Reason::same_power);
+    const std::optional<Duty> duty = measured_duty(q.job, q.facts, q.limits);
     const auto most = strongest_tap(*part.motor);
-    const bool retrofit = was != Family::constant_torque;
-    if (!larger && !retrofit) return say.fits(Reason::same_power);
-    if (!q.facts.torque) return say.ask(Reason::duty_torque_not_known, {"plate.speed"});
+    if (size == Size::smaller && !duty) return say.fails(Reason::too_small);
+    if (!duty && !q.facts.torque) return say.ask(Reason::duty_torque_not_known, {"plate.speed"});
     if (!most) return say.ask(Reason::part_does_not_say, {"taps.torque_ozft"});
-    const Torque duty = *q.facts.torque;
-    say.computed(duty);
-    if (*most < duty * q.limits.value(limit::power_low)) return say.fails(Reason::no_tap_strong_enough);
-    if (!larger) return say.fits(Reason::same_power);
-    if (retrofit)
-        return say.fits(Reason::larger_with_a_tap_for_it);  // the retrofit itself brings the airflow setup
+    if (duty && duty->largest) return judge_by_duty(q, *duty, now, *most, size, say);
+    // Read on a speed of which nobody knows whether it is the highest, the duty of another call may be greater: then
+    // only what would do for all of the plate's power passes.
+    if (size == Size::smaller || !q.facts.torque) return not_sure(say);
+    say.computed(*q.facts.torque);
+    if (*most < *q.facts.torque * q.limits.value(limit::power_low)) {
+        if (duty) return not_sure(say);
+        return say.fails(Reason::no_tap_strong_enough);
+    }
+    if (size == Size::same) return say.fits(Reason::same_power);
+    if (retrofit) return say.fits(Reason::larger_with_a_tap_for_it);
     return say.changes(Reason::larger_with_a_tap_for_it, {remedy(Cure::airflow_setup)});
 }
 
@@ -68,13 +109,12 @@ Finding judge(const Query& q, const Part& part) {
     if (part.module && (!was || !now)) return say.not_stated("plate.power");
     if (!was) return say.ask(Reason::power_not_stated, {"plate.power"});
     if (!now) return say.ask(Reason::part_does_not_say, {"motor_ratings.power_hp"});
-    const double low = q.limits.value(limit::power_low);
-    say.limit(q.limits, limit::power_low, *was * low);
-    if (*now / *was < low - rounding) return say.fails(Reason::too_small);
-    const bool larger = *now / *was > 1 / low + rounding;
+    say.limit(q.limits, limit::power_low, *was * q.limits.value(limit::power_low));
+    const Size size = size_of(q, *was, *now);
     if (part.motor && part.motor->family == Family::constant_torque)
-        return judge_torque(q, part, say, larger);
-    if (!larger) return say.fits(Reason::same_power);
+        return judge_torque(q, part, *now, size, say);
+    if (size == Size::smaller) return say.fails(Reason::too_small);
+    if (size == Size::same) return say.fits(Reason::same_power);
     say.limit(q.limits, limit::power_step_up, q.limits.value(limit::power_step_up));
     if (q.job.unit.load.said() == Load::draft_inducer) return say.from("inducer").fails(Reason::too_large);
     return judge_larger(q, part, *was, *now, say);
@@ -88,11 +128,13 @@ Rule power() {
             Weight::curable,
             {Reason::same_power, Reason::duty_torque_not_known, Reason::part_does_not_say,
              Reason::no_tap_strong_enough, Reason::larger_with_a_tap_for_it, Reason::too_large,
+             Reason::tap_for_the_measured_duty, Reason::enough_for_the_duty, Reason::duty_not_sure,
              Reason::one_step_up, Reason::not_concerned, Reason::specified_assembly, Reason::not_stated,
              Reason::power_not_stated, Reason::too_small},
             {"common-practice", "mg1-10.32", "inducer"},
-            {limit::power_low, limit::power_step_up},
-            {"plate.power", "plate.speed", "plate.family", "unit.load"},
+            {limit::power_low, limit::power_step_up, limit::load_full},
+            {"plate.power", "plate.speed", "plate.family", "unit.load", "measured.airflow", "measured.watts",
+             "measured.speed", "measured.amps"},
             {"motors.family", "motor_ratings.power_hp", "taps.torque_ozft"},
             {{"motor_ratings.power_hp"}, {"taps.torque_ozft", Concerns::constant_torque}},
             judge};

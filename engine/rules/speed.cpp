@@ -13,7 +13,8 @@ Finding judge_electronic(const Query& q, const Part& part) {
     const auto top = part.motor->speed_limit;
     const auto was = q.facts.speed.value;
     if (!top) return not_concerned(id);
-    FindingDraft say(id, "physics", wanted(q.facts.speed), offered(top));
+    FindingDraft say(id, "physics", wanted(q.facts.speed));
+    say.own_limit(*top);
     if (!was) return say.not_stated("plate.speed");
     if (*was > *top) return say.fails(Reason::above_its_speed_limit);
     return say.fits(Reason::within_its_speed_limit);

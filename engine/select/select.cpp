@@ -6,6 +6,9 @@
 
 #include "engine/airflow/contrary.hpp"
 #include "engine/facts/control_power.hpp"
+#include "engine/airflow/duct_point.hpp"
+#include "engine/ask/askable.hpp"
+#include "engine/fields/job_key.hpp"
 #include "engine/select/contest.hpp"
 
 #ifndef ENDBELL_VERSION
@@ -185,6 +188,24 @@ Ledger ledger_of(const Selection& s, const FailedUnit& job, const Books& books, 
     return price_options(job, s.facts, s.diagnosis, best, books, policy);
 }
 
+/// What the first parts wait for and no part knows an answer to (the amps of a circuit, a duty): asked all the same, or nobody
+/// would learn what stands in the way.
+std::vector<std::string> keys_without_answers(const MatchReport& report, const Query& query,
+                                              const Catalog& catalog) {
+    constexpr std::size_t first = 4;
+    std::vector<std::string> keys;
+    for (std::size_t i = 0; i < std::min(first, report.not_shown.size()); ++i) {
+        for (const Finding& f : candidate(query, catalog, report.not_shown[i].part_id).findings) {
+            const bool answered = std::any_of(f.asks.begin(), f.asks.end(), [](const std::string& key) {
+                return askable(key) != nullptr || job_key(key) == nullptr;
+            });
+            if (f.verdict == Verdict::not_shown && !answered)
+                keys.insert(keys.end(), f.asks.begin(), f.asks.end());
+        }
+    }
+    return keys;
+}
+
 /// What a person should answer first. Readings that show what failed come before those that show what fits.
 std::vector<std::string> keys_to_ask(const Selection& s, const Query& query, const Books& books) {
     std::vector<std::string> keys;
@@ -198,6 +219,7 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Query& query, con
         for (const MissingReading& m : s.diagnosis.missing) add(m.job_key);
     }
     for (const AskedReading& asked : what_to_ask(query, s.report, books.catalog)) add(asked.job_key);
+    for (const std::string& key : keys_without_answers(s.report, query, books.catalog)) add(key);
     for (const Option& o : s.options) {
         if (o.standing != Verdict::not_shown) continue;
         for (const std::string& key : o.wiring.lacking) add(key);
@@ -205,15 +227,12 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Query& query, con
     return keys;
 }
 
-/// Readings that cannot all be true are read again, whatever fits without them: nothing rests on them until then.
-std::vector<std::string> keys_to_read_again(const Query& query) {
-    std::vector<std::string> again;
-    for (const ContraryKeys& keys : contrary_air(query.job, query.facts, query.limits)) {
-        for (const std::string& key : keys) {
-            if (std::find(again.begin(), again.end(), key) == again.end()) again.push_back(key);
-        }
-    }
-    return again;
+/// Readings that cannot all be true are read again, whatever fits without them: nothing rests on them until then. A rise of
+/// which nobody said what made it says nothing, and that is asked too.
+std::vector<std::string> keys_first(const Selection& s, const Query& query) {
+    std::vector<std::string> first = keys_to_read_again(s.diagnosis);
+    if (rise_heat_open(query.job, query.facts.heat)) first.emplace_back("measured.rise_heat");
+    return first;
 }
 
 }  // namespace
@@ -261,7 +280,7 @@ void annotate(Option& option, const FailedUnit& job, const Facts& facts, const L
 }
 
 void annotate(Selection& s, std::size_t option, const FailedUnit& job, const Limits& limits) {
-    annotate(s.options[option], job, s.facts, limits);
+    annotate(s.options[option], s.job(job), s.facts, limits);
     const bool picked = s.pick && static_cast<std::size_t>(*s.pick) == option;
     if (!picked || s.options[option].standing <= Verdict::fits_with_changes) return;
     s.pick.reset();
@@ -274,13 +293,16 @@ Selection select_part(const FailedUnit& job, const Books& books, const Policy& p
     return select_part(job, books, KitShelf(books, policy), scope);
 }
 
-Selection select_part(const FailedUnit& job, const Books& books, const KitShelf& shelf,
+Selection select_part(const FailedUnit& stated, const Books& books, const KitShelf& shelf,
                       const SelectionScope& scope) {
     const Policy& policy = shelf.policy();
     Selection s;
-    s.stamp = stamp_of(job, books.catalog);
-    s.facts = facts_of(job, books.limits);
-    s.diagnosis = diagnose(job, s.facts, books.limits);
+    s.stamp = stamp_of(stated, books.catalog);
+    s.facts = facts_of(stated, books.limits);
+    s.diagnosis = diagnose(stated, s.facts, books.limits);
+    s.settled = settled(stated, s.facts, books.limits);
+    if (s.settled) s.facts = facts_of(*s.settled, books.limits);
+    const FailedUnit& job = s.job(stated);
     const Query query{job, s.facts, s.diagnosis, books.limits};
     Matched matched = match_parts(query, books, scope.reasons ? Keep{} : Keep{0, 0, 0, false});
     s.report = std::move(matched.report);
@@ -292,7 +314,7 @@ Selection select_part(const FailedUnit& job, const Books& books, const KitShelf&
         s.picks = named_picks(s, policy);
     }
     if (!scope.reasons) return s;
-    s.questions = keys_to_read_again(query);
+    s.questions = keys_first(s, query);
     if (s.outcome == Outcome::undecided) {
         for (const std::string& key : keys_to_ask(s, query, books)) {
             if (std::find(s.questions.begin(), s.questions.end(), key) == s.questions.end())

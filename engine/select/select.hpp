@@ -48,7 +48,10 @@ struct NamedPicks {
 };
 
 struct Selection {
-    Facts facts;
+    Facts facts;  // of the job that the answer rests on
+    std::optional<FailedUnit>
+        settled;  // the job without readings that cannot all be true; none: as it was stated
+    const FailedUnit& job(const FailedUnit& stated) const { return settled ? *settled : stated; }
     Diagnosis diagnosis;
     MatchReport report;
     std::vector<Option> options;  // ranked: standing, installed total, lead time, added parts, id
@@ -69,7 +72,7 @@ struct Selection {
 };
 
 /// The rule set's version: bumped whenever a rule, a limit or a source changes what an answer comes to.
-inline constexpr std::string_view rule_set = "2";
+inline constexpr std::string_view rule_set = "3";
 
 std::string stamp_of(const FailedUnit& job, const Catalog& catalog);
 

@@ -62,12 +62,25 @@ Json open_field(const OpenField& field) {
             {"readings", field.readings}};
 }
 
+Json read_again(const Diagnosis& d) {
+    return list(keys_to_read_again(d), [](const std::string& key) {
+        return Json{{"key", key}, {"question", question_for(key)}};
+    });
+}
+
+/// What cannot all be true, and what is read again for it.
+void add_contradictions(Json& out, const Diagnosis& d) {
+    out["contradictions"] = d.contradictions;
+    out["read_again"] = read_again(d);
+}
+
 /// What a selection says beside its options, in the order in which a person asks.
 void add_outcome(Json& out, const FailedUnit& job, const Selection& s) {
     out["outcome"] = word(s.outcome);
     out["exit_code"] = static_cast<int>(s.outcome);
     out["job"] = job.unit.name ? Json(*job.unit.name) : Json(nullptr);
     out["diagnosis"] = json::diagnosis(s.diagnosis);
+    add_contradictions(out, s.diagnosis);
 }
 
 /// Why the other parts fall, what stops or bars some, and what is asked.
@@ -137,9 +150,11 @@ std::string json_selection(std::string_view command, const FailedUnit& job, cons
     return written(out);
 }
 
-std::string json_candidate(std::string_view command, const Candidate& c, const std::string& stamp) {
+std::string json_candidate(std::string_view command, const Candidate& c, const Diagnosis& d,
+                           const std::string& stamp) {
     Json out = envelope(command, stamp);
     out["exit_code"] = 0;
+    add_contradictions(out, d);
     out["candidate"] = json::candidate(c);
     return written(out);
 }
@@ -148,6 +163,7 @@ std::string json_diagnosis(std::string_view command, const Diagnosis& d, const s
                            int exit_code, const std::string& stamp) {
     Json out = envelope(command, stamp);
     out["exit_code"] = exit_code;
+    out["read_again"] = read_again(d);
     out["diagnosis"] = json::diagnosis(d);
     out["open"] = list(open, open_field);
     return written(out);
@@ -157,6 +173,7 @@ std::string json_option(std::string_view command, const FailedUnit& job, const S
                         int exit_code) {
     Json out = envelope(command, s.stamp);
     out["exit_code"] = exit_code;
+    add_contradictions(out, s.diagnosis);
     out["option"] = json::option(o);
     out["start_up"] = start_up(job, o);
     return written(out);

@@ -17,7 +17,8 @@ inline constexpr int json_format = 1;
 /// `open`: what the job says and can be read in more than one way.
 std::string json_selection(std::string_view command, const FailedUnit& job, const Selection& selection,
                            const std::vector<OpenField>& open, int top);
-std::string json_candidate(std::string_view command, const Candidate& candidate, const std::string& stamp);
+std::string json_candidate(std::string_view command, const Candidate& candidate, const Diagnosis& diagnosis,
+                           const std::string& stamp);
 std::string json_diagnosis(std::string_view command, const Diagnosis& diagnosis,
                            const std::vector<OpenField>& open, int exit_code, const std::string& stamp);
 std::string json_option(std::string_view command, const FailedUnit& job, const Selection& selection,

@@ -24,7 +24,8 @@ Json duct_point(const DuctPoint& point) {
             {"rpm", estimate(point.speed.in(rpm))},
             {"torque_oz_ft", estimate(point.torque.in(ounce_foot))},
             {"airflow_from", word(point.airflow_from)},
-            {"torque_from", word(point.torque_from)}};
+            {"torque_from", word(point.torque_from)},
+            {"torque_with", word(point.torque_with)}};
 }
 
 /// Each output of heat that is possible, with its window and its rise.

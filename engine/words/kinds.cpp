@@ -88,6 +88,7 @@ template Read<Relation> read_kind<Relation>(const Folded&);
 template Read<Cure> read_kind<Cure>(const Folded&);
 template Read<ControlSource> read_kind<ControlSource>(const Folded&);
 template Read<HeatKind> read_kind<HeatKind>(const Folded&);
+template Read<RiseHeat> read_kind<RiseHeat>(const Folded&);
 template Read<ReversingValve> read_kind<ReversingValve>(const Folded&);
 template Read<DehumidifyLogic> read_kind<DehumidifyLogic>(const Folded&);
 template Read<SpeedLead> read_kind<SpeedLead>(const Folded&);

@@ -32,6 +32,7 @@ extern template Read<Relation> read_kind<Relation>(const Folded&);
 extern template Read<Cure> read_kind<Cure>(const Folded&);
 extern template Read<ControlSource> read_kind<ControlSource>(const Folded&);
 extern template Read<HeatKind> read_kind<HeatKind>(const Folded&);
+extern template Read<RiseHeat> read_kind<RiseHeat>(const Folded&);
 extern template Read<ReversingValve> read_kind<ReversingValve>(const Folded&);
 extern template Read<DehumidifyLogic> read_kind<DehumidifyLogic>(const Folded&);
 extern template Read<SpeedLead> read_kind<SpeedLead>(const Folded&);

@@ -64,6 +64,20 @@ inline const std::vector<OpenSpelling>& open_spellings<HeatKind>() {
 }
 
 template <>
+inline SpellingList<RiseHeat> spellings<RiseHeat>() {
+    using enum RiseHeat;
+    return {{"gas", burner},
+            {"oil", burner},
+            {"furnace", burner},
+            {"heat pump", compressor},
+            {"elements alone", elements},
+            {"electric heat", elements},
+            {"strips", elements},
+            {"emergency heat", elements},
+            {"both", compressor_and_elements}};
+}
+
+template <>
 inline SpellingList<ReversingValve> spellings<ReversingValve>() {
     using enum ReversingValve;
     return {{"in cooling", in_cooling},

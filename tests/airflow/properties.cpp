@@ -206,8 +206,8 @@ BOOST_AUTO_TEST_CASE(any_job_and_any_part_give_a_sound_plan) {
             }
         }
     }
-    BOOST_TEST(computed > 1000);  // the dice do reach the model
-    BOOST_TEST(met > 1000);
+    BOOST_TEST(computed > 850);  // the dice do reach the model
+    BOOST_TEST(met > 800);
 }
 
 BOOST_AUTO_TEST_CASE(more_torque_never_moves_less_air_and_a_tighter_duct_never_more) {

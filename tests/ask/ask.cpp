@@ -1,4 +1,5 @@
 #include "engine/ask/ask.hpp"
+#include "engine/fields/job_key.hpp"
 
 #include <algorithm>
 
@@ -112,6 +113,14 @@ BOOST_AUTO_TEST_CASE(the_readings_of_a_proof_are_all_asked) {
 }
 
 // Every job key that a rule can ask for is one that somebody has told how to ask.
+namespace {
+/// No part knows an answer to it: it is asked after the others, in the words of its key.
+bool told(std::string_view key) {
+    const JobKey* found = job_key(key);
+    return found != nullptr && !found->asked_as.empty();
+}
+}  // namespace
+
 BOOST_AUTO_TEST_CASE(every_question_of_a_rule_can_be_asked) {
     Dice dice(9);
     for (int i = 0; i < 20'000; ++i) {
@@ -123,7 +132,7 @@ BOOST_AUTO_TEST_CASE(every_question_of_a_rule_can_be_asked) {
                 const bool column = key.rfind("motors.", 0) == 0 || key.rfind("motor_ratings.", 0) == 0 ||
                                     key.rfind("taps.", 0) == 0 || key.rfind("modules.", 0) == 0;
                 BOOST_TEST_CONTEXT(f.rule << ' ' << key) {
-                    BOOST_TEST((column || askable(key) != nullptr));
+                    BOOST_TEST((column || askable(key) != nullptr || told(key)));
                 }
             }
         }

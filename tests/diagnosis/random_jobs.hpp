@@ -60,6 +60,7 @@ class Maker {
         if (seldom()) m.capacitor_amps = known(ampere(pick(std::array{0.7, 1.0})));
         if (seldom()) m.static_supply = known(inch_water(pick(std::array{-0.2, 0.4})));
         if (seldom()) m.static_return = known(inch_water(pick(std::array{0.2, -0.2, -0.5})));
+        if (seldom()) job.controls.heat = known(HeatKind::heat_pump);
         if (seldom()) m.rise = known(fahrenheit_degree(pick(std::array{30.0, 50.0, 80.0})));
         if (often()) equipment.rise_low = known(fahrenheit_degree(35));
         if (often()) equipment.rise_high = known(fahrenheit_degree(65));

@@ -457,10 +457,16 @@ Verdict power(const Pair& p) {
 
 Verdict full_load_current(const Pair& p) {
     const auto* plate = told(p.job.equipment.fan_amps);
-    if (p.mod || !plate) return yes;
+    const auto* circuit = told(p.job.equipment.circuit_amps);
+    const auto* old = told(p.job.plate.current);
+    if (p.mod || (!plate && !circuit && !old)) return yes;
     const auto r = chosen(p);
     if (!r || !r->amps) return open;
-    return r->amps->in(ampere) > plate->in(ampere) + hair ? no : yes;
+    const double now = r->amps->in(ampere);
+    if (plate && now > plate->in(ampere) + hair) return no;
+    if (circuit) return now * 1.25 > circuit->in(ampere) + hair ? no : yes;
+    if (plate) return yes;
+    return now > 1.25 * old->in(ampere) + hair ? open : yes;
 }
 
 Verdict circuit_ampacity(const Pair& p) {

@@ -190,6 +190,10 @@ const std::vector<Spoil>& job_spoils() {
             put(w.job.equipment.fan_amps, {ampere(4), ampere(6), ampere(6.5)}, d);
         },
         [](World& w, Dice& d) {
+            put(w.job.plate.current, {ampere(1), ampere(4.8), ampere(6)}, d);
+            put(w.job.equipment.circuit_amps, {ampere(2), ampere(7.5), ampere(15)}, d);
+        },
+        [](World& w, Dice& d) {
             put(w.job.equipment.minimum_circuit_ampacity, {ampere(23.8), ampere(28.4)}, d);
         },
         [](World& w, Dice& d) {

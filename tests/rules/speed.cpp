@@ -44,6 +44,8 @@ BOOST_AUTO_TEST_CASE(an_electronic_motor_minds_only_its_speed_limit) {
     SAYS(w("speed"), Verdict::fits, "not concerned");
     w.motor().speed_limit = rpm(1050);
     SAYS(w("speed"), Verdict::fits, "within its speed limit");
+    BOOST_TEST(!w("speed").offered.known());  // a ceiling is not what it turns at
+    BOOST_TEST(std::get<Speed>(w("speed").limit.value).in(rpm) == 1050);
     w.motor().speed_limit = rpm(1000);
     SAYS(w("speed"), Verdict::does_not_fit, "above its speed limit");
     w.job.plate.speed = {};

@@ -80,6 +80,7 @@ BOOST_AUTO_TEST_CASE(every_word_of_every_enumeration_reads_back) {
     all_words_read_back<Cure>();
     all_words_read_back<ControlSource>();
     all_words_read_back<HeatKind>();
+    all_words_read_back<RiseHeat>();
     all_words_read_back<ReversingValve>();
     all_words_read_back<DehumidifyLogic>();
     all_words_read_back<Call>();
