@@ -10,8 +10,8 @@
 #include "engine/airflow/prediction.hpp"
 #include "engine/airflow/serve_calls.hpp"
 #include "engine/airflow/speed_leads.hpp"
-#include "engine/base/text.hpp"
 #include "engine/airflow/trade_offs.hpp"
+#include "engine/base/text.hpp"
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline airflow {

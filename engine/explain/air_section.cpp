@@ -31,7 +31,8 @@ void add_duty(Document& to, const DuctPoint& point) {
     const bool guess = point.torque_from == TorqueSource::plate_power;
     to.add(Paragraph{"Old motor's duty: " + with_spread(point.torque.in(ounce_foot), 1) + " oz-ft" +
                      (point.speed.known() ? " at " + with_spread(point.speed.in(rpm), 0) + " rpm" : "") +
-                     ", by " + std::string(word(*point.torque_from)) + (guess ? ": nothing measured tells it" : "") +
+                     ", by " + std::string(word(*point.torque_from)) +
+                     (guess ? ": nothing measured tells it" : "") +
                      (point.torque_with ? " and " + std::string(word(*point.torque_with)) : "") + "."});
 }
 
@@ -197,7 +198,8 @@ void add_air(Document& to, const AirPlan& air) {
                  with_spread(t.static_total.in(inch_water), 2), with_spread(t.speed.in(rpm), 0),
                  with_spread(t.shaft_power.in(horsepower), 2), with_spread(t.input_power.in(watt), 0),
                  with_spread(t.line_current.in(ampere), 1),
-                 std::string(word(t.bound)) + (t.bound && t.caution ? ", " : "") + std::string(word(t.caution))});
+                 std::string(word(t.bound)) + (t.bound && t.caution ? ", " : "") +
+                     std::string(word(t.caution))});
         }
         to.add(taps);
     }

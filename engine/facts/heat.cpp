@@ -64,7 +64,7 @@ void find_fuel(const FailedUnit& job, const Limits& limits, Heat& heat) {
     };
     if (heat.fuel_output) heat.fuel_heat = cases(*heat.fuel_output);
     if (low) heat.low_fuel_heat = cases(*low);
-    if (share && heat.fuel_output) heat.fuel_asks = {"measured.burner_input"};
+    if (share && (heat.fuel_output || low)) heat.fuel_asks = {"measured.burner_input"};
     if (input) heat.fuel_asks.emplace_back("equipment.efficiency");
 }
 

@@ -67,7 +67,8 @@ std::vector<JobField> derived_fields() {
             {"measured.winding_to_shell", take_diagnosis},
             {"measured.spins_free", take_diagnosis},
             {"equipment.supply", take_supply},
-            {"controls.heat", take_burner}};
+            {"controls.heat", take_burner},
+            {"controls.output_volts", take_fact<&Facts::output>}};
 }
 
 /// Every key that some rule names.

@@ -5,9 +5,9 @@
 #include <utility>
 
 #include "engine/airflow/contrary.hpp"
-#include "engine/facts/control_power.hpp"
 #include "engine/airflow/duct_point.hpp"
 #include "engine/ask/askable.hpp"
+#include "engine/facts/control_power.hpp"
 #include "engine/fields/job_key.hpp"
 #include "engine/select/contest.hpp"
 

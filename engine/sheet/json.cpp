@@ -91,6 +91,7 @@ void add_rest(Json& out, const Selection& s, const std::vector<OpenField>& open)
             {"rule", t.rule}, {"reason", word(t.reason)}, {"parts", t.parts}, {"parts_only", t.parts_only}};
     });
     out["barred_by_policy"] = s.barred;
+    out["stopped"] = list(s.stopped, json::option);
     out["stopped_in_all"] = s.stopped_in_all;
     out["ways_out"] = list(s.relaxations, [](const Relaxation& relaxation) {
         return Json{{"rule", relaxation.rule},
@@ -146,7 +147,6 @@ std::string json_selection(std::string_view command, const FailedUnit& job, cons
     out["not_shown"] = not_shown;
     out["counts"] = counts(s);
     add_rest(out, s, open);
-    out["stopped"] = list(s.stopped, json::option);
     return written(out);
 }
 

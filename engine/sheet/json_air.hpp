@@ -4,6 +4,7 @@
 
 namespace endbell::inline sheet::json {
 
+/// Every figure of it that the text prints.
 Json air(const AirPlan& plan);
 
 }  // namespace endbell::inline sheet::json
