@@ -10,7 +10,6 @@ namespace endbell::inline airflow {
 struct AirNeeds {
     std::vector<CallAir> calls;               // in the order of Call; no tap chosen yet
     std::vector<std::string> assumed;         // job keys
-    std::vector<std::string> contradictions;  // job keys that cannot both be true
     HeatFactor heat_factor;                   // at this altitude and return air
     double density_ratio = 1;
 };

@@ -178,7 +178,6 @@ AirPlan plan_by_readings(const FailedUnit& job, const Facts& facts, const Part& 
                                                                        : UnmetReason::not_measured;
         }
     }
-    add(plan.contradictions, planner.needs.contradictions);
     if (plan.computed) add(plan.assumed, std::string(word(Assumption::duct_curve)));
     weigh_choices(plan, job, facts, limits);
     return plan;

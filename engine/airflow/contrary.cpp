@@ -64,6 +64,18 @@ ContraryKeys rise_range(const Readings& read) {
     return {"equipment.rise_low", "equipment.rise_high"};
 }
 
+/// More air than the least rise lets through, whatever of two outputs the burner has.
+ContraryKeys least_air_over_rise(const Readings& read) {
+    const EquipmentReadings& plate = read.job.equipment;
+    const Heat& heat = read.facts.heat;
+    if (!plate.heat_least_air || !plate.rise_low || *plate.rise_low <= fahrenheit_degree(0)) return {};
+    if (!heat.burner.is(true) || heat.fuel_heat.empty()) return {};
+    const AirNeeds needs = air_needs(read.job, read.facts, read.limits);
+    const Airflow most = airflow_for(heat.fuel_heat.front().heat, *plate.rise_low, needs.heat_factor);
+    if (here(*plate.heat_least_air, needs) <= most) return {};
+    return {"equipment.heat_least_air", "equipment.rise_low"};
+}
+
 /// An induction motor stays below its synchronous speed.
 ContraryKeys speed_over_synchronous(const Readings& read) {
     const std::optional<SlipLine> line = old_slip_line(read.facts);
@@ -168,6 +180,7 @@ constexpr std::array rows{Row(statics),
                           Row(watts_over_volt_amperes),
                           Row(heat_from_nowhere),
                           Row(rise_range),
+                          Row(least_air_over_rise),
                           Row(speed_over_synchronous),
                           Row(air_over_watts),
                           Row(rise_against_airflow),

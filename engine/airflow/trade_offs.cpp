@@ -61,7 +61,9 @@ void weigh_zone(CallAir& call, const FailedUnit& job, const Limits& limits, Airf
     const Pressure plate = plate_static(job, limits);
     call.zone_static = plate * (more * more);
     const Reading<Pressure>& coil = job.equipment.coil_limit;
-    if (*call.zone_static > (coil ? *coil : plate)) call.cautions.push_back(CallCaution::zone_static);
+    if (*call.zone_static <= (coil ? *coil : plate)) return;
+    call.cautions.push_back(CallCaution::zone_static);
+    call.assured = false;  // with that zone alone the equipment is over its limit
 }
 
 bool return_is_small(const FailedUnit& job, const Limits& limits, Airflow airflow) {

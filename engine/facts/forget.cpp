@@ -30,6 +30,7 @@ void forget(FailedUnit& job, std::string_view key) {
     drop("measured.static_return", m.static_return);
     drop("measured.rise_heat", m.rise_heat);
     drop("equipment.heat_input", job.equipment.heat_input);
+    drop("equipment.heat_least_air", job.equipment.heat_least_air);
     drop("equipment.heat_output", job.equipment.heat_output);
     drop("equipment.efficiency", job.equipment.efficiency);
     drop("equipment.supply", job.equipment.supply);

@@ -58,6 +58,7 @@ TABLE = [
     ("volts to a common that is not there", {"controls.common_present": "no", M + "control_volts": "25"},
      [M + "control_volts", "controls.common_present"]),
     ("an output that is not the input's share", {E + "efficiency": "0.95"}, [E + "heat_output", E + "heat_input", E + "efficiency"]),
+    ("a least air over what the least rise lets through", {E + "heat_least_air": "3000"}, [E + "heat_least_air", E + "rise_low"]),
     ("a compressor's rise in a gas furnace", {M + "rise_heat": "compressor"}, [M + "rise_heat", "controls.heat"]),
     ("a burner's rise in a heat pump", {**HEAT_PUMP, M + "rise_heat": "burner"}, [M + "rise_heat", "controls.heat"]),
     ("elements' rise that wants twice the air", {**HEAT_PUMP, M + "rise_heat": "elements", M + "rise": "10"},
