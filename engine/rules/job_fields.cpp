@@ -4,6 +4,8 @@
 #include <array>
 #include <set>
 
+#include "engine/airflow/duty.hpp"
+#include "engine/airflow/machine.hpp"
 #include "engine/base/ensure.hpp"
 #include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
@@ -43,6 +45,19 @@ void take_diagnosis(const Query& q, std::string& to) {
     for (const MissingReading& missing : q.diagnosis.missing) bytes::append_value(to, missing.job_key);
 }
 
+/// What the old motor was measured to give, whatever readings and windows it comes from, and what thin air leaves of a rating.
+void take_duty(const Query& q, std::string& to) {
+    const std::optional<Duty> duty = measured_duty(q.job, q.facts, q.limits);
+    bytes::append(to, motor_share(q.job, q.limits));
+    to.push_back(!duty ? '\0' : duty->largest ? '\2' : '\1');
+    if (!duty) return;
+    for (const EstimatedNumber& number : {duty->torque.in(pound_foot), duty->shaft.in(horsepower)}) {
+        to.push_back(number.known ? '\1' : '\0');
+        bytes::append(to, number.value);
+        bytes::append(to, number.plus_minus);
+    }
+}
+
 /// Which of several ratings is in use: see facts/rating.hpp.
 constexpr std::array rating_keys{"equipment.supply",   "measured.line_volts", "plate.volts",
                                  "unit.plate_trusted", "plate.power",         "plate.speed"};
@@ -62,6 +77,7 @@ std::vector<JobField> derived_fields() {
             {"plate.capacitor", take_fact<&Facts::capacitor>},
             {"plate.signal", take_fact<&Facts::signal>},
             {"measured.line_volts", take_supply},
+            {"measured.watts", take_duty},
             // The three readings of the two-piece test decide through the diagnosis.
             {"measured.windings", take_diagnosis},
             {"measured.winding_to_shell", take_diagnosis},

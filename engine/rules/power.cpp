@@ -2,6 +2,7 @@
 #include <array>
 
 #include "engine/airflow/duty.hpp"
+#include "engine/airflow/machine.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -56,7 +57,7 @@ Finding judge_by_duty(const Query& q, const Duty& duty, Power now, Torque most, 
     if (most < torque * q.limits.value(limit::power_low)) return not_sure(say);
     if (size == Size::smaller) {
         if (!duty.shaft.known()) return not_sure(say);
-        const Power full = now * q.limits.value(limit::load_full);
+        const Power full = now * (q.limits.value(limit::load_full) * motor_share(q.job, q.limits));
         if (duty.shaft.value() - duty.shaft.plus_minus() > full) return say.fails(Reason::too_small);
         if (duty.shaft.value() + duty.shaft.plus_minus() > full) return not_sure(say);
         if (retrofit) return say.caution(Reason::enough_for_the_duty);
@@ -123,21 +124,22 @@ Finding judge(const Query& q, const Part& part) {
 }  // namespace
 
 Rule power() {
-    return {id,
-            claim,
-            Weight::curable,
-            {Reason::same_power, Reason::duty_torque_not_known, Reason::part_does_not_say,
-             Reason::no_tap_strong_enough, Reason::larger_with_a_tap_for_it, Reason::too_large,
-             Reason::tap_for_the_measured_duty, Reason::enough_for_the_duty, Reason::duty_not_sure,
-             Reason::one_step_up, Reason::not_concerned, Reason::specified_assembly, Reason::not_stated,
-             Reason::power_not_stated, Reason::too_small},
-            {"common-practice", "mg1-10.32", "inducer"},
-            {limit::power_low, limit::power_step_up, limit::load_full},
-            {"plate.power", "plate.speed", "plate.family", "unit.load", "measured.airflow", "measured.watts",
-             "measured.speed", "measured.amps"},
-            {"motors.family", "motor_ratings.power_hp", "taps.torque_ozft"},
-            {{"motor_ratings.power_hp"}, {"taps.torque_ozft", Concerns::constant_torque}},
-            judge};
+    return {
+        id,
+        claim,
+        Weight::curable,
+        {Reason::same_power, Reason::duty_torque_not_known, Reason::part_does_not_say,
+         Reason::no_tap_strong_enough, Reason::larger_with_a_tap_for_it, Reason::too_large,
+         Reason::tap_for_the_measured_duty, Reason::enough_for_the_duty, Reason::duty_not_sure,
+         Reason::one_step_up, Reason::not_concerned, Reason::specified_assembly, Reason::not_stated,
+         Reason::power_not_stated, Reason::too_small},
+        {"common-practice", "mg1-10.32", "inducer"},
+        {limit::power_low, limit::power_step_up, limit::load_full, limit::motor_from, limit::altitude_motor},
+        {"plate.power", "plate.speed", "plate.family", "unit.load", "measured.airflow", "measured.watts",
+         "measured.speed", "measured.amps", "equipment.altitude"},
+        {"motors.family", "motor_ratings.power_hp", "taps.torque_ozft"},
+        {{"motor_ratings.power_hp"}, {"taps.torque_ozft", Concerns::constant_torque}},
+        judge};
 }
 
 }  // namespace endbell::inline rules::rule

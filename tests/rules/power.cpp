@@ -1,3 +1,4 @@
+#include "engine/rules/job_fields.hpp"
 #include "tests/rules/world.hpp"
 
 namespace endbell::rule_tests {
@@ -119,6 +120,37 @@ BOOST_AUTO_TEST_CASE(a_smaller_motor_passes_by_a_measured_duty_alone) {
     w.job.measured.watts = {};
     w.job.measured.speed = {};
     SAYS(w("power"), Verdict::does_not_fit, "too small");
+}
+
+// 0.0185 of a rating are lost for each 1,000 ft above 3,300: 0.9316 x 0.375 hp = 0.3493 hp lie within 0.2817 to 0.3603.
+BOOST_AUTO_TEST_CASE(thin_air_leaves_a_smaller_motor_less_of_its_rating) {
+    World w = measured_retrofit(0.375, 30);
+    w.job.equipment.altitude = known(foot(3300));
+    SAYS(w("power"), Verdict::fits, "enough for the duty");
+    w.job.equipment.altitude = known(foot(7000));
+    SAYS(w("power"), Verdict::not_shown, "duty not sure");
+}
+
+// An answer that is kept for jobs alike holds the duty, and with it all that the duty comes from.
+BOOST_AUTO_TEST_CASE(jobs_of_another_duty_are_not_alike) {
+    const auto world = [](double tons) {
+        World w = measured_retrofit(0.375, 30);
+        w.job.measured.airflow = known(cfm(1000));
+        w.job.equipment.cooling = known(ton_cooling(tons));
+        w.job.controls.heat = known(HeatKind::none);
+        return w;
+    };
+    const auto bytes = [](const World& w) {
+        const JobBytes all(Query{w.job, facts_of(w.job, w.limits), w.diagnosis, w.limits});
+        std::size_t power = 0;
+        while (all_rules()[power].id != std::string_view("power")) ++power;
+        return all.of_rule(power);
+    };
+    // 2 tons ask for 800 cfm, (0.8)^3 of the work; 4 tons for 1,600.
+    SAYS(world(2)("power"), Verdict::fits, "enough for the duty");
+    SAYS(world(4)("power"), Verdict::does_not_fit, "no tap strong enough");
+    BOOST_TEST(bytes(world(2)) != bytes(world(4)));
+    BOOST_TEST(bytes(world(2)) == bytes(world(2)));
 }
 
 // Read on a lower speed, the duty of another call may be greater.
