@@ -8,9 +8,9 @@
 namespace endbell::inline airflow {
 
 struct AirNeeds {
-    std::vector<CallAir> calls;               // in the order of Call; no tap chosen yet
-    std::vector<std::string> assumed;         // job keys
-    HeatFactor heat_factor;                   // at this altitude and return air
+    std::vector<CallAir> calls;        // in the order of Call; no tap chosen yet
+    std::vector<std::string> assumed;  // job keys
+    HeatFactor heat_factor;            // at this altitude and return air
     double density_ratio = 1;
 };
 
