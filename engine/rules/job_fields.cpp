@@ -5,7 +5,6 @@
 #include <set>
 
 #include "engine/airflow/duty.hpp"
-#include "engine/airflow/machine.hpp"
 #include "engine/base/ensure.hpp"
 #include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
@@ -45,10 +44,9 @@ void take_diagnosis(const Query& q, std::string& to) {
     for (const MissingReading& missing : q.diagnosis.missing) bytes::append_value(to, missing.job_key);
 }
 
-/// What the old motor was measured to give, whatever readings and windows it comes from, and what thin air leaves of a rating.
+/// What the old motor was measured to give, whatever readings and windows it comes from.
 void take_duty(const Query& q, std::string& to) {
     const std::optional<Duty> duty = measured_duty(q.job, q.facts, q.limits);
-    bytes::append(to, motor_share(q.job, q.limits));
     to.push_back(!duty ? '\0' : duty->largest ? '\2' : '\1');
     if (!duty) return;
     for (const EstimatedNumber& number : {duty->torque.in(pound_foot), duty->shaft.in(horsepower)}) {
