@@ -88,7 +88,7 @@ int run_wire(const Arguments& typed) {
     const Outcome refused = option->wiring.lacking.empty() ? Outcome::nothing_fits : Outcome::undecided;
     const int code = option->wiring.possible ? done : static_cast<int>(refused);
     if (typed.json) {
-        print(json_option("wire", session.job, selection, *option, code));
+        print(json_option("wire", selection.job(session.job), selection, *option, code));
     } else {
         print(wiring_document(selection.job(session.job), selection, *option), typed);
     }
