@@ -4,6 +4,7 @@
 #include "engine/airflow/assumptions.hpp"
 #include "engine/airflow/old_torque.hpp"
 #include "engine/airflow/spread.hpp"
+#include "engine/model/limit.hpp"
 
 namespace endbell::inline airflow {
 
@@ -139,6 +140,11 @@ Estimate<Pressure> measured_static(const FailedUnit& job) {
     }
     if (!(total > Pressure())) return {};
     return estimate_within(total, assumed::static_reading);
+}
+
+Pressure allowed_static(const FailedUnit& job, const Limits& limits) {
+    const Reading<Pressure>& plate = job.equipment.static_limit;
+    return plate ? *plate : limits.value(limit::static_plate_default);
 }
 
 FoundPoint find_point(const FailedUnit& job, const Facts& facts, const AirNeeds& needs,

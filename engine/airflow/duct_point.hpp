@@ -36,4 +36,7 @@ bool rise_heat_open(const FailedUnit& job, const Heat& heat);
 /// Measured total, or supply less return (the return side reads negative); unknown unless above 0.
 Estimate<Pressure> measured_static(const FailedUnit& job);
 
+/// The external static that the equipment's plate allows, else limit static.plate_default.
+Pressure allowed_static(const FailedUnit& job, const Limits& limits);
+
 }  // namespace endbell::inline airflow

@@ -5,6 +5,7 @@
 
 #include "engine/airflow/air.hpp"
 #include "engine/airflow/assumptions.hpp"
+#include "engine/airflow/duct_point.hpp"
 #include "engine/airflow/speed_leads.hpp"
 #include "engine/airflow/spread.hpp"
 #include "engine/model/limit.hpp"
@@ -36,15 +37,12 @@ void explain_unmet(CallAir& call, const AirPlan& plan, const std::vector<TapFlow
 
 /// A met call may still be worth a word.
 void caution(CallAir& call, const TapAir& air, const FailedUnit& job, const Limits& limits) {
-    const EquipmentReadings& equipment = job.equipment;
     const double off = std::abs(air.airflow.value() / call.target - 1);
     if (call.basis == WindowBasis::cfm_per_ton && off > limits.value(limit::airflow_match)) {
         call.cautions.push_back(off > limits.value(limit::airflow_warn) ? CallCaution::far_off_target
                                                                         : CallCaution::off_target);
     }
-    const Pressure most =
-        equipment.static_limit ? *equipment.static_limit : limits.value(limit::static_plate_default);
-    if (air.static_total.known() && air.static_total.value() > most)
+    if (air.static_total.known() && air.static_total.value() > allowed_static(job, limits))
         call.cautions.push_back(CallCaution::static_over_plate);
     if (call.basis == WindowBasis::temperature_rise && call.expected_rise.known() && call.rise_high) {
         if (*call.rise_high - call.expected_rise.value() < limits.value(limit::rise_margin))

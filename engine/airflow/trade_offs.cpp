@@ -11,12 +11,6 @@ namespace endbell::inline airflow {
 
 namespace {
 
-/// The static that the plate allows, else the usual one.
-Pressure plate_static(const FailedUnit& job, const Limits& limits) {
-    const Reading<Pressure>& plate = job.equipment.static_limit;
-    return plate ? *plate : limits.value(limit::static_plate_default);
-}
-
 template <class Q>
 std::optional<Q> change(const Estimate<Q>& from, const Estimate<Q>& to) {
     return from.known() && to.known() ? std::optional(to.value() - from.value()) : std::nullopt;
@@ -58,7 +52,7 @@ void weigh_zone(CallAir& call, const FailedUnit& job, const Limits& limits, Airf
     if (!controls.zone_panel || !*controls.zone_panel || !controls.least_zone) return;
     if (*controls.least_zone <= Airflow() || call.call == Call::circulate) return;
     const double more = airflow / *controls.least_zone;
-    const Pressure plate = plate_static(job, limits);
+    const Pressure plate = allowed_static(job, limits);
     call.zone_static = plate * (more * more);
     const Reading<Pressure>& coil = job.equipment.coil_limit;
     if (*call.zone_static <= (coil ? *coil : plate)) return;
@@ -115,7 +109,7 @@ std::optional<StaticOverPlate> static_over(const AirPlan& plan, const FailedUnit
     }
     if (worst != nullptr) over.call = worst->call;
     if (worst == nullptr && measured_static(job).known()) over.found = measured_static(job).value();
-    over.most = plate_static(job, limits);
+    over.most = allowed_static(job, limits);
     over.plate_says = bool(job.equipment.static_limit);
     if (over.found <= over.most) return std::nullopt;
     over.cures = cures_of(job, limits, worst, airflow);

@@ -1,6 +1,6 @@
 #include <optional>
 
-#include "engine/airflow/air.hpp"
+#include "engine/airflow/air_needs.hpp"
 #include "engine/airflow/duct_point.hpp"
 #include "engine/diagnosis/tests.hpp"
 #include "engine/model/limit.hpp"
@@ -35,8 +35,7 @@ Evidence static_row(const FailedUnit& job, const Limits& limits) {
         return row;
     }
     const auto& stated = job.equipment.static_limit;
-    const double plate =
-        stated ? stated->in(inch_water) : limits.value(limit::static_plate_default).in(inch_water);
+    const double plate = allowed_static(job, limits).in(inch_water);
     const double repair_first = limits.value(limit::static_repair_first).in(inch_water);
     const bool first = !at_most(total->in(inch_water), repair_first);
     const bool over_plate = !at_most(total->in(inch_water), plate);
@@ -95,20 +94,11 @@ std::optional<Evidence> rise_row(const FailedUnit& job, const Facts& facts) {
 }
 
 /// Tons ask for a mass of air: high up the same cfm carry less.
-double standard_share(const EquipmentReadings& equipment) {
-    const auto& altitude = equipment.altitude;
-    const auto& inlet = equipment.return_air;
-    const bool on_earth = altitude && *altitude >= foot(-1500) && *altitude <= foot(20000);
-    const bool is_air =
-        inlet && *inlet >= Temperature::fahrenheit(-40) && *inlet <= Temperature::fahrenheit(180);
-    return density_ratio(on_earth ? *altitude : foot(0), is_air ? *inlet : Temperature::fahrenheit(70));
-}
-
-std::optional<Evidence> airflow_row(const FailedUnit& job, const Limits& limits) {
+std::optional<Evidence> airflow_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     if (!job.measured.airflow || !job.equipment.cooling) return std::nullopt;
     Evidence row = open_row(Test::airflow, "measured.airflow", "common-practice");
-    const double per_ton =
-        job.measured.airflow->in(cfm)*standard_share(job.equipment) / job.equipment.cooling->in(ton_cooling);
+    const double standard = job.measured.airflow->in(cfm)*air_needs(job, facts, limits).density_ratio;
+    const double per_ton = standard / job.equipment.cooling->in(ton_cooling);
     row.measured = {per_ton, Origin::measured};
     row.limit = {limits.value(limit::cooling_least).in(cfm), Origin::assumed};
     row.limit_id = limit::cooling_least.text;
@@ -125,7 +115,7 @@ void test_air(const FailedUnit& job, const Facts& facts, const Limits& limits, E
     rows.push_back(static_row(job, limits));
     rows.push_back(filter_row(job, limits));
     if (auto row = rise_row(job, facts)) rows.push_back(std::move(*row));
-    if (auto row = airflow_row(job, limits)) rows.push_back(std::move(*row));
+    if (auto row = airflow_row(job, facts, limits)) rows.push_back(std::move(*row));
 }
 
 }  // namespace endbell::inline diagnosis
