@@ -1,6 +1,7 @@
 #include "engine/explain/start_up.hpp"
 
 #include <algorithm>
+#include <optional>
 
 #include "engine/explain/air_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
@@ -22,6 +23,16 @@ std::string window_text(const CallAir& call) {
                                  : "not known";
 }
 
+/// The lower of the new part's plate and the equipment's: the one protects the motor, the other its circuit.
+std::optional<std::string> most_amps(const FailedUnit& job, const Option& option) {
+    const std::optional<Current>& plate = option.rated_amps;
+    const std::optional<Current> unit = job.equipment.fan_amps.said();
+    if (!plate && !unit) return std::nullopt;
+    if (plate && (!unit || *plate <= *unit)) return say(Value(*plate)) + " (the new motor's plate)";
+    return say(Value(*unit)) + " (the equipment's plate)" +
+           (plate ? "" : "; the new motor's plate too, read it");
+}
+
 }  // namespace
 
 std::vector<StartUpReading> start_up_readings(const FailedUnit& job, const Option& option) {
@@ -32,7 +43,7 @@ std::vector<StartUpReading> start_up_readings(const FailedUnit& job, const Optio
     add("rotation, from the shaft end",
         job.plate.rotation ? say(Value(*job.plate.rotation)) : "as the wheel or blade needs");
     add("line volts at the motor, running", "plate, within 10 %");
-    if (job.equipment.fan_amps) add("amps, door on", "at most " + say(Value(*job.equipment.fan_amps)));
+    if (const auto most = most_amps(job, option)) add("amps, door on", "at most " + *most);
     for (const CallAir& call : option.air.calls) {
         if (!call.tap) continue;
         for (const TapAir& tap : option.air.taps) {
@@ -56,7 +67,10 @@ std::vector<StartUpReading> start_up_readings(const FailedUnit& job, const Optio
     };
     if (std::any_of(option.air.calls.begin(), option.air.calls.end(), decides))
         add("heat input by the clock at the gas meter", "decides between the outputs above");
-    if (job.equipment.rise_low && job.equipment.rise_high) {
+    const bool said = std::any_of(option.air.calls.begin(), option.air.calls.end(), [](const CallAir& call) {
+        return call.tap && call.rise_low && call.rise_high;
+    });
+    if (!said && job.equipment.rise_low && job.equipment.rise_high) {
         add("temperature rise",
             say(Value(*job.equipment.rise_low)) + " to " + say(Value(*job.equipment.rise_high)));
     }

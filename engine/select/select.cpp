@@ -8,6 +8,7 @@
 #include "engine/airflow/duct_point.hpp"
 #include "engine/ask/askable.hpp"
 #include "engine/facts/control_power.hpp"
+#include "engine/facts/rating.hpp"
 #include "engine/fields/job_key.hpp"
 #include "engine/select/contest.hpp"
 
@@ -251,6 +252,7 @@ Option carry(const Query& query, Candidate judged, const KitShelf& shelf, const 
     const std::vector<ModuleBeside> modules = modules_beside(query, option.candidate, books, shelf.policy());
     if (const ModuleBeside* module = best_module(modules)) option.module = module->item.part;
     option.offer = best_offer(books.catalog.offers(part.id), shelf.policy());
+    if (const auto rating = rating_in_use(facts, part, books.limits)) option.rated_amps = rating->amps;
     option.air = plan_air(job, facts, part, books.limits);
     option.wiring = lay_wiring(job, facts, {part, module_of(option)}, option.air, books.limits);
     if (auto relays = wiring_finding(option.wiring)) {

@@ -35,9 +35,10 @@ struct Option {
     KitChoice kit;                              // with the wiring plan's relays
     Verdict standing = Verdict::does_not_fit;   // the candidate's verdict after wiring and kit
     std::optional<Part> module = std::nullopt;  // that the kit buys with a motor half: its pins are wired
-    std::optional<Offer> offer;                 // the one a shop of this policy would take
-    std::optional<Money> today;                 // all of it; absent while something is not known
-    std::optional<Money> so_far;                // what is known of it
+    std::optional<Current> rated_amps = std::nullopt;  // of the rating that would be in use
+    std::optional<Offer> offer;                        // the one a shop of this policy would take
+    std::optional<Money> today;                        // all of it; absent while something is not known
+    std::optional<Money> so_far;                       // what is known of it
 };
 
 /// Indices into Selection::options, among those that fit; empty where none can be told.
