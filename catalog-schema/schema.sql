@@ -22,7 +22,7 @@ CREATE TABLE parts (
 CREATE TABLE motors (
     part_id TEXT NOT NULL PRIMARY KEY REFERENCES parts (part_id),
     family TEXT
-        CHECK (family = 'shaded pole' OR family = 'capacitor run' OR family = 'three phase' OR family = 'constant torque' OR family = 'constant airflow' OR family = 'communicating'),
+        CHECK (family = 'shaded pole' OR family = 'capacitor run' OR family = 'split phase' OR family = 'capacitor start' OR family = 'capacitor start and run' OR family = 'three phase' OR family = 'constant torque' OR family = 'constant airflow' OR family = 'communicating'),
     loads TEXT,
     retrofit_for TEXT,
     phase INTEGER

@@ -180,7 +180,7 @@ Behaviour behaviour_of(const FailedUnit& job) {
         if (has_symptom(job, s)) return Behaviour::does_not_start;
     }
     for (Symptom s : {Symptom::runs_slow, Symptom::trips_hot, Symptom::noisy, Symptom::runs_backwards,
-                      Symptom::weak_air}) {
+                      Symptom::weak_air, Symptom::wrong_speed, Symptom::wet}) {
         if (has_symptom(job, s)) return Behaviour::runs_badly;
     }
     return Behaviour::normal;

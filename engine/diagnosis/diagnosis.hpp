@@ -1,5 +1,6 @@
 // engine/diagnosis: readings to a reasoned conclusion: what failed, what made it fail, what is still to be measured.
 #pragma once
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -72,6 +73,7 @@ struct RootCause {
 
 struct Diagnosis {
     Fault fault = Fault::not_shown;
+    std::optional<Culprit> culprit;       // outside the motor; none: not shown, or the motor itself
     std::string source;                   // id of the Source of the reasoning; empty while nothing is shown
     std::vector<Evidence> evidence;       // every test, passed, failed or open
     std::vector<MissingReading> missing;  // empty when the conclusion is shown

@@ -51,6 +51,48 @@ constexpr auto words_of(Test) {
                       Word<Test>{Test::read_again, "read again"}};
 }
 
+/// What is at fault outside the motor, where the readings name it: what is put right or bought instead.
+enum class Culprit {
+    run_capacitor,
+    line_fuse,
+    contactor,
+    control_fuse,
+    float_switch,
+    door_switch,
+    thermostat,
+    transformer,
+    board_relay,
+    control_wiring,
+    filter,
+    coil,
+    wheel,
+    duct,
+    tap,
+    burner_input,
+    supply,
+    phase_order
+};
+constexpr auto words_of(Culprit) {
+    return std::array{Word<Culprit>{Culprit::run_capacitor, "run capacitor"},
+                      Word<Culprit>{Culprit::line_fuse, "line fuse"},
+                      Word<Culprit>{Culprit::contactor, "contactor"},
+                      Word<Culprit>{Culprit::control_fuse, "control fuse"},
+                      Word<Culprit>{Culprit::float_switch, "float switch"},
+                      Word<Culprit>{Culprit::door_switch, "door switch"},
+                      Word<Culprit>{Culprit::thermostat, "thermostat"},
+                      Word<Culprit>{Culprit::transformer, "transformer"},
+                      Word<Culprit>{Culprit::board_relay, "board relay"},
+                      Word<Culprit>{Culprit::control_wiring, "control wiring"},
+                      Word<Culprit>{Culprit::filter, "filter"},
+                      Word<Culprit>{Culprit::coil, "coil"},
+                      Word<Culprit>{Culprit::wheel, "wheel"},
+                      Word<Culprit>{Culprit::duct, "duct"},
+                      Word<Culprit>{Culprit::tap, "tap"},
+                      Word<Culprit>{Culprit::burner_input, "burner input"},
+                      Word<Culprit>{Culprit::supply, "supply"},
+                      Word<Culprit>{Culprit::phase_order, "phase order"}};
+}
+
 /// What a test says of its reading. Which test says which: test_outcomes.hpp.
 enum class TestReason {
     not_measured,

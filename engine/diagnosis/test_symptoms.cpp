@@ -25,6 +25,8 @@ constexpr Meaning meanings[] = {
     {Symptom::noisy, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
     {Symptom::runs_backwards, Verdict::does_not_fit, TestReason::runs_badly, "dead-capacitor"},
     {Symptom::weak_air, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
+    {Symptom::wrong_speed, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
+    {Symptom::wet, Verdict::does_not_fit, TestReason::runs_badly, "common-practice"},
 };
 
 }  // namespace

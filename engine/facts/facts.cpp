@@ -162,6 +162,9 @@ std::optional<int> phase_by_construction(Family family) {
     switch (family) {
         case Family::shaded_pole:
         case Family::capacitor_run:
+        case Family::split_phase:
+        case Family::capacitor_start:
+        case Family::capacitor_start_and_run:
             return 1;
         case Family::three_phase:
             return 3;

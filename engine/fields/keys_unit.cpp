@@ -43,6 +43,19 @@ JobKeys unit_keys() {
              "May the plate be trusted: is this the motor that the equipment's own papers name, without "
              "signs of an earlier replacement? Correct what it says from those papers first."},
             read_yes_no),
+        row(unit, &F::changed_before,
+            {"changed_before", "what somebody changed before this job", "", "capacitor; thermostat",
+             "What was changed here before: motor, module, capacitor, board, wheel, thermostat, filter, "
+             "fuel?"},
+            read_kinds<ChangedPart>),
+        row(unit, &F::changed_by,
+            {"changed_by", "who changed it, and when", "", "the owner, last spring",
+             "Who changed it, and when?"},
+            read_text),
+        quoted(row(unit, &F::baseline,
+                   {"baseline", "file of the readings kept at this unit's start-up", "",
+                    "attic-start-up.toml", "Which file keeps this unit's start-up readings?"},
+                   read_text)),
     };
 }
 

@@ -28,6 +28,9 @@ struct UnitReadings {
     Reading<std::string> equipment_serial;
     Reading<std::string> assembly_number;  // the specified inducer assembly
     Reading<bool> plate_trusted;           // false: signs of an earlier, possibly wrong replacement
+    Reading<std::vector<ChangedPart>> changed_before;  // by anybody, before this job
+    Reading<std::string> changed_by;
+    Reading<std::string> baseline;  // file of the readings kept at this unit's start-up
 };
 
 /// [plate] the old motor's nameplate, as read. Lengths are of the shaft as the motor was made.
@@ -81,13 +84,25 @@ void each_plate_reading(PlateReadings& plate, const Visit& visit) {
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
 struct MeasuredReadings {
-    Reading<Voltage> line_volts;     // at the motor, under load where it runs; three phase: the lowest pair
-    Reading<Voltage> control_volts;  // tap to C with the call present
+    Reading<Voltage> line_volts;      // at the motor, under load where it runs; three phase: the lowest pair
+    Reading<Voltage> fuse_drop;       // across the worst closed line fuse, under load: about nought is good
+    Reading<Voltage> contactor_drop;  // across the worst closed pole of the contactor, under load
+    Reading<Voltage> control_volts;   // tap to C with the call present
+    Reading<ControlVoltsKind> control_kind;
+    Reading<Voltage> transformer_volts;  // R to C at the board
+    Reading<Voltage> board_volts;        // the called output to C at the board, with the call present
+    Reading<Voltage> primary_volts;      // at the control transformer's primary
+    Reading<bool> thermostat_calls;
+    Reading<bool> float_switch_closed;
+    Reading<bool> door_switch_closed;
+    Reading<bool> control_fuse_good;  // the 3 A or 5 A fuse of the 24 V circuit
     Reading<std::vector<int>> live_taps;
     Reading<std::vector<Resistance>> windings;  // three, pin to pin, rotor held still
     Reading<bool> rotor_held;
+    Reading<bool> windings_hot;  // read hot: a protector may stand open
     Reading<Resistance> winding_to_shell;
-    Reading<bool> spins_free;  // by hand, power and plugs off: a shorted module brakes the rotor
+    Reading<bool> spins_free;             // by hand, power and plugs off: a shorted module brakes the rotor
+    Reading<bool> free_with_wheel_loose;  // by hand, the wheel loosened on the shaft
     Reading<bool> shaft_play;
     Reading<bool> module_good;         // the old module, shown to run another motor half
     Reading<Capacitance> capacitor;    // by meter, out of circuit
@@ -102,6 +117,9 @@ struct MeasuredReadings {
     Reading<Pressure> static_return;  // negative, before the blower; the sign carries the side
     Reading<Pressure> static_total;
     Reading<Pressure> filter_drop;
+    Reading<Cleanness> filter;
+    Reading<Cleanness> wheel;
+    Reading<bool> iced;  // ice on the coil, or a frosted suction line
     Reading<Pressure> coil_drop;
     Reading<TemperatureRise> rise;
     Reading<RiseHeat> rise_heat;     // what heated while the rise was read
@@ -115,6 +133,8 @@ struct MeasuredReadings {
     Reading<Length> band_diameter;  // of the mount that stays in the equipment
     Reading<Length> body_room;      // the longest motor body that clears
     Reading<std::vector<Symptom>> symptoms;
+    Reading<std::vector<Sign>> signs;
+    Reading<bool> under_water;          // motor, module, board or gas valve stood in water
     Reading<int> earlier_replacements;  // motors or modules already lost here
 };
 

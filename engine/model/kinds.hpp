@@ -15,7 +15,10 @@ constexpr auto words_of(Load) {
 /// How the motor makes its torque, which decides what may replace it.
 enum class Family {
     shaded_pole,
-    capacitor_run,     // permanent split capacitor (PSC)
+    capacitor_run,    // permanent split capacitor (PSC)
+    split_phase,      // start winding and switch, no capacitor
+    capacitor_start,  // start capacitor and switch
+    capacitor_start_and_run,
     three_phase,       // induction, no capacitor
     constant_torque,   // electronic, one piece, discrete taps
     constant_airflow,  // electronic, two pieces, programmed module
@@ -24,6 +27,9 @@ enum class Family {
 constexpr auto words_of(Family) {
     return std::array{Word<Family>{Family::shaded_pole, "shaded pole"},
                       Word<Family>{Family::capacitor_run, "capacitor run"},
+                      Word<Family>{Family::split_phase, "split phase"},
+                      Word<Family>{Family::capacitor_start, "capacitor start"},
+                      Word<Family>{Family::capacitor_start_and_run, "capacitor start and run"},
                       Word<Family>{Family::three_phase, "three phase"},
                       Word<Family>{Family::constant_torque, "constant torque"},
                       Word<Family>{Family::constant_airflow, "constant airflow"},
@@ -283,7 +289,9 @@ enum class Symptom {
     trips_hot,
     noisy,
     runs_backwards,
-    weak_air
+    weak_air,
+    wrong_speed,
+    wet
 };
 constexpr auto words_of(Symptom) {
     return std::array{Word<Symptom>{Symptom::no_run, "no run"},
@@ -295,7 +303,43 @@ constexpr auto words_of(Symptom) {
                       Word<Symptom>{Symptom::trips_hot, "trips hot"},
                       Word<Symptom>{Symptom::noisy, "noisy"},
                       Word<Symptom>{Symptom::runs_backwards, "runs backwards"},
-                      Word<Symptom>{Symptom::weak_air, "weak air"}};
+                      Word<Symptom>{Symptom::weak_air, "weak air"},
+                      Word<Symptom>{Symptom::wrong_speed, "wrong speed"},
+                      Word<Symptom>{Symptom::wet, "wet"}};
+}
+
+/// What a meter on a control wire shows: dc and pulses on an ac meter are another signal class, not a weak one.
+enum class ControlVoltsKind { ac, dc, pulsing };
+constexpr auto words_of(ControlVoltsKind) {
+    return std::array{Word<ControlVoltsKind>{ControlVoltsKind::ac, "ac"},
+                      Word<ControlVoltsKind>{ControlVoltsKind::dc, "dc"},
+                      Word<ControlVoltsKind>{ControlVoltsKind::pulsing, "pulsing"}};
+}
+
+/// As looked at: a filter, or the blades of a wheel.
+enum class Cleanness { clean, dirty };
+constexpr auto words_of(Cleanness) {
+    return std::array{Word<Cleanness>{Cleanness::clean, "clean"}, Word<Cleanness>{Cleanness::dirty, "dirty"}};
+}
+
+/// What the eye or the nose finds on motor, module, board or wires.
+enum class Sign { burnt, swollen, wet };
+constexpr auto words_of(Sign) {
+    return std::array{Word<Sign>{Sign::burnt, "burnt"}, Word<Sign>{Sign::swollen, "swollen"},
+                      Word<Sign>{Sign::wet, "wet"}};
+}
+
+/// What somebody changed on the unit before this job.
+enum class ChangedPart { motor, module, capacitor, board, wheel, thermostat, filter, fuel };
+constexpr auto words_of(ChangedPart) {
+    return std::array{Word<ChangedPart>{ChangedPart::motor, "motor"},
+                      Word<ChangedPart>{ChangedPart::module, "module"},
+                      Word<ChangedPart>{ChangedPart::capacitor, "capacitor"},
+                      Word<ChangedPart>{ChangedPart::board, "board"},
+                      Word<ChangedPart>{ChangedPart::wheel, "wheel"},
+                      Word<ChangedPart>{ChangedPart::thermostat, "thermostat"},
+                      Word<ChangedPart>{ChangedPart::filter, "filter"},
+                      Word<ChangedPart>{ChangedPart::fuel, "fuel"}};
 }
 
 }  // namespace endbell::inline model

@@ -95,10 +95,16 @@ template Read<SpeedLead> read_kind<SpeedLead>(const Folded&);
 template Read<FanCommand> read_kind<FanCommand>(const Folded&);
 template Read<Call> read_kind<Call>(const Folded&);
 template Read<Symptom> read_kind<Symptom>(const Folded&);
+template Read<ControlVoltsKind> read_kind<ControlVoltsKind>(const Folded&);
+template Read<Cleanness> read_kind<Cleanness>(const Folded&);
+template Read<Sign> read_kind<Sign>(const Folded&);
+template Read<ChangedPart> read_kind<ChangedPart>(const Folded&);
 
 template Read<std::vector<Load>> read_kinds<Load>(const Folded&);
 template Read<std::vector<Family>> read_kinds<Family>(const Folded&);
 template Read<std::vector<ShaftPosition>> read_kinds<ShaftPosition>(const Folded&);
 template Read<std::vector<Symptom>> read_kinds<Symptom>(const Folded&);
+template Read<std::vector<Sign>> read_kinds<Sign>(const Folded&);
+template Read<std::vector<ChangedPart>> read_kinds<ChangedPart>(const Folded&);
 
 }  // namespace endbell::inline words

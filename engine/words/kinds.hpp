@@ -39,10 +39,16 @@ extern template Read<SpeedLead> read_kind<SpeedLead>(const Folded&);
 extern template Read<FanCommand> read_kind<FanCommand>(const Folded&);
 extern template Read<Call> read_kind<Call>(const Folded&);
 extern template Read<Symptom> read_kind<Symptom>(const Folded&);
+extern template Read<ControlVoltsKind> read_kind<ControlVoltsKind>(const Folded&);
+extern template Read<Cleanness> read_kind<Cleanness>(const Folded&);
+extern template Read<Sign> read_kind<Sign>(const Folded&);
+extern template Read<ChangedPart> read_kind<ChangedPart>(const Folded&);
 
 extern template Read<std::vector<Load>> read_kinds<Load>(const Folded&);
 extern template Read<std::vector<Family>> read_kinds<Family>(const Folded&);
 extern template Read<std::vector<ShaftPosition>> read_kinds<ShaftPosition>(const Folded&);
 extern template Read<std::vector<Symptom>> read_kinds<Symptom>(const Folded&);
+extern template Read<std::vector<Sign>> read_kinds<Sign>(const Folded&);
+extern template Read<std::vector<ChangedPart>> read_kinds<ChangedPart>(const Folded&);
 
 }  // namespace endbell::inline words

@@ -166,7 +166,38 @@ inline SpellingList<Symptom> spellings<Symptom>() {
             {"wrong way", runs_backwards},
             {"low air", weak_air},
             {"low airflow", weak_air},
-            {"weak airflow", weak_air}};
+            {"weak airflow", weak_air},
+            {"too fast", wrong_speed},
+            {"water", wet},
+            {"got wet", wet}};
+}
+
+template <>
+inline SpellingList<ControlVoltsKind> spellings<ControlVoltsKind>() {
+    using enum ControlVoltsKind;
+    return {{"vac", ac}, {"vdc", dc}, {"pulse", pulsing}, {"pulses", pulsing}, {"pwm", pulsing}};
+}
+
+template <>
+inline SpellingList<Cleanness> spellings<Cleanness>() {
+    using enum Cleanness;
+    return {{"new", clean}, {"loaded", dirty}, {"plugged", dirty}, {"filthy", dirty}, {"caked", dirty}};
+}
+
+template <>
+inline SpellingList<Sign> spellings<Sign>() {
+    using enum Sign;
+    return {{"burned", burnt},    {"smells burnt", burnt}, {"bulged", swollen},
+            {"swelled", swollen}, {"water", wet},          {"damp", wet}};
+}
+
+template <>
+inline SpellingList<ChangedPart> spellings<ChangedPart>() {
+    using enum ChangedPart;
+    return {{"cap", ChangedPart::capacitor},
+            {"stat", thermostat},
+            {"control board", board},
+            {"blower wheel", wheel}};
 }
 
 }  // namespace endbell::inline words
