@@ -43,10 +43,10 @@ ContraryKeys statics(const Readings& read) {
 /// True power is at most volts times amps (times the square root of three); 10 % allows for three meters.
 ContraryKeys watts_over_volt_amperes(const Readings& read) {
     const MeasuredReadings& m = read.measured;
-    const std::optional<Voltage>& line = read.facts.supply.reading;
+    const std::optional<Voltage>& line = read.facts.supply.highest;
     if (!m.watts || !m.amps || !line || *line < read.limits.value(limit::voltage_absent)) return {};
     const double apparent =
-        line->in(volt)*m.amps->in(ampere) * (read.facts.phase.is(3) ? std::sqrt(3.0) : 1.0);
+        line->in(volt)*m.amps->highest().in(ampere) * (read.facts.phase.is(3) ? std::sqrt(3.0) : 1.0);
     constexpr double meters = 1.10;
     if (m.watts->in(watt) <= apparent * meters) return {};
     return {"measured.watts", "measured.line_volts", "measured.amps"};
@@ -171,7 +171,7 @@ ContraryKeys watts_under_volt_amperes(const Readings& read) {
     if (!m.watts || *m.watts <= Power() || !m.amps || !line) return {};
     if (*line < read.limits.value(limit::voltage_absent)) return {};
     const double root = read.facts.phase.is(3) ? std::sqrt(3.0) : 1.0;
-    if (m.watts->in(watt) >= line->in(volt)*m.amps->in(ampere)*root * assumed::least_power_factor) return {};
+    if (m.watts->in(watt) >= line->in(volt)*m.amps->lowest().in(ampere)*root * assumed::least_power_factor) return {};
     return {"measured.watts", "measured.line_volts", "measured.amps"};
 }
 

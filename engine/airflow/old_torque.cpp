@@ -89,7 +89,7 @@ std::optional<TorqueEstimate> by_amps(const Sight& sight) {
     const std::optional<Voltage> volts = sight.facts.supply.at_work();
     if (!job.measured.amps || !volts || !sight.facts.family) return std::nullopt;
     const double root = sight.facts.phase.is(3) ? std::sqrt(3.0) : 1.0;
-    const double apparent = job.measured.amps->in(ampere)*volts->in(volt)*root;
+    const double apparent = job.measured.amps->highest().in(ampere)*volts->in(volt)*root;
     return by_input(sight, watt(apparent * power_factor(*sight.facts.family)), assumed::torque_by_amps, true,
                     TorqueSource::amps, "measured.watts");
 }

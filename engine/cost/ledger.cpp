@@ -67,6 +67,10 @@ class Pricer {
 
     /// Bought as a kit of one remedy, so that the same policy picks it. Gives the days until it is there.
     std::optional<int> add_capacitor(Bill& bill, CostOption& option) {
+        if (diagnosis_.culprit == Culprit::start_capacitor) {  // none is for sale here as a cure
+            bill.lacks("offers start capacitor");
+            return std::nullopt;
+        }
         Remedy remedy{};
         remedy.cure = Cure::run_capacitor;
         remedy.capacitor = facts_.capacitor.value;

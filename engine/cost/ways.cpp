@@ -138,10 +138,12 @@ std::optional<ShopTask> cure_task(Cause cause) {
             return ShopTask::capacitor_swap;
         case Cause::low_supply:
         case Cause::high_supply:
+        case Cause::lost_leg:
             return ShopTask::supply_repair;
         case Cause::two_taps_live:
             return ShopTask::control_repair;
         case Cause::overload:
+        case Cause::water:
         case Cause::wrong_motor:
         case Cause::not_found:
             return std::nullopt;

@@ -21,11 +21,26 @@ constexpr CauseTest cause_tests[] = {
     {Test::airflow, {}, Cause::too_little_air},
     {Test::line_volts, TestReason::too_low, Cause::low_supply},
     {Test::line_volts, TestReason::too_high, Cause::high_supply},
+    {Test::legs, {}, Cause::lost_leg},
+    {Test::motor_volts, {}, Cause::wrong_motor},
     {Test::live_taps, TestReason::two_taps_live, Cause::two_taps_live},
     {Test::capacitor, {}, Cause::failed_capacitor},
-    {Test::amps, {}, Cause::overload},
+    {Test::amps, TestReason::over_plate, Cause::overload},
+    {Test::amps, TestReason::lost_leg, Cause::lost_leg},
     {Test::plate_agrees, {}, Cause::wrong_motor},
 };
+
+/// The key that says that a motor or a module was lost here before.
+std::optional<std::string> lost_before(const FailedUnit& job) {
+    const auto& lost = job.measured.earlier_replacements;
+    if (lost && *lost > 0) return "measured.earlier_replacements";
+    if (const auto& changed = job.unit.changed_before) {
+        for (const ChangedPart part : *changed) {
+            if (part == ChangedPart::motor || part == ChangedPart::module) return "unit.changed_before";
+        }
+    }
+    return std::nullopt;
+}
 
 }  // namespace
 
@@ -44,16 +59,16 @@ std::vector<RootCause> causes_in(const FailedUnit& job, const Facts& facts, cons
         for (const Evidence& row : rows) {
             const bool shows = row.test == test.test && row.verdict == Verdict::does_not_fit &&
                                (!test.reason || row.reason == *test.reason);
-            if (shows) add(test.cause, row.job_key, row.source);
+            const bool by_lost_leg = test.cause == Cause::low_supply && failed(rows, Test::legs);
+            if (shows && !by_lost_leg) add(test.cause, row.job_key, row.source);
         }
     }
+    if (has_sign(job, Sign::wet)) add(Cause::water, "measured.signs", "common-practice");
     if (!facts.plate_trusted) {
         add(Cause::wrong_motor, "unit.plate_trusted", "common-practice");
     }
-    const bool repeated = job.measured.earlier_replacements && *job.measured.earlier_replacements > 0;
-    if (repeated && causes.empty()) {
-        add(Cause::not_found, "measured.earlier_replacements", "common-practice");
-    }
+    if (const auto key = lost_before(job); key && causes.empty())
+        add(Cause::not_found, *key, "common-practice");
     return causes;
 }
 

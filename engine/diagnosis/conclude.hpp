@@ -14,10 +14,14 @@ namespace endbell::inline diagnosis {
 /// nothing.
 enum class Behaviour { not_stated, does_not_start, runs_badly, normal };
 Behaviour behaviour_of(const FailedUnit& job);
+/// It does not start at all.
+bool keeps_it_standing(Symptom symptom);
 
 /// All rows of one test together: failed when one fails, passed when one passes and none fails.
 bool failed(const EvidenceRows& rows, Test test);
 bool passed(const EvidenceRows& rows, Test test);
+/// One of its rows says just this.
+bool says(const EvidenceRows& rows, Test test, TestReason reason);
 
 struct Conclusion {
     Fault fault = Fault::not_shown;
@@ -29,7 +33,11 @@ struct Conclusion {
 Conclusion conclude(const FailedUnit& job, const Facts& facts, const EvidenceRows& rows);
 
 /// The tests that must pass before what is left over (the motor, or its module) is at fault.
-std::vector<Test> needed_tests(const FailedUnit& job, const Facts& facts);
+std::vector<Test> needed_tests(const FailedUnit& job, const Facts& facts, const EvidenceRows& rows);
+
+/// What the readings name outside the motor; none: they do not, or nothing there is at fault.
+std::optional<Culprit> culprit_of(Fault fault, const FailedUnit& job, const Facts& facts,
+                                  const EvidenceRows& rows, const Limits& limits);
 
 /// Every reading that the conclusion still lacks, in the order in which to take them.
 std::vector<MissingReading> missing_readings(const FailedUnit& job, const Facts& facts,

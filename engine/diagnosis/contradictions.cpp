@@ -24,7 +24,7 @@ ContraryKeys capacitor_keys(const FailedUnit& job, const Facts& facts) {
 ContraryKeys running_keys(const FailedUnit& job) {
     const MeasuredReadings& m = job.measured;
     ContraryKeys keys;
-    if (m.amps && m.amps->in(ampere) > 0) keys.push_back("measured.amps");
+    if (m.amps && m.amps->highest() > ampere(0)) keys.push_back("measured.amps");
     if (m.speed && m.speed->in(rpm) > 0) keys.push_back("measured.speed");
     if (m.watts && m.watts->in(watt) > 0) keys.push_back("measured.watts");
     if (m.capacitor_volts && m.capacitor_volts->in(volt) > 0) keys.push_back("measured.capacitor_volts");
@@ -47,7 +47,7 @@ bool any_running_symptom(const FailedUnit& job) {
 void family_against_plate(const FailedUnit& job, const Facts& facts, std::vector<ContraryKeys>& found) {
     if (!facts.family) return;
     ContraryKeys keys = capacitor_keys(job, facts);
-    if (!facts.family.is(Family::capacitor_run) && !keys.empty()) {
+    if (!has_capacitor(*facts.family) && !keys.empty()) {
         keys.insert(keys.begin(), "plate.family");
         found.push_back(std::move(keys));
     }
@@ -57,7 +57,7 @@ void family_against_plate(const FailedUnit& job, const Facts& facts, std::vector
 
 void running_without_line(const FailedUnit& job, const Facts& facts, const Limits& limits,
                           std::vector<ContraryKeys>& found) {
-    if (!facts.supply.reading || *facts.supply.reading >= limits.value(limit::voltage_absent)) return;
+    if (!facts.supply.highest || *facts.supply.highest >= limits.value(limit::voltage_absent)) return;
     // Of a motor that stands, running readings are those of its last good run.
     ContraryKeys keys = behaviour_of(job) == Behaviour::does_not_start ? ContraryKeys{} : running_keys(job);
     if (any_running_symptom(job) || has_symptom(job, Symptom::hums)) keys.push_back("measured.symptoms");
@@ -87,14 +87,14 @@ void nothing_drawn_while_running(const FailedUnit& job, std::vector<ContraryKeys
     const MeasuredReadings& m = job.measured;
     const bool turns = m.speed && *m.speed > rpm(0);
     const bool blows = m.airflow && *m.airflow > cfm(0);
-    if (m.amps && *m.amps <= ampere(0)) {
+    if (m.amps && m.amps->highest() <= ampere(0)) {
         if (turns) found.push_back({"measured.amps", "measured.speed"});
         if (blows) found.push_back({"measured.amps", "measured.airflow"});
         if (m.watts && *m.watts > watt(0)) found.push_back({"measured.amps", "measured.watts"});
     }
     if (m.watts && *m.watts <= watt(0)) {
         if (turns) found.push_back({"measured.watts", "measured.speed"});
-        if (m.amps && *m.amps > ampere(0)) found.push_back({"measured.watts", "measured.amps"});
+        if (m.amps && m.amps->highest() > ampere(0)) found.push_back({"measured.watts", "measured.amps"});
     }
 }
 
@@ -104,7 +104,7 @@ void starting_amps_at_speed(const FailedUnit& job, const Facts& facts, std::vect
     if (!m.amps || !m.speed || !job.plate.current || !facts.speed) return;
     constexpr double starting = 3.0,
                      at_speed = 0.90;  // common practice: a locked rotor draws 3 to 6 times its plate
-    if (*m.amps > *job.plate.current * starting && *m.speed >= *facts.speed * at_speed)
+    if (m.amps->highest() > *job.plate.current * starting && *m.speed >= *facts.speed * at_speed)
         found.push_back({"measured.amps", "measured.speed"});
 }
 
@@ -112,7 +112,7 @@ void starting_amps_at_speed(const FailedUnit& job, const Facts& facts, std::vect
 void capacitor_against_line(const FailedUnit& job, const Facts& facts, const Limits& limits,
                             std::vector<ContraryKeys>& found) {
     const MeasuredReadings& m = job.measured;
-    const std::optional<Voltage>& line = facts.supply.reading;
+    const std::optional<Voltage>& line = facts.supply.highest;
     constexpr double most = 3.0;  // common practice
     if (!m.capacitor_volts || !line || *line < limits.value(limit::voltage_absent)) return;
     if (*m.capacitor_volts > *line * most)
@@ -146,11 +146,43 @@ void live_tap_without_volts(const FailedUnit& job, std::vector<ContraryKeys>& fo
 
 /// Far more volts than what is said to feed it can give. Far fewer are a fault that is looked for.
 void line_over_supply(const Facts& facts, std::vector<ContraryKeys>& found) {
-    if (!facts.supply.stated || !facts.supply.reading || facts.supply.nominal.empty()) return;
+    if (!facts.supply.stated || !facts.supply.highest || facts.supply.nominal.empty()) return;
     const Voltage most = *std::max_element(facts.supply.nominal.begin(), facts.supply.nominal.end());
     constexpr double another_system = 1.5;  // 208 on 115 is 1.8, 277 on 208 is 1.3 and may be a high leg
-    if (*facts.supply.reading > most * another_system)
+    if (*facts.supply.highest > most * another_system)
         found.push_back({"measured.line_volts", "equipment.supply"});
+}
+
+/// What stands upstream is live where what it feeds is.
+void live_without_its_feed(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    const Voltage least = limits.value(limit::tap_low);
+    const auto dead = [](const Reading<Voltage>& read, Voltage below) { return read && *read < below; };
+    const auto live = [&](const Reading<Voltage>& read) { return read && *read >= least; };
+    if (dead(m.primary_volts, limits.value(limit::voltage_absent)) && live(m.transformer_volts))
+        found.push_back({"measured.primary_volts", "measured.transformer_volts"});
+    if (m.control_fuse_good && !*m.control_fuse_good && live(m.transformer_volts) && live(m.board_volts))
+        found.push_back({"measured.control_fuse_good", "measured.board_volts"});
+    constexpr Voltage nothing = volt(1);
+    if (dead(m.transformer_volts, nothing) && live(m.board_volts))
+        found.push_back({"measured.transformer_volts", "measured.board_volts"});
+    if (dead(m.board_volts, nothing) && live(m.control_volts))
+        found.push_back({"measured.board_volts", "measured.control_volts"});
+}
+
+/// A shaft that turns free with its wheel on does not drag without it.
+void stuck_without_its_wheel(const FailedUnit& job, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    if (m.spins_free && *m.spins_free && m.free_with_wheel_loose && !*m.free_with_wheel_loose)
+        found.push_back({"measured.spins_free", "measured.free_with_wheel_loose"});
+}
+
+/// What looks clean does not hold the air back, and what is swollen is not flat.
+void looks_against_readings(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
+    const MeasuredReadings& m = job.measured;
+    if (m.filter && *m.filter == Cleanness::clean && m.filter_drop &&
+        *m.filter_drop > limits.value(limit::filter_drop) * 1.5)  // a fine filter is dense; common practice
+        found.push_back({"measured.filter", "measured.filter_drop"});
 }
 
 }  // namespace
@@ -167,6 +199,9 @@ std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& 
     capacitor_two_ways(job, facts, found);
     live_tap_without_volts(job, found);
     line_over_supply(facts, found);
+    live_without_its_feed(job, limits, found);
+    stuck_without_its_wheel(job, found);
+    looks_against_readings(job, limits, found);
     const std::vector<ContraryKeys> air = contrary_air(job, facts, limits);
     found.insert(found.end(), air.begin(), air.end());
     return found;

@@ -3,6 +3,7 @@
 
 #include "engine/base/text.hpp"
 #include "engine/diagnosis/conclude.hpp"
+#include "engine/diagnosis/tree.hpp"
 
 namespace endbell::inline diagnosis {
 
@@ -12,14 +13,20 @@ constexpr std::string_view contrary_to = " and ";  // between keys that cannot a
 
 bool nothing_measured(const MeasuredReadings& m) {
     return !(m.control_volts || m.live_taps || m.windings || m.winding_to_shell || m.spins_free ||
-             m.shaft_play || m.capacitor || m.capacitor_volts || m.capacitor_amps || m.capacitor_bulged);
+             m.shaft_play || m.capacitor || m.capacitor_volts || m.capacitor_amps || m.capacitor_bulged ||
+             m.free_with_wheel_loose || m.fuse_drop || m.contactor_drop || m.transformer_volts ||
+             m.board_volts || m.primary_volts || m.thermostat_calls || m.float_switch_closed ||
+             m.door_switch_closed || m.control_fuse_good || m.under_water);
 }
 
 EvidenceRows run_tests(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     EvidenceRows rows;
     test_symptoms(job, rows);
-    test_line(facts, limits, rows);
+    test_signs(job, rows);
+    if (is_flooded(job)) return rows;  // no reading of what stood in water is judged
+    test_line(job, facts, limits, rows);
     test_signal(job, facts, limits, rows);
+    test_controls(job, limits, rows);
     test_shaft(job, rows);
     test_windings(job, facts, limits, rows);
     test_capacitor(job, facts, limits, rows);
@@ -34,8 +41,7 @@ bool takes_part(const std::vector<ContraryKeys>& contradictions, std::string_vie
     });
 }
 
-/// A contradiction is settled by reading again whatever takes part in it: that comes first, but never so that
-/// the power is on again after the lockout.
+/// A contradiction is settled by reading again whatever takes part in it: that comes first within a class of danger.
 std::vector<MissingReading> to_take(const std::vector<ContraryKeys>& contradictions,
                                     const std::vector<MissingReading>& lacking) {
     std::vector<MissingReading> all;
@@ -49,7 +55,8 @@ std::vector<MissingReading> to_take(const std::vector<ContraryKeys>& contradicti
         for (const std::string& key : keys) add(read_again(key));
     }
     for (const MissingReading& reading : lacking) add(reading);
-    std::stable_partition(all.begin(), all.end(), [](const MissingReading& m) { return !m.power_off; });
+    std::stable_sort(all.begin(), all.end(),
+                     [](const MissingReading& a, const MissingReading& b) { return a.danger < b.danger; });
     return all;
 }
 
@@ -109,6 +116,8 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
         result.contradictions.push_back(joined(keys, std::string(contrary_to)));
     if (result.fault == Fault::not_shown)
         result.missing = to_take(contradictions, missing_readings(job, facts, rows));
+    result.culprit = culprit_of(result.fault, job, facts, rows, limits);
+    result.next = next_tests({job, facts, rows}, result.fault, result.culprit, result.missing);
     result.evidence = std::move(rows);
     return result;
 }

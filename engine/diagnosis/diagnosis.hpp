@@ -20,7 +20,9 @@ enum class Fault {
     supply,
     control_signal,
     airflow,
-    wheel_or_bearing,
+    wheel,     // it rubs, its own bearing binds, or it is caked: the motor turns free without it
+    rotation,  // all is good, and it turns the wrong way round
+    flooded,   // what stood in water is not judged by readings
     none,
     not_shown
 };
@@ -32,7 +34,9 @@ constexpr auto words_of(Fault) {
                       Word<Fault>{Fault::supply, "supply"},
                       Word<Fault>{Fault::control_signal, "control signal"},
                       Word<Fault>{Fault::airflow, "airflow"},
-                      Word<Fault>{Fault::wheel_or_bearing, "wheel or bearing"},
+                      Word<Fault>{Fault::wheel, "wheel"},
+                      Word<Fault>{Fault::rotation, "rotation"},
+                      Word<Fault>{Fault::flooded, "flooded"},
                       Word<Fault>{Fault::none, "no fault found"},
                       Word<Fault>{Fault::not_shown, "not shown yet"}};
 }
@@ -53,13 +57,24 @@ struct Evidence {
     bool carries = false;  // the conclusion stands on it
 };
 
-/// A reading still to be taken. Ordered as a person takes them: live readings first, then everything behind
-/// the lockout and the wait for the motor's own capacitors (5 minutes, an air-handler service manual).
+/// A reading still to be taken. Ordered as a person takes them: what is asked, then everything behind the lockout and
+/// the wait for the motor's own capacitors (5 minutes, an air-handler service manual), then live readings.
 struct MissingReading {
     std::string job_key;
     Test test = Test::symptom;  // wanted for it
     int seconds = 0;            // about how long it takes on site; common practice
     bool power_off = true;      // true: only with power locked out and the wait over
+    Danger danger = Danger::power_off;
+};
+
+/// A test that the fault tree puts next: one that no reading answers yet.
+struct NextTest {
+    std::string job_key;  // the reading that it takes
+    Test test = Test::symptom;
+    Danger danger = Danger::power_off;
+    int seconds = 0;     // about how long it takes on site; common practice
+    std::string source;  // id of a Source
+    int minutes() const { return (seconds + 59) / 60; }
 };
 
 /// What killed the part, where the readings show it.
@@ -77,6 +92,9 @@ struct Diagnosis {
     std::string source;                   // id of the Source of the reasoning; empty while nothing is shown
     std::vector<Evidence> evidence;       // every test, passed, failed or open
     std::vector<MissingReading> missing;  // empty when the conclusion is shown
+    /// The tests that narrow the fault down: five at most, the safest class first, within it the quickest. Empty where
+    /// nothing is left to find.
+    std::vector<NextTest> next;
     std::vector<RootCause> causes;
     std::vector<std::string> contradictions;  // job keys that cannot all be true, joined by " and "
 
@@ -89,7 +107,8 @@ struct Diagnosis {
     /// Nothing should be replaced until the fault elsewhere is cured.
     bool replace_nothing() const {
         return fault == Fault::capacitor || fault == Fault::supply || fault == Fault::control_signal ||
-               fault == Fault::airflow || fault == Fault::none;
+               fault == Fault::airflow || fault == Fault::wheel || fault == Fault::rotation ||
+               fault == Fault::flooded || fault == Fault::none;
     }
 };
 

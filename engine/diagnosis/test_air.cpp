@@ -51,9 +51,22 @@ Evidence static_row(const FailedUnit& job, const Limits& limits) {
     return row;
 }
 
+void settle_look(Evidence& row, Cleanness seen) {
+    row.verdict = seen == Cleanness::clean ? Verdict::fits : Verdict::does_not_fit;
+    row.reason = seen == Cleanness::clean ? TestReason::clean : TestReason::dirty;
+    row.measured = {std::string(word(seen)), Origin::measured};
+}
+
+/// Its pressure drop tells; without one, a look at it.
 Evidence filter_row(const FailedUnit& job, const Limits& limits) {
     Evidence row = open_row(Test::filter_drop, "measured.filter_drop", "common-practice");
     const auto& reading = job.measured.filter_drop;
+    const auto& seen = job.measured.filter;
+    if (seen && (!reading || *seen == Cleanness::dirty)) {
+        row.job_key = "measured.filter";
+        settle_look(row, *seen);
+        return row;
+    }
     if (!reading) return row;
     const double limit = limits.value(limit::filter_drop).in(inch_water);
     row.measured = {*reading, Origin::measured};
@@ -62,6 +75,51 @@ Evidence filter_row(const FailedUnit& job, const Limits& limits) {
     row.verdict = at_most(reading->in(inch_water), limit) ? Verdict::fits : Verdict::does_not_fit;
     row.reason = row.verdict == Verdict::fits ? TestReason::clean_enough : TestReason::loaded;
     return row;
+}
+
+/// Only where it was measured. More than the wet coil's usual drop is dirt on it.
+std::optional<Evidence> coil_row(const FailedUnit& job, const Limits& limits) {
+    const auto& reading = job.measured.coil_drop;
+    if (!reading) return std::nullopt;
+    Evidence row = open_row(Test::coil_drop, "measured.coil_drop", "common-practice");
+    row.measured = {*reading, Origin::measured};
+    row.limit = {limits.value(limit::coil_drop), Origin::assumed};
+    row.limit_id = limit::coil_drop.text;
+    const bool good = at_most(reading->in(inch_water), limits.value(limit::coil_drop).in(inch_water));
+    row.verdict = good ? Verdict::fits : Verdict::does_not_fit;
+    row.reason = good ? TestReason::clean_enough : TestReason::loaded;
+    return row;
+}
+
+/// The clocked meter against the plate: what is fired over it makes a high rise with the right air.
+std::optional<Evidence> burner_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
+    const auto& clocked = job.measured.burner_input;
+    const auto& plate = facts.heat.fuel_input;
+    if (!clocked || !plate) return std::nullopt;
+    Evidence row = open_row(Test::burner_input, "measured.burner_input", "common-practice");
+    const double over = *clocked / *plate - 1;
+    row.measured = {over, Origin::measured};
+    row.limit = {limits.value(limit::burner_over), Origin::assumed};
+    row.limit_id = limit::burner_over.text;
+    const bool good = at_most(over, limits.value(limit::burner_over));
+    row.verdict = good ? Verdict::fits : Verdict::does_not_fit;
+    row.reason = good ? TestReason::within : TestReason::over_fired;
+    return row;
+}
+
+bool is_iced(const FailedUnit& job) {
+    return job.measured.iced && *job.measured.iced;
+}
+
+/// Ice holds the air back and melts: what was read over it says nothing of filter, coil, wheel or duct.
+void leave_to_the_thaw(EvidenceRows& rows, std::size_t from) {
+    for (std::size_t i = from; i < rows.size(); ++i) {
+        if (rows[i].test == Test::filter_drop && rows[i].reason == TestReason::dirty) continue;
+        if (rows[i].test == Test::burner_input) continue;
+        rows[i].verdict = Verdict::not_shown;
+        rows[i].reason = TestReason::iced;
+        rows[i].asks = "measured.iced";
+    }
 }
 
 /// Only where it was measured: nobody takes it to find a dead motor.
@@ -111,11 +169,22 @@ std::optional<Evidence> airflow_row(const FailedUnit& job, const Facts& facts, c
 }  // namespace
 
 void test_air(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows) {
+    if (const auto& seen = job.measured.wheel) {
+        Evidence row = open_row(Test::wheel, "measured.wheel", "common-practice");
+        settle_look(row, *seen);
+        rows.push_back(std::move(row));
+    } else if (job.unit.load.said() == Load::draft_inducer) {
+        rows.push_back(open_row(Test::wheel, "measured.wheel", "common-practice"));
+    }
     if (!moves_duct_air(job)) return;
+    const std::size_t first = rows.size();
     rows.push_back(static_row(job, limits));
     rows.push_back(filter_row(job, limits));
     if (auto row = rise_row(job, facts)) rows.push_back(std::move(*row));
     if (auto row = airflow_row(job, facts, limits)) rows.push_back(std::move(*row));
+    if (auto row = coil_row(job, limits)) rows.push_back(std::move(*row));
+    if (auto row = burner_row(job, facts, limits)) rows.push_back(std::move(*row));
+    if (is_iced(job)) leave_to_the_thaw(rows, first);
 }
 
 }  // namespace endbell::inline diagnosis

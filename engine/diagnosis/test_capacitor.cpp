@@ -64,8 +64,9 @@ Evidence running_row(const FailedUnit& job, const Facts& facts, const Limits& li
     return row;
 }
 
-Evidence bulged_row() {
-    Evidence row = open_row(Test::capacitor, "measured.capacitor_bulged", "capacitor-practice");
+Evidence bulged_row(bool by_sign) {
+    const char* key = by_sign ? "measured.signs" : "measured.capacitor_bulged";
+    Evidence row = open_row(Test::capacitor, key, "capacitor-practice");
     row.verdict = Verdict::does_not_fit;
     row.reason = TestReason::bulged;
     row.measured = {true, Origin::measured};
@@ -77,13 +78,14 @@ Evidence bulged_row() {
 void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows) {
     const MeasuredReadings& m = job.measured;
     const auto& family = facts.family;
-    // No other kind has a run capacitor; a reading on one is named as a contradiction instead.
-    if (family && *family != Family::capacitor_run) return;
-    const bool bulged = m.capacitor_bulged && *m.capacitor_bulged;
+    // No other kind has a capacitor; a reading on one is named as a contradiction instead.
+    if (family && !has_capacitor(*family)) return;
+    const bool swollen = family && has_sign(job, Sign::swollen);
+    const bool bulged = (m.capacitor_bulged && *m.capacitor_bulged) || swollen;
     const bool any = m.capacitor || m.capacitor_volts || m.capacitor_amps || bulged;
     if (m.capacitor) rows.push_back(metered_row(job, facts, limits));
     if (m.capacitor_volts || m.capacitor_amps) rows.push_back(running_row(job, facts, limits));
-    if (bulged) rows.push_back(bulged_row());
+    if (bulged) rows.push_back(bulged_row(!m.capacitor_bulged));
     if (!any && family) rows.push_back(open_row(Test::capacitor, "measured.capacitor", "capacitor-practice"));
 }
 

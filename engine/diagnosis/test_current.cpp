@@ -14,7 +14,16 @@ std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
     if (!reading && !has_symptom(job, Symptom::trips_hot)) return std::nullopt;
     Evidence row = open_row(Test::amps, "measured.amps", "nec-430.6-ex");
     if (!reading) return row;
-    row.measured = {*reading, Origin::measured};
+    row.measured = {reading->highest(), Origin::measured};
+    if (reading->lowest() < reading->highest() * limits.value(limit::current_lost_leg)) {
+        row.verdict = Verdict::does_not_fit;
+        row.reason = TestReason::lost_leg;
+        row.measured = {reading->lowest(), Origin::measured};
+        row.limit = {reading->highest() * limits.value(limit::current_lost_leg), Origin::assumed};
+        row.limit_id = limit::current_lost_leg.text;
+        row.source = "common-practice";
+        return row;
+    }
     if (!job.plate.current) {
         row.reason = TestReason::plate_amps_unknown;
         row.asks = "plate.current";
@@ -23,7 +32,7 @@ std::optional<Evidence> amps_row(const FailedUnit& job, const Limits& limits) {
     row.limit = {*job.plate.current, Origin::plate};
     row.limit_id = limit::current_over_plate.text;
     const double most = job.plate.current->in(ampere)*limits.value(limit::current_over_plate);
-    row.verdict = at_most(reading->in(ampere), most) ? Verdict::fits : Verdict::does_not_fit;
+    row.verdict = at_most(reading->highest().in(ampere), most) ? Verdict::fits : Verdict::does_not_fit;
     row.reason = row.verdict == Verdict::fits ? TestReason::within_plate : TestReason::over_plate;
     return row;
 }
@@ -46,18 +55,21 @@ std::optional<Evidence> plate_row(const FailedUnit& job, const Facts& facts, con
                        at_most(supply.in(volt), v.high.in(volt) * (1 + band));
             });
         });
+        // What agrees is named: the volts, until amps are known too.
+        row.job_key = row.asks = "plate.volts";
+        row.measured = {ratings.front(), Origin::plate};
+        row.limit = {supplies.front(), Origin::equipment};
+        row.limit_id = limit::voltage_band.text;
+        row.source = "mg1-12.44";
         if (!served) {
-            row.job_key = row.asks = "plate.volts";
             row.verdict = Verdict::does_not_fit;
             row.reason = TestReason::volts_not_of_unit;
-            row.measured = {ratings.front(), Origin::plate};
-            row.limit = {supplies.front(), Origin::equipment};
-            row.limit_id = limit::voltage_band.text;
-            row.source = "mg1-12.44";
             return row;
         }
     }
     if (amps_known) {
+        row.job_key = row.asks = "plate.current";
+        row.source = "nec-430.6-ex";
         row.measured = {*job.plate.current, Origin::plate};
         row.limit = {*job.equipment.fan_amps, Origin::equipment};
         row.limit_id = limit::current_over_plate.text;

@@ -71,13 +71,43 @@ void settle_unclassed(Evidence& row, const Facts& facts, const Limits& limits, d
     }
 }
 
+/// An ac tap that reads dc or pulses has another signal class on it than is thought: neither good nor bad.
+bool of_another_class(const Facts& facts, ControlVoltsKind kind) {
+    if (!facts.signal || facts.signal.because == Because::family) return false;
+    const bool dc_command = facts.signal.is(SignalClass::serial) || facts.signal.is(SignalClass::pulse);
+    return dc_command == (kind == ControlVoltsKind::ac);
+}
+
+/// A dc command a little over the printed window of one manual is no control fault: another program, another window.
+/// Common practice; from 30 V up it is no class 2 signal at all.
+void look_over_the_window(Evidence& row, const FailedUnit& job, const Facts& facts, const Limits& limits,
+                          double volts) {
+    const bool dc_command = facts.signal.is(SignalClass::serial) || facts.signal.is(SignalClass::pulse);
+    if (row.reason != TestReason::too_high || !dc_command ||
+        !at_most(volts, limits.value(limit::class2_volts).in(volt)))
+        return;
+    row.reason = TestReason::over_the_window;
+    const bool program = job.plate.program && job.measured.control_kind;
+    row.verdict = program ? Verdict::fits_with_changes : Verdict::not_shown;
+    row.asks = job.measured.control_kind ? "plate.program" : "measured.control_kind";
+}
+
 Evidence control_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
     Evidence row = open_row(Test::control_volts, "measured.control_volts", "tap-window");
     const auto& reading = job.measured.control_volts;
     if (!reading) return row;
     row.measured = {*reading, Origin::measured};
-    if (const auto known_window = window_of(facts, limits)) {
+    const bool dead = *reading < limits.value(limit::serial_low);
+    const auto& kind = job.measured.control_kind;
+    if (kind && !dead && of_another_class(facts, *kind)) {
+        row.reason = TestReason::another_signal;
+        row.asks = "plate.signal";
+    } else if (kind && !dead && !facts.signal && *kind != ControlVoltsKind::ac) {
+        row.reason = TestReason::signal_unknown;
+        row.asks = "plate.signal";
+    } else if (const auto known_window = window_of(facts, limits)) {
         settle(row, *known_window, reading->in(volt));
+        look_over_the_window(row, job, facts, limits, reading->in(volt));
     } else {
         settle_unclassed(row, facts, limits, reading->in(volt));
     }

@@ -48,18 +48,26 @@ Evidence shell_row(const FailedUnit& job, const Limits& limits) {
     return row;
 }
 
+/// A protector inside the winding opens hot: as it is said, else where the motor trips.
+bool may_be_hot(const FailedUnit& job) {
+    const auto& hot = job.measured.windings_hot;
+    return hot ? *hot : has_symptom(job, Symptom::trips_hot);
+}
+
 Evidence open_winding_row(const FailedUnit& job, const Ohms& ohms) {
     Evidence row = open_row(Test::winding_open, "measured.windings", "thermal-limit");
     row.measured = {ohm(largest(ohms)), Origin::measured};
-    const bool hot = has_symptom(job, Symptom::trips_hot);
     if (!is_open_winding(ohms)) {
         row.verdict = Verdict::fits;
         row.reason = TestReason::closed;
-    } else if (hot) {
+    } else if (may_be_hot(job)) {
         row.reason = TestReason::test_again_cold;
     } else {
         row.verdict = Verdict::does_not_fit;
-        row.reason = TestReason::open;
+        // Of three pairs a lead that is open takes two, and leaves one that reads.
+        row.reason = std::count_if(ohms.begin(), ohms.end(), [](double r) { return std::isinf(r); }) == 2
+                         ? TestReason::one_lead_open
+                         : TestReason::open;
     }
     return row;
 }
@@ -95,7 +103,8 @@ void judge_all_three(const Ohms& ohms, const Limits& limits, EvidenceRows& rows)
 }
 
 /// Why three readings cannot be used, and what to do about it; none when they can.
-std::optional<Evidence> unusable_row(const FailedUnit& job, const Facts& facts, const Ohms& ohms) {
+std::optional<Evidence> unusable_row(const FailedUnit& job, const Facts& facts, const Limits& limits,
+                                     const Ohms& ohms) {
     Evidence row = open_row(Test::winding_balance, "measured.windings", "held-rotor");
     const bool generates = is_electronic(*facts.family);
     if (ohms.size() != 3) {
@@ -103,6 +112,10 @@ std::optional<Evidence> unusable_row(const FailedUnit& job, const Facts& facts, 
     } else if (smallest(ohms) <= 0) {
         // Zero is the meter's lead or a slip; below zero the rotor turns and the motor generates.
         row.reason = TestReason::swings_or_zero;
+    } else if (smallest(ohms) < limits.value(limit::winding_least).in(ohm) &&
+               largest(ohms) - smallest(ohms) <= limits.value(limit::winding_spread).in(ohm)) {
+        // Equal and next to nothing: a short, or a meter whose leads were not nulled.
+        row.reason = TestReason::near_short;
     } else if (generates && !job.measured.rotor_held) {
         row.reason = TestReason::rotor_not_stated_held;
         row.asks = "measured.rotor_held";
@@ -133,7 +146,7 @@ void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limi
     // differ by design: of those only an open one says something.
     const bool equal_by_design = family && (is_electronic(*family) || *family == Family::three_phase);
     if (equal_by_design && !is_open_winding(ohms)) {
-        if (auto unusable = unusable_row(job, facts, ohms)) {
+        if (auto unusable = unusable_row(job, facts, limits, ohms)) {
             rows.push_back(std::move(*unusable));
             return;
         }

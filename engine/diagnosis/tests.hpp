@@ -10,10 +10,12 @@ namespace endbell::inline diagnosis {
 using EvidenceRows = std::vector<Evidence>;
 
 void test_symptoms(const FailedUnit& job, EvidenceRows& rows);
-void test_line(const Facts& facts, const Limits& limits, EvidenceRows& rows);
+void test_line(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
 void test_signal(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
+void test_controls(const FailedUnit& job, const Limits& limits, EvidenceRows& rows);
 void test_shaft(const FailedUnit& job, EvidenceRows& rows);
 void test_windings(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
+void test_signs(const FailedUnit& job, EvidenceRows& rows);
 void test_capacitor(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
 void test_air(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
 void test_current(const FailedUnit& job, const Facts& facts, const Limits& limits, EvidenceRows& rows);
@@ -26,6 +28,11 @@ bool at_most(double value, double limit);
 bool at_least(double value, double limit);
 
 bool has_symptom(const FailedUnit& job, Symptom symptom);
+bool has_sign(const FailedUnit& job, Sign sign);
+/// Motor, module, board or gas valve stood in water: no reading of it is judged.
+bool is_flooded(const FailedUnit& job);
+/// A motor of this family has a capacitor in its circuit, or one that starts it.
+bool has_capacitor(Family family);
 /// Duct readings belong to an indoor blower only.
 bool moves_duct_air(const FailedUnit& job);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/text.hpp"
+#include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
@@ -79,6 +80,8 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
         add_diagnosis(d, selection.diagnosis);
     } else {
         add_contradictions(d, selection.diagnosis);
+        if (selection.outcome == Outcome::undecided && !selection.diagnosis.nothing_measured)
+            add_next_tests(d, selection.diagnosis);
     }
     add_options(d, selection, top);
     add_named_picks(d, selection);
@@ -141,6 +144,7 @@ Document ask_document(const Selection& selection, const std::vector<OpenField>& 
 Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open,
                             const std::string& stamp) {
     Document d{"What failed, and why", {}, stamp};
+    if (diagnosis.replace_nothing()) d.add(Paragraph{keep_sentence(diagnosis.fault)});
     add_diagnosis(d, diagnosis);
     add_questions(d, {}, open);
     add_sources(d);

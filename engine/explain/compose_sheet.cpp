@@ -49,6 +49,7 @@ const char* title_of(SheetKind kind) {
 void add_no_part(Document& to, const Selection& selection, SheetKind kind,
                  const std::vector<OpenField>& open) {
     add_fault(to, selection.diagnosis);
+    add_next_tests(to, selection.diagnosis);
     add_plate_doubt(to, selection.facts);
     add_questions(to, selection.questions, open);
     add_ways_out(to, selection);

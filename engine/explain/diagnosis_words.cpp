@@ -10,132 +10,46 @@ namespace {
 constexpr auto test_names = std::to_array<English<Test>>({
     {Test::symptom, "symptom"},
     {Test::line_volts, "line volts"},
+    {Test::motor_volts, "motor's volts"},
+    {Test::legs, "three legs"},
+    {Test::fuse_drop, "drop across fuse"},
+    {Test::contactor_drop, "drop across pole"},
     {Test::control_volts, "control volts"},
     {Test::live_taps, "live taps"},
+    {Test::thermostat, "thermostat"},
+    {Test::float_switch, "float switch"},
+    {Test::door_switch, "door switch"},
+    {Test::control_fuse, "low-voltage fuse"},
+    {Test::primary, "transformer primary"},
+    {Test::transformer, "R to C"},
+    {Test::board_output, "board output"},
     {Test::spins_free, "spins free"},
+    {Test::wheel_loose, "wheel loose"},
     {Test::shaft_play, "shaft play"},
     {Test::winding_to_shell, "winding to shell"},
     {Test::winding_open, "winding open"},
     {Test::winding_most, "winding ohms"},
     {Test::winding_balance, "winding balance"},
     {Test::winding_spread, "winding spread"},
+    {Test::signs, "signs"},
+    {Test::under_water, "under water"},
     {Test::capacitor, "capacitor"},
     {Test::static_total, "static total"},
     {Test::filter_drop, "filter drop"},
+    {Test::coil_drop, "coil drop"},
+    {Test::iced, "ice"},
+    {Test::wheel, "wheel blades"},
+    {Test::burner_input, "burner input"},
     {Test::rise, "temperature rise"},
     {Test::airflow, "airflow per ton"},
     {Test::amps, "running amps"},
     {Test::plate_agrees, "plate against unit"},
     {Test::family, "motor family"},
+    {Test::plate_figure, "plate figure"},
+    {Test::supply_system, "supply system"},
+    {Test::changed_before, "changed before"},
     {Test::read_again, "read again"},
 });
-
-constexpr std::string_view not_taken = "not measured";
-constexpr std::string_view doubted = "contradicts another reading";
-
-// As they stand behind reading and limit.
-constexpr auto outcome_words = [] {
-    using enum TestReason;
-    return std::to_array<English<TestOutcome>>({
-        {{Test::symptom, not_measured}, "not stated"},
-        {{Test::symptom, contradicted}, doubted},
-        {{Test::symptom, does_not_start}, "does not start"},
-        {{Test::symptom, runs_badly}, "runs badly"},
-        {{Test::symptom, normal}, "normal"},
-
-        {{Test::line_volts, not_measured}, not_taken},
-        {{Test::line_volts, contradicted}, doubted},
-        {{Test::line_volts, no_voltage}, "no voltage"},
-        {{Test::line_volts, plate_volts_unknown}, "plate volts not known"},
-        {{Test::line_volts, in_band}, "in band"},
-        {{Test::line_volts, too_low}, "too low"},
-        {{Test::line_volts, too_high}, "too high"},
-        {{Test::line_volts, only_230_on_208}, "rated above its 208 V service"},
-        {{Test::line_volts, below_range_a}, "below service range A"},
-
-        {{Test::control_volts, not_measured}, not_taken},
-        {{Test::control_volts, contradicted}, doubted},
-        {{Test::control_volts, too_low}, "too low"},
-        {{Test::control_volts, too_high}, "too high"},
-        {{Test::control_volts, in_window}, "in window"},
-        {{Test::control_volts, signal_unknown}, "signal class not known"},
-
-        {{Test::live_taps, no_tap_live}, "no tap live"},
-        {{Test::live_taps, one_tap_live}, "one tap live"},
-        {{Test::live_taps, two_taps_live}, "two taps live"},
-        {{Test::live_taps, highest_tap_runs}, "highest tap runs"},
-        {{Test::live_taps, priority_not_stated}, "priority not stated"},
-
-        {{Test::spins_free, not_measured}, not_taken},
-        {{Test::spins_free, free}, "free"},
-        {{Test::spins_free, stuck}, "drags or is stuck"},
-        {{Test::shaft_play, not_measured}, not_taken},
-        {{Test::shaft_play, play}, "play"},
-        {{Test::shaft_play, no_play}, "no play"},
-
-        {{Test::winding_to_shell, not_measured}, not_taken},
-        {{Test::winding_to_shell, insulated}, "insulated"},
-        {{Test::winding_to_shell, at_the_limit}, "at the limit"},
-        {{Test::winding_to_shell, leaks}, "leaks to the shell"},
-
-        // "winding open: closed" contradicts itself.
-        {{Test::winding_open, closed}, "none is open"},
-        {{Test::winding_open, open}, "open"},
-        {{Test::winding_open, test_again_cold}, "test again when cold"},
-        {{Test::winding_most, within}, "within"},
-        // 20 ohm fails too, and is not beyond 20.
-        {{Test::winding_most, beyond}, "at or above"},
-        {{Test::winding_balance, not_measured}, not_taken},
-        {{Test::winding_balance, within}, "within"},
-        {{Test::winding_balance, beyond}, "beyond"},
-        {{Test::winding_balance, three_readings_needed}, "three readings are needed"},
-        {{Test::winding_balance, swings_or_zero}, "swings or reads zero"},
-        {{Test::winding_balance, rotor_not_stated_held}, "not stated that the rotor was held"},
-        {{Test::winding_balance, rotor_not_held}, "rotor was not held"},
-        {{Test::winding_spread, within}, "within"},
-        {{Test::winding_spread, beyond}, "beyond"},
-
-        {{Test::capacitor, contradicted}, doubted},
-        {{Test::capacitor, not_measured}, not_taken},
-        {{Test::capacitor, open}, "open"},
-        {{Test::capacitor, over_range}, "over range"},
-        {{Test::capacitor, plate_capacitor_unknown}, "plate microfarads not known"},
-        {{Test::capacitor, good}, "good"},
-        {{Test::capacitor, marginal}, "marginal"},
-        {{Test::capacitor, replace}, "replace"},
-        {{Test::capacitor, bulged}, "bulged"},
-        {{Test::capacitor, needs_volts_and_amps}, "needs volts and amps"},
-        {{Test::capacitor, plate_hertz_unknown}, "plate hertz not known"},
-        {{Test::capacitor, no_volts_across}, "no volts across it"},
-
-        {{Test::static_total, not_measured}, not_taken},
-        {{Test::static_total, contradicted}, doubted},
-        {{Test::static_total, wrong_signs}, "signs do not fit the sides"},
-        {{Test::static_total, one_side}, "one side is not the total"},
-        {{Test::static_total, repair_duct_first}, "repair the duct first"},
-        {{Test::static_total, above_plate}, "above the plate"},
-        {{Test::static_total, within_plate}, "within the plate"},
-        {{Test::filter_drop, not_measured}, not_taken},
-        {{Test::filter_drop, clean_enough}, "clean enough"},
-        {{Test::filter_drop, loaded}, "loaded"},
-        {{Test::rise, too_little_air}, "too little air"},
-        {{Test::rise, too_much_air}, "too much air"},
-        {{Test::rise, in_plate_range}, "in the plate's range"},
-        {{Test::rise, plate_rise_unknown}, "plate rise not known"},
-        {{Test::rise, rise_heat_unknown}, "which heat ran not known"},
-        {{Test::airflow, enough_air}, "enough air"},
-        {{Test::airflow, too_little_air}, "too little air"},
-
-        {{Test::amps, not_measured}, not_taken},
-        {{Test::amps, contradicted}, doubted},
-        {{Test::amps, plate_amps_unknown}, "plate amps not known"},
-        {{Test::amps, within_plate}, "within the plate"},
-        {{Test::amps, over_plate}, "over the plate"},
-        {{Test::plate_agrees, agrees}, "agrees"},
-        {{Test::plate_agrees, volts_not_of_unit}, "volts are not the unit's"},
-        {{Test::plate_agrees, amps_over_unit}, "amps over the unit's"},
-    });
-}();
 
 constexpr auto fault_titles = std::to_array<English<Fault>>({
     {Fault::motor, "Fault: motor"},
@@ -145,7 +59,9 @@ constexpr auto fault_titles = std::to_array<English<Fault>>({
     {Fault::supply, "Fault: supply"},
     {Fault::control_signal, "Fault: control signal"},
     {Fault::airflow, "Fault: airflow"},
-    {Fault::wheel_or_bearing, "Fault: wheel or bearing"},
+    {Fault::wheel, "Fault: wheel"},
+    {Fault::rotation, "Fault: rotation"},
+    {Fault::flooded, "Flooded: no reading is judged"},
     {Fault::none, "No fault found"},
     {Fault::not_shown, "Not shown yet by the readings given"},
 });
@@ -156,6 +72,14 @@ constexpr auto keep_sentences = std::to_array<English<Fault>>({
     {Fault::supply, "Do not replace it yet: the readings put the fault elsewhere (supply)."},
     {Fault::control_signal, "Do not replace it yet: the readings put the fault elsewhere (control signal)."},
     {Fault::airflow, "Do not replace it yet: the readings put the fault elsewhere (airflow)."},
+    {Fault::wheel, "Do not replace it yet: the readings put the fault elsewhere (wheel)."},
+    {Fault::rotation, "Do not replace it: nothing but its way round is wrong, and that is set."},
+    {Fault::flooded,
+     "Do not replace the motor by itself: what stood in water is not judged by readings. Never light or "
+     "power a "
+     "unit that stood in water: flooded gas and electric controls are replaced, and the unit is inspected "
+     "first, by "
+     "its own instructions."},
     {Fault::none, "Do not replace it yet: the readings show no fault."},
 });
 
@@ -166,6 +90,8 @@ constexpr auto cause_names = std::to_array<English<Cause>>({
     {Cause::low_supply, "low supply voltage"},
     {Cause::high_supply, "high supply voltage"},
     {Cause::two_taps_live, "two taps live"},
+    {Cause::lost_leg, "lost or uneven leg"},
+    {Cause::water, "water"},
     {Cause::failed_capacitor, "failed capacitor"},
     {Cause::overload, "overload"},
     {Cause::wrong_motor, "wrong motor fitted before"},
@@ -185,6 +111,14 @@ constexpr auto cure_sentences = std::to_array<English<Cause>>({
      "Set the equipment's taps for the supply, or call the utility. Measure at the motor, running."},
     {Cause::two_taps_live,
      "Find which two calls reach the motor together, and part them before power is on."},
+    {Cause::lost_leg,
+     "Find the bad leg: volts across each closed fuse and contactor pole under load, about nought is good. "
+     "Then all "
+     "three legs at the motor, running."},
+    {Cause::water,
+     "Find where the water comes from: drain, connectors up, drip loop, rain shield. Dry it, then read "
+     "winding to "
+     "shell again."},
     {Cause::failed_capacitor, "Fit a new capacitor of the plate's microfarads, at its volts or more."},
     {Cause::overload,
      "Find what overloads it: wheel, pulley, static, door off, wrong speed. Measure amps, door on."},
@@ -195,14 +129,68 @@ constexpr auto cure_sentences = std::to_array<English<Cause>>({
      "alone."},
 });
 
+// What is at fault outside the motor, and what puts it right. Source: common practice.
+constexpr auto culprit_sentences = std::to_array<English<Culprit>>({
+    {Culprit::run_capacitor,
+     "The capacitor is at fault: fit one of the motor plate's microfarads, at its volts or more, then read "
+     "amps."},
+    {Culprit::start_capacitor,
+     "The start capacitor is at fault: fit a start capacitor of its own microfarads and volts, never a run "
+     "capacitor, "
+     "and look at the switch that takes it out."},
+    {Culprit::line_fuse,
+     "A line fuse is at fault: it drops volts while closed. Before a new one: windings to shell, amps of "
+     "each leg."},
+    {Culprit::contactor,
+     "The contactor is at fault: a closed pole drops volts. Change the contactor, then read the legs at the "
+     "motor."},
+    {Culprit::control_fuse,
+     "The low-voltage fuse is blown. Find the short in the 24 V wiring first, then fit one of the same "
+     "size."},
+    {Culprit::float_switch,
+     "The float or condensate switch is open: clear the drain, empty the pan. It is never bridged to run."},
+    {Culprit::door_switch,
+     "The door switch is open: seat the door or change the switch. It is never bridged to run."},
+    {Culprit::thermostat, "The thermostat gives no call: its settings, batteries and base wiring first."},
+    {Culprit::transformer,
+     "The transformer is dead with its primary live and its fuse good: change it, its primary on the tap of "
+     "the "
+     "supply's own volts."},
+    {Culprit::board_relay,
+     "The board does not give its output though 24 V and the call are there: its fan relay, heat and cool "
+     "each "
+     "have one."},
+    {Culprit::control_wiring,
+     "The call leaves the board and does not reach the motor: wire, plug, and a common of the same "
+     "transformer."},
+    {Culprit::filter, "The filter holds the air back: change it, then read the static again."},
+    {Culprit::coil, "The coil holds the air back: clean it, dry side and wet, then read its drop again."},
+    {Culprit::wheel,
+     "The wheel is at fault: centre it, clean its blades, look at its hub and its own bearing. The motor "
+     "turns free."},
+    {Culprit::duct,
+     "The duct holds the air back: closed registers, crushed or undersized runs, the return's face."},
+    {Culprit::tap,
+     "The speed setting is at fault: filter and static are in order. Set another tap, then read the rise."},
+    {Culprit::burner_input,
+     "The burner is fired over its plate: gas pressure and orifices by the plate, then clock the meter "
+     "again."},
+    {Culprit::supply, "The supply is at fault: find where the volts are lost before any motor."},
+    {Culprit::phase_order,
+     "The order of phases is at fault: exchange two leads of this motor, behind its own contactor. Never at "
+     "the unit's "
+     "supply: a scroll compressor there would turn backwards."},
+    {Culprit::rotation,
+     "It turns the wrong way round: set its reversing plug or leads by the motor's own diagram, looked at "
+     "from the end "
+     "that the plate names. One that cannot be reversed is the wrong motor: never turn a wheel round "
+     "instead."},
+});
+
 }  // namespace
 
 std::string say(Test test) {
     return english_of(test_names, test);
-}
-
-std::string say(const TestOutcome& outcome) {
-    return english_of(outcome_words, outcome);
 }
 
 std::string fault_title(Fault fault) {
@@ -215,6 +203,10 @@ std::string fault_sentence(Fault fault) {
 
 std::string keep_sentence(Fault fault) {
     return english_of(keep_sentences, fault);
+}
+
+std::string culprit_sentence(Culprit culprit) {
+    return english_of(culprit_sentences, culprit);
 }
 
 std::string cause_sentence(const RootCause& root) {
@@ -241,16 +233,16 @@ std::vector<English<Test>> english_of_tests() {
     return std::vector(test_names.begin(), test_names.end());
 }
 
-std::vector<English<TestOutcome>> english_of_outcomes() {
-    return std::vector(outcome_words.begin(), outcome_words.end());
-}
-
 std::vector<English<Fault>> english_of_faults() {
     return std::vector(fault_titles.begin(), fault_titles.end());
 }
 
 std::vector<English<Fault>> english_of_keeping() {
     return std::vector(keep_sentences.begin(), keep_sentences.end());
+}
+
+std::vector<English<Culprit>> english_of_culprits() {
+    return std::vector(culprit_sentences.begin(), culprit_sentences.end());
 }
 
 std::vector<English<Cause>> english_of_causes() {

@@ -21,6 +21,9 @@ std::string fault_sentence(Fault fault);
 /// Why nothing is replaced. REQUIRES: a diagnosis of this fault replaces nothing.
 std::string keep_sentence(Fault fault);
 
+/// What is at fault outside the motor, and what puts it right: "The filter holds the air back: change it, ...".
+std::string culprit_sentence(Culprit culprit);
+
 /// The cause and what to do: "Cause: loaded filter (measured.filter_drop). Change the filter and ...".
 std::string cause_sentence(const RootCause& root);
 
@@ -35,6 +38,7 @@ std::vector<English<Test>> english_of_tests();
 std::vector<English<TestOutcome>> english_of_outcomes();
 std::vector<English<Fault>> english_of_faults();
 std::vector<English<Fault>> english_of_keeping();
+std::vector<English<Culprit>> english_of_culprits();
 std::vector<English<Cause>> english_of_causes();
 std::vector<English<Cause>> english_of_cures();
 

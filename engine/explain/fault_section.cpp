@@ -1,4 +1,6 @@
 // What failed, in short: for a sheet that is worked from. The whole list of tests is add_diagnosis.
+#include <algorithm>
+
 #include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
@@ -27,9 +29,17 @@ void add_fault(Document& to, const Diagnosis& d) {
     }
     if (!table.rows.empty()) to.add(table);
     add_contradictions(to, d);
-    if (d.causes.empty() && d.fault != Fault::not_shown)
+    const bool over_plate = std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) {
+        return e.test == Test::static_total && e.reason == TestReason::above_plate;
+    });
+    if (over_plate) {
+        to.add(Warning{"CAUTION",
+                       "The total static stands over the equipment's plate: bring it down, or the next "
+                       "one works as hard."});
+    } else if (d.causes.empty() && killed) {
         to.add(Paragraph{
             "No reading shows a cause outside the motor. Read volts, amps and static at start-up."});
+    }
     for (const RootCause& k : d.causes) to.add(Warning{"CAUTION", cause_sentence(k)});
 }
 

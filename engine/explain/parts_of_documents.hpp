@@ -17,6 +17,8 @@ std::string total_text(const CostOption& option);
 const CostOption* cost_of(const Ledger& ledger, const std::string& part_id);
 
 void add_diagnosis(Document& to, const Diagnosis& diagnosis);
+/// What is at fault outside the motor, where it is named, and the tests that come next, each with what it decides.
+void add_next_tests(Document& to, const Diagnosis& diagnosis);
 /// The fault with what it stands on, what killed the old part, and what to do about it; no other test.
 void add_fault(Document& to, const Diagnosis& diagnosis);
 /// Says that the plate is open, where it is.

@@ -4,6 +4,7 @@
 
 #include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/findings.hpp"
+#include "engine/explain/next_test_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
@@ -121,14 +122,27 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
     if (!table.rows.empty()) to.add(table);
     add_contradictions(to, d);
     for (const RootCause& k : d.causes) to.add(Warning{"CAUTION", next_life_sentence(k)});
-    if (d.missing.empty()) return;
-    to.add(Paragraph{"Readings still missing, in the order to take them:"});
-    Bullets list;
-    for (const MissingReading& m : d.missing) {
-        list.items.push_back(question_for(m.job_key) + " [" + m.job_key + "] " +
-                             (m.power_off ? "Power locked out, 5 minutes waited." : "Power on: keep clear."));
+    add_next_tests(to, d);
+}
+
+/// The safest first; what is missing beyond the five is named, or it would look as if it were not wanted.
+void add_next_tests(Document& to, const Diagnosis& d) {
+    if (d.culprit) to.add(Paragraph{culprit_sentence(*d.culprit)});
+    if (d.next.empty()) return;
+    to.add(Heading{"Next tests"});
+    Steps steps;
+    for (const NextTest& next : d.next) {
+        steps.items.push_back(next_test_sentence(next));
+        cited(to, next.source);
     }
-    to.add(list);
+    to.add(steps);
+    std::vector<std::string> later;
+    for (const MissingReading& m : d.missing) {
+        const bool named = std::any_of(d.next.begin(), d.next.end(),
+                                       [&](const NextTest& n) { return n.job_key == m.job_key; });
+        if (!named) later.push_back(m.job_key);
+    }
+    if (!later.empty()) to.add(Paragraph{"Still missing after those: " + joined(later, ", ") + "."});
 }
 
 void add_plate_doubt(Document& to, const Facts& facts) {

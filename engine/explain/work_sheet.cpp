@@ -74,6 +74,9 @@ void add_work_sheet(Document& to, const FailedUnit& job, const Selection& select
     const bool electronic = is_electronic_work(selection.facts, &option);
     add_fault(to, selection.diagnosis);
     add_readings(to, selection.diagnosis, open);
+    const bool narrowing =
+        selection.diagnosis.fault == Fault::not_shown && !selection.diagnosis.nothing_measured;
+    if (narrowing) add_next_tests(to, selection.diagnosis);
     add_safety(to, electronic);
     add_order_of_work(to, selection.diagnosis, option, electronic);
     add_kit(to, option.kit);

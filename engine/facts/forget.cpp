@@ -14,6 +14,14 @@ void forget(FailedUnit& job, std::string_view key) {
     MeasuredReadings& m = job.measured;
     drop("measured.symptoms", m.symptoms);
     drop("measured.line_volts", m.line_volts);
+    drop("measured.transformer_volts", m.transformer_volts);
+    drop("measured.board_volts", m.board_volts);
+    drop("measured.primary_volts", m.primary_volts);
+    drop("measured.control_fuse_good", m.control_fuse_good);
+    drop("measured.spins_free", m.spins_free);
+    drop("measured.free_with_wheel_loose", m.free_with_wheel_loose);
+    drop("measured.filter", m.filter);
+    drop("measured.filter_drop", m.filter_drop);
     drop("measured.control_volts", m.control_volts);
     drop("measured.live_taps", m.live_taps);
     drop("measured.capacitor", m.capacitor);

@@ -75,9 +75,12 @@ std::optional<Voltage> Supply::at_work() const {
 Supply supply_of(const FailedUnit& job, const DerivedFact<int>& phase,
                  const DerivedFact<std::vector<PlateVolts>>& volts, const Limits& limits) {
     Supply supply;
-    supply.reading = job.measured.line_volts.said();
-    if (supply.reading) {
-        supply.dead = *supply.reading < limits.value(limit::voltage_live);
+    supply.legs = job.measured.line_volts.said();
+    if (supply.legs) {
+        supply.reading = supply.legs->lowest();
+        supply.highest = supply.legs->highest();
+        supply.lost_leg = *supply.reading < *supply.highest * limits.value(limit::voltage_lost_leg);
+        supply.dead = *supply.reading < limits.value(limit::voltage_live) || supply.lost_leg;
         if (!supply.dead) supply.measured = supply.reading;
         supply.wanted = {*supply.reading, job.measured.line_volts.origin};
     }

@@ -13,7 +13,10 @@ namespace endbell::inline facts {
 struct Supply {
     /// Every nominal at the motor that the job leaves possible, ascending; empty: it says nothing.
     std::vector<Voltage> nominal;
-    std::optional<Voltage> reading;   // line to line or line to neutral at the motor, as measured
+    std::optional<LineVolts> legs;    // at the motor, as measured: one reading, or three
+    std::optional<Voltage> reading;   // the lowest of them: what is too low is judged by it
+    std::optional<Voltage> highest;   // what is too high, by this
+    bool lost_leg = false;            // of three one is far below: no motor runs on it
     std::optional<Voltage> measured;  // the same where it is live; a dead line is none
     bool dead = false;                // there is a reading, and no motor could run on it
     bool stated = false;              // somebody said what feeds the equipment
@@ -32,7 +35,7 @@ struct Supply {
     /// The reading is that of the high leg to the neutral or to ground: no motor belongs there.
     bool on_the_high_leg() const;
     friend bool operator==(const Supply& a, const Supply& b) {
-        return a.nominal == b.nominal && a.reading == b.reading && a.dead == b.dead && a.stated == b.stated &&
+        return a.nominal == b.nominal && a.legs == b.legs && a.dead == b.dead && a.stated == b.stated &&
                a.from_reading == b.from_reading && a.from_plate == b.from_plate && a.phases == b.phases &&
                a.high_leg == b.high_leg;
     }

@@ -22,6 +22,8 @@ inline constexpr bool can_append<Terminal> = true;
 template <>
 inline constexpr bool can_append<LeadInUse> = true;
 template <class T>
+inline constexpr bool can_append<Legs<T>> = true;
+template <class T>
 inline constexpr bool can_append<std::vector<T>> = can_append<T>;
 
 inline void append_value(std::string& to, const std::string& text) {
@@ -45,6 +47,10 @@ template <class T>
 void append_value(std::string& to, const std::vector<T>& list) {
     append(to, static_cast<double>(list.size()));
     for (const T& item : list) append_value(to, item);
+}
+template <class T>
+void append_value(std::string& to, const Legs<T>& legs) {
+    append_value(to, legs.each());
 }
 template <class T>
 void append_stated(std::string& to, const std::optional<T>& value) {

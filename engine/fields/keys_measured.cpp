@@ -25,9 +25,10 @@ JobKeys measured_keys() {
     using F = MeasuredReadings;
     return {
         row(measured, &F::line_volts,
-            {"line_volts", "at the motor, under load where it runs", "V", "118",
-             "Volts at the motor, line to line or line to neutral, under load?"},
-            read_voltage, {60, 120, 0.60, nominals, volts_on_the_plate}),
+            {"line_volts", "at the motor, under load where it runs; three phase: all three, a/b/c", "V", "118",
+             "Volts at the motor, line to line or line to neutral, under load? Of three phases all three: "
+             "a/b/c."},
+            read_line_volts, {60, 120, 0.60, line_nominals, volts_on_the_plate}),
         row(measured, &F::fuse_drop,
             {"fuse_drop", "across the worst closed line fuse, under load", "V", "0.1",
              "Volts across each closed line fuse, under load: the largest?"},
@@ -119,7 +120,9 @@ JobKeys measured_keys() {
         row(measured, &F::capacitor_bulged, {"capacitor_bulged", "its top is not flat", "", "no"},
             read_yes_no),
         row(measured, &F::amps,
-            {"amps", "motor current, running", "A", "3.1", "Line amps, running, door on?"}, read_current),
+            {"amps", "motor current, running; three phase: of each line, a/b/c", "A", "3.1",
+             "Line amps, running, door on? Of three phases all three: a/b/c."},
+            read_line_amps),
         row(measured, &F::speed, {"speed", "by tachometer", "rpm", "1060", "Rpm, running, door on?"},
             read_measured_speed),
         shown(measured, &F::watts, write_watts,

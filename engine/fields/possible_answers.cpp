@@ -31,6 +31,9 @@ Label label(Length length) {
 Label label(Voltage voltage) {
     return sized(voltage.in(volt), "V");
 }
+Label label(const LineVolts& read) {
+    return label(read.lowest());
+}
 Label label(const SupplySystem& system) {
     return label(system.line);
 }
@@ -95,6 +98,12 @@ Votes<Voltage> nominals(const Part& part) {
             if (r.volts) add(*r.volts);
         }
     }
+    return votes;
+}
+
+Votes<LineVolts> line_nominals(const Part& part) {
+    Votes<LineVolts> votes;
+    for (const auto& [volts, weight] : nominals(part)) votes.push_back({volts, weight});
     return votes;
 }
 

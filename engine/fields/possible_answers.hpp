@@ -22,6 +22,7 @@ Label label(bool);
 Label label(int);
 Label label(Length);
 Label label(Voltage);
+Label label(const LineVolts&);
 Label label(const SupplySystem&);
 Label label(Frequency);
 Label label(Speed);
@@ -61,6 +62,7 @@ Votes<bool> yes_or_no(const Part&);
 Votes<Load> loads(const Part&);
 Votes<Family> families(const Part&);
 Votes<Voltage> nominals(const Part&);
+Votes<LineVolts> line_nominals(const Part&);  // one reading of each
 Votes<SupplySystem> supplies(const Part&);
 Votes<Frequency> hertz_of_supplies(const Part&);
 Votes<std::vector<PlateVolts>> plates(const Part&);

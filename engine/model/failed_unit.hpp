@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/model/kinds.hpp"
+#include "engine/model/legs.hpp"
 #include "engine/model/reading.hpp"
 #include "engine/model/supply.hpp"
 #include "engine/units/date.hpp"
@@ -84,7 +85,7 @@ void each_plate_reading(PlateReadings& plate, const Visit& visit) {
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
 struct MeasuredReadings {
-    Reading<Voltage> line_volts;      // at the motor, under load where it runs; three phase: the lowest pair
+    Reading<LineVolts> line_volts;    // at the motor, under load where it runs; three phase: each pair of lines
     Reading<Voltage> fuse_drop;       // across the worst closed line fuse, under load: about nought is good
     Reading<Voltage> contactor_drop;  // across the worst closed pole of the contactor, under load
     Reading<Voltage> control_volts;   // tap to C with the call present
@@ -109,7 +110,7 @@ struct MeasuredReadings {
     Reading<Voltage> capacitor_volts;  // across the capacitor, running
     Reading<Current> capacitor_amps;   // in the start lead, running
     Reading<bool> capacitor_bulged;
-    Reading<Current> amps;
+    Reading<LineAmps> amps;  // three phase: of each line conductor
     Reading<Speed> speed;
     Reading<Power> watts;  // electrical input
     Reading<Airflow> airflow;

@@ -117,6 +117,9 @@ inline constexpr LimitOf<Voltage> voltage_live{"voltage.live"};
 inline constexpr LimitOf<Voltage> voltage_absent{"voltage.absent"};
 inline constexpr LimitOf<Voltage> voltage_range_a_208{"voltage.range_a_208"};
 inline constexpr LimitOf<double> voltage_unbalance{"voltage.unbalance"};
+inline constexpr LimitOf<double> voltage_unbalance_most{"voltage.unbalance_most"};
+inline constexpr LimitOf<double> voltage_lost_leg{"voltage.lost_leg"};
+inline constexpr LimitOf<Voltage> contact_drop{"contact.drop"};
 inline constexpr LimitOf<double> voltage_frequency{"voltage.frequency"};
 inline constexpr LimitOf<double> voltage_combined{"voltage.combined"};
 
@@ -135,6 +138,7 @@ inline constexpr LimitOf<Temperature> ambient_outdoor{"ambient.outdoor"};
 // current
 inline constexpr LimitOf<double> current_over_plate{"current.over_plate"};
 inline constexpr LimitOf<double> current_over_old{"current.over_old"};
+inline constexpr LimitOf<double> current_lost_leg{"current.lost_leg"};
 inline constexpr LimitOf<double> current_circuit{"current.circuit"};
 inline constexpr LimitOf<Current> current_plate_rounding{"current.plate_rounding"};
 
@@ -146,6 +150,7 @@ inline constexpr LimitOf<double> capacitor_replace{"capacitor.replace"};
 inline constexpr LimitOf<double> winding_balance{"winding.balance"};
 inline constexpr LimitOf<Resistance> winding_spread{"winding.spread"};
 inline constexpr LimitOf<Resistance> winding_most{"winding.most"};
+inline constexpr LimitOf<Resistance> winding_least{"winding.least"};
 inline constexpr LimitOf<Resistance> winding_ground{"winding.ground"};
 inline constexpr LimitOf<Voltage> tap_low{"tap.low"};
 inline constexpr LimitOf<Voltage> tap_high{"tap.high"};
@@ -159,6 +164,7 @@ inline constexpr LimitOf<Voltage> tap_volts{"tap.volts"};
 // air
 inline constexpr LimitOf<Pressure> static_repair_first{"static.repair_first"};
 inline constexpr LimitOf<Pressure> static_plate_default{"static.plate_default"};
+inline constexpr LimitOf<Pressure> static_low{"static.low"};
 inline constexpr LimitOf<Pressure> filter_drop{"filter.drop"};
 inline constexpr LimitOf<Pressure> static_agree{"static.agree"};
 inline constexpr LimitOf<double> airflow_match{"airflow.match"};
@@ -178,6 +184,7 @@ inline constexpr LimitOf<Duration> element_run_on{"element.run_on"};
 inline constexpr LimitOf<Pressure> coil_drop{"coil.drop"};
 inline constexpr LimitOf<Airflow> return_face{"return.face"};
 
+inline constexpr LimitOf<double> burner_over{"burner.over"};
 // altitude
 inline constexpr LimitOf<Length> derate_from{"altitude.derate_from"};
 inline constexpr LimitOf<double> altitude_derate{"altitude.derate"};

@@ -21,7 +21,7 @@ std::vector<std::string> readings_missing(const Diagnosis& diagnosis) {
 }
 
 bool motor_half_failed(Fault fault) {
-    return fault == Fault::motor || fault == Fault::motor_and_module || fault == Fault::wheel_or_bearing;
+    return fault == Fault::motor || fault == Fault::motor_and_module;
 }
 
 // A module alone only when the windings, the ground reading and the shaft are proven good.
@@ -41,7 +41,7 @@ Finding judge_module(const Query& q, FindingDraft say) {
 // a motor half of this power.
 bool old_module_stays(const Query& q, const Motor& half) {
     const Fault fault = q.diagnosis.fault;
-    const bool old_half_alone = fault == Fault::motor || fault == Fault::wheel_or_bearing;
+    const bool old_half_alone = fault == Fault::motor;
     const bool good = q.job.measured.module_good && *q.job.measured.module_good;
     const bool two_piece = q.facts.family && is_two_piece(*q.facts.family);
     if (!old_half_alone || !good || !two_piece || !q.facts.power || half.ratings.empty()) return false;
@@ -62,7 +62,6 @@ Finding judge_motor(const Query& q, const Part& part, FindingDraft say) {
     if (whole.is(false)) return judge_half(q, *part.motor, std::move(say));
     switch (q.diagnosis.fault) {
         case Fault::motor:
-        case Fault::wheel_or_bearing:
         case Fault::motor_and_module:
             return say.fits(Reason::motor_failed);
         case Fault::module:

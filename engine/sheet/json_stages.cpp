@@ -1,6 +1,7 @@
 #include "engine/sheet/json_stages.hpp"
 
 #include "engine/explain/findings.hpp"
+#include "engine/explain/next_test_words.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/sheet/json_air.hpp"
@@ -240,6 +241,7 @@ Json candidate(const Candidate& c) {
 
 Json diagnosis(const Diagnosis& d) {
     return {{"fault", word(d.fault)},
+            {"culprit", d.culprit ? Json(word(*d.culprit)) : Json(nullptr)},
             {"replace_nothing", d.replace_nothing()},
             {"nothing_measured", d.nothing_measured},
             {"motor_half_proven_good", d.motor_half_proven_good},
@@ -264,6 +266,17 @@ Json diagnosis(const Diagnosis& d) {
                                              {"power_off", m.power_off},
                                              {"question", question_for(m.job_key)}};
                              })},
+            {"next", list(d.next,
+                          [](const NextTest& n) {
+                              return Json{{"key", n.job_key},
+                                          {"test", word(n.test)},
+                                          {"danger", word(n.danger)},
+                                          {"minutes", n.minutes()},
+                                          {"question", question_for(n.job_key)},
+                                          {"decides", say_decides(n.test)},
+                                          {"follows", say_follows(n.test)},
+                                          {"source", n.source}};
+                          })},
             {"causes", list(d.causes, cause)},
             {"contradictions", texts(d.contradictions)}};
 }

@@ -53,6 +53,41 @@ Read<Current> read_current(const Folded& words) {
     return read_quantity(words, amp_scale());
 }
 
+namespace {
+
+/// One reading of `scale`, or three parted by strokes.
+template <class Dimension>
+Read<Legs<Quantity<Dimension>>> read_legs(const Folded& words, const Scale<Dimension>& scale,
+                                          std::string_view expected) {
+    using Of = Legs<Quantity<Dimension>>;
+    std::string text = words.text();
+    std::replace(text.begin(), text.end(), ';', '/');
+    const std::vector<std::string> parts = split(text, '/');
+    if (parts.size() == 1) {
+        const Read<Quantity<Dimension>> one = read_quantity(words, scale);
+        if (!one.reading.value) return no_value<Of>(one);
+        return read_as<Of>(words, *one.reading.value);
+    }
+    std::vector<Quantity<Dimension>> each;
+    for (const std::string& part : parts) {
+        const Read<Quantity<Dimension>> one = read_quantity(words.left_with(part), scale);
+        if (!one.reading.value) return unreadable<Of>(words, expected);
+        each.push_back(*one.reading.value);
+    }
+    if (each.size() != 3) return unreadable<Of>(words, expected);
+    return read_as<Of>(words, Of(each[0], each[1], each[2]));
+}
+
+}  // namespace
+
+Read<LineVolts> read_line_volts(const Folded& words) {
+    return read_legs(words, volt_scale(), "volts, such as '118.4', or three of the legs: '460/467/450'");
+}
+
+Read<LineAmps> read_line_amps(const Folded& words) {
+    return read_legs(words, amp_scale(), "amps, such as '3.6', or three of the legs: '3.6/3.5/3.7'");
+}
+
 Read<Current> read_plate_amps(const Folded& words) {
     if (is_missing(words)) return not_written<Current>();
     const std::string& text = words.text();

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/model/kinds.hpp"
+#include "engine/model/legs.hpp"
 #include "engine/model/supply.hpp"
 #include "engine/units/units.hpp"
 #include "engine/words/scale.hpp"
@@ -34,6 +35,9 @@ Read<SupplySystem> read_supply(const Folded& words);
 Read<Current> read_plate_amps(const Folded& words);
 /// A measured current; 0 is a reading.
 Read<Current> read_current(const Folded& words);
+/// One reading, or three of the legs: "118", "460/467/450".
+Read<LineVolts> read_line_volts(const Folded& words);
+Read<LineAmps> read_line_amps(const Folded& words);
 Read<ApparentPower> read_apparent_power(const Folded& words);
 /// Ohm; "OL" is an open circuit and reads as infinity; kilohm and megohm are known.
 Read<Resistance> read_resistance(const Folded& words);

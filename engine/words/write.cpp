@@ -72,6 +72,29 @@ std::string write(Voltage v) {
 std::string write(Current i) {
     return with(i.in(ampere), "A");
 }
+
+namespace {
+
+/// "460/467/450 V": the figures, and the unit once.
+template <class T>
+std::string write_legs(const Legs<T>& legs) {
+    std::string text;
+    for (const T& one : legs.each()) {
+        const std::string written = write(one);
+        if (!text.empty()) text = text.substr(0, text.rfind(' ')) + "/";
+        text += written;
+    }
+    return text;
+}
+
+}  // namespace
+
+std::string write(const LineVolts& legs) {
+    return write_legs(legs);
+}
+std::string write(const LineAmps& legs) {
+    return write_legs(legs);
+}
 std::string write(ApparentPower s) {
     return with(s.in(volt_ampere), "VA");
 }

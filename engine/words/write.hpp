@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "engine/model/kinds.hpp"
+#include "engine/model/legs.hpp"
 #include "engine/model/supply.hpp"
 #include "engine/units/date.hpp"
 #include "engine/units/money.hpp"
@@ -17,6 +18,8 @@ std::string write(const PlateVolts&);  // "208-230 V"
 std::string write(Voltage);
 std::string write(const SupplySystem&);  // "230 V", "120/240", "208Y/120", "240 high leg", "460-3-60"
 std::string write(Current);
+std::string write(const LineVolts&);  // "118 V", "460/467/450 V"
+std::string write(const LineAmps&);
 std::string write(ApparentPower);
 std::string write(Resistance);  // "OL" for infinity
 std::string write(Capacitance);

@@ -45,7 +45,7 @@ BOOST_AUTO_TEST_CASE(the_rise_of_elements_counts_and_that_beside_a_compressor_do
     BOOST_TEST(contrary(job).empty());  // 240 V elements on 208 V give 7.5 kW: 395 cfm would still do
     job.equipment.electric_heat_volts = known(volt(240));
     job.equipment.supply = known(bare_supply(volt(240)));
-    job.measured.line_volts = known(volt(240));
+    job.measured.line_volts = known<LineVolts>(volt(240));
     BOOST_TEST((contrary(job) == air_and_rise));
     job.measured.airflow = known(cfm(560));
     BOOST_TEST(contrary(job).empty());

@@ -32,7 +32,7 @@ FailedUnit electric(double kw) {
     job.equipment.rise_low = job.equipment.rise_high = {};
     job.controls.heat = known(HeatKind::electric);
     job.equipment.electric_heat = known(kilowatt(kw));
-    job.measured.line_volts = known(volt(240));
+    job.measured.line_volts = known<LineVolts>(volt(240));
     job.equipment.supply = known(bare_supply(volt(240)));
     return job;
 }
@@ -49,21 +49,21 @@ BOOST_AUTO_TEST_CASE(elements_give_the_square_of_their_volts) {
     // 15 kW: 51,182.1 Btu/h; at 50 F 947.8 cfm, at 40 F 1,184.8 (W07 of the research), at 20 F 2,369.5.
     check(get(job, Call::electric_heat), 947.8, 1184.8, 2369.5);
     // On 208 V 11.267 kW, 38,443.5 Btu/h: at 50 F 711.9 cfm, at 40 F 889.9, at 20 F 1,779.8.
-    job.measured.line_volts = known(volt(208));
+    job.measured.line_volts = known<LineVolts>(volt(208));
     job.equipment.supply = known(bare_supply(volt(208)));
     const CallAir on_208 = get(job, Call::electric_heat);
     check(on_208, 711.9, 889.9, 1779.8);
     BOOST_TEST(on_208.heats.size() == 1u);
     BOOST_CHECK_CLOSE(on_208.heat->in(btu_per_hour), 38443.5, 0.01);
     // Read at 230 V: 13.776 kW, 47,005.7 Btu/h; at 50 F 870.5.
-    job.measured.line_volts = known(volt(230));
+    job.measured.line_volts = known<LineVolts>(volt(230));
     job.equipment.supply = known(bare_supply(volt(240)));
     BOOST_CHECK_CLOSE(get(job, Call::electric_heat).low.in(cfm), 870.5, 0.1);
 }
 
 BOOST_AUTO_TEST_CASE(elements_of_unknown_volts_are_shown_as_both_and_asked_for) {
     FailedUnit job = electric(15);
-    job.measured.line_volts = known(volt(208));
+    job.measured.line_volts = known<LineVolts>(volt(208));
     job.equipment.supply = known(bare_supply(volt(208)));
     const CallAir both = get(job, Call::electric_heat);
     // Rated at 208 V they give 15 kW, rated at 240 V 11.267: the most decides the least air, the least the most air (cooling's
@@ -91,7 +91,7 @@ BOOST_AUTO_TEST_CASE(elements_on_volts_that_nobody_read_take_the_systems) {
     BOOST_CHECK_CLOSE(call.heats[1].output.heat.in(btu_per_hour), 31337.1, 0.01);
     // A motor of 120 V tells nothing of the elements: 240 V ones may stand on 208.
     job.equipment.supply = known(bare_supply(volt(115)));
-    job.measured.line_volts = known(volt(118));
+    job.measured.line_volts = known<LineVolts>(volt(118));
     const CallAir apart = get(job, Call::electric_heat);
     BOOST_REQUIRE(apart.heats.size() == 2u);
     BOOST_CHECK_CLOSE(apart.heats[1].output.heat.in(btu_per_hour), 25628.6, 0.01);  // 7.5111 kW
@@ -100,7 +100,7 @@ BOOST_AUTO_TEST_CASE(elements_on_volts_that_nobody_read_take_the_systems) {
 BOOST_AUTO_TEST_CASE(air_read_by_the_rise_of_elements_takes_the_power_at_their_volts) {
     FailedUnit job = electric(15);
     job.equipment.electric_heat_volts = known(volt(240));
-    job.measured.line_volts = known(volt(208));
+    job.measured.line_volts = known<LineVolts>(volt(208));
     job.equipment.supply = known(bare_supply(volt(208)));
     job.measured.airflow = {};
     job.measured.rise = known(fahrenheit_degree(30));

@@ -124,7 +124,7 @@ BOOST_AUTO_TEST_CASE(the_best_reading_decides_the_old_torque) {
     BOOST_TEST(plan.point.speed.assumed());
     BOOST_TEST(tap_of(plan, 6).airflow.assumed());
 
-    job.measured.amps = known(ampere(4.5));
+    job.measured.amps = known<LineAmps>(ampere(4.5));
     plan = plan_air(job, part, limits);
     BOOST_TEST(plan.point.torque_from == TorqueSource::amps);
     BOOST_TEST(has(plan.assumed, "measured.watts"));
@@ -340,7 +340,7 @@ BOOST_AUTO_TEST_CASE(limits_that_nobody_can_watch_ask_for_the_speed) {
 
 BOOST_AUTO_TEST_CASE(a_dead_line_does_not_choose_the_rating) {
     FailedUnit job = furnace();
-    job.measured.line_volts = known(volt(0));
+    job.measured.line_volts = known<LineVolts>(volt(0));
     const AirPlan plan = plan_air(job, capacitor_run(0.5, {825, 950, 1075}), limits);
     BOOST_CHECK_CLOSE(tap_of(plan, 3).speed.in(rpm).value, 1097.67, 0.1);
     BOOST_TEST(tap_of(plan, 3).line_current.known());
@@ -351,7 +351,7 @@ BOOST_AUTO_TEST_CASE(a_low_line_slows_an_induction_motor) {
     // 39.09 x 0.8178 (1200-n)/125 = 32 (n/1097.67)^2 at n = 1,079.1.
     FailedUnit job = furnace();
     job.equipment.supply = known(bare_supply(volt(115)));
-    job.measured.line_volts = known(volt(104));
+    job.measured.line_volts = known<LineVolts>(volt(104));
     const AirPlan plan = plan_air(job, capacitor_run(0.5, {825, 950, 1075}), limits);
     BOOST_CHECK_SMALL(tap_of(plan, 3).speed.in(rpm).value - 1079.1, 0.1);
 }

@@ -56,8 +56,8 @@ FailedUnit any_job(Dice& dice) {
     if (dice.roll(3)) job.plate.power = known(std::vector<Power>{horsepower(dice.number(.1, 1))});
     job.plate.speed = dice.reading(rpm, 700, 1700);
     job.plate.poles = dice.one_of({4, 6, 8, 0});
-    job.measured.line_volts = dice.reading(volt, 100, 250);
-    job.measured.amps = dice.reading(ampere, 1, 8);
+    if (const auto volts = dice.reading(volt, 100, 250)) job.measured.line_volts = known<LineVolts>(*volts);
+    if (const auto amps = dice.reading(ampere, 1, 8)) job.measured.amps = known<LineAmps>(*amps);
     job.measured.speed = dice.reading(rpm, 700, 1300);
     job.measured.watts = dice.reading(watt, 100, 700);
     job.measured.airflow = dice.reading(cfm, 500, 2000);

@@ -116,7 +116,7 @@ const JobCase cases[] = {
          set_windings(j, {4.9, 5.0, 5.1});
      },
      Fault::not_shown,
-     "measured.line_volts measured.control_volts measured.spins_free measured.winding_to_shell",
+     "measured.spins_free measured.winding_to_shell measured.control_volts measured.line_volts",
      ""},
     {"all good, and nobody said that it does not run",
      Family::constant_airflow,
@@ -164,7 +164,7 @@ const JobCase cases[] = {
      Family::constant_torque,
      {Symptom::no_run},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(236));
+         j.measured.line_volts = known<LineVolts>(volt(236));
          j.measured.live_taps = known(std::vector<int>{});
      },
      Fault::control_signal,
@@ -173,7 +173,7 @@ const JobCase cases[] = {
     {"no line, no call: the supply",
      Family::constant_torque,
      {Symptom::no_run},
-     [](FailedUnit& j) { j.measured.line_volts = known(volt(0)); },
+     [](FailedUnit& j) { j.measured.line_volts = known<LineVolts>(volt(0)); },
      Fault::supply,
      "",
      "line volts"},
@@ -237,7 +237,7 @@ const JobCase cases[] = {
      {Symptom::no_run},
      [](FailedUnit& j) { j.measured.static_total = known(inch_water(0.9)); },
      Fault::not_shown,
-     "measured.line_volts measured.control_volts",
+     "measured.control_volts measured.line_volts",
      ""},
     {"slow, all fed, duct sane",
      Family::constant_torque,
@@ -254,7 +254,7 @@ const JobCase cases[] = {
      Family::capacitor_run,
      {Symptom::hums},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(238));
+         j.measured.line_volts = known<LineVolts>(volt(238));
          j.measured.capacitor = known(microfarad(0));
          j.measured.spins_free = known(true);
      },
@@ -265,7 +265,7 @@ const JobCase cases[] = {
      Family::capacitor_run,
      {Symptom::hums},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(238));
+         j.measured.line_volts = known<LineVolts>(volt(238));
          j.measured.capacitor = known(microfarad(7.4));
          j.measured.spins_free = known(true);
      },
@@ -277,20 +277,40 @@ const JobCase cases[] = {
      {Symptom::hums},
      nothing,
      Fault::not_shown,
-     "measured.line_volts measured.spins_free measured.capacitor",
+     "measured.spins_free measured.capacitor measured.line_volts",
      ""},
-    {"hums, shaft stuck",
+    {"hums, shaft stuck: the wheel is loosened before a motor is sold",
      Family::capacitor_run,
      {Symptom::hums},
      [](FailedUnit& j) { j.measured.spins_free = known(false); },
-     Fault::wheel_or_bearing,
+     Fault::not_shown,
+     "measured.free_with_wheel_loose",
+     ""},
+    {"hums, free with its wheel loosened",
+     Family::capacitor_run,
+     {Symptom::hums},
+     [](FailedUnit& j) {
+         j.measured.spins_free = known(false);
+         j.measured.free_with_wheel_loose = known(true);
+     },
+     Fault::wheel,
      "",
-     "spins free"},
-    {"noisy with play",
+     "spins free, wheel loosened"},
+    {"hums, stuck with nothing on its shaft",
+     Family::capacitor_run,
+     {Symptom::hums},
+     [](FailedUnit& j) {
+         j.measured.spins_free = known(false);
+         j.measured.free_with_wheel_loose = known(false);
+     },
+     Fault::motor,
+     "",
+     "wheel loosened"},
+    {"noisy with play: its own bearing",
      Family::capacitor_run,
      {Symptom::noisy},
      [](FailedUnit& j) { j.measured.shaft_play = known(true); },
-     Fault::wheel_or_bearing,
+     Fault::motor,
      "",
      "shaft play"},
     {"runs backwards, weak capacitor",
@@ -307,10 +327,21 @@ const JobCase cases[] = {
      Fault::control_signal,
      "",
      "line volts, control volts"},
+    // The 24 V come from the same line: what switches the lead is at fault.
     {"call present, no line at the motor",
      Family::capacitor_run,
      {Symptom::no_run},
      [](FailedUnit& j) { feed(j, 0, 26); },
+     Fault::control_signal,
+     "",
+     "line volts, control volts"},
+    {"call present, no line at an outdoor fan: its call comes from elsewhere",
+     Family::capacitor_run,
+     {Symptom::no_run},
+     [](FailedUnit& j) {
+         j.unit.load = known(Load::outdoor_fan);
+         feed(j, 0, 26);
+     },
      Fault::supply,
      "",
      "line volts"},
@@ -340,7 +371,7 @@ const JobCase cases[] = {
      Family::capacitor_run,
      {Symptom::weak_air},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(238));
+         j.measured.line_volts = known<LineVolts>(volt(238));
          j.measured.static_total = known(inch_water(0.4));
          j.measured.filter_drop = known(inch_water(0.1));
          j.measured.capacitor = known(microfarad(7.5));
@@ -352,7 +383,7 @@ const JobCase cases[] = {
      Family::capacitor_run,
      {Symptom::weak_air},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(238));
+         j.measured.line_volts = known<LineVolts>(volt(238));
          j.measured.static_total = known(inch_water(0.4));
          j.measured.filter_drop = known(inch_water(0.1));
          j.measured.capacitor = known(microfarad(7.5));
@@ -366,12 +397,12 @@ const JobCase cases[] = {
      Family::capacitor_run,
      {Symptom::trips_hot},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(238));
+         j.measured.line_volts = known<LineVolts>(volt(238));
          j.measured.spins_free = known(true);
          j.measured.capacitor = known(microfarad(7.5));
          j.measured.static_total = known(inch_water(0.4));
          j.plate.current = known(ampere(2.0));
-         j.measured.amps = known(ampere(2.9));
+         j.measured.amps = known<LineAmps>(ampere(2.9));
      },
      Fault::motor,
      "",
@@ -380,12 +411,12 @@ const JobCase cases[] = {
      Family::capacitor_run,
      {Symptom::trips_hot},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(238));
+         j.measured.line_volts = known<LineVolts>(volt(238));
          j.measured.spins_free = known(true);
          j.measured.capacitor = known(microfarad(7.5));
          j.measured.static_total = known(inch_water(0.4));
          j.plate.current = known(ampere(2.0));
-         j.measured.amps = known(ampere(1.7));
+         j.measured.amps = known<LineAmps>(ampere(1.7));
      },
      Fault::none,
      "",
@@ -397,25 +428,25 @@ const JobCase cases[] = {
          j.unit.load = known(Load::outdoor_fan);
          j.measured.capacitor = known(microfarad(7.5));
      },
-     Fault::none,
+     Fault::rotation,
      "",
-     "symptom, capacitor"},
+     "symptom"},
     // the rest
     {"shaded pole, fed and free and still",
      Family::shaded_pole,
      {Symptom::no_run},
      [](FailedUnit& j) {
-         j.measured.line_volts = known(volt(225));
+         j.measured.line_volts = known<LineVolts>(volt(225));
          j.measured.spins_free = known(true);
      },
      Fault::motor,
      "",
      "symptom, line volts, spins free"},
-    {"three phase turns backwards: two lines exchanged",
+    {"three phase turns backwards: two leads of this motor are exchanged, never the unit's supply",
      Family::three_phase,
      {Symptom::runs_backwards},
      nothing,
-     Fault::supply,
+     Fault::rotation,
      "",
      "symptom"},
     {"three phase, one winding off",
@@ -434,12 +465,48 @@ const JobCase cases[] = {
          set_windings(j, {30, 30, 31});
      },
      Fault::not_shown,
-     "measured.line_volts measured.spins_free",
+     "measured.spins_free measured.line_volts",
      ""},
-    {"supply too high for the plate",
+    {"three phase, whole and free and fed on one pair: a leg may be lost",
+     Family::three_phase,
+     {Symptom::hums},
+     [](FailedUnit& j) {
+         set_windings(j, {30, 30, 31});
+         j.measured.spins_free = known(true);
+         j.measured.line_volts = known<LineVolts>(volt(231));
+     },
+     Fault::not_shown,
+     "measured.line_volts",
+     ""},
+    {"three phase, a leg lost",
+     Family::three_phase,
+     {Symptom::hums},
+     [](FailedUnit& j) {
+         set_windings(j, {30, 30, 31});
+         j.measured.spins_free = known(true);
+         j.measured.line_volts = known(LineVolts(volt(229), volt(118), volt(112)));
+     },
+     Fault::supply,
+     "",
+     "line volts, legs"},
+    {"three phase, three equal legs, whole and free: the motor",
+     Family::three_phase,
+     {Symptom::hums},
+     [](FailedUnit& j) {
+         set_windings(j, {30, 30, 31});
+         j.measured.spins_free = known(true);
+         j.measured.line_volts = known(LineVolts(volt(229), volt(230), volt(231)));
+     },
+     Fault::motor,
+     "",
+     "symptom, line volts, legs, spins free"},
+    {"supply too high for the building",
      Family::capacitor_run,
      {Symptom::trips_hot},
-     [](FailedUnit& j) { j.measured.line_volts = known(volt(277)); },
+     [](FailedUnit& j) {
+         j.equipment.supply = known(bare_supply(volt(230)));
+         j.measured.line_volts = known<LineVolts>(volt(277));
+     },
      Fault::supply,
      "",
      "line volts"},
@@ -497,7 +564,7 @@ BOOST_AUTO_TEST_CASE(a_job_without_readings_says_that_nothing_was_measured) {
     FailedUnit job = of(Family::capacitor_run, {Symptom::no_run});
     BOOST_TEST(diagnose(job, facts_of(job, limits), limits).nothing_measured);
     // What a match or an air plan needs tells no dead motor from a live one.
-    job.measured.line_volts = known(volt(236));
+    job.measured.line_volts = known<LineVolts>(volt(236));
     job.measured.static_total = known(inch_water(0.4));
     job.measured.bore = known(inch(0.5));
     BOOST_TEST(diagnose(job, facts_of(job, limits), limits).nothing_measured);
@@ -511,20 +578,20 @@ BOOST_AUTO_TEST_CASE(an_outdoor_fan_has_no_duct) {
     job.measured.static_total = known(inch_water(0.9));
     const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(row(d, Test::static_total) == nullptr);
-    BOOST_TEST(missing(d) == "measured.line_volts measured.spins_free measured.capacitor");
+    BOOST_TEST(missing(d) == "measured.spins_free measured.capacitor measured.line_volts");
 }
 
-BOOST_AUTO_TEST_CASE(missing_readings_are_live_ones_first_and_each_has_a_time) {
+BOOST_AUTO_TEST_CASE(missing_readings_are_the_safest_first_and_each_has_a_time) {
     FailedUnit job = of(Family::constant_airflow, {});
     const Diagnosis d = diagnose(job, facts_of(job, limits), limits);
     BOOST_TEST(missing(d) ==
-               "measured.symptoms measured.line_volts measured.control_volts measured.spins_free "
-               "measured.winding_to_shell measured.windings");
-    bool locked_out = false;
+               "measured.symptoms measured.spins_free measured.winding_to_shell measured.windings "
+               "measured.control_volts measured.line_volts");
+    Danger before = Danger::look;
     for (const MissingReading& m : d.missing) {
         BOOST_TEST(m.seconds > 0);
-        BOOST_TEST((m.power_off || !locked_out));  // nobody takes the lock off again for the next reading
-        locked_out = m.power_off;
+        BOOST_TEST((m.danger >= before));  // nobody locks out again for a reading that was left behind
+        before = m.danger;
     }
 }
 

@@ -54,7 +54,7 @@ inline void set_windings(FailedUnit& job, std::vector<double> ohms) {
 }
 
 inline void feed(FailedUnit& job, double line, double control) {
-    job.measured.line_volts = known(volt(line));
+    job.measured.line_volts = known<LineVolts>(volt(line));
     job.measured.control_volts = known(volt(control));
 }
 

@@ -18,9 +18,13 @@ class Maker {
         if (often()) job.plate.volts = known(std::vector{plate_volts(208, 230)});
         if (often()) job.plate.signal = known(pick(Words<SignalClass>::table).value);
         if (seldom()) job.plate.capacitor = known(microfarad(7.5));
+        if (seldom()) job.measured.free_with_wheel_loose = known(often());
+        if (seldom()) job.measured.transformer_volts = known(volt(pick(std::array{0.0, 26.0})));
+        if (seldom()) job.measured.thermostat_calls = known(often());
         if (often()) job.unit.load = known(pick(Words<Load>::table).value);
         if (often()) job.measured.symptoms = known(std::vector{pick(Words<Symptom>::table).value});
-        if (often()) job.measured.line_volts = known(volt(pick(std::array{0.0, 190.0, 236.0, 260.0})));
+        if (often())
+            job.measured.line_volts = known<LineVolts>(volt(pick(std::array{0.0, 190.0, 236.0, 260.0})));
         if (often()) job.measured.control_volts = known(volt(pick(std::array{0.0, 8.0, 13.0, 25.0, 40.0})));
         if (often()) job.measured.spins_free = known(often());
         if (seldom()) job.measured.shaft_play = known(seldom());
@@ -34,7 +38,7 @@ class Maker {
         if (seldom()) job.measured.static_total = known(inch_water(pick(std::array{0.3, 0.7, 0.9})));
         if (seldom()) job.measured.static_supply = known(inch_water(0.4));
         if (seldom()) job.measured.filter_drop = known(inch_water(pick(std::array{0.1, 0.4})));
-        if (seldom()) job.measured.amps = known(ampere(2.2));
+        if (seldom()) job.measured.amps = known<LineAmps>(ampere(2.2));
         if (seldom()) job.plate.current = known(ampere(2.0));
         return job;
     }
@@ -69,7 +73,36 @@ class Maker {
         if (seldom()) equipment.supply = known(bare_supply(volt(pick(std::array{115.0, 208.0, 230.0}))));
         if (seldom()) equipment.fan_amps = known(ampere(pick(std::array{1.5, 2.0})));
         if (seldom()) m.watts = known(watt(700));
-        if (seldom()) m.amps = known(ampere(1.8));
+        if (seldom())
+            m.line_volts = known(pick(std::array{
+                LineVolts(volt(236), volt(237), volt(238)), LineVolts(volt(230), volt(236), volt(240)),
+                LineVolts(volt(210), volt(236), volt(240)), LineVolts(volt(238), volt(119), volt(115))}));
+        if (seldom()) m.line_volts = known<LineVolts>(volt(208));
+        if (seldom()) m.filter_drop = known(inch_water(0.6));
+        if (seldom()) m.fuse_drop = known(volt(pick(std::array{0.1, 40.0})));
+        if (seldom()) m.contactor_drop = known(volt(pick(std::array{0.1, 40.0})));
+        if (seldom()) m.control_kind = known(pick(Words<ControlVoltsKind>::table).value);
+        if (seldom()) m.control_volts = known(volt(24));
+        if (seldom()) plate.program = known(std::string("P-1"));
+        if (seldom()) m.board_volts = known(volt(pick(std::array{0.0, 26.0})));
+        if (seldom()) m.primary_volts = known(volt(pick(std::array{0.0, 120.0})));
+        if (seldom()) m.float_switch_closed = known(often());
+        if (seldom()) m.door_switch_closed = known(often());
+        if (seldom()) m.control_fuse_good = known(often());
+        if (seldom()) m.windings_hot = known(often());
+        if (seldom())
+            set_windings(
+                job, pick(std::array<std::vector<double>, 2>{{{0.1, 0.1, 0.1}, {5, open_line, open_line}}}));
+        if (seldom()) m.under_water = known(seldom());
+        if (seldom()) m.signs = known(std::vector{pick(Words<Sign>::table).value});
+        if (seldom()) m.filter = known(pick(Words<Cleanness>::table).value);
+        if (seldom()) m.wheel = known(pick(Words<Cleanness>::table).value);
+        if (seldom()) m.iced = known(often());
+        if (seldom()) m.coil_drop = known(inch_water(pick(std::array{0.2, 0.5})));
+        if (seldom()) m.burner_input = known(btu_per_hour(pick(std::array{60e3, 80e3})));
+        if (often()) equipment.heat_input = known(btu_per_hour(60e3));
+        if (seldom()) m.amps = known<LineAmps>(ampere(1.8));
+        if (seldom()) m.amps = known(LineAmps(ampere(1.8), ampere(1.9), ampere(0.1)));
         return job;
     }
 

@@ -33,7 +33,7 @@ std::set<std::string> assumed_anywhere() {
     job.measured.watts = {};
     job.measured.speed = {};
     add(job);
-    job.measured.amps = known(ampere(4));
+    job.measured.amps = known<LineAmps>(ampere(4));
     add(job);
     job.controls.heat = known(HeatKind::electric);
     job.equipment.electric_heat = known(kilowatt(10));

@@ -3,6 +3,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include "engine/explain/diagnosis_words.hpp"
+#include "engine/explain/next_test_words.hpp"
 #include "tests/explain/english.hpp"
 
 using namespace endbell;
@@ -29,6 +30,19 @@ BOOST_AUTO_TEST_CASE(all_that_a_diagnosis_can_say_has_its_english) {
     check_none(unsaid(faults_that_keep_the_motor(), english_of_keeping()));
     check_none(unsaid(values_of<Cause>(), english_of_causes()));
     check_none(unsaid(values_of<Cause>(), english_of_cures()));
+    check_none(unsaid(values_of<Culprit>(), english_of_culprits()));
+    check_none(unsaid(values_of<Danger>(), english_of_dangers()));
+}
+
+BOOST_AUTO_TEST_CASE(each_test_says_once_what_decides_it_and_what_follows) {
+    const std::vector<NextTestWords> told = words_of_next_tests();
+    for (const Test test : values_of<Test>()) {
+        const auto count =
+            std::count_if(told.begin(), told.end(), [&](const auto& w) { return w.test == test; });
+        BOOST_TEST(count == 1, word(test));
+        BOOST_TEST(!say_decides(test).empty());
+        BOOST_TEST(!say_follows(test).empty());
+    }
 }
 
 BOOST_AUTO_TEST_CASE(a_word_without_english_is_caught) {

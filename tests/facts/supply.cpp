@@ -23,7 +23,7 @@ struct Row {
 FailedUnit job_of(const Row& row) {
     FailedUnit job;
     if (*row.supply != '\0') job.equipment.supply = read_supply(fold(row.supply)).reading;
-    if (row.reading >= 0) job.measured.line_volts = known(volt(row.reading), Origin::measured);
+    if (row.reading >= 0) job.measured.line_volts = known<LineVolts>(volt(row.reading), Origin::measured);
     if (*row.plate != '\0')
         job.plate.volts = read_plate_volts(fold(row.plate), Family::constant_torque).reading;
     if (row.phases > 0) job.plate.phase = known(row.phases);
@@ -116,8 +116,8 @@ BOOST_AUTO_TEST_CASE(a_motor_works_on_the_live_reading_where_that_can_be_one_of_
     FailedUnit job;
     job.equipment.supply = known(bare_supply(volt(230)));
     BOOST_TEST(facts_of(job, in_force).supply.at_work()->in(volt) == 230);
-    job.measured.line_volts = known(volt(221));
+    job.measured.line_volts = known<LineVolts>(volt(221));
     BOOST_TEST(facts_of(job, in_force).supply.at_work()->in(volt) == 221);
-    job.measured.line_volts = known(volt(118));  // half of it: another pair was read
+    job.measured.line_volts = known<LineVolts>(volt(118));  // half of it: another pair was read
     BOOST_TEST(facts_of(job, in_force).supply.at_work()->in(volt) == 230);
 }

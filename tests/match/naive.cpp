@@ -91,8 +91,15 @@ struct Lines {
 Lines lines(const Pair& p) {
     Lines l;
     const auto* read = told(p.job.measured.line_volts);
-    if (read && read->in(volt) < 92) l.dead = true;
-    if (read && !l.dead) l.reading = read->in(volt);
+    double low = -1;
+    if (read) {
+        std::vector<double> legs;
+        for (const Voltage v : read->each()) legs.push_back(v.in(volt));
+        std::sort(legs.begin(), legs.end());
+        low = legs.front();
+        l.dead = low < 92 || low < 0.75 * legs.back();  // a lost leg feeds no motor
+    }
+    if (read && !l.dead) l.reading = low;
     const auto* stated = told(p.job.equipment.supply);
     const auto* plate = told(p.job.plate.volts);
     if (stated) {
@@ -241,7 +248,7 @@ int with_module(const Motor& m) {
 Verdict wanted_motor(const Pair& p) {
     const int with = with_module(*p.m);
     if (with != 0) return with == 1 ? yes : open;
-    const bool old_half = p.diagnosis.fault == Fault::motor || p.diagnosis.fault == Fault::wheel_or_bearing;
+    const bool old_half = p.diagnosis.fault == Fault::motor;
     const bool two_piece = p.old && (*p.old == Family::constant_airflow || *p.old == Family::communicating);
     if (!old_half || !two_piece || !is(told(p.job.measured.module_good), true)) return work;
     if (p.m->ratings.empty()) return work;
@@ -258,7 +265,6 @@ Verdict wanted_part(const Pair& p) {
     switch (p.diagnosis.fault) {
         case Fault::motor:
         case Fault::motor_and_module:
-        case Fault::wheel_or_bearing:
             return no;
         case Fault::module:
             return p.diagnosis.motor_half_proven_good ? yes : open;

@@ -174,10 +174,11 @@ const std::vector<Spoil>& job_spoils() {
         },
         [](World& w, Dice& d) { put(w.job.plate.connector, plugs, d); },
         [](World& w, Dice& d) {
-            std::vector<Voltage> v;
+            std::vector<LineVolts> v{LineVolts(volt(229), volt(230), volt(228)),
+                                     LineVolts(volt(118), volt(229), volt(112))};
             for (const double x : {0.0, 91.0, 103.5, 115.0, 126.5, 127.0, 187.0, 187.2, 195.0, 206.0, 207.0,
                                    222.0, 253.0, 254.0})
-                v.push_back(volt(x));
+                v.emplace_back(volt(x));
             put(w.job.measured.line_volts, v, d);
         },
         [](World& w, Dice& d) {

@@ -20,12 +20,12 @@ BOOST_AUTO_TEST_CASE(five_percent_of_the_plate_hertz_and_no_more) {
 BOOST_AUTO_TEST_CASE(volts_and_hertz_add_up) {
     World w = blower();
     w.job.plate.frequency = known(hertz(60 * 1.016));
-    w.job.measured.line_volts = known(volt(115 * 0.949));
+    w.job.measured.line_volts = known<LineVolts>(volt(115 * 0.949));
     SAYS(w("frequency"), Verdict::fits, "within tolerance");
     w.job.plate.frequency = known(hertz(60 * 1.03));
-    w.job.measured.line_volts = known(volt(115 * 0.92));
+    w.job.measured.line_volts = known<LineVolts>(volt(115 * 0.92));
     SAYS(w("frequency"), Verdict::does_not_fit, "combined deviation");
-    w.job.measured.line_volts = known(volt(115 * 0.93));  // exactly 10 %
+    w.job.measured.line_volts = known<LineVolts>(volt(115 * 0.93));  // exactly 10 %
     SAYS(w("frequency"), Verdict::fits, "within tolerance");
 }
 

@@ -6,7 +6,7 @@ namespace {
 World supplied(PlateVolts part, double nominal, double measured = 0) {
     World w = blower();
     w.job.equipment.supply = known(bare_supply(volt(nominal)), Origin::equipment);
-    if (measured > 0) w.job.measured.line_volts = known(volt(measured), Origin::measured);
+    if (measured > 0) w.job.measured.line_volts = known<LineVolts>(volt(measured), Origin::measured);
     w.motor().ratings = {rating(0.5, part, 3, 1075)};
     return w;
 }
@@ -73,7 +73,7 @@ BOOST_AUTO_TEST_CASE(an_old_plate_of_208_230_leaves_both_supplies_open) {
 
 BOOST_AUTO_TEST_CASE(a_reading_in_the_band_of_a_plate_is_not_overruled_by_the_class_nearest_to_it) {
     World w = blower();
-    w.job.measured.line_volts = known(volt(222), Origin::measured);
+    w.job.measured.line_volts = known<LineVolts>(volt(222), Origin::measured);
     w.motor().ratings = {rating(0.5, plate_volts(208), 3, 1075)};  // up to 228.8
     SAYS(w("supply-voltage"), Verdict::not_shown, "supply class open");
 }

@@ -30,7 +30,7 @@ BOOST_AUTO_TEST_CASE(it_asks_for_what_the_diagnosis_misses) {
 
 BOOST_AUTO_TEST_CASE(a_module_does_not_mend_a_failed_motor_half) {
     World w = module_job();
-    for (const Fault fault : {Fault::motor, Fault::motor_and_module, Fault::wheel_or_bearing}) {
+    for (const Fault fault : {Fault::motor, Fault::motor_and_module}) {
         w.diagnosis.fault = fault;
         SAYS(w("wanted-part"), Verdict::does_not_fit, "motor half failed");
     }
@@ -89,7 +89,7 @@ BOOST_AUTO_TEST_CASE(a_motor_half_needs_a_module_whatever_failed) {
     World w = two_piece();
     w.motor().includes_module = false;
     for (const Fault fault :
-         {Fault::motor, Fault::motor_and_module, Fault::module, Fault::not_shown, Fault::wheel_or_bearing}) {
+         {Fault::motor, Fault::motor_and_module, Fault::module, Fault::not_shown}) {
         w.diagnosis.fault = fault;
         const Finding f = w("wanted-part");
         SAYS(f, Verdict::fits_with_changes, "module needed too");
@@ -103,13 +103,13 @@ BOOST_AUTO_TEST_CASE(a_motor_half_needs_a_module_whatever_failed) {
 BOOST_AUTO_TEST_CASE(the_old_module_stays_only_where_it_is_shown_to_be_good_and_drives_that_power) {
     World w = two_piece();
     w.motor().includes_module = false;
-    w.diagnosis.fault = Fault::wheel_or_bearing;
+    w.diagnosis.fault = Fault::motor;
     w.job.measured.module_good = known(true);
     SAYS(w("wanted-part"), Verdict::fits, "old module stays");
     BOOST_TEST(w("wanted-part").caution);
     w.diagnosis.fault = Fault::motor_and_module;  // a short may have taken it since
     SAYS(w("wanted-part"), Verdict::fits_with_changes, "module needed too");
-    w.diagnosis.fault = Fault::wheel_or_bearing;
+    w.diagnosis.fault = Fault::motor;
     w.motor().ratings.front().power = horsepower(0.75);
     SAYS(w("wanted-part"), Verdict::fits_with_changes, "module needed too");
     w.motor().ratings.front().power.reset();

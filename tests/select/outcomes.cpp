@@ -73,7 +73,7 @@ FailedUnit condenser_job() {
     job.plate.speeds = known(1, Origin::plate);
     job.plate.signal = known(SignalClass::switched_line, Origin::plate);
     job.equipment.supply = known(bare_supply(volt(230)), Origin::equipment);
-    job.measured.line_volts = known(volt(236), Origin::measured);
+    job.measured.line_volts = known<LineVolts>(volt(236), Origin::measured);
     return job;
 }
 

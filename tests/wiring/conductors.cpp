@@ -101,11 +101,11 @@ BOOST_AUTO_TEST_CASE(on_a_high_leg_two_lines_land_and_208_to_the_neutral_is_refu
     job.plate.phase = known(1);
     const AirPlan taps = air({{Call::circulate, 1}, {Call::cool_high, 4}});
     job.equipment.supply = known(delta);
-    job.measured.line_volts = known(volt(239), Origin::measured);
+    job.measured.line_volts = known<LineVolts>(volt(239), Origin::measured);
     const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
     BOOST_TEST(wired(p, "L2", "motor N"));
     BOOST_TEST(has(p.cautions, WiringCaution::a_high_leg_is_there));
-    job.measured.line_volts = known(volt(207), Origin::measured);
+    job.measured.line_volts = known<LineVolts>(volt(207), Origin::measured);
     const WiringPlan bad = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
     BOOST_TEST((bad.refusal == WiringRefusal::load_on_the_high_leg));
     BOOST_TEST((verdict_of(bad) == Verdict::not_shown));
@@ -247,6 +247,6 @@ BOOST_AUTO_TEST_CASE(a_jumper_is_asked_where_the_stated_supply_and_the_reading_c
     FailedUnit job;
     job.plate.phase = known(1);
     job.equipment.supply = known(bare_supply(volt(115)));
-    job.measured.line_volts = known(volt(238), Origin::measured);
+    job.measured.line_volts = known<LineVolts>(volt(238), Origin::measured);
     BOOST_TEST((laid(job, part).settings.front().done == SettingDone::ask));
 }

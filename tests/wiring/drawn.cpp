@@ -109,7 +109,7 @@ void draw_supply(Dice& dice, DrawnJob& drawn, const char* behind_a_contactor) {
                                   {{SupplyKind::high_leg, volt(240), volt(120), {}}, 239, false}});
     drawn.job.plate.phase = known(1);
     drawn.job.equipment.supply = known(fed.system);
-    drawn.job.measured.line_volts = known(volt(fed.read), Origin::measured);
+    drawn.job.measured.line_volts = known<LineVolts>(volt(fed.read), Origin::measured);
     drawn.back = fed.neutral ? "N" : behind_a_contactor;
 }
 

@@ -25,11 +25,11 @@ FailedUnit job_of(const House& house) {
     job.equipment.altitude = known(foot(0));
     job.equipment.return_air = known(Temperature::fahrenheit(70));
     job.equipment.climate = known(Climate::normal);
-    job.measured.line_volts = known(volt(house.volts));
+    job.measured.line_volts = known<LineVolts>(volt(house.volts));
     job.measured.airflow = known(cfm(house.airflow));
     job.measured.static_total = known(inch_water(house.pressure));
     if (house.speed > 0) job.measured.speed = known(rpm(house.speed));
-    if (house.amps > 0) job.measured.amps = known(ampere(house.amps));
+    if (house.amps > 0) job.measured.amps = known<LineAmps>(ampere(house.amps));
     if (house.watts > 0) job.measured.watts = known(watt(house.watts));
     return job;
 }
