@@ -39,8 +39,17 @@ Named of_signal(const FailedUnit& job, const EvidenceRows& rows) {
     return std::nullopt;
 }
 
+/// The filter stands on the return side, the coil on the supply side: where both sides were read, what stands on the worse
+/// one must be in order; else both.
+bool is_of_the_duct(const FailedUnit& job, const EvidenceRows& rows) {
+    const MeasuredReadings& m = job.measured;
+    const bool filter = passed(rows, Test::filter_drop), coil = passed(rows, Test::coil_drop);
+    if (!m.static_supply || !m.static_return) return filter && coil;
+    return *m.static_supply > *m.static_return * -1 ? coil : filter;
+}
+
 /// Filter, wheel and coil by themselves; then what the rise and the static say together.
-Named of_air(const EvidenceRows& rows, const Limits& limits) {
+Named of_air(const FailedUnit& job, const EvidenceRows& rows, const Limits& limits) {
     const auto fails = [&](Test test) { return failed(rows, test); };
     const auto passes = [&](Test test) { return passed(rows, test); };
     if (fails(Test::filter_drop)) return Culprit::filter;
@@ -50,8 +59,7 @@ Named of_air(const EvidenceRows& rows, const Limits& limits) {
     const bool high_static =
         fails(Test::static_total) || says(rows, Test::static_total, TestReason::above_plate);
     if (high_static) {
-        const bool clean = passes(Test::filter_drop) && passes(Test::coil_drop);
-        return clean ? Named(Culprit::duct) : std::nullopt;
+        return is_of_the_duct(job, rows) ? Named(Culprit::duct) : std::nullopt;
     }
     if (says(rows, Test::rise, TestReason::too_much_air)) return Culprit::tap;
     const bool usual = passes(Test::static_total) && passes(Test::filter_drop);
@@ -80,7 +88,7 @@ std::optional<Culprit> culprit_of(Fault fault, const FailedUnit& job, const Fact
         case Fault::control_signal:
             return of_signal(job, rows);
         case Fault::airflow:
-            return of_air(rows, limits);
+            return of_air(job, rows, limits);
         case Fault::wheel:
             return Culprit::wheel;
         case Fault::rotation:

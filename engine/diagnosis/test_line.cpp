@@ -124,7 +124,7 @@ void motor_row(const Facts& facts, const Evidence& line, const Limits& limits, E
 void legs_row(const Facts& facts, const Limits& limits, EvidenceRows& rows) {
     const Supply& supply = facts.supply;
     const bool three = supply.legs && supply.legs->three();
-    if (!three && !facts.family.is(Family::three_phase)) return;
+    if (!three && !facts.family.is(Family::three_phase) && !facts.phase.is(3)) return;
     const bool dead = supply.highest && *supply.highest < limits.value(limit::voltage_absent);
     if (dead) return;
     Evidence row = open_row(Test::legs, "measured.line_volts", "mg1-14.36");

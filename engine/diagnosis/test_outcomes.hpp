@@ -54,6 +54,7 @@ inline constexpr auto test_outcomes = [] {
         {Test::control_volts, signal_unknown},
         {Test::control_volts, another_signal},
         {Test::control_volts, over_the_window},
+        {Test::control_volts, kind_unclear},
         {Test::live_taps, no_tap_live},
         {Test::live_taps, one_tap_live},
         {Test::live_taps, two_taps_live},

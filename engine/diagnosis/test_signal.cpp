@@ -87,9 +87,9 @@ void look_over_the_window(Evidence& row, const FailedUnit& job, const Facts& fac
         !at_most(volts, limits.value(limit::class2_volts).in(volt)))
         return;
     row.reason = TestReason::over_the_window;
-    const bool program = job.plate.program && job.measured.control_kind;
+    const bool program = job.plate.program && facts.control_kind;
     row.verdict = program ? Verdict::fits_with_changes : Verdict::not_shown;
-    row.asks = job.measured.control_kind ? "plate.program" : "measured.control_kind";
+    row.asks = facts.control_kind ? "plate.program" : "measured.control_kind";
 }
 
 Evidence control_row(const FailedUnit& job, const Facts& facts, const Limits& limits) {
@@ -98,8 +98,11 @@ Evidence control_row(const FailedUnit& job, const Facts& facts, const Limits& li
     if (!reading) return row;
     row.measured = {*reading, Origin::measured};
     const bool dead = *reading < limits.value(limit::serial_low);
-    const auto& kind = job.measured.control_kind;
-    if (kind && !dead && of_another_class(facts, *kind)) {
+    const DerivedFact<ControlVoltsKind>& kind = facts.control_kind;
+    if (kind.disagree && !dead) {
+        row.reason = TestReason::kind_unclear;
+        row.asks = "measured.control_kind";
+    } else if (kind && !dead && of_another_class(facts, *kind)) {
         row.reason = TestReason::another_signal;
         row.asks = "plate.signal";
     } else if (kind && !dead && !facts.signal && *kind != ControlVoltsKind::ac) {

@@ -161,7 +161,7 @@ bool holds(Condition condition, const TreeCase& c) {
         case Condition::capacitor:
             return family && has_capacitor(*family);
         case Condition::three_phase:
-            return family.is(Family::three_phase);
+            return family.is(Family::three_phase) || c.facts.phase.is(3);
         case Condition::tapped:
             return family.is(Family::constant_torque);
         case Condition::duct:

@@ -33,7 +33,7 @@ constexpr auto words = std::to_array<NextTestWords>({
      "Ice: thaw first, no reading of the air counts before. None: look on."},
     {Test::signs, "Burnt, swollen, wet, or none.",
      "Burnt: windings to shell. Swollen: the capacitor. Wet: find the water."},
-    {Test::wheel, "Blades clean or caked.", "Caked: clean them, the motor stays. Clean: coil, duct, speed."},
+    {Test::wheel, "Blades clean or caked.", "Caked: clean them, the motor stays. Clean: coil, duct, speed; of an inducer vent, drain, gasket."},
     {Test::capacitor, "Microfarads against the motor's plate.",
      "Outside its tolerance: a new capacitor. Within: shaft, feed, then the motor."},
     {Test::winding_to_shell, "Above or below the limit to the shell.",

@@ -53,6 +53,7 @@ constexpr auto outcome_words = [] {
         {{Test::control_volts, in_window}, "in window"},
         {{Test::control_volts, signal_unknown}, "signal class not known"},
         {{Test::control_volts, another_signal}, "another signal class: which?"},
+        {{Test::control_volts, kind_unclear}, "ac or dc: said both ways"},
         {{Test::control_volts, over_the_window}, "over the printed window: which program?"},
 
         {{Test::live_taps, no_tap_live}, "no tap live"},

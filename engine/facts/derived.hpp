@@ -23,7 +23,8 @@ enum class Because {
     element_power,    // a power of electric elements on the equipment's plate
     heat_kind,        // what the job says that heats
     power_and_speed,  // torque is power over speed (physics)
-    live_reading      // the class of nominal volts nearest to a live reading
+    live_reading,     // the class of nominal volts nearest to a live reading
+    written_unit      // the unit beside a figure: 24 Vdc is dc
 };
 constexpr auto words_of(Because) {
     return std::array{Word<Because>{Because::run_capacitor, "run capacitor"},
@@ -38,7 +39,8 @@ constexpr auto words_of(Because) {
                       Word<Because>{Because::element_power, "element power"},
                       Word<Because>{Because::heat_kind, "heat kind"},
                       Word<Because>{Because::power_and_speed, "power and speed"},
-                      Word<Because>{Because::live_reading, "live reading"}};
+                      Word<Because>{Because::live_reading, "live reading"},
+                      Word<Because>{Because::written_unit, "written unit"}};
 }
 
 /// Three origins: read (`origin` says where, no `because`), implied (Origin::implied: decides, with its reason), or

@@ -130,6 +130,23 @@ DerivedFact<Voltage> output_of(const FailedUnit& job, const Facts& facts, const 
     return {};
 }
 
+/// "24 Vdc" says its kind, "24 V" does not. Two that differ say nothing.
+DerivedFact<ControlVoltsKind> control_kind_of(const FailedUnit& job) {
+    const DerivedFact<ControlVoltsKind> read = read_from(job.measured.control_kind);
+    std::string unit;
+    if (job.measured.control_volts) {
+        for (const char c : job.measured.control_volts.raw)
+            unit += static_cast<char>(c | 0x20);  // lower case
+    }
+    const auto says = [&](std::string_view text) { return unit.find(text) != std::string::npos; };
+    std::optional<ControlVoltsKind> written;
+    if (says("vdc") || says("v dc")) written = ControlVoltsKind::dc;
+    if (says("vac") || says("v ac")) written = ControlVoltsKind::ac;
+    if (!written) return read;
+    if (read && *read != *written) return contradicted<ControlVoltsKind>();
+    return read ? read : implied(*written, Because::written_unit);
+}
+
 DerivedFact<bool> outdoors_of(const FailedUnit& job) {
     if (DerivedFact<bool> read = read_from(job.unit.outdoors)) return read;
     const auto load = job.unit.load.said();
@@ -201,6 +218,7 @@ Facts facts_of(const FailedUnit& job, const Limits& limits) {
     facts.signal = signal_of(job, facts);
     facts.supply = supply_of(job, facts.phase, facts.volts, limits);
     facts.output = output_of(job, facts, limits);
+    facts.control_kind = control_kind_of(job);
     facts.heat = heat_of(job, facts.supply, limits);
     facts.outdoors = outdoors_of(job);
     return facts;

@@ -87,6 +87,8 @@ struct Facts {
     /// What an output of the board carries at line voltage: as stated; else what the old motor ran on, where it hung on
     /// speed leads; else the class of a live reading on the called lead.
     DerivedFact<Voltage> output;
+    /// What the meter showed on the called tap: as said, else by the unit that was written beside the volts.
+    DerivedFact<ControlVoltsKind> control_kind;
 
     friend bool operator==(const Facts&, const Facts&) = default;
 };

@@ -83,6 +83,7 @@ class Maker {
         if (seldom()) m.contactor_drop = known(volt(pick(std::array{0.1, 40.0})));
         if (seldom()) m.control_kind = known(pick(Words<ControlVoltsKind>::table).value);
         if (seldom()) m.control_volts = known(volt(24));
+        if (seldom()) m.control_volts.raw = pick(std::array{"24 Vdc", "24 Vac", "24 V"});
         if (seldom()) plate.program = known(std::string("P-1"));
         if (seldom()) m.board_volts = known(volt(pick(std::array{0.0, 26.0})));
         if (seldom()) m.primary_volts = known(volt(pick(std::array{0.0, 120.0})));
