@@ -165,7 +165,7 @@ CREATE TABLE accessories (
     cure_no INTEGER NOT NULL
         CONSTRAINT "cures count from 1" CHECK (cure_no BETWEEN 1 AND 100),
     cure TEXT NOT NULL
-        CHECK (cure = 'shaft bushing' OR cure = 'shaft cut' OR cure = 'mount band' OR cure = 'mount adapter' OR cure = 'body ring' OR cure = 'run capacitor' OR cure = 'capacitor removal' OR cure = 'isolation relay' OR cure = 'line relay' OR cure = 'harness' OR cure = 'transformer' OR cure = 'voltage selection' OR cure = 'rotation selection' OR cure = 'rain shield' OR cure = 'lead parking' OR cure = 'control module' OR cure = 'airflow setup'),
+        CHECK (cure = 'shaft bushing' OR cure = 'shaft cut' OR cure = 'mount band' OR cure = 'mount adapter' OR cure = 'body ring' OR cure = 'run capacitor' OR cure = 'capacitor removal' OR cure = 'isolation relay' OR cure = 'line relay' OR cure = 'harness' OR cure = 'transformer' OR cure = 'voltage selection' OR cure = 'rotation selection' OR cure = 'rain shield' OR cure = 'lead parking' OR cure = 'control module' OR cure = 'airflow setup' OR cure = 'line fuse' OR cure = 'control fuse' OR cure = 'float switch' OR cure = 'door switch' OR cure = 'contactor' OR cure = 'board relay'),
     from_in REAL
         CONSTRAINT "a size to cure from above zero" CHECK (from_in > 0),
     to_in REAL
@@ -186,6 +186,10 @@ CREATE TABLE accessories (
         CONSTRAINT "1 to 12 contact poles" CHECK (poles BETWEEN 1 AND 12),
     connector_from TEXT,
     connector_to TEXT,
+    compressor_uf REAL
+        CONSTRAINT "microfarad above zero" CHECK (compressor_uf > 0),
+    amps REAL
+        CONSTRAINT "amps above zero" CHECK (amps > 0),
     PRIMARY KEY (part_id, cure_no)
 ) STRICT, WITHOUT ROWID;
 

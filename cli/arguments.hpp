@@ -26,6 +26,8 @@ struct Arguments {
     // sheet
     std::string reader = "technician";
     std::string html;
+    // start-up
+    std::string record;
     // rules
     std::string rule;
     // catalog import, check, show, changes

@@ -165,6 +165,17 @@ void answer_verbs(Grammar& g) {
                  ->add_option("--html", typed.html, "write the sheet as one HTML file instead of printing it")
                  ->type_name("FILE");
          });
+    verb(g, g.app, "start-up", "what to read when it runs, and a file that keeps it", run_start_up,
+         {{"endbell start-up job.toml", "the form for the first option, with what each reading should be"},
+          {"endbell start-up job.toml --record start-up.toml",
+           "the same as a file to fill in; a later job of the unit names it as unit.baseline"}},
+         [&](CLI::App* start_up) {
+             job_and_part(start_up);
+             start_up
+                 ->add_option("--record", typed.record,
+                              "write the form as a file to fill in; one that exists is never written over")
+                 ->type_name("FILE");
+         });
 }
 
 void list_verbs(Grammar& g) {

@@ -7,6 +7,7 @@
 #include "engine/base/text.hpp"
 #include "engine/job/job.hpp"
 #include "engine/job/shop_policy.hpp"
+#include "engine/job/start_up_file.hpp"
 #include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
@@ -28,6 +29,7 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
     }
     if (!typed.set.empty()) set_fields(job, typed.set);
     if (!typed.as_of.empty()) set_field(job, "shop.as_of=" + typed.as_of);
+    attach_start_up(job, std::filesystem::path(typed.job).parent_path());
     return job;
 }
 

@@ -26,7 +26,7 @@ endforeach()
 # What starts the program some hundred times is run on the release build alone: under the sanitizers it takes minutes.
 # So are dialogues, signals at many moments, and checks against other programs and published tables.
 if(NOT ENDBELL_SANITIZE)
-  foreach(path scenarios/run.py scenarios/air_sweep.py scenarios/contradictions.py docs/run.py)
+  foreach(path scenarios/run.py scenarios/air_sweep.py scenarios/contradictions.py scenarios/commissioning.py docs/run.py)
     test_script(${path} script)
   endforeach()
   foreach(name ask batch configuration examples interrupt session shell side_files)

@@ -1,5 +1,6 @@
 // The verbs that answer about one job.
 #include <algorithm>
+#include <filesystem>
 
 #include "cli/commands/commands.hpp"
 #include "cli/exit_codes.hpp"
@@ -7,6 +8,7 @@
 #include "cli/session.hpp"
 #include "engine/base/problem.hpp"
 #include "engine/base/text.hpp"
+#include "engine/explain/start_up.hpp"
 #include "engine/sheet/html.hpp"
 #include "engine/sheet/json.hpp"
 
@@ -120,6 +122,37 @@ int run_sheet(const Arguments& typed) {
         print(sheet, typed);
     }
     return exit_of(selection);
+}
+
+/// The form to fill in where it runs. A record that exists was perhaps filled in: it is never written over.
+int run_start_up(const Arguments& typed) {
+    const Session session = open_session(typed);
+    Selection selection = select_part(session.job, session.books(), session.policy);
+    const Option* option = chosen_option(typed, session, selection);
+    if (option == nullptr) {
+        if (typed.json)
+            print(selection_json("start-up", selection, session, 0));
+        else
+            print(ask_document(selection, session.open), typed);
+        return exit_of(selection);
+    }
+    const FailedUnit& job = selection.job(session.job);
+    if (!typed.record.empty()) {
+        std::error_code none;
+        if (std::filesystem::exists(std::filesystem::symlink_status(typed.record, none)))
+            throw BadData(Problem{{},
+                                  "--record",
+                                  typed.record,
+                                  "the name of a file that is not there yet",
+                                  "what was read may stand in it: name another file"});
+        write_whole({{typed.record, start_up_form(job, selection, *option), "--record"}});
+    }
+    const Document form = start_up_document(job, selection, *option);
+    if (typed.json)
+        print(json_document("start-up", form, done));
+    else
+        print(form, typed);
+    return done;
 }
 
 int run_rules(const Arguments& typed) {

@@ -25,6 +25,7 @@
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/job/job.hpp"
 #include "engine/job/shop_policy.hpp"
+#include "engine/job/start_up_file.hpp"
 #include "engine/sheet/json.hpp"
 
 namespace endbell::cli {
@@ -71,6 +72,7 @@ FailedUnit job_of(const JobColumns& header, const CsvRow& row, const std::string
     }
     set_keys(job, values);
     job.digest = fingerprint(digest_text);
+    attach_start_up(job, std::filesystem::path(file).parent_path());
     return job;
 }
 

@@ -11,6 +11,7 @@ int run_diagnose(const Arguments& typed);
 int run_wire(const Arguments& typed);
 int run_compare(const Arguments& typed);
 int run_sheet(const Arguments& typed);
+int run_start_up(const Arguments& typed);
 int run_batch(const Arguments& typed);
 int run_rules(const Arguments& typed);
 int run_catalog_import(const Arguments& typed);

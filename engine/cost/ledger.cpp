@@ -8,6 +8,7 @@
 #include "engine/cost/lives.hpp"
 #include "engine/cost/ways.hpp"
 #include "engine/cost/yearly.hpp"
+#include "engine/kit/repair.hpp"
 
 namespace endbell::inline cost {
 
@@ -40,9 +41,19 @@ class Pricer {
         CostOption option;
         Bill bill(job_, books_, policy_);
         std::optional<int> lead = 0;
+        const auto repair = repair_of(job_, facts_, diagnosis_, KitShelf(books_, policy_), books_.limits);
         if (diagnosis_.fault == Fault::capacitor) {
             option.way = WayOut::capacitor;
-            lead = add_capacitor(bill, option);
+            if (repair) {
+                lead = add_repair(bill, option, *repair);
+            } else {  // none is for sale here as a cure
+                bill.lacks("offers start capacitor");
+                lead = std::nullopt;
+            }
+        } else if (repair && repair->complete()) {
+            option.way =
+                diagnosis_.fault == Fault::control_signal ? WayOut::control_repair : WayOut::keep_and_cure;
+            lead = add_repair(bill, option, *repair);
         } else if (diagnosis_.fault == Fault::control_signal) {
             option.way = WayOut::control_repair;
             bill.add_labour(ShopTask::control_repair);
@@ -66,29 +77,16 @@ class Pricer {
     }
 
     /// Bought as a kit of one remedy, so that the same policy picks it. Gives the days until it is there.
-    std::optional<int> add_capacitor(Bill& bill, CostOption& option) {
-        if (diagnosis_.culprit == Culprit::start_capacitor) {  // none is for sale here as a cure
-            bill.lacks("offers start capacitor");
+    static std::optional<int> add_repair(Bill& bill, CostOption& option, const Repair& repair) {
+        for (const std::string& key : repair.asks) bill.lacks(key);
+        if (!repair.asks.empty()) return std::nullopt;
+        if (!repair.complete()) {
+            bill.lacks("offers " + std::string(word(repair.cure)));
             return std::nullopt;
         }
-        Remedy remedy{};
-        remedy.cure = Cure::run_capacitor;
-        remedy.capacitor = facts_.capacitor.value;
-        remedy.capacitor_volts = facts_.capacitor_volts.value;
-        if (!remedy.capacitor) bill.lacks("plate.capacitor");
-        if (!remedy.capacitor_volts) bill.lacks("plate.capacitor_volts");
-        if (!remedy.capacitor || !remedy.capacitor_volts) return std::nullopt;
-        Candidate old;
-        old.findings.emplace_back();
-        old.findings.back().remedies.push_back(remedy);
-        const KitChoice kit = choose_kit(old, books_, policy_);
-        if (!kit.complete()) {
-            bill.lacks("offers run capacitor");
-            return std::nullopt;
-        }
-        option.part_id = kit.parts.front().part_id;
-        bill.add_kit(kit);
-        return kit.lead_known ? std::optional<int>(kit.longest_lead_days) : std::nullopt;
+        option.part_id = repair.kit.parts.front().part_id;
+        bill.add_kit(repair.kit);
+        return repair.kit.lead_known ? std::optional<int>(repair.kit.longest_lead_days) : std::nullopt;
     }
 
     void add_cures(Bill& bill) const {

@@ -118,6 +118,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
         result.missing = to_take(contradictions, missing_readings(job, facts, rows));
     result.culprit = culprit_of(result.fault, job, facts, rows, limits);
     result.next = next_tests({job, facts, rows}, result.fault, result.culprit, result.missing);
+    result.since_start_up = since_start_up(job, limits);
     result.evidence = std::move(rows);
     return result;
 }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/diagnosis/kinds.hpp"
+#include "engine/diagnosis/since_start_up.hpp"
 #include "engine/facts/facts.hpp"
 #include "engine/model/failed_unit.hpp"
 #include "engine/model/finding.hpp"
@@ -96,7 +97,8 @@ struct Diagnosis {
     /// nothing is left to find.
     std::vector<NextTest> next;
     std::vector<RootCause> causes;
-    std::vector<std::string> contradictions;  // job keys that cannot all be true, joined by " and "
+    std::vector<SinceStartUp> since_start_up;  // beside the readings kept at start-up, where there are some
+    std::vector<std::string> contradictions;   // job keys that cannot all be true, joined by " and "
 
     /// The winding and shaft tests passed: a two-piece motor's module alone may be replaced.
     bool motor_half_proven_good = false;

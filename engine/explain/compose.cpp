@@ -160,7 +160,7 @@ Document wiring_document(const FailedUnit& job, const Selection& selection, cons
     add_air_choices(d, option.air);
     add_wiring(d, option.wiring);
     add_checks(d, option.wiring);
-    add_start_up(d, job, option);
+    add_start_up(d, job, selection, option);
     return d;
 }
 

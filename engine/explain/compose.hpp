@@ -16,6 +16,7 @@ Document ask_document(const Selection& selection, const std::vector<OpenField>& 
 Document diagnosis_document(const Diagnosis& diagnosis, const std::vector<OpenField>& open,
                             const std::string& stamp);
 Document wiring_document(const FailedUnit& job, const Selection& selection, const Option& option);
+Document start_up_document(const FailedUnit& job, const Selection& selection, const Option& option);
 Document cost_document(const Selection& selection);
 Document rules_document(const Limits& limits, const std::string& only_rule);
 

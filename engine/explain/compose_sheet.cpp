@@ -1,10 +1,13 @@
 // The three sheets: the decision first, then what its reader works from.
+#include <algorithm>
+
 #include "engine/base/text.hpp"
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/compose.hpp"
 #include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/wiring/commissioning.hpp"
 
 namespace endbell::inline explain {
 
@@ -45,27 +48,47 @@ const char* title_of(SheetKind kind) {
                                            : "Estimate";
 }
 
+/// What nobody replaces: the fault, what cures it, and the proof that it was that; on one page.
+void add_repair(Document& to, const FailedUnit& job, const Selection& selection, SheetKind kind) {
+    const std::vector<SiteCheck> owed = checks_owed(job, selection, nullptr);
+    if (kind == SheetKind::technician) add_safety(to, owed, asks_live(selection.diagnosis));
+    add_fault(to, selection.diagnosis);
+    add_repair_part(to, selection);
+    add_next_tests(to, selection.diagnosis);
+    if (kind == SheetKind::technician) add_proving(to, owed);
+    if (kind == SheetKind::estimate) add_ledger(to, selection.ledger);
+}
+
 /// No part to take: what stands in the way, what to read next, and what would rescue it.
-void add_no_part(Document& to, const Selection& selection, SheetKind kind,
+void add_no_part(Document& to, const FailedUnit& job, const Selection& selection, SheetKind kind,
                  const std::vector<OpenField>& open) {
+    const std::vector<SiteCheck> owed = checks_owed(job, selection, nullptr);
+    if (kind == SheetKind::technician) add_safety(to, owed, asks_live(selection.diagnosis));
     add_fault(to, selection.diagnosis);
     add_next_tests(to, selection.diagnosis);
     add_plate_doubt(to, selection.facts);
     add_questions(to, selection.questions, open);
+    if (selection.outcome == Outcome::nothing_fits || job.unit.load.said() == Load::draft_inducer)
+        add_ask_the_maker(to, job, selection.facts);
     add_ways_out(to, selection);
-    if (kind == SheetKind::technician) add_safety(to, is_electronic_work(selection.facts, nullptr));
+    if (kind == SheetKind::technician) add_proving(to, owed);
     if (kind == SheetKind::estimate) add_ledger(to, selection.ledger);
     add_fallen(to, selection.report, most_reasons);
 }
 
 }  // namespace
 
-bool is_electronic_work(const Facts& facts, const Option* option) {
-    if (facts.family && is_electronic(*facts.family)) return true;
-    if (option == nullptr) return false;
-    const Part& part = option->candidate.part;
-    return part.kind == PartKind::module ||
-           (part.motor && part.motor->family && is_electronic(*part.motor->family));
+std::vector<SiteCheck> checks_owed(const FailedUnit& job, const Selection& s, const Option* option) {
+    if (option != nullptr && option->wiring.possible && !option->wiring.checks.empty())
+        return option->wiring.checks;
+    return checks_of(s.job(job), s.facts, option != nullptr ? &option->candidate.part : nullptr);
+}
+
+bool asks_live(const Diagnosis& d) {
+    const auto live = [](Danger danger) { return danger == Danger::live || danger == Danger::control_24v; };
+    return std::any_of(d.missing.begin(), d.missing.end(),
+                       [&](const MissingReading& m) { return live(m.danger); }) ||
+           std::any_of(d.next.begin(), d.next.end(), [&](const NextTest& n) { return live(n.danger); });
 }
 
 /// "Take" is said of what is to be bought, and of nothing else.
@@ -105,8 +128,10 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
                {},
                selection.stamp};
     add_decision(d, selection, option);
-    if (option == nullptr) {
-        add_no_part(d, selection, kind, open);
+    if (option == nullptr && selection.outcome == Outcome::do_not_replace) {
+        add_repair(d, job, selection, kind);
+    } else if (option == nullptr) {
+        add_no_part(d, job, selection, kind, open);
     } else if (kind == SheetKind::counter) {
         add_contradictions(d, selection.diagnosis);
         add_counter_ticket(d, job, selection, *option);

@@ -2,6 +2,8 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
+#include "engine/explain/questions.hpp"
+#include "engine/explain/repair_words.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/words/write.hpp"
 
@@ -76,6 +78,19 @@ void add_pick_list(Document& to, const Selection& selection, const Option& optio
             (cost != nullptr && cost->good_until ? ", good until " + write(*cost->good_until) : "") + "."});
 }
 
+/// What is bought, and the other way to put a dual capacitor right.
+void add_repair_rows(Grid& table, const KitChoice& kit, const CostOption* cost) {
+    for (const KitPart& p : kit.parts) {
+        std::string cures;
+        for (int i : p.cures)
+            cures += (cures.empty() ? "" : "; ") + say(kit.remedies[static_cast<std::size_t>(i)]);
+        std::string price = sold_at(cost, p.part_id);
+        if (price == "not known" && p.offer && p.offer->price)
+            price = to_text(*p.offer->price) + " before markup";
+        table.rows.push_back({"[  ]", std::to_string(p.count), p.part_id, cures, place_of(p.offer), price});
+    }
+}
+
 std::string said(const Datum& datum) {
     return datum.known() ? shortened(say(datum), longest_words) : "-";
 }
@@ -137,10 +152,43 @@ void add_counter_checks(Document& to, const Candidate& c) {
 
 }  // namespace
 
-void add_counter_ticket(Document& to, const FailedUnit&, const Selection& selection, const Option& option) {
+void add_repair_part(Document& to, const Selection& selection) {
+    if (!selection.repair) return;
+    const Repair& repair = *selection.repair;
+    to.add(Heading{"What is bought instead"});
+    if (!repair.asks.empty()) {
+        to.add(Paragraph{"A " + std::string(word(repair.cure)) + ", and which one is open. Read first:"});
+        Bullets list;
+        for (const std::string& key : repair.asks) list.items.push_back(question_for(key) + " [" + key + "]");
+        to.add(list);
+    } else if (!repair.complete()) {
+        to.add(Paragraph{"Nothing in this catalog gives " + say(repair.kit.remedies.front()) + "."});
+    } else {
+        Grid table{{"picked", "count", "part", "for", "where", "price"}, {}, "", {5}};
+        add_repair_rows(table, repair.kit, cost_of(selection.ledger, repair.kit.parts.front().part_id));
+        to.add(table);
+    }
+    to.add(Pairs{{{"Terminals", say(repair.landing)}, {"Test", proof_of(repair.cure)}}});
+    if (repair.other && repair.other->complete() && !repair.other->parts.empty()) {
+        to.add(Paragraph{"Or, in its place:"});
+        Grid table{{"picked", "count", "part", "for", "where", "price"}, {}, "", {5}};
+        add_repair_rows(table, *repair.other, nullptr);
+        to.add(table);
+        to.add(Pairs{{{"Terminals then", say(*repair.other_landing)}}});
+    }
+    if (!repair.may_ask.empty())
+        to.add(Paragraph{
+            "A capacitor of three terminals serves the compressor too, and other ways are open then: " +
+            question_for(repair.may_ask) + " [" + repair.may_ask + "]"});
+}
+
+void add_counter_ticket(Document& to, const FailedUnit& job, const Selection& selection,
+                        const Option& option) {
     add_pick_list(to, selection, option);
     add_differences(to, option.candidate);
     add_counter_checks(to, option.candidate);
+    const std::optional<Offer>& offer = option.offer;
+    if (!offer || !offer->stock || *offer->stock == 0) add_ask_the_maker(to, job, selection.facts);
     to.add(Heading{"Returns"});
     to.add(
         Paragraph{"An opened box, a cut shaft or a motor that was wired usually cannot come back. Ask before "

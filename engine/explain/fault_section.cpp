@@ -29,6 +29,7 @@ void add_fault(Document& to, const Diagnosis& d) {
     }
     if (!table.rows.empty()) to.add(table);
     add_contradictions(to, d);
+    add_since_start_up(to, d);
     const bool over_plate = std::any_of(d.evidence.begin(), d.evidence.end(), [](const Evidence& e) {
         return e.test == Test::static_total && e.reason == TestReason::above_plate;
     });

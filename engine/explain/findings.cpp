@@ -40,7 +40,13 @@ std::string say(const Remedy& remedy) {
     if (remedy.poles > 1) text += " with " + std::to_string(remedy.poles) + " poles";
     if (remedy.from) text += " from " + say(Value(*remedy.from));
     if (remedy.to) text += " to " + say(Value(*remedy.to));
-    if (remedy.capacitor) text += " " + say(Value(*remedy.capacitor));
+    if (remedy.capacitor && remedy.compressor_capacitor) {
+        text += ", dual: compressor " + say(Value(*remedy.compressor_capacitor)) + ", fan " +
+                say(Value(*remedy.capacitor)) + ",";
+    } else if (remedy.capacitor) {
+        text += " " + say(Value(*remedy.capacitor));
+    }
+    if (remedy.amps) text += " " + say(Value(*remedy.amps)) + (remedy.coil ? " or more" : "");
     if (remedy.capacitor_volts) text += " " + say(Value(*remedy.capacitor_volts)) + " or more";
     if (remedy.mount) text += " to " + std::string(word(*remedy.mount));
     if (remedy.connector_from && remedy.connector_to)

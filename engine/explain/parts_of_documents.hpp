@@ -35,7 +35,9 @@ void add_air_choices(Document& to, const AirPlan& air);
 void add_wiring(Document& to, const WiringPlan& plan);
 void add_checks(Document& to, const WiringPlan& plan);
 /// The form to fill in when it runs: each reading with what the plan expects.
-void add_start_up(Document& to, const FailedUnit& job, const Option& option);
+void add_start_up(Document& to, const FailedUnit& job, const Selection& selection, const Option& option);
+/// What has changed since the unit was started, where a file keeps it.
+void add_since_start_up(Document& to, const Diagnosis& diagnosis);
 /// What losing the new part too is expected to cost a year; nothing where no cause stands.
 void add_recurrence(Document& to, const CostOption& option);
 void add_ledger(Document& to, const Ledger& ledger);
@@ -46,6 +48,10 @@ void add_cost_chart(Document& to, const FailedUnit& job, const Ledger& ledger,
 void add_air_chart(Document& to, const AirPlan& air);
 /// What the policy barred, what lacks a kit or a wiring, and what would rescue a job that nothing fits.
 void add_ways_out(Document& to, const Selection& selection);
+/// The capacitor, fuse, switch or relay that is bought in the motor's stead: price, terminals and test.
+void add_repair_part(Document& to, const Selection& selection);
+/// What to say and to ask where the equipment's maker has to be called.
+void add_ask_the_maker(Document& to, const FailedUnit& job, const Facts& facts);
 /// Title and basis of every source that the document named. Last.
 void add_sources(Document& to);
 /// The nearest misses and the tallies; at most `most` tallies, how many are left out is said.
@@ -53,8 +59,10 @@ void add_fallen(Document& to, const MatchReport& report, std::size_t most = 1000
 
 /// "A", "B": how an estimate calls its options.
 std::string way_letter(std::size_t n);
-/// The old or the new motor is electronically commutated. `option` may be null.
-bool is_electronic_work(const Facts& facts, const Option* option);
+/// What is checked at the unit: the plan's list where there is a plan, the same without its own. `option` may be null.
+std::vector<SiteCheck> checks_owed(const FailedUnit& job, const Selection& selection, const Option* option);
+/// A reading is missing that is taken with the power on.
+bool asks_live(const Diagnosis& diagnosis);
 
 // ---- the sheets: everything between the title and the sources
 

@@ -121,6 +121,7 @@ void add_diagnosis(Document& to, const Diagnosis& d) {
         table.caption = "* The conclusion stands on it.";
     if (!table.rows.empty()) to.add(table);
     add_contradictions(to, d);
+    add_since_start_up(to, d);
     for (const RootCause& k : d.causes) to.add(Warning{"CAUTION", next_life_sentence(k)});
     add_next_tests(to, d);
 }

@@ -3,6 +3,7 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/drawing.hpp"
 #include "engine/explain/parts_of_documents.hpp"
+#include "engine/explain/site_words.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/explain/wiring_words.hpp"
 
@@ -280,7 +281,7 @@ void add_checks(Document& to, const WiringPlan& plan) {
     if (!plan.possible || plan.checks.empty()) return;
     to.add(Heading{"Before and after power-on"});
     Bullets checks;
-    for (const WiringCheck check : plan.checks) checks.items.push_back(say(check));
+    for (const SiteCheck check : plan.checks) checks.items.push_back(say(check));
     to.add(checks);
 }
 

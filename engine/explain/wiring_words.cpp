@@ -127,33 +127,6 @@ constexpr auto caution_sentences = std::to_array<English<WiringCaution>>({
      "The control transformer is overloaded with this plan: fit the larger one of the kit first."},
 });
 
-constexpr auto check_sentences = std::to_array<English<WiringCheck>>({
-    {WiringCheck::lock_out, "Lock out and tag out."},
-    {WiringCheck::absence_of_voltage, "Test for absence of voltage: pole to pole and each pole to ground."},
-    {WiringCheck::wait_five_minutes, "Wait five minutes for the motor's capacitors."},
-    {WiringCheck::discharge_the_capacitor,
-     "Discharge the run capacitor through a resistor; confirm with a meter."},
-    {WiringCheck::earth_continuous, "Earth is continuous from the motor's shell to the cabinet."},
-    {WiringCheck::settings_match_the_supply,
-     "Jumper, plug or leads match the measured supply. Look twice before power."},
-    {WiringCheck::plugs_in_before_power, "Every plug is home before power is on."},
-    {WiringCheck::line_without_a_call, "Line voltage is at the motor without a call."},
-    {WiringCheck::tap_volts_with_each_call,
-     "12 to 33 V ac from the called tap to C, with each call in turn."},
-    {WiringCheck::one_tap_live_in_each_call, "Only the tap in the table is live in each call."},
-    {WiringCheck::rotation, "It turns the right way; stop at once if not."},
-    {WiringCheck::amps_at_or_below_plate, "Amps at or below the plate, with the door on."},
-    {WiringCheck::amps_of_each_leg,
-     "Amps of each of the three legs: near equal, none above the plate. Read the volts across each closed "
-     "pole."},
-    {WiringCheck::fan_stops_in_a_forced_defrost,
-     "In a forced defrost the fan stops, and starts again after it."},
-    {WiringCheck::static_and_airflow, "Total static and airflow are as in the table."},
-    {WiringCheck::temperature_rise, "Temperature rise lies inside the plate's range after ten minutes."},
-    {WiringCheck::combustion_and_limits,
-     "Combustion, pressure switch and limit are checked, and the flue gas is tested for CO."},
-});
-
 // Each ends "No wiring is given: ..." or "passes every rule, but ...".
 constexpr auto refusal_sentences = std::to_array<English<WiringRefusal>>({
     {WiringRefusal::no_motor, "this part is no motor"},
@@ -237,10 +210,6 @@ std::string say(WiringCaution caution) {
     return english_of(caution_sentences, caution);
 }
 
-std::string say(WiringCheck check) {
-    return english_of(check_sentences, check);
-}
-
 std::string say(WiringRefusal refusal) {
     return english_of(refusal_sentences, refusal);
 }
@@ -251,10 +220,6 @@ std::string say(WiringRescue rescue) {
 
 std::vector<English<WiringCaution>> english_of_wiring_cautions() {
     return std::vector(caution_sentences.begin(), caution_sentences.end());
-}
-
-std::vector<English<WiringCheck>> english_of_wiring_checks() {
-    return std::vector(check_sentences.begin(), check_sentences.end());
 }
 
 std::vector<English<WiringRefusal>> english_of_wiring_refusals() {

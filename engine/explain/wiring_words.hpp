@@ -9,7 +9,6 @@ namespace endbell::inline explain {
 /// A whole sentence.
 std::string say(WiringCaution caution);
 /// A whole sentence: a step of the work.
-std::string say(WiringCheck check);
 /// The rest of a sentence: "No wiring is given: ...".
 std::string say(WiringRefusal refusal);
 /// The rest of a sentence: "It would become possible with: ...".
@@ -20,7 +19,6 @@ std::string say(const Setting& setting);
 
 /// All of it, for the gate.
 std::vector<English<WiringCaution>> english_of_wiring_cautions();
-std::vector<English<WiringCheck>> english_of_wiring_checks();
 std::vector<English<WiringRefusal>> english_of_wiring_refusals();
 std::vector<English<WiringRescue>> english_of_wiring_rescues();
 

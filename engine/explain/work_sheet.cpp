@@ -6,6 +6,7 @@
 #include "engine/explain/findings.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/questions.hpp"
+#include "engine/explain/site_words.hpp"
 #include "engine/explain/wiring_words.hpp"
 
 namespace endbell::inline explain {
@@ -30,18 +31,11 @@ void add_readings(Document& to, const Diagnosis& d, const std::vector<OpenField>
     to.add(table);
 }
 
-/// The plan's own checks, with the work between those that come before and those that come after.
-void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, bool electronic) {
-    std::vector<WiringCheck> checks = option.wiring.checks;
-    if (checks.empty()) {  // without a wiring plan: what holds for every motor
-        using enum WiringCheck;
-        checks = {lock_out, absence_of_voltage};
-        if (electronic) checks.push_back(wait_five_minutes);
-        checks.insert(checks.end(), {discharge_the_capacitor, earth_continuous, plugs_in_before_power,
-                                     rotation, amps_at_or_below_plate});
-    }
+/// What the unit owes, with the work between what comes before and what comes after.
+void add_order_of_work(Document& to, const Diagnosis& d, const Option& option,
+                       const std::vector<SiteCheck>& checks) {
     Steps steps;
-    for (const WiringCheck check : checks) {
+    for (const SiteCheck check : checks) {
         if (is_before_the_work(check)) steps.items.push_back(say(check));
     }
     steps.items.push_back("Block the wheel or blade. Write down where each wire lands before one is moved.");
@@ -60,7 +54,7 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
     steps.items.push_back(option.wiring.possible
                               ? "Wire it as the wiring table says. Land every wire before power is on."
                               : "Wire it by the equipment's own diagram.");
-    for (const WiringCheck check : checks) {
+    for (const SiteCheck check : checks) {
         if (!is_before_the_work(check)) steps.items.push_back(say(check));
     }
     to.add(Heading{"Order of work"});
@@ -71,20 +65,20 @@ void add_order_of_work(Document& to, const Diagnosis& d, const Option& option, b
 
 void add_work_sheet(Document& to, const FailedUnit& job, const Selection& selection, const Option& option,
                     const std::vector<OpenField>& open) {
-    const bool electronic = is_electronic_work(selection.facts, &option);
+    const std::vector<SiteCheck> owed = checks_owed(job, selection, &option);
+    add_safety(to, owed, asks_live(selection.diagnosis));
     add_fault(to, selection.diagnosis);
     add_readings(to, selection.diagnosis, open);
     const bool narrowing =
         selection.diagnosis.fault == Fault::not_shown && !selection.diagnosis.nothing_measured;
     if (narrowing) add_next_tests(to, selection.diagnosis);
-    add_safety(to, electronic);
-    add_order_of_work(to, selection.diagnosis, option, electronic);
+    add_order_of_work(to, selection.diagnosis, option, owed);
     add_kit(to, option.kit);
     add_air(to, option.air);
     add_wiring(to, option.wiring);
     to.add(Figure{draw_before(job, selection.facts),
                   "The calls that each terminal gave the old motor, from the job."});
-    add_start_up(to, job, option);
+    add_start_up(to, job, selection, option);
     to.add(Heading{"Findings that matter"});
     add_findings(to, option.candidate.findings, Verdict::fits_with_changes);
 }

@@ -274,6 +274,21 @@ const RowColumns<CureRow>& cure_columns() {
                                                      .title = "Connector to",
                                                      .meaning = "Plug that is wanted.",
                                                      .example = "5-place edge"}),
+        member<&CureRow::compressor_capacitor>(
+            kinds::microfarad,
+            {.name = "compressor_uf",
+             .title = "Compressor side",
+             .meaning = "Capacitance of the compressor's side of a dual run capacitor; capacitor_uf is the "
+                        "fan's side. Empty: a single one.",
+             .example = "45",
+             .bounds = above_zero("microfarad above zero"),
+             .spellings = {"45 MFD"}}),
+        member<&CureRow::amps>(kinds::amps, {.name = "amps",
+                                             .title = "Amps",
+                                             .meaning = "Rating of a fuse, or the current that the "
+                                                        "contacts of a relay or contactor carry.",
+                                             .example = "5",
+                                             .bounds = above_zero("amps above zero")}),
     };
     return columns;
 }

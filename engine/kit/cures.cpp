@@ -76,8 +76,28 @@ Verdict adapter_cures(const CureRow& row, const Remedy& remedy, const SizeLimits
 /// A run capacitor has the motor's own microfarads; its volts may be higher, never lower.
 Verdict capacitor_cures(const CureRow& row, const Remedy& remedy) {
     if (!row.capacitor || !remedy.capacitor) return Verdict::not_shown;
-    const double off = std::abs((*row.capacitor - *remedy.capacitor).in(microfarad));
-    return worst(yes(off < same_number), at_least(row.capacitor_volts, remedy.capacitor_volts));
+    if (row.compressor_capacitor.has_value() != remedy.compressor_capacitor.has_value())
+        return Verdict::does_not_fit;  // a dual one is bought where both its sides are wanted
+    const auto same = [](Capacitance one, Capacitance other) {
+        return std::abs((one - other).in(microfarad)) < same_number;
+    };
+    const bool other_side =
+        !row.compressor_capacitor || same(*row.compressor_capacitor, *remedy.compressor_capacitor);
+    return worst(yes(same(*row.capacitor, *remedy.capacitor) && other_side),
+                 at_least(row.capacitor_volts, remedy.capacitor_volts));
+}
+
+/// The very rating: a larger one protects nothing, a smaller one blows.
+Verdict fuse_cures(const CureRow& row, const Remedy& remedy) {
+    if (!row.amps || !remedy.amps) return Verdict::not_shown;
+    return yes(std::abs((*row.amps - *remedy.amps).in(ampere)) < same_number);
+}
+
+/// The same coil, and contacts that carry at least what goes through them, on at least as many poles.
+Verdict contacts_cure(const CureRow& row, const Remedy& remedy) {
+    return worst(
+        same_coil(row.coil, remedy.coil),
+        worst(at_least(row.amps, remedy.amps), at_least(row.poles, std::optional<int>(remedy.poles))));
 }
 
 /// A transformer that carries the load, on the supply that is there, and still a class 2 source: thermostat wire is
@@ -121,6 +141,15 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
         case Cure::rain_shield:
             // A shield without a size goes on any shaft; one with a size on that of its size alone.
             return row.from ? agrees(row.from, remedy.from, bore) : Verdict::fits;
+        case Cure::line_fuse:
+        case Cure::control_fuse:
+            return fuse_cures(row, remedy);
+        case Cure::contactor:
+        case Cure::board_relay:
+            return contacts_cure(row, remedy);
+        case Cure::float_switch:
+        case Cure::door_switch:
+            return Verdict::fits;  // each closes one circuit of 24 V or of the line: by its own sheet
         case Cure::shaft_cut:
         case Cure::capacitor_removal:
         case Cure::voltage_selection:

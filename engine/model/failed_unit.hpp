@@ -9,6 +9,7 @@
 #include "engine/model/kinds.hpp"
 #include "engine/model/legs.hpp"
 #include "engine/model/reading.hpp"
+#include "engine/model/start_up_record.hpp"
 #include "engine/model/supply.hpp"
 #include "engine/units/date.hpp"
 #include "engine/units/money.hpp"
@@ -62,7 +63,8 @@ struct PlateReadings {
     Reading<Protection> protection;
     Reading<Capacitance> capacitor;
     Reading<Voltage> capacitor_volts;
-    Reading<int> speeds;  // how many speeds are really used
+    Reading<Capacitance> compressor_capacitor;  // the other side of a dual capacitor, as printed on it
+    Reading<int> speeds;                        // how many speeds are really used
     Reading<SignalClass> signal;
     Reading<TapRule> tap_rule;
     Reading<std::string> program;  // of a constant-airflow module
@@ -76,11 +78,11 @@ void each_plate_reading(PlateReadings& plate, const Visit& visit) {
     auto& [family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation,
            double_shaft, shaft_diameter, shaft_length, shaft_flat, second_shaft_diameter, second_shaft_length,
            body_diameter, frame, mount, bolt_circle, enclosure, bearing, ambient, protection, capacitor,
-           capacitor_volts, speeds, signal, tap_rule, program, connector] = plate;
+           capacitor_volts, compressor_capacitor, speeds, signal, tap_rule, program, connector] = plate;
     each(family, power, volts, phase, frequency, speed, poles, current, service_factor, rotation,
          double_shaft, shaft_diameter, shaft_length, shaft_flat, second_shaft_diameter, second_shaft_length,
          body_diameter, frame, mount, bolt_circle, enclosure, bearing, ambient, protection, capacitor,
-         capacitor_volts, speeds, signal, tap_rule, program, connector);
+         capacitor_volts, compressor_capacitor, speeds, signal, tap_rule, program, connector);
 }
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
@@ -105,10 +107,11 @@ struct MeasuredReadings {
     Reading<bool> spins_free;             // by hand, power and plugs off: a shorted module brakes the rotor
     Reading<bool> free_with_wheel_loose;  // by hand, the wheel loosened on the shaft
     Reading<bool> shaft_play;
-    Reading<bool> module_good;         // the old module, shown to run another motor half
-    Reading<Capacitance> capacitor;    // by meter, out of circuit
-    Reading<Voltage> capacitor_volts;  // across the capacitor, running
-    Reading<Current> capacitor_amps;   // in the start lead, running
+    Reading<bool> module_good;                  // the old module, shown to run another motor half
+    Reading<Capacitance> capacitor;             // by meter, out of circuit
+    Reading<Capacitance> compressor_capacitor;  // of a dual one: common to compressor, by meter
+    Reading<Voltage> capacitor_volts;           // across the capacitor, running
+    Reading<Current> capacitor_amps;            // in the start lead, running
     Reading<bool> capacitor_bulged;
     Reading<LineAmps> amps;  // three phase: of each line conductor
     Reading<Speed> speed;
@@ -224,6 +227,8 @@ struct ControlReadings {
     Reading<std::vector<CustomState>> states;  // all that occur, in place of those usual for `heat`
     Reading<ApparentPower> transformer;
     Reading<ApparentPower> transformer_load;
+    Reading<Current> fuse;         // of the 24 V circuit, as printed beside it
+    Reading<Voltage> coil;         // of the contactor or relay that switches the motor, as printed on it
     Reading<Voltage> output;       // what the board's blower outputs carry
     Reading<bool> common_present;  // a C wire reaches the motor
     Reading<bool> run_signal_available;
@@ -262,6 +267,8 @@ struct FailedUnit {
     EquipmentReadings equipment;
     ControlReadings controls;
     ShopReadings shop;
+    std::optional<StartUpRecord>
+        start_up;        // what was found when this unit was started, where a file keeps it
     std::string digest;  // fingerprint of the job's text
 };
 

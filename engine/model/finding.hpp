@@ -42,8 +42,10 @@ struct Remedy {
     std::optional<Length> from;
     std::optional<Length> to;
     std::optional<Capacitance> capacitor;
+    std::optional<Capacitance> compressor_capacitor;  // the other side of a dual run capacitor
     std::optional<Voltage> capacitor_volts;
-    std::optional<Mount> mount;  // the mount that the equipment has
+    std::optional<Mount> mount;   // the mount that the equipment has
+    std::optional<Current> amps;  // of a fuse: this very rating; of contacts: at least this
     std::optional<std::string> connector_from;
     std::optional<std::string> connector_to;
     int count = 1;                       // how many of it: the relays of a wiring plan

@@ -177,7 +177,14 @@ enum class Cure {
     rain_shield,         // shaft-up slinger outdoors
     lead_parking,        // work only: cap and insulate unused speed leads
     control_module,      // the module of a motor half: a part of its own, and no accessory
-    airflow_setup        // work only: choose and verify taps after the change
+    airflow_setup,       // work only: choose and verify taps after the change
+    // What is at fault outside the motor, and bought in its place.
+    line_fuse,
+    control_fuse,  // of the 24 V circuit
+    float_switch,
+    door_switch,
+    contactor,
+    board_relay  // a relay in the place of a board's own blower output that failed
 };
 constexpr auto words_of(Cure) {
     return std::array{Word<Cure>{Cure::shaft_bushing, "shaft bushing"},
@@ -196,7 +203,13 @@ constexpr auto words_of(Cure) {
                       Word<Cure>{Cure::rain_shield, "rain shield"},
                       Word<Cure>{Cure::lead_parking, "lead parking"},
                       Word<Cure>{Cure::control_module, "control module"},
-                      Word<Cure>{Cure::airflow_setup, "airflow setup"}};
+                      Word<Cure>{Cure::airflow_setup, "airflow setup"},
+                      Word<Cure>{Cure::line_fuse, "line fuse"},
+                      Word<Cure>{Cure::control_fuse, "control fuse"},
+                      Word<Cure>{Cure::float_switch, "float switch"},
+                      Word<Cure>{Cure::door_switch, "door switch"},
+                      Word<Cure>{Cure::contactor, "contactor"},
+                      Word<Cure>{Cure::board_relay, "board relay"}};
 }
 /// Work only: no part is bought for it.
 constexpr bool is_work_only(Cure c) {

@@ -183,6 +183,7 @@ inline constexpr LimitOf<TemperatureRise> element_rise{"element.rise"};
 inline constexpr LimitOf<Duration> element_run_on{"element.run_on"};
 inline constexpr LimitOf<Pressure> coil_drop{"coil.drop"};
 inline constexpr LimitOf<Airflow> return_face{"return.face"};
+inline constexpr LimitOf<double> start_up_change{"start_up.change"};
 
 inline constexpr LimitOf<double> burner_over{"burner.over"};
 // altitude

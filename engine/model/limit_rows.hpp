@@ -147,6 +147,8 @@ inline constexpr auto limit_rows = [] {
          "return-face", "more air than this through the return's face is said"},
         {"burner.over", 0.05, "of plate input", lower, "measured.burner_input", VoltagePoint::none,
          "common-practice", "a clocked burner above its plate by more is over-fired"},
+        {"start_up.change", 0.10, "of the reading then", lower, "a reading beside its start-up",
+         VoltagePoint::none, "common-practice", "further apart is a change since start-up"},
         // altitude
         {"altitude.derate_from", 2000.0, "ft", lower, "equipment.altitude", VoltagePoint::none,
          "fuel-gas-altitude", "above this a burner may have been derated"},

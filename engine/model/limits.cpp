@@ -12,6 +12,13 @@ namespace endbell::inline model {
 // paper code books: check the adopted edition before relying on a value.
 const std::vector<Source>& sources() {
     static const std::vector<Source> list{
+        {"osha-lockout", "29 CFR 1910.147 and 1910.333: energy locked out, stored charge let out",
+         Basis::read},
+        {"nfpa-70e",
+         "NFPA 70E 120: absence of voltage, the tester tried before and after; protection by risk",
+         Basis::from_memory},
+        {"ecm-wait", "electronic motor manuals: five minutes after power is off", Basis::read},
+        {"ecm-plug", "equipment manuals: the power plug is never mated or parted live", Basis::read},
         {"common-practice", "no published source: what careful shops do", Basis::common_practice},
         {"physics", "definition or conservation law", Basis::calculated},
         {"fan-laws", "fan affinity laws: flow with n, pressure with n^2, shaft power with n^3", Basis::read},

@@ -98,7 +98,9 @@ struct CureRow {
     std::optional<Length> from;
     std::optional<Length> to;
     std::optional<Capacitance> capacitor;
+    std::optional<Capacitance> compressor_capacitor;  // of a dual one: the side of the compressor
     std::optional<Voltage> capacitor_volts;
+    std::optional<Current> amps;         // of a fuse, or that contacts carry
     std::optional<Mount> mount;          // the mount that the equipment has
     std::optional<Voltage> coil;         // a relay's coil
     std::optional<ApparentPower> power;  // a transformer's rating, or a relay coil's draw

@@ -95,6 +95,14 @@ constexpr ShopTask task_of(Cure cure) {
             return ShopTask::lead_parking;
         case Cure::control_module:
             return ShopTask::module_fit;
+        case Cure::line_fuse:
+        case Cure::contactor:
+            return ShopTask::supply_repair;
+        case Cure::control_fuse:
+        case Cure::float_switch:
+        case Cure::door_switch:
+        case Cure::board_relay:
+            return ShopTask::control_repair;
         case Cure::airflow_setup:
             break;
     }

@@ -309,6 +309,7 @@ Selection select_part(const FailedUnit& stated, const Books& books, const KitShe
     Matched matched = match_parts(query, books, scope.reasons ? Keep{} : Keep{0, 0, 0, false});
     s.report = std::move(matched.report);
     carry_the_best(s, std::move(matched.more), query, books, shelf, scope);
+    s.repair = repair_of(job, s.facts, s.diagnosis, shelf, books.limits);
     s.ledger = ledger_of(s, job, books, policy, scope.options);
     s.outcome = outcome_of(s);
     if (s.outcome == Outcome::something_fits) {

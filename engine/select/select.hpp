@@ -13,6 +13,7 @@
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/facts/facts.hpp"
 #include "engine/kit/kit.hpp"
+#include "engine/kit/repair.hpp"
 #include "engine/match/match.hpp"
 #include "engine/wiring/wiring.hpp"
 
@@ -61,6 +62,8 @@ struct Selection {
     std::optional<int>
         pick;  // index of the option to take; only where something fits and nothing speaks against replacing
     NamedPicks picks;
+    /// What cures a fault outside the motor, where a part does: bought in its place.
+    std::optional<Repair> repair;
     /// The first five of those that pass every rule and that no wiring or no kit of this catalog completes.
     std::vector<Option> stopped;
     int stopped_in_all = 0;

@@ -8,6 +8,7 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
+#include "engine/explain/repair_words.hpp"
 #include "engine/explain/start_up.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/sheet/json_stages.hpp"
@@ -74,6 +75,26 @@ void add_contradictions(Json& out, const Diagnosis& d) {
     out["read_again"] = read_again(d);
 }
 
+Json kit_of(const Repair& repair, const KitChoice& kit, RepairLanding landing) {
+    Json out = json::kit(kit);
+    out["landing"] = word(landing);
+    out["terminals"] = say(landing);
+    out["test"] = proof_of(repair.cure);
+    return out;
+}
+
+/// What is bought instead of a motor.
+Json repair_of(const std::optional<Repair>& repair) {
+    if (!repair) return nullptr;
+    Json out = kit_of(*repair, repair->kit, repair->landing);
+    out["cure"] = word(repair->cure);
+    out["complete"] = repair->complete();
+    out["asks"] = repair->asks;
+    out["may_ask"] = repair->may_ask;
+    out["other"] = repair->other ? kit_of(*repair, *repair->other, *repair->other_landing) : Json(nullptr);
+    return out;
+}
+
 /// What a selection says beside its options, in the order in which a person asks.
 void add_outcome(Json& out, const FailedUnit& job, const Selection& s) {
     out["outcome"] = word(s.outcome);
@@ -81,6 +102,7 @@ void add_outcome(Json& out, const FailedUnit& job, const Selection& s) {
     out["job"] = job.unit.name ? Json(*job.unit.name) : Json(nullptr);
     out["diagnosis"] = json::diagnosis(s.diagnosis);
     add_contradictions(out, s.diagnosis);
+    out["repair"] = repair_of(s.repair);
 }
 
 /// Why the other parts fall, what stops or bars some, and what is asked.
@@ -115,9 +137,15 @@ Json counts(const Selection& s) {
             {"carried", s.carried}};
 }
 
-Json start_up(const FailedUnit& job, const Option& option) {
-    return list(start_up_readings(job, option), [](const StartUpReading& reading) {
-        return Json{{"reading", reading.what}, {"expected", reading.expected}};
+Json start_up(const FailedUnit& job, const Selection& selection, const Option& option) {
+    return list(start_up_readings(job, selection, option), [](const StartUpReading& reading) {
+        return Json{{"reading", reading.what},
+                    {"expected", reading.expected},
+                    {"record", list(reading.lines, [](const StartUpLine& line) {
+                         return Json{{"call", line.call ? Json(word(*line.call)) : Json(nullptr)},
+                                     {"quantity", word(line.what)},
+                                     {"leg", line.leg}};
+                     })}};
     });
 }
 
@@ -175,7 +203,7 @@ std::string json_option(std::string_view command, const FailedUnit& job, const S
     out["exit_code"] = exit_code;
     add_contradictions(out, s.diagnosis);
     out["option"] = json::option(o);
-    out["start_up"] = start_up(job, o);
+    out["start_up"] = start_up(job, s, o);
     return written(out);
 }
 
@@ -225,7 +253,7 @@ std::string json_sheet(const FailedUnit& job, const Selection& s, const Option* 
     Json out = envelope("sheet", s.stamp);
     add_outcome(out, job, s);
     out["option"] = o != nullptr ? json::option(*o) : Json(nullptr);
-    out["start_up"] = o != nullptr ? start_up(job, *o) : Json::array();
+    out["start_up"] = o != nullptr ? start_up(job, s, *o) : Json::array();
     out["options_found"] = s.options.size();
     out["parts_asked"] = s.report.parts_asked;
     out["counts"] = counts(s);

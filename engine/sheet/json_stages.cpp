@@ -44,6 +44,8 @@ Json remedy(const Remedy& r) {
     if (r.from) out["from_in"] = r.from->in(inch);
     if (r.to) out["to_in"] = r.to->in(inch);
     if (r.capacitor) out["capacitor_uf"] = r.capacitor->in(microfarad);
+    if (r.compressor_capacitor) out["compressor_uf"] = r.compressor_capacitor->in(microfarad);
+    if (r.amps) out["amps"] = r.amps->in(ampere);
     if (r.capacitor_volts) out["capacitor_v"] = r.capacitor_volts->in(volt);
     if (r.coil) out["coil_v"] = r.coil->in(volt);
     if (r.power) out["power_va"] = r.power->in(volt_ampere);
@@ -65,31 +67,6 @@ Json finding(const Finding& f) {
             {"remedies", list(f.remedies, remedy)},
             {"asks", texts(f.asks)},
             {"sentence", sentence(f)}};
-}
-
-Json kit(const KitChoice& k) {
-    return {{"complete", k.complete()},
-            {"remedies", list(k.remedies, remedy)},
-            {"parts", list(k.parts,
-                           [](const KitPart& p) {
-                               return Json{{"part", p.part_id},
-                                           {"count", p.count},
-                                           {"cures", p.cures},
-                                           {"price", money(p.offer ? p.offer->price : std::nullopt)}};
-                           })},
-            {"work", list(k.work,
-                          [](const KitWork& w) {
-                              return Json{{"task", word(w.task)},
-                                          {"hours", w.thousandth_hours / 1000.0},
-                                          {"cures", w.cures}};
-                          })},
-            {"uncured", k.uncured},
-            {"parts_total", money(k.parts_total)},
-            {"runners_up", list(k.runners_up, [](const RunnerUp& r) {
-                 return Json{{"parts", r.part_ids},
-                             {"parts_total", money(r.parts_total)},
-                             {"lost_on", word(r.lost_on)}};
-             })}};
 }
 
 /// The figure that it is set to; without one what is done.
@@ -239,6 +216,31 @@ Json candidate(const Candidate& c) {
             {"findings", list(c.findings, finding)}};
 }
 
+Json kit(const KitChoice& k) {
+    return {{"complete", k.complete()},
+            {"remedies", list(k.remedies, remedy)},
+            {"parts", list(k.parts,
+                           [](const KitPart& p) {
+                               return Json{{"part", p.part_id},
+                                           {"count", p.count},
+                                           {"cures", p.cures},
+                                           {"price", money(p.offer ? p.offer->price : std::nullopt)}};
+                           })},
+            {"work", list(k.work,
+                          [](const KitWork& w) {
+                              return Json{{"task", word(w.task)},
+                                          {"hours", w.thousandth_hours / 1000.0},
+                                          {"cures", w.cures}};
+                          })},
+            {"uncured", k.uncured},
+            {"parts_total", money(k.parts_total)},
+            {"runners_up", list(k.runners_up, [](const RunnerUp& r) {
+                 return Json{{"parts", r.part_ids},
+                             {"parts_total", money(r.parts_total)},
+                             {"lost_on", word(r.lost_on)}};
+             })}};
+}
+
 Json diagnosis(const Diagnosis& d) {
     return {{"fault", word(d.fault)},
             {"culprit", d.culprit ? Json(word(*d.culprit)) : Json(nullptr)},
@@ -278,6 +280,16 @@ Json diagnosis(const Diagnosis& d) {
                                           {"source", n.source}};
                           })},
             {"causes", list(d.causes, cause)},
+            {"since_start_up", list(d.since_start_up,
+                                    [](const SinceStartUp& c) {
+                                        return Json{{"quantity", word(c.what)},
+                                                    {"call", c.call ? Json(word(*c.call)) : Json(nullptr)},
+                                                    {"leg", c.leg},
+                                                    {"then", number(c.then)},
+                                                    {"now", number(c.now)},
+                                                    {"change", word(c.change)},
+                                                    {"key", c.job_key}};
+                                    })},
             {"contradictions", texts(d.contradictions)}};
 }
 

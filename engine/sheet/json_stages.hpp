@@ -25,6 +25,7 @@ Json list(const std::vector<T>& items, F to_json) {
 
 Json candidate(const Candidate& c);
 Json diagnosis(const Diagnosis& d);
+Json kit(const KitChoice& k);
 Json ledger(const Ledger& l);
 Json option(const Option& o);
 

@@ -266,49 +266,4 @@ constexpr auto words_of(WiringCaution) {
         Word<WiringCaution>{WiringCaution::transformer_overloaded, "transformer overloaded"}};
 }
 
-/// Checks before and after power-on, in the order in which they are made.
-enum class WiringCheck {
-    lock_out,
-    absence_of_voltage,
-    wait_five_minutes,
-    discharge_the_capacitor,
-    earth_continuous,
-    settings_match_the_supply,
-    plugs_in_before_power,
-    line_without_a_call,
-    tap_volts_with_each_call,
-    one_tap_live_in_each_call,
-    rotation,
-    amps_at_or_below_plate,
-    amps_of_each_leg,
-    fan_stops_in_a_forced_defrost,
-    static_and_airflow,
-    temperature_rise,
-    combustion_and_limits
-};
-constexpr auto words_of(WiringCheck) {
-    return std::array{
-        Word<WiringCheck>{WiringCheck::lock_out, "lock out"},
-        Word<WiringCheck>{WiringCheck::absence_of_voltage, "absence of voltage"},
-        Word<WiringCheck>{WiringCheck::wait_five_minutes, "wait five minutes"},
-        Word<WiringCheck>{WiringCheck::discharge_the_capacitor, "discharge the capacitor"},
-        Word<WiringCheck>{WiringCheck::earth_continuous, "earth continuous"},
-        Word<WiringCheck>{WiringCheck::settings_match_the_supply, "settings match the supply"},
-        Word<WiringCheck>{WiringCheck::plugs_in_before_power, "plugs in before power"},
-        Word<WiringCheck>{WiringCheck::line_without_a_call, "line at the motor without a call"},
-        Word<WiringCheck>{WiringCheck::tap_volts_with_each_call, "tap volts with each call"},
-        Word<WiringCheck>{WiringCheck::one_tap_live_in_each_call, "one tap live in each call"},
-        Word<WiringCheck>{WiringCheck::rotation, "rotation"},
-        Word<WiringCheck>{WiringCheck::amps_at_or_below_plate, "amps at or below plate"},
-        Word<WiringCheck>{WiringCheck::amps_of_each_leg, "amps of each leg"},
-        Word<WiringCheck>{WiringCheck::fan_stops_in_a_forced_defrost, "fan stops in a forced defrost"},
-        Word<WiringCheck>{WiringCheck::static_and_airflow, "static and airflow"},
-        Word<WiringCheck>{WiringCheck::temperature_rise, "temperature rise"},
-        Word<WiringCheck>{WiringCheck::combustion_and_limits, "combustion and limits"}};
-}
-/// Made with the power off and the old motor still in place: the work comes after these.
-constexpr bool is_before_the_work(WiringCheck check) {
-    return check <= WiringCheck::discharge_the_capacitor;
-}
-
 }  // namespace endbell::inline wiring

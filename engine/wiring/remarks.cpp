@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/wiring/commissioning.hpp"
 #include "engine/wiring/motion.hpp"
 #include "engine/wiring/nodal.hpp"
 #include "engine/wiring/proof.hpp"
@@ -118,32 +119,19 @@ std::vector<WiringCaution> cautions_of(const FailedUnit& job, const Facts& facts
     return list;
 }
 
-std::vector<WiringCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part& part,
-                                   const WiringPlan& plan) {
-    using enum WiringCheck;
-    std::vector<WiringCheck> list{lock_out, absence_of_voltage};
-    const auto when = [&](bool true_here, WiringCheck checkpoint) {
+/// Those that only a plan knows; commissioning has the rest.
+std::vector<SiteCheck> checks_of_plan(const Facts& facts, const WiringPlan& plan) {
+    using enum SiteCheck;
+    std::vector<SiteCheck> list;
+    const auto when = [&](bool true_here, SiteCheck checkpoint) {
         if (true_here) list.push_back(checkpoint);
     };
-    const bool old_electronics = facts.family && is_electronic(*facts.family);
-    when(electronic(part) || old_electronics, wait_five_minutes);
-    when(facts.had_capacitor, discharge_the_capacitor);
-    when(true, earth_continuous);
     when(std::any_of(plan.settings.begin(), plan.settings.end(),
                      [](const Setting& s) { return is_for_the_supply(s.what); }),
          settings_match_the_supply);
-    when(true, plugs_in_before_power);
-    when(electronic(part), line_without_a_call);
     when(!plan.signals.empty() && !plan.line_taps, tap_volts_with_each_call);
     when(plan.signals.size() > 1, one_tap_live_in_each_call);
-    when(true, rotation);
-    when(true, amps_at_or_below_plate);
-    when(has_wire_note(plan, WireNote::third_line_conductor), amps_of_each_leg);
     when(stops_in_defrost(facts, plan), fan_stops_in_a_forced_defrost);
-    const bool blower = !job.unit.load || *job.unit.load == Load::indoor_blower;
-    when(blower, static_and_airflow);
-    when(plan.heats.elements != 0 || (blower && facts.heat.burner.is(true)), temperature_rise);
-    when(blower && facts.heat.burner.is(true), combustion_and_limits);
     return list;
 }
 
@@ -174,7 +162,7 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const
         plan.faults = single_faults(plan, loads);
     }
     plan.cautions = cautions_of(job, facts, part, plan);
-    plan.checks = checks_of(job, facts, part, plan);
+    plan.checks = checks_of(job, facts, &part, checks_of_plan(facts, plan));
 }
 
 }  // namespace endbell::inline wiring

@@ -20,6 +20,7 @@
 //                   the wires as resistances, solved for volts: the fourth, which a plan passes before anybody wires by it
 //     transformer, remarks
 //                   what a plan adds to the transformer, what must be said of it, what is checked
+//     commissioning what any unit owes before and after, by load, heat, motor and drive; it needs no plan
 // A stage that cannot go on says so as NoWiring (no_wiring), and verdict tells what that means for the part.
 // kinds has every word of an answer. Nothing here reads a kit or a match.
 #pragma once
@@ -30,6 +31,7 @@
 #include "engine/airflow/air_plan.hpp"
 #include "engine/wiring/kinds.hpp"
 #include "engine/wiring/net_place.hpp"
+#include "engine/wiring/site_check.hpp"
 
 namespace endbell::inline wiring {
 
@@ -205,7 +207,7 @@ struct WiringPlan {
     std::vector<FaultRow> faults;
     ControlPower power;
     std::vector<WiringCaution> cautions;
-    std::vector<WiringCheck> checks;       // in order
+    std::vector<SiteCheck> checks;         // all that the unit owes, in order
     std::vector<WiringPlan> alternatives;  // at most one: the same job wired the other way
 };
 

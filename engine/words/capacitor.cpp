@@ -55,8 +55,11 @@ std::optional<Voltage> take_volts(std::string& text) {
     return volt(number->value);
 }
 
+enum class DualSide { fan, compressor };
+
 /// "45/5 mfd": the smaller is the fan's. Without a unit nobody knows what the pair is.
-std::optional<Read<Capacitance>> dual(const Folded& words, const std::string& text) {
+std::optional<Read<Capacitance>> dual(const Folded& words, const std::string& text,
+                                      DualSide side = DualSide::fan) {
     const auto m = measure(text);
     if (!m || !m->before.empty() || m->number.fraction) return std::nullopt;
     const std::string_view rest = std::string_view(text).substr(m->number.length);
@@ -71,7 +74,8 @@ std::optional<Read<Capacitance>> dual(const Folded& words, const std::string& te
     }
     const auto* unit = words_detail::unit_named(scale, second->after);
     if (!unit) return std::nullopt;
-    return read_as<Capacitance>(words, (*unit)(second->number.value));
+    return read_as<Capacitance>(words,
+                                (*unit)(side == DualSide::fan ? second->number.value : m->number.value));
 }
 
 }  // namespace
@@ -91,6 +95,19 @@ CapacitorText read_capacitor(const Folded& words) {
 
 Read<Capacitance> read_capacitance(const Folded& words) {
     return read_capacitor(words).farads;
+}
+
+Read<Capacitance> compressor_side(const Folded& words) {
+    if (is_missing(words)) return not_written<Capacitance>();
+    std::string text = words.text();
+    take_volts(text);
+    const auto pair = dual(words, text, DualSide::compressor);
+    return pair && pair->reading ? *pair : not_written<Capacitance>();
+}
+
+Read<Capacitance> read_compressor_capacitance(const Folded& words) {
+    Read<Capacitance> pair = compressor_side(words);
+    return pair.reading.raw.empty() ? read_capacitance(words) : pair;
 }
 
 Read<Capacitance> read_metered_capacitance(const Folded& words) {

@@ -55,6 +55,10 @@ struct CapacitorText {
 CapacitorText read_capacitor(const Folded& words);
 /// Only the capacitance of such a text.
 Read<Capacitance> read_capacitance(const Folded& words);
+/// The compressor's side of a dual one, "45/5 MFD": the larger. Of a lone value that value.
+Read<Capacitance> read_compressor_capacitance(const Folded& words);
+/// The same where the text names both sides; a lone value says nothing of a compressor.
+Read<Capacitance> compressor_side(const Folded& words);
 /// A metered capacitance; 0 is a reading (a dead capacitor).
 Read<Capacitance> read_metered_capacitance(const Folded& words);
 

@@ -1,4 +1,5 @@
 // Everything that a wiring plan can say has its English, once; and nothing has English that is never said.
+#include "engine/explain/site_words.hpp"
 #include "engine/explain/wiring_words.hpp"
 #include "tests/explain/english.hpp"
 
@@ -7,7 +8,7 @@ using namespace english;
 
 BOOST_AUTO_TEST_CASE(all_that_a_wiring_plan_can_say_has_its_english) {
     check_none(unsaid(values_of<WiringCaution>(), english_of_wiring_cautions()));
-    check_none(unsaid(values_of<WiringCheck>(), english_of_wiring_checks()));
+    check_none(unsaid(values_of<SiteCheck>(), english_of_site_checks()));
     check_none(unsaid(values_of<WiringRefusal>(), english_of_wiring_refusals()));
     check_none(unsaid(values_of<WiringRescue>(), english_of_wiring_rescues()));
 }
@@ -26,7 +27,7 @@ BOOST_AUTO_TEST_CASE(a_caution_or_refusal_without_a_sentence_is_caught) {
 BOOST_AUTO_TEST_CASE(cautions_and_checks_are_whole_sentences_and_refusals_are_the_rest_of_one) {
     const auto whole = [](std::string_view text) { return text.back() == '.'; };
     for (const auto& each : english_of_wiring_cautions()) BOOST_TEST(whole(each.text));
-    for (const auto& each : english_of_wiring_checks()) BOOST_TEST(whole(each.text));
+    for (const auto& each : english_of_site_checks()) BOOST_TEST(whole(each.text));
     for (const auto& each : english_of_wiring_refusals()) BOOST_TEST(!whole(each.text));
     for (const auto& each : english_of_wiring_rescues()) BOOST_TEST(!whole(each.text));
 }

@@ -8,6 +8,7 @@
 #include "engine/explain/questions.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/rules/rule.hpp"
+#include "engine/wiring/commissioning.hpp"
 
 using namespace endbell;
 
@@ -64,9 +65,58 @@ BOOST_AUTO_TEST_CASE(a_finding_says_its_reason_as_a_sentence_and_its_facts) {
                "The shaft is thicker than the bore and does not go in. Wanted 1/2 in, offered 5/8 in.");
 }
 
+namespace {
+
+/// The warnings of a sheet about this job.
+std::string warned(const FailedUnit& job, bool live = false) {
+    Document d{"", {}, ""};
+    add_safety(d, checks_of(job, facts_of(job, Limits()), nullptr), live);
+    std::string text;
+    for (const Block& block : d.blocks) {
+        if (const auto* warning = std::get_if<Warning>(&block)) text += warning->text + "\n";
+    }
+    return text;
+}
+
+bool says(const std::string& text, const char* what) {
+    return text.find(what) != std::string::npos;
+}
+
+}  // namespace
+
 BOOST_AUTO_TEST_CASE(a_sheet_for_an_electronic_motor_says_wait_and_never_mate_the_plug_live) {
-    Document plain{"", {}, ""}, electronic{"", {}, ""};
-    add_safety(plain, false);
-    add_safety(electronic, true);
-    BOOST_TEST(electronic.blocks.size() == plain.blocks.size() + 2);
+    FailedUnit job;
+    job.plate.family = known(Family::constant_torque);
+    BOOST_TEST(says(warned(job), "Wait 5 minutes"));
+    BOOST_TEST(says(warned(job), "Never mate or part the power plug"));
+    BOOST_TEST(!says(warned(job), "Discharge a run capacitor"));
+}
+
+BOOST_AUTO_TEST_CASE(a_shaded_pole_motor_has_no_capacitor_to_warn_of_and_others_beside_it_may) {
+    FailedUnit job;
+    job.plate.family = known(Family::shaded_pole);
+    job.unit.load = known(Load::indoor_blower);
+    job.unit.outdoors = known(false);
+    job.controls.heat = known(HeatKind::electric);
+    BOOST_TEST(!says(warned(job), "apacitor"));
+    job.controls.heat = known(HeatKind::gas);
+    BOOST_TEST(says(warned(job), "The inducer or burner motor in the same cabinet may have a run capacitor"));
+    job.unit.load = known(Load::draft_inducer);
+    BOOST_TEST(says(warned(job), "The blower in the same cabinet may have a run capacitor, or a module"));
+    job.unit.load = known(Load::outdoor_fan);
+    BOOST_TEST(says(warned(job), "the compressor's may stand in the same cabinet"));
+    BOOST_TEST(!says(warned(job), "gas or oil"));  // a condenser burns nothing, whatever heats the house
+    job.plate.family = known(Family::capacitor_run);
+    BOOST_TEST(says(warned(job), "Discharge a run capacitor"));
+}
+
+BOOST_AUTO_TEST_CASE(a_burner_nobody_named_is_warned_of_and_a_live_test_has_its_own_warning) {
+    FailedUnit job;
+    job.unit.load = known(Load::indoor_blower);
+    BOOST_TEST(says(warned(job), "Nobody has said whether it burns gas or oil"));
+    BOOST_TEST(says(warned(job), "The kind of motor is not known"));
+    BOOST_TEST(!says(warned(job), "live work"));
+    BOOST_TEST(says(warned(job, true), "live work"));
+    job.controls.heat = known(HeatKind::oil);
+    BOOST_TEST(says(warned(job), "Shut off gas or oil before the unit is opened"));
 }

@@ -36,7 +36,7 @@ BOOST_AUTO_TEST_CASE(three_legs_land_through_the_starter) {
     BOOST_TEST(wired(p, "earth", "motor GND"));
     BOOST_TEST(has(p.cautions, WiringCaution::reverse_by_this_motors_leads));
     BOOST_TEST(has(p.cautions, WiringCaution::load_side_only));
-    BOOST_TEST(has(p.checks, WiringCheck::amps_of_each_leg));
+    BOOST_TEST(has(p.checks, SiteCheck::amps_of_each_leg));
 }
 
 BOOST_AUTO_TEST_CASE(a_three_phase_motor_has_its_leads_and_its_overload_set) {
@@ -177,7 +177,7 @@ BOOST_AUTO_TEST_CASE(by_relay_or_board_the_fan_stands_still_in_defrost) {
         BOOST_TEST(wired(p, output, "tap 1"));
         BOOST_TEST(row(p, {}).state == "off / defrost");
         BOOST_TEST(row(p, {output}).state == "run");
-        BOOST_TEST(has(p.checks, WiringCheck::fan_stops_in_a_forced_defrost));
+        BOOST_TEST(has(p.checks, SiteCheck::fan_stops_in_a_forced_defrost));
     }
 }
 

@@ -114,7 +114,7 @@ BOOST_AUTO_TEST_CASE(an_electronic_motor_must_not_see_the_old_capacitor) {
     job.plate.family = known(Family::capacitor_run);
     const WiringPlan p = plan_wiring(job, five_tap_motor(TapRule::one_tap_only), taps, limits);
     BOOST_TEST(setting(p, SettingKind::capacitor) == "removed");
-    BOOST_TEST(has(p.checks, WiringCheck::discharge_the_capacitor));
+    BOOST_TEST(has(p.checks, SiteCheck::discharge_the_capacitor));
 }
 
 BOOST_AUTO_TEST_CASE(an_unknown_supply_is_lacking_and_no_conductor_is_chosen) {
