@@ -5,6 +5,7 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/diagnosis_words.hpp"
 #include "engine/explain/findings.hpp"
+#include "engine/explain/inducer_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 
@@ -97,6 +98,7 @@ Document match_document(const FailedUnit& job, const Selection& selection, const
     }
     add_not_shown(d, selection.report);
     add_plate_doubt(d, selection.facts);
+    add_named_for_model(d, selection);
     add_questions(d, selection.questions, open);
     add_ways_out(d, selection);
     add_fallen(d, selection.report);
@@ -136,6 +138,7 @@ Document ask_document(const Selection& selection, const std::vector<OpenField>& 
     } else {
         add_plate_doubt(d, selection.facts);
         add_contradictions(d, selection.diagnosis);
+        add_named_for_model(d, selection);
         add_questions(d, selection.questions, open);
     }
     return d;

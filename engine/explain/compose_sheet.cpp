@@ -5,6 +5,7 @@
 #include "engine/explain/cautions.hpp"
 #include "engine/explain/compose.hpp"
 #include "engine/explain/diagnosis_words.hpp"
+#include "engine/explain/inducer_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
 #include "engine/wiring/commissioning.hpp"
@@ -67,6 +68,7 @@ void add_no_part(Document& to, const FailedUnit& job, const Selection& selection
     add_fault(to, selection.diagnosis);
     add_next_tests(to, selection.diagnosis);
     add_plate_doubt(to, selection.facts);
+    add_named_for_model(to, selection);
     add_questions(to, selection.questions, open);
     if (selection.outcome == Outcome::nothing_fits || job.unit.load.said() == Load::draft_inducer)
         add_ask_the_maker(to, job, selection.facts);

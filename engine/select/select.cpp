@@ -11,6 +11,7 @@
 #include "engine/facts/rating.hpp"
 #include "engine/fields/job_key.hpp"
 #include "engine/select/contest.hpp"
+#include "engine/select/inducer.hpp"
 
 #ifndef ENDBELL_VERSION
 #error "the build names the program's version"
@@ -165,8 +166,9 @@ NamedPicks named_picks(const Selection& s, const Policy& policy) {
     return picks;
 }
 
-Outcome outcome_of(const Selection& s) {
+Outcome outcome_of(const Selection& s, const FailedUnit& job) {
     if (s.diagnosis.replace_nothing()) return Outcome::do_not_replace;
+    if (waits_for_assembly(job)) return Outcome::undecided;
     if (s.options.empty() && s.report.open == 0) return Outcome::nothing_fits;
     // Readings were taken and do not show what failed: a part bought now may be the wrong half.
     if (s.diagnosis.fault == Fault::not_shown && !s.diagnosis.nothing_measured) return Outcome::undecided;
@@ -216,9 +218,11 @@ std::vector<std::string> keys_to_ask(const Selection& s, const Query& query, con
         const std::string key = of_the_plate ? "unit.plate_trusted" : open;
         if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
     };
+    for (const std::string& key : assembly_questions(query.job)) add(key);
     if (!s.diagnosis.nothing_measured) {
         for (const MissingReading& m : s.diagnosis.missing) add(m.job_key);
     }
+    if (waits_for_assembly(query.job)) return keys;
     for (const AskedReading& asked : what_to_ask(query, s.report, books.catalog)) add(asked.job_key);
     for (const std::string& key : keys_without_answers(s.report, query, books.catalog)) add(key);
     for (const Option& o : s.options) {
@@ -311,7 +315,7 @@ Selection select_part(const FailedUnit& stated, const Books& books, const KitShe
     carry_the_best(s, std::move(matched.more), query, books, shelf, scope);
     s.repair = repair_of(job, s.facts, s.diagnosis, shelf, books.limits);
     s.ledger = ledger_of(s, job, books, policy, scope.options);
-    s.outcome = outcome_of(s);
+    s.outcome = outcome_of(s, job);
     if (s.outcome == Outcome::something_fits) {
         s.pick = 0;
         s.picks = named_picks(s, policy);
@@ -324,6 +328,8 @@ Selection select_part(const FailedUnit& stated, const Books& books, const KitShe
                 s.questions.push_back(key);
         }
     }
+    s.named_for_model = named_for_model(job, books.catalog);
+    if (waits_for_assembly(job)) return s;  // no figure that could be read otherwise would decide
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
         s.relaxations = relaxations(query, s.report);
     return s;

@@ -70,7 +70,9 @@ struct Selection {
     std::vector<std::string> barred;  // part ids that pass every rule and that the shop's policy excludes
     Ledger ledger;
     Outcome outcome = Outcome::undecided;
-    std::vector<std::string> questions;   // job keys to answer first, most telling first
+    std::vector<std::string> questions;  // job keys to answer first, most telling first
+    /// Of an inducer without its assembly: what cross references say of the equipment's model.
+    std::vector<CrossReference> named_for_model;
     std::vector<Relaxation> relaxations;  // one job value otherwise, each tried; where nothing is picked
     std::string stamp;                    // program, rules, catalog generation, job digest
 };

@@ -127,6 +127,13 @@ void add_rest(Json& out, const Selection& s, const std::vector<OpenField>& open)
         return Json{{"key", key}, {"question", question_for(key)}};
     });
     out["open"] = list(open, open_field);
+    if (!s.named_for_model.empty())
+        out["named_for_model"] = list(s.named_for_model, [](const CrossReference& c) {
+            return Json{{"number", c.old_number},
+                        {"part", c.part_id},
+                        {"relation", word(c.relation)},
+                        {"source", c.source}};
+        });
     out["ledger"] = json::ledger(s.ledger);
 }
 
