@@ -32,11 +32,6 @@ bool has_symptom(const FailedUnit& job, Symptom symptom) {
     return stated && std::count(stated->begin(), stated->end(), symptom) > 0;
 }
 
-bool has_capacitor(Family family) {
-    return family == Family::capacitor_run || family == Family::capacitor_start ||
-           family == Family::capacitor_start_and_run;
-}
-
 bool moves_duct_air(const FailedUnit& job) {
     return !job.unit.load || *job.unit.load == Load::indoor_blower;
 }

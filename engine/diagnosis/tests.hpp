@@ -31,8 +31,6 @@ bool has_symptom(const FailedUnit& job, Symptom symptom);
 bool has_sign(const FailedUnit& job, Sign sign);
 /// Motor, module, board or gas valve stood in water: no reading of it is judged.
 bool is_flooded(const FailedUnit& job);
-/// A motor of this family has a capacitor in its circuit, or one that starts it.
-bool has_capacitor(Family family);
 /// Duct readings belong to an indoor blower only.
 bool moves_duct_air(const FailedUnit& job);
 

@@ -171,6 +171,8 @@ const std::vector<RuleSentences>& sentences_of_size_and_place() {
           {R::new_capacitor, "It gets a new run capacitor of its own value."},
           {R::with_the_assembly, "It is the specified assembly: its capacitor is the equipment's affair."},
           {R::old_capacitor_out, "It runs without a capacitor: the old one is taken out."},
+          {R::capacitors_on_the_motor,
+           "Its start and run capacitors come on the motor; the old ones go with the old."},
           {R::no_capacitor, "It runs without a capacitor, as the old motor did."},
           {R::not_stated, "It runs without a capacitor; whether the old motor had one is not stated."},
           {R::part_does_not_say, "The catalog does not state the capacitor that the motor needs."}}},

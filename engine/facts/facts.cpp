@@ -209,7 +209,7 @@ Facts facts_of(const FailedUnit& job, const Limits& limits) {
     facts.capacitor_volts = read_from(job.plate.capacitor_volts);
     facts.speed = read_from(job.plate.speed);
     facts.family = family_of(job, facts);
-    facts.had_capacitor = facts.capacitor || facts.family.is(Family::capacitor_run);
+    facts.had_capacitor = facts.capacitor || (facts.family && has_capacitor(*facts.family));
     facts.phase = phase_of(job, facts);
     facts.frequency = frequency_of(job, facts);
     facts.poles = poles_of(job, facts);

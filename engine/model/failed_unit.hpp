@@ -87,8 +87,8 @@ void each_plate_reading(PlateReadings& plate, const Visit& visit) {
 
 /// [measured] readings taken now. Resistances in ohm; an open line ("OL") reads as infinity.
 struct MeasuredReadings {
-    Reading<LineVolts> line_volts;    // at the motor, under load where it runs; three phase: each pair of lines
-    Reading<Voltage> fuse_drop;       // across the worst closed line fuse, under load: about nought is good
+    Reading<LineVolts> line_volts;  // at the motor, under load where it runs; three phase: each pair of lines
+    Reading<Voltage> fuse_drop;     // across the worst closed line fuse, under load: about nought is good
     Reading<Voltage> contactor_drop;  // across the worst closed pole of the contactor, under load
     Reading<Voltage> control_volts;   // tap to C with the call present
     Reading<ControlVoltsKind> control_kind;

@@ -43,6 +43,34 @@ constexpr bool is_two_piece(Family family) {
     return family == Family::constant_airflow || family == Family::communicating;
 }
 
+/// A run or start capacitor in its circuit.
+constexpr bool has_capacitor(Family f) {
+    return f == Family::capacitor_run || f == Family::capacitor_start || f == Family::capacitor_start_and_run;
+}
+
+/// What an induction motor of one phase has to start its load with, least first: a shaded pole and a permanent-split motor
+/// little, a start winding with its switch more, a start capacitor most (common practice).
+constexpr int starting_torque_class(Family f) {
+    switch (f) {
+        case Family::shaded_pole:
+            return 1;
+        case Family::capacitor_run:
+            return 2;
+        case Family::split_phase:
+            return 3;
+        case Family::capacitor_start:
+        case Family::capacitor_start_and_run:
+            return 4;
+        default:
+            return 0;
+    }
+}
+
+/// A switch takes its start winding out at speed: made to start a load that pulls, such as a belt.
+constexpr bool has_start_switch(Family f) {
+    return starting_torque_class(f) >= 3;
+}
+
 /// Induction motors take their speed from the line.
 constexpr bool is_induction(Family f) {
     return !is_electronic(f);

@@ -24,6 +24,7 @@ Finding judge(const Query& q, const Part& part) {
         fresh.capacitor_volts = motor.capacitor_volts;
         return say.changes(Reason::new_capacitor, {fresh});
     }
+    if (has_capacitor(*motor.family)) return say.fits(Reason::capacitors_on_the_motor);
     const auto was = q.facts.family.value;
     const bool had_one = q.facts.capacitor.value || was == Family::capacitor_run;
     if (had_one) return say.changes(Reason::old_capacitor_out, {remedy(Cure::capacitor_removal)});
@@ -39,7 +40,8 @@ Rule capacitor() {
         claim,
         Weight::curable,
         {Reason::not_concerned, Reason::part_does_not_say, Reason::with_the_assembly, Reason::new_capacitor,
-         Reason::old_capacitor_out, Reason::not_stated, Reason::no_capacitor},
+         Reason::old_capacitor_out, Reason::not_stated, Reason::no_capacitor,
+         Reason::capacitors_on_the_motor},
         {"capacitor-practice"},
         {},
         {"plate.capacitor", "plate.family"},

@@ -18,8 +18,14 @@ std::optional<Reason> barrier(Family was, Family now) {
     if (was == Family::constant_airflow && is_induction(now)) return Reason::loses_constant_airflow;
     if (was == Family::constant_torque && is_induction(now)) return Reason::loses_constant_torque;
     if (now == Family::constant_airflow) return Reason::needs_its_own_program;
-    if (was == Family::capacitor_run && now == Family::shaded_pole) return Reason::loses_torque;
+    if (is_induction(was) && is_induction(now) && starting_torque_class(now) < starting_torque_class(was))
+        return Reason::loses_torque;
     return std::nullopt;
+}
+
+/// Of the motors with a start switch, one that starts at least as hard takes the other's place.
+bool starts_as_well(Family was, Family now) {
+    return has_start_switch(was) && starting_torque_class(now) >= starting_torque_class(was);
 }
 
 Finding judge_module(const Query& q, FindingDraft say) {
@@ -45,6 +51,7 @@ Finding judge(const Query& q, const Part& part) {
         return say.from("inducer").fails(Reason::not_the_specified_kind);
     const std::optional<Reason> lost = barrier(*was, *now);
     if (lost) return say.fails(*lost);
+    if (starts_as_well(*was, *now)) return say.caution(Reason::starts_at_least_as_well);
     const std::vector<Family>& listed = part.motor->retrofit_for;
     say.from("retrofit-wiring");
     if (std::find(listed.begin(), listed.end(), *was) == listed.end())
@@ -66,7 +73,8 @@ Rule family() {
          Reason::loses_constant_airflow, Reason::loses_constant_torque, Reason::needs_its_own_program,
          Reason::loses_torque, Reason::family_not_stated, Reason::no_separable_module, Reason::same_family,
          Reason::not_concerned, Reason::part_does_not_say, Reason::not_the_specified_kind,
-         Reason::not_listed_as_retrofit, Reason::retrofit_without_constant_airflow, Reason::listed_retrofit},
+         Reason::not_listed_as_retrofit, Reason::retrofit_without_constant_airflow, Reason::listed_retrofit,
+         Reason::starts_at_least_as_well},
         {"common-practice", "two-piece", "inducer", "retrofit-wiring"},
         {},
         {"plate.family", "unit.load"},

@@ -97,11 +97,6 @@ constexpr auto table = [] {
     });
 }();
 
-bool has_a_capacitor(Family family) {
-    return family == Family::capacitor_run || family == Family::capacitor_start ||
-           family == Family::capacitor_start_and_run;
-}
-
 /// What the rows are compared with.
 struct Site {
     std::optional<Load> load;
@@ -126,8 +121,8 @@ struct Site {
         return new_family() && endbell::is_electronic(*new_family());
     }
     bool has_capacitor() const {
-        if (facts.had_capacitor || (facts.family && has_a_capacitor(*facts.family))) return true;
-        return new_family() && has_a_capacitor(*new_family());
+        if (facts.had_capacitor || (facts.family && endbell::has_capacitor(*facts.family))) return true;
+        return new_family() && endbell::has_capacitor(*new_family());
     }
     bool three_phase() const {
         return facts.phase.is(3) || facts.family.is(Family::three_phase) ||

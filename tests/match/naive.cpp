@@ -299,10 +299,21 @@ Verdict family(const Pair& p) {
     if (was == now) return yes;
     if (p.inducer) return no;
     // The whole list of what may replace what, where the sheet says so.
-    const bool thinkable = (was == Family::capacitor_run && now == Family::constant_torque) ||
-                           (was == Family::shaded_pole && now == Family::constant_torque) ||
-                           (was == Family::shaded_pole && now == Family::capacitor_run) ||
-                           (was == Family::constant_airflow && now == Family::constant_torque);
+    const auto is_one_of = [](Family f, std::initializer_list<Family> list) {
+        return std::find(list.begin(), list.end(), f) != list.end();
+    };
+    using enum Family;
+    const bool thinkable =
+        (now == constant_torque && is_one_of(was, {capacitor_run, shaded_pole, split_phase, capacitor_start,
+                                                   capacitor_start_and_run, constant_airflow})) ||
+        (was == shaded_pole &&
+         is_one_of(now, {capacitor_run, split_phase, capacitor_start, capacitor_start_and_run})) ||
+        (was == capacitor_run && is_one_of(now, {split_phase, capacitor_start, capacitor_start_and_run}));
+    // Motors with a start switch, by who may stand in for whom (field practice: equal or more starting torque).
+    const bool switched_was = was == Family::split_phase || was == Family::capacitor_start ||
+                              was == Family::capacitor_start_and_run;
+    const bool capacitor_starts = now == Family::capacitor_start || now == Family::capacitor_start_and_run;
+    if (switched_was && capacitor_starts) return yes;
     if (!thinkable) return no;
     for (const Family f : p.m->retrofit_for) {
         if (f == was) return work;
@@ -769,6 +780,8 @@ Verdict capacitor(const Pair& p) {
         if (p.same_assembly && !p.m->capacitor) return yes;
         return p.m->capacitor && p.m->capacitor_volts ? work : open;
     }
+    if (*p.m->family == Family::capacitor_start || *p.m->family == Family::capacitor_start_and_run)
+        return yes;
     return told(p.job.plate.capacitor) || is(p.old, Family::capacitor_run) ? work : yes;
 }
 

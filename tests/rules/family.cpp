@@ -59,6 +59,35 @@ BOOST_AUTO_TEST_CASE(the_other_barriers) {
     SAYS(w("family"), Verdict::does_not_fit, "not the specified kind");
 }
 
+// Field practice: on a belt its own kind, or one that starts with as much torque or more; a permanent-split motor has little.
+BOOST_AUTO_TEST_CASE(a_motor_with_a_start_switch_is_replaced_by_one_that_starts_as_well) {
+    using enum Family;
+    struct Row {
+        Family was, now;
+        Verdict verdict;
+        const char* reason;
+    };
+    for (const Row& row :
+         {Row{split_phase, split_phase, Verdict::fits, "same family"},
+          Row{split_phase, capacitor_start, Verdict::fits, "starts at least as well"},
+          Row{split_phase, capacitor_start_and_run, Verdict::fits, "starts at least as well"},
+          Row{capacitor_start, capacitor_start_and_run, Verdict::fits, "starts at least as well"},
+          Row{capacitor_start_and_run, capacitor_start, Verdict::fits, "starts at least as well"},
+          Row{capacitor_start, split_phase, Verdict::does_not_fit, "loses torque"},
+          Row{split_phase, capacitor_run, Verdict::does_not_fit, "loses torque"},
+          Row{capacitor_start, shaded_pole, Verdict::does_not_fit, "loses torque"},
+          Row{split_phase, three_phase, Verdict::does_not_fit, "other phase"},
+          Row{capacitor_run, split_phase, Verdict::does_not_fit, "not listed as retrofit"},
+          Row{split_phase, constant_torque, Verdict::does_not_fit, "not listed as retrofit"}}) {
+        World w = blower();
+        w.job.plate.family = known(row.was);
+        w.motor().family = row.now;
+        w.motor().retrofit_for = {};
+        SAYS(w("family"), row.verdict, row.reason);
+        BOOST_TEST(w("family").caution == (std::string_view(row.reason) == "starts at least as well"));
+    }
+}
+
 BOOST_AUTO_TEST_CASE(an_unknown_or_inferred_family_is_a_question) {
     World w = blower();
     w.motor().family.reset();
