@@ -17,6 +17,7 @@
 #include "engine/base/text.hpp"
 #include "engine/explain/put_question.hpp"
 #include "engine/job/job_text.hpp"
+#include "engine/select/still_open.hpp"
 #include "engine/sheet/json.hpp"
 #include "engine/sheet/text.hpp"
 
@@ -252,7 +253,11 @@ class Dialogue {
 int run_ask(const Arguments& typed) {
     if (typed.answer) return Dialogue(typed).run();
     const Session session = open_session(typed);
-    Selection selection = select_part(session.job, session.books(), session.policy);
+    const KitShelf shelf(session.books(), session.policy);
+    Selection selection = select_part(session.job, session.books(), shelf);
+    const bool decided = selection.outcome != Outcome::undecided || selection.questions.empty();
+    if (decided && session.open.empty())
+        selection.still_open = still_open(session.job, session.books(), shelf);
     if (typed.json) {
         print(selection_json("ask", selection, session, 0));
     } else {

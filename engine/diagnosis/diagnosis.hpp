@@ -103,8 +103,7 @@ struct Diagnosis {
     /// The winding and shaft tests passed: a two-piece motor's module alone may be replaced.
     bool motor_half_proven_good = false;
     /// No reading that tells a dead motor from a live one was given (volts at the motor and air readings
-    /// alone serve the match). A `not_shown` of this kind does not stop a match: that the motor failed is
-    /// then the customer's word, and the sheet says so.
+    /// alone serve the match): that the motor failed is then the customer's word, and the sheet says so.
     bool nothing_measured = true;
     /// Nothing should be replaced until the fault elsewhere is cured.
     bool replace_nothing() const {
@@ -117,6 +116,10 @@ struct Diagnosis {
 /// A job that says nothing of what was measured gives `not_shown` with the list of readings to take.
 /// `facts` are the job's.
 Diagnosis diagnose(const FailedUnit& job, const Facts& facts, const Limits& limits);
+
+/// The fault is not shown and a reading speaks against taking the customer's word for it: one that is out of order,
+/// contradicts another, or may be either. Readings that are in order or not complete never stop a match.
+bool stops_match(const Diagnosis& diagnosis);
 
 /// The job as if what contradicts itself had not been read: whatever is decided rests on this one. None: nothing in it does.
 /// `facts` are the job's.

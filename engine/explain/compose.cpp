@@ -8,6 +8,7 @@
 #include "engine/explain/inducer_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/select/still_open.hpp"
 
 namespace endbell::inline explain {
 
@@ -130,17 +131,66 @@ Document why_document(const Candidate& candidate, const Diagnosis& diagnosis, co
     return d;
 }
 
+namespace {
+
+std::string said(const DecisiveAnswer& answer) {
+    std::string text;
+    for (const DecisiveAnswer::Said& one : answer.said)
+        text += (text.empty() ? "" : " and ") + one.job_key + " = " + one.answer +
+                (one.up_to.empty() ? "" : " to " + one.up_to);
+    return text;
+}
+
+std::string what_then(const Upshot& then, const Upshot& now) {
+    std::string text(word(then.outcome));
+    if (then.fault != now.fault) text += "; fault: " + std::string(word(then.fault));
+    if (then.culprit) text += " (" + std::string(word(*then.culprit)) + ")";
+    if (!then.pick.empty()) text += "; take " + then.pick;
+    return text;
+}
+
+/// What is decided stands, and what could still turn it: the first answer of each kind that would.
+void add_decisive_answers(Document& to, const Selection& selection) {
+    const StillOpen& open = *selection.still_open;
+    to.add(Paragraph{outcome_sentence(selection) + " These readings are still open, and can change it:"});
+    Grid table{{"if the answer is", "then"}, {}, ""};
+    constexpr std::size_t told = 20;
+    for (const DecisiveAnswer& answer : open.answers) {
+        if (table.rows.size() == told) break;
+        table.rows.push_back({said(answer), what_then(answer.then, upshot_of(selection))});
+    }
+    const std::size_t left_out = open.answers.size() - table.rows.size();
+    if (left_out > 0) table.caption = "So can " + std::to_string(left_out) + " more answers.";
+    to.add(table);
+}
+
+/// Whether anything else could turn the answer, as far as it was tried.
+void add_still_open(Document& to, const Selection& selection) {
+    const StillOpen& open = *selection.still_open;
+    if (!open.answers.empty()) return add_decisive_answers(to, selection);
+    if (open.nothing_more()) {
+        to.add(Paragraph{"Nothing more: no reading that is still open can change the decision. " +
+                         outcome_sentence(selection)});
+        to.add(Paragraph{std::to_string(open.tried) + " answers to open keys were tried."});
+        return;
+    }
+    to.add(Paragraph{outcome_sentence(selection) +
+                     " Whether a reading that is still open can change it is not known: of more answers than "
+                     "anybody waits for " +
+                     std::to_string(open.tried) + " were tried, and none does."});
+}
+
+}  // namespace
+
 Document ask_document(const Selection& selection, const std::vector<OpenField>& open) {
     Document d{"What to measure next", {}, selection.stamp};
-    if (selection.questions.empty() && open.empty()) {
-        d.add(Paragraph{"Nothing more: no reading that is still open can change the decision. " +
-                        outcome_sentence(selection)});
-    } else {
+    if (!selection.questions.empty() || !open.empty()) {
         add_plate_doubt(d, selection.facts);
         add_contradictions(d, selection.diagnosis);
         add_named_for_model(d, selection);
         add_questions(d, selection.questions, open);
     }
+    if (selection.still_open) add_still_open(d, selection);
     return d;
 }
 

@@ -12,6 +12,8 @@
 
 namespace endbell::inline fields {
 
+class StepSizes;
+
 /// One answer that a person may give. `votes`: how many of the parts it would suit; several answers may share one.
 struct KeyAnswer {
     double size = 0;    // sorts sizes; 0 for words
@@ -60,6 +62,11 @@ struct JobKey {
     std::function<void(const FailedUnit&, std::string& bytes)> take;
     /// Nothing: no part of a catalog tells what the answer may be.
     std::optional<AskedKey> asked;
+    /// Answers that tell whether any answer matters (steps.hpp), as a person writes them. Empty: no list holds them.
+    std::function<std::vector<std::string>(const StepSizes&)> tries;
+    bool has_sizes = false;  // its answers are sizes: `tries` has them ascending
+    /// Adds the sizes that the job states here.
+    std::function<void(const FailedUnit&, StepSizes&)> add_steps;
 
     std::string id() const { return std::string(group) + "." + std::string(name); }
     /// Whether `id` is that, without making it.

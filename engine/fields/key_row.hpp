@@ -8,6 +8,7 @@
 #include "engine/fields/job_key.hpp"
 #include "engine/fields/key_bytes.hpp"
 #include "engine/fields/possible_answers.hpp"
+#include "engine/fields/steps.hpp"
 #include "engine/words/words.hpp"
 
 namespace endbell::inline fields {
@@ -151,6 +152,11 @@ JobKey row(const GroupOf<Group>& group, Reading<T> Group::*field, const Told& to
             bytes::append_stated(to, (job.*member.*field).said());
         };
     }
+    key.tries = [id](const StepSizes& steps) { return texts_to_try<T>(steps, id); };
+    key.has_sizes = detail::IsQuantity<T>::value || std::is_same_v<T, Temperature>;
+    key.add_steps = [=](const FailedUnit& job, StepSizes& steps) {
+        if (const auto stated = (job.*member.*field).said()) add_steps(steps, *stated);
+    };
     if constexpr (Labelled<T>) {
         if (asks.order > 0) {
             const auto give = [=](FailedUnit& job, const T& value) { job.*member.*field = known(value); };
@@ -186,6 +192,11 @@ JobKey shown(const GroupOf<Group>& group, Reading<T> Group::*field, std::string 
         const Reading<T>& reading = job.*member.*field;
         return reading.value ? writer(*reading) : reading.raw;
     };
+    if constexpr (detail::IsQuantity<T>::value) {
+        key.tries = [=](const StepSizes& steps) {
+            return detail::written(sizes_to_try<typename detail::IsQuantity<T>::Dimension>(steps), writer);
+        };
+    }
     return key;
 }
 

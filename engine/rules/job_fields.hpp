@@ -35,6 +35,8 @@ class JobBytes {
     /// Of a draft inducer that the job names by its assembly, where `assembly()` is the same too.
     std::string of_rule(std::size_t r) const;
     std::string assembly() const;
+    /// All of it: where these are the same, so is every verdict on every part.
+    std::string all() const { return limits_ + all_; }
     /// Whether `of_rule` is the same of both.
     bool same_for_rule(std::size_t r, const JobBytes& other) const;
 

@@ -170,8 +170,7 @@ Outcome outcome_of(const Selection& s, const FailedUnit& job) {
     if (s.diagnosis.replace_nothing()) return Outcome::do_not_replace;
     if (waits_for_assembly(job)) return Outcome::undecided;
     if (s.options.empty() && s.report.open == 0) return Outcome::nothing_fits;
-    // Readings were taken and do not show what failed: a part bought now may be the wrong half.
-    if (s.diagnosis.fault == Fault::not_shown && !s.diagnosis.nothing_measured) return Outcome::undecided;
+    if (stops_match(s.diagnosis)) return Outcome::undecided;
     return s.options.empty() || s.options.front().standing > Verdict::fits_with_changes
                ? Outcome::undecided
                : Outcome::something_fits;
@@ -205,6 +204,16 @@ std::vector<std::string> keys_without_answers(const MatchReport& report, const Q
             if (f.verdict == Verdict::not_shown && !answered)
                 keys.insert(keys.end(), f.asks.begin(), f.asks.end());
         }
+    }
+    return keys;
+}
+
+/// Readings were taken, none is out of order, and they do not show yet what failed: what would show it is advice.
+std::vector<std::string> advised_readings(const Diagnosis& diagnosis) {
+    std::vector<std::string> keys;
+    if (diagnosis.nothing_measured) return keys;
+    for (const MissingReading& m : diagnosis.missing) {
+        if (keys.size() < questions_at_most) keys.push_back(m.job_key);
     }
     return keys;
 }
@@ -322,11 +331,12 @@ Selection select_part(const FailedUnit& stated, const Books& books, const KitShe
     }
     if (!scope.reasons) return s;
     s.questions = keys_first(s, query);
-    if (s.outcome == Outcome::undecided) {
-        for (const std::string& key : keys_to_ask(s, query, books)) {
-            if (std::find(s.questions.begin(), s.questions.end(), key) == s.questions.end())
-                s.questions.push_back(key);
-        }
+    std::vector<std::string> more;
+    if (s.outcome == Outcome::undecided) more = keys_to_ask(s, query, books);
+    if (s.outcome == Outcome::something_fits) more = advised_readings(s.diagnosis);
+    for (const std::string& key : more) {
+        if (std::find(s.questions.begin(), s.questions.end(), key) == s.questions.end())
+            s.questions.push_back(key);
     }
     s.named_for_model = named_for_model(job, books.catalog);
     if (waits_for_assembly(job)) return s;  // no figure that could be read otherwise would decide

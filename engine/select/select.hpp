@@ -49,6 +49,35 @@ struct NamedPicks {
     std::optional<int> closest;            // fewest findings that differ from the old part, then rank
 };
 
+/// What an answer has somebody do: two jobs with the same are served alike.
+struct Upshot {
+    Outcome outcome = Outcome::undecided;
+    Fault fault = Fault::not_shown;
+    std::optional<Culprit> culprit;  // only where nothing is replaced: what is put right instead
+    std::string pick;                // part id; empty: none
+    friend bool operator==(const Upshot&, const Upshot&) = default;
+};
+
+/// One answer, or two together, with which another decision stands.
+struct DecisiveAnswer {
+    struct Said {
+        std::string job_key;
+        std::string answer;  // as a person would write it
+        std::string up_to;   // of a size: the greatest next to it that does the same; empty: it alone
+    };
+    std::vector<Said> said;
+    Upshot then;
+};
+
+/// See still_open.hpp.
+struct StillOpen {
+    std::vector<DecisiveAnswer>
+        answers;            // in the order of the keys; of each key the first of every other upshot
+    int tried = 0;          // answers
+    bool all_tried = true;  // false: there were too many; then nothing is claimed
+    bool nothing_more() const { return answers.empty() && all_tried; }
+};
+
 struct Selection {
     Facts facts;  // of the job that the answer rests on
     std::optional<FailedUnit>
@@ -73,6 +102,7 @@ struct Selection {
     std::vector<std::string> questions;  // job keys to answer first, most telling first
     /// Of an inducer without its assembly: what cross references say of the equipment's model.
     std::vector<CrossReference> named_for_model;
+    std::optional<StillOpen> still_open;  // where somebody asked for it
     std::vector<Relaxation> relaxations;  // one job value otherwise, each tried; where nothing is picked
     std::string stamp;                    // program, rules, catalog generation, job digest
 };

@@ -105,6 +105,25 @@ void add_outcome(Json& out, const FailedUnit& job, const Selection& s) {
     out["repair"] = repair_of(s.repair);
 }
 
+Json still_open(const StillOpen& open) {
+    return {
+        {"nothing_more", open.nothing_more()},
+        {"tried", open.tried},
+        {"all_tried", open.all_tried},
+        {"decisive", list(open.answers, [](const DecisiveAnswer& answer) {
+             const Upshot& then = answer.then;
+             return Json{
+                 {"said",
+                  list(answer.said,
+                       [](const DecisiveAnswer::Said& said) {
+                           return Json{{"key", said.job_key}, {"answer", said.answer}, {"up_to", said.up_to}};
+                       })},
+                 {"outcome", word(then.outcome)},
+                 {"fault", word(then.fault)},
+                 {"pick", then.pick.empty() ? Json(nullptr) : Json(then.pick)}};
+         })}};
+}
+
 /// Why the other parts fall, what stops or bars some, and what is asked.
 void add_rest(Json& out, const Selection& s, const std::vector<OpenField>& open) {
     out["near_misses"] = list(s.report.near_misses, json::candidate);
@@ -134,6 +153,7 @@ void add_rest(Json& out, const Selection& s, const std::vector<OpenField>& open)
                         {"relation", word(c.relation)},
                         {"source", c.source}};
         });
+    if (s.still_open) out["still_open"] = still_open(*s.still_open);
     out["ledger"] = json::ledger(s.ledger);
 }
 
