@@ -143,7 +143,10 @@ bool opens_on_complaint(const Chain& chain, const FailedUnit& job) {
     if (!stated || stated->empty()) return has(chain.complaints, Symptom::no_run);  // the usual one
     // What a motor did before it stood still is another day's complaint.
     const bool stands = behaviour_of(job) == Behaviour::does_not_start;
+    // A wheel that turns the wrong way moves little air: that is put right before anything in the duct is read.
+    const bool backwards = has_symptom(job, Symptom::runs_backwards);
     return std::any_of(stated->begin(), stated->end(), [&](Symptom symptom) {
+        if (backwards && symptom == Symptom::weak_air) return false;
         return has(chain.complaints, symptom) &&
                (!stands || keeps_it_standing(symptom) || symptom == Symptom::wet);
     });
@@ -192,6 +195,10 @@ bool holds(Condition condition, const TreeCase& c) {
             return !failed(c.rows, Test::transformer);
         case Condition::no_call:
             return !failed(c.rows, Test::transformer) && !passed(c.rows, Test::control_volts);
+        case Condition::no_line:
+            return says(c.rows, Test::line_volts, TestReason::no_voltage);
+        case Condition::not_too_high:
+            return !says(c.rows, Test::line_volts, TestReason::too_high);
         case Condition::supply_unknown:
             return !c.facts.supply.stated;
     }

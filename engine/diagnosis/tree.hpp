@@ -42,6 +42,8 @@ enum class Condition {
     no_24v,         // R to C is dead, or was not read, and nothing behind it is live
     has_24v,        // R to C is live, or was not read
     no_call,        // the same, and no call is read at the motor
+    no_line,        // no volts at all at the motor
+    not_too_high,   // volts may be lost on the way
     supply_unknown  // nobody said what feeds the equipment
 };
 

@@ -9,10 +9,11 @@ Chain supply() {
             {Culprit::supply},
             false,
             {{"equipment.supply", Test::supply_system, Condition::supply_unknown},
-             {"measured.door_switch_closed", Test::door_switch},
-             {"measured.transformer_volts", Test::transformer},
-             {"measured.fuse_drop", Test::fuse_drop},
-             {"measured.contactor_drop", Test::contactor_drop},
+             {"measured.door_switch_closed", Test::door_switch, Condition::no_line},
+             {"measured.transformer_volts", Test::transformer, Condition::no_line},
+             {"measured.amps", Test::amps, Condition::three_phase},
+             {"measured.fuse_drop", Test::fuse_drop, Condition::not_too_high},
+             {"measured.contactor_drop", Test::contactor_drop, Condition::not_too_high},
              {"measured.primary_volts", Test::primary}}};
 }
 
