@@ -60,13 +60,18 @@ void add_repair(Document& to, const FailedUnit& job, const Selection& selection,
     if (kind == SheetKind::estimate) add_ledger(to, selection.ledger);
 }
 
+/// Before a part is bought, or in its place, the fault is narrowed down.
+bool narrows_down(const Selection& selection) {
+    return selection.outcome == Outcome::undecided || selection.outcome == Outcome::do_not_replace;
+}
+
 /// No part to take: what stands in the way, what to read next, and what would rescue it.
 void add_no_part(Document& to, const FailedUnit& job, const Selection& selection, SheetKind kind,
                  const std::vector<OpenField>& open) {
     const std::vector<SiteCheck> owed = checks_owed(job, selection, nullptr);
     if (kind == SheetKind::technician) add_safety(to, owed, asks_live(selection.diagnosis));
     add_fault(to, selection.diagnosis);
-    add_next_tests(to, selection.diagnosis);
+    if (narrows_down(selection)) add_next_tests(to, selection.diagnosis);
     add_plate_doubt(to, selection.facts);
     add_named_for_model(to, selection);
     add_questions(to, selection.questions, open);
@@ -142,6 +147,7 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
     } else {
         add_estimate(d, job, selection, *option);
     }
+    if (option != nullptr && narrows_down(selection)) add_next_tests(d, selection.diagnosis);
     if (option != nullptr && kind != SheetKind::technician) add_questions(d, {}, open);
     if (kind != SheetKind::counter || option == nullptr) add_old_part(d, job);
     add_deference(d);

@@ -69,9 +69,6 @@ void add_work_sheet(Document& to, const FailedUnit& job, const Selection& select
     add_safety(to, owed, asks_live(selection.diagnosis));
     add_fault(to, selection.diagnosis);
     add_readings(to, selection.diagnosis, open);
-    const bool narrowing =
-        selection.diagnosis.fault == Fault::not_shown && !selection.diagnosis.nothing_measured;
-    if (narrowing) add_next_tests(to, selection.diagnosis);
     add_order_of_work(to, selection.diagnosis, option, owed);
     add_kit(to, option.kit);
     add_air(to, option.air);

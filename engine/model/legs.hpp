@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstddef>
 #include <vector>
 
 #include "engine/units/units.hpp"
@@ -35,7 +34,7 @@ class Legs {
 
   private:
     std::array<T, 3> each_;
-    std::ptrdiff_t count_;
+    int count_;
 };
 
 using LineVolts = Legs<Voltage>;

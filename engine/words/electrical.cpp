@@ -65,6 +65,7 @@ Read<Legs<Quantity<Dimension>>> read_legs(const Folded& words, const Scale<Dimen
     const std::vector<std::string> parts = split(text, '/');
     if (parts.size() == 1) {
         const Read<Quantity<Dimension>> one = read_quantity(words, scale);
+        if (one.failed()) return unreadable<Of>(words, expected);
         if (!one.reading.value) return no_value<Of>(one);
         return read_as<Of>(words, *one.reading.value);
     }

@@ -85,6 +85,31 @@ BOOST_AUTO_TEST_CASE(line_volts_without_plate_volts_are_open) {
     BOOST_TEST(found.asks == "plate.volts");
 }
 
+// A guess is shown and never decides: it neither agrees nor stands in a band.
+BOOST_AUTO_TEST_CASE(a_guess_is_no_reading) {
+    FailedUnit job = of(Family::capacitor_run, {Symptom::hums});
+    job.measured.line_volts = known<LineVolts>(volt(236), Origin::guessed);
+    job.measured.capacitor = known(microfarad(7.5), Origin::guessed);
+    job.measured.spins_free = known(true, Origin::guessed);
+    BOOST_TEST(tested(job, Test::line_volts).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::capacitor).verdict == Verdict::not_shown);
+    BOOST_TEST(tested(job, Test::spins_free).verdict == Verdict::not_shown);
+    job.plate.current = known(ampere(2.4), Origin::guessed);
+    job.equipment.fan_amps = known(ampere(2.4));
+    BOOST_TEST(row(diagnose(job, facts_of(job, limits), limits), Test::plate_agrees) == nullptr);
+}
+
+BOOST_AUTO_TEST_CASE(what_agrees_is_named) {
+    FailedUnit job = of(Family::capacitor_run, {Symptom::hums});
+    job.equipment.supply = known(bare_supply(volt(230)));
+    const Evidence volts_alone = tested(job, Test::plate_agrees);
+    BOOST_TEST(volts_alone.job_key == "plate.volts");
+    BOOST_TEST(volts_alone.measured.known());
+    job.plate.current = known(ampere(2.4));
+    job.equipment.fan_amps = known(ampere(2.4));
+    BOOST_TEST(tested(job, Test::plate_agrees).job_key == "plate.current");
+}
+
 BOOST_AUTO_TEST_CASE(a_tap_enables_from_12_to_33_volts) {
     // Two equipment manuals: 12 to 33 V ac between tap and C.
     const std::pair<double, Verdict> cases[] = {{11.9, Verdict::does_not_fit}, {12, Verdict::fits},
