@@ -113,6 +113,8 @@ const std::map<std::string, Texts>& answers() {
         {"measured.shaft_play", yes_no},
         {"measured.module_good", yes_no},
         {"measured.capacitor", {"0", "3", "4.4", "4.6", "5", "6.7", "6.9", "7.5", "9", "10"}},
+        {"plate.compressor_capacitor", {"5", "35", "45"}},
+        {"measured.compressor_capacitor", {"0", "31", "35", "45"}},
         {"measured.capacitor_volts", {"0", "200", "370", "400"}},
         {"measured.capacitor_amps", {"0", "0.7", "1.1", "2"}},
         {"measured.capacitor_bulged", yes_no},
@@ -182,6 +184,8 @@ const std::map<std::string, Texts>& answers() {
         {"controls.fan_interlock", yes_no},
         {"controls.zone_panel", yes_no},
         {"controls.transformer", {"20", "40", "75"}},
+        {"controls.fuse", {"3", "5"}},
+        {"controls.coil", {"24", "115", "230"}},
         {"controls.transformer_load", {"5", "20", "31", "33", "39"}},
         {"controls.output_volts", {"24", "115", "230"}},
         {"controls.common_present", yes_no},
@@ -218,6 +222,22 @@ const std::map<std::string, std::string>& found_on_site() {
         {"measured.symptoms", "no run"},
         {"measured.under_water", "no"},
         {"measured.signs", "burnt"},
+        {"measured.fuse_drop", "0"},
+        {"measured.contactor_drop", "0"},
+        {"measured.control_kind", "ac"},
+        {"measured.thermostat_calls", "yes"},
+        {"measured.float_switch_closed", "yes"},
+        {"measured.door_switch_closed", "yes"},
+        {"measured.control_fuse_good", "yes"},
+        {"measured.transformer_volts", "26"},
+        {"measured.primary_volts", "118"},
+        {"measured.free_with_wheel_loose", "yes"},
+        {"measured.amps", "0"},
+        {"measured.iced", "no"},
+        {"measured.filter", "clean"},
+        {"measured.wheel", "clean"},
+        {"measured.airflow", "1100"},
+        {"measured.board_volts", "25"},
         {"measured.windings", "5; 5; 5"},
         {"measured.rotor_held", "yes"},
         {"equipment.heat_least_air", "800"},
@@ -318,6 +338,8 @@ FailedUnit complete_job(const Shop& shop, Dice& dice) {
         const Diagnosis d = diagnose(then, facts_of(then, shop.limits), shop.limits);
         if (d.contradictions.empty() && contradicted(then, shop.limits) == 0) job = then;
     };
+    if (job.equipment.supply.said() && job_key("measured.line_volts")->text(job).empty())
+        set_key(job, "measured.line_volts", words::write(job.equipment.supply->line));
     // Half of them have a dead winding, and half are in order as far as anybody reads.
     if (dice.one_in(2)) set_key(job, "measured.winding_to_shell", "0");
     for (const auto& entry : found_on_site()) {
@@ -384,10 +406,12 @@ BOOST_AUTO_TEST_CASE(nothing_more_to_ask_is_true) {
     Dice dice(2101);
     const int jobs = wanted("ENDBELL_STILL_OPEN_JOBS", 200);
     const int paired = wanted("ENDBELL_STILL_OPEN_PAIRS", 20);
-    int said = 0, tried = 0, pairs = 0;
+    int complete = 0, said = 0, tried = 0, pairs = 0;
     for (int n = 0; n < jobs; ++n) {
         const FailedUnit job = complete_job(shop, dice);
         const Asked asked(shop, job);
+        if (asked.answer(job).outcome == Outcome::undecided) continue;
+        ++complete;
         Patience patience;
         patience.whether = true;
         if (!still_open(job, shop.books(), asked.shelf, patience).nothing_more()) continue;
@@ -426,9 +450,10 @@ BOOST_AUTO_TEST_CASE(nothing_more_to_ask_is_true) {
             }
         }
     }
-    std::cout << "nothing more to ask: said of " << said << " of " << jobs << " complete jobs, " << tried
+    std::cout << "nothing more to ask: said of " << said << " of " << complete << " complete jobs, " << tried
               << " answers and " << pairs << " pairs of answers tried\n";
-    BOOST_TEST(2 * said >= jobs);
+    BOOST_TEST(complete > jobs / 2);
+    BOOST_TEST(2 * said >= complete);
 }
 
 namespace {
