@@ -37,8 +37,11 @@ constexpr auto proofs = std::to_array<English<Cure>>({
      "Find the short before a new one goes in: part the 24 V wires one by one. Then 24 V from R to C with "
      "every call on."},
     {Cure::float_switch,
-     "Clear the drain first. Then the switch opens when the float is lifted and closes when it drops."},
-    {Cure::door_switch, "It closes with the door on and opens with the door off. It is never bridged."},
+     "Clear the drain first: an open switch over a full pan does its work, and nothing is bought. A new one "
+     "only where it stays open with the float down; it opens when the float is lifted."},
+    {Cure::door_switch,
+     "Seat the door first. A new one only where it stays open with the door on; it opens with the door off "
+     "and is never bridged."},
     {Cure::contactor,
      "About 0 V across each closed pole under load; it drops out when the call ends. Look for what pitted "
      "the old one: low volts at its coil, insects, a loose lug."},

@@ -96,14 +96,14 @@ std::string expected_of(StartUpQuantity what) {
     return "";
 }
 
-struct Line {
+struct RecordLine {
     std::optional<Call> call;
     StartUpQuantity what;
     int leg;
 };
 
 /// What group and key stand for; nothing for any other.
-std::optional<Line> line_of(const TomlEntry& entry) {
+std::optional<RecordLine> line_of(const TomlEntry& entry) {
     std::optional<Call> call;
     if (entry.group != whole_unit) {
         for (const Word<Call>& one : Words<Call>::table) {
@@ -113,15 +113,15 @@ std::optional<Line> line_of(const TomlEntry& entry) {
     }
     for (const Word<StartUpQuantity>& one : Words<StartUpQuantity>::table) {
         for (int leg = 0; leg <= 3; ++leg) {
-            if (key_of(one.value, leg) == entry.name) return Line{call, one.value, leg};
+            if (key_of(one.value, leg) == entry.name) return RecordLine{call, one.value, leg};
         }
     }
     return std::nullopt;
 }
 
-class Reader {
+class RecordReader {
   public:
-    explicit Reader(const std::string& filename) { record_.file = filename; }
+    explicit RecordReader(const std::string& filename) { record_.file = filename; }
 
     StartUpRecord run(std::string_view text) {
         const TomlDocument document = parse_toml(text, record_.file);
@@ -142,7 +142,7 @@ class Reader {
         if (entry.name.empty()) return;
         if (entry.group == "record") return take_head(entry);
         if (entry.group == whole_unit && entry.name == "rotation") return;  // words, of which no number comes
-        const std::optional<Line> line = line_of(entry);
+        const std::optional<RecordLine> line = line_of(entry);
         if (!line) {
             problems_.push_back({entry.key_at, entry.group + "." + entry.name, entry.value,
                                  "a reading of a start-up, such as cool.static_total",
@@ -180,7 +180,7 @@ class Reader {
     }
 
     /// What is left empty was not read.
-    void take_readings(const TomlEntry& entry, const Line& line) {
+    void take_readings(const TomlEntry& entry, const RecordLine& line) {
         StartUpFound found{line.call, line.what, line.leg, {}};
         for (const std::string& piece : split(entry.value, ';')) {
             const std::string_view text = trimmed(piece);
@@ -254,7 +254,7 @@ std::string write_start_up(const StartUpRecord& head, const std::vector<StartUpL
 }
 
 StartUpRecord read_start_up(std::string_view text, const std::string& filename) {
-    return Reader(filename).run(text);
+    return RecordReader(filename).run(text);
 }
 
 void attach_start_up(FailedUnit& job, const std::filesystem::path& folder) {

@@ -10,15 +10,15 @@ namespace {
 // The columns of the table. What a job does not say is none of these, but where a column has a word for it.
 enum class Turns { anything, blower, inducer, outdoor_fan, blower_or_inducer };
 enum class Heats { anyhow, burner, perhaps_a_burner, elements, compressor_or_cooling };
-enum class Motor { any, whole, electronic, has_capacitor, no_charge_of_its_own, not_known, three_phase };
+enum class OfMotor { any, whole, electronic, has_capacitor, no_charge_of_its_own, not_known, three_phase };
 enum class Drive { any, belt };
 enum class Beside { anything, compressor };
 
-struct Row {
+struct CheckRow {
     SiteCheck check;
     Turns turns = Turns::anything;
     Heats heats = Heats::anyhow;
-    Motor motor = Motor::any;
+    OfMotor motor = OfMotor::any;
     Drive drive = Drive::any;
     Beside beside = Beside::anything;
     std::string_view source = "common-practice";
@@ -27,27 +27,27 @@ struct Row {
 /// In the order of SiteCheck. A check may have several rows: one that holds is enough. Those of no row are a plan's.
 constexpr auto table = [] {
     using enum SiteCheck;
-    return std::to_array<Row>({
+    return std::to_array<CheckRow>({
         {.check = lock_out, .source = "osha-lockout"},
         {.check = absence_of_voltage, .source = "nfpa-70e"},
         {.check = fuel_off, .turns = Turns::blower_or_inducer, .heats = Heats::burner},
         {.check = fuel_off_if_it_burns, .turns = Turns::blower_or_inducer, .heats = Heats::perhaps_a_burner},
-        {.check = wait_five_minutes, .motor = Motor::electronic, .source = "ecm-wait"},
-        {.check = discharge_the_capacitor, .motor = Motor::has_capacitor, .source = "osha-lockout"},
-        {.check = charge_not_known, .motor = Motor::not_known, .source = "osha-lockout"},
+        {.check = wait_five_minutes, .motor = OfMotor::electronic, .source = "ecm-wait"},
+        {.check = discharge_the_capacitor, .motor = OfMotor::has_capacitor, .source = "osha-lockout"},
+        {.check = charge_not_known, .motor = OfMotor::not_known, .source = "osha-lockout"},
         {.check = charge_of_the_compressor,
-         .motor = Motor::no_charge_of_its_own,
+         .motor = OfMotor::no_charge_of_its_own,
          .beside = Beside::compressor,
          .source = "osha-lockout"},
         {.check = charge_of_the_blower, .turns = Turns::inducer, .source = "osha-lockout"},
         {.check = charge_of_the_inducer,
          .turns = Turns::blower,
          .heats = Heats::burner,
-         .motor = Motor::no_charge_of_its_own,
+         .motor = OfMotor::no_charge_of_its_own,
          .source = "osha-lockout"},
 
         {.check = wheel_free_and_clean},
-        {.check = set_screw_on_the_flat, .motor = Motor::whole},
+        {.check = set_screw_on_the_flat, .motor = OfMotor::whole},
         {.check = specified_assembly, .turns = Turns::inducer, .source = "inducer"},
         {.check = wheel_side_gasket, .turns = Turns::inducer},
         {.check = drain_and_trap, .turns = Turns::inducer},
@@ -63,16 +63,16 @@ constexpr auto table = [] {
         {.check = guard_back, .drive = Drive::belt},
         {.check = coil_and_pan_clean, .turns = Turns::blower, .heats = Heats::compressor_or_cooling},
         {.check = earth_continuous},
-        {.check = dual_voltage_connection, .motor = Motor::three_phase},
-        {.check = overload_set, .motor = Motor::three_phase, .source = "nec-430.32"},
+        {.check = dual_voltage_connection, .motor = OfMotor::three_phase},
+        {.check = overload_set, .motor = OfMotor::three_phase, .source = "nec-430.32"},
         {.check = plugs_in_before_power},
 
         {.check = rotation},
-        {.check = rotation_by_two_leads, .motor = Motor::three_phase},
-        {.check = line_without_a_call, .motor = Motor::electronic, .source = "line-always"},
+        {.check = rotation_by_two_leads, .motor = OfMotor::three_phase},
+        {.check = line_without_a_call, .motor = OfMotor::electronic, .source = "line-always"},
         {.check = amps_at_or_below_plate},
         {.check = amps_after_fifteen_minutes, .drive = Drive::belt},
-        {.check = amps_of_each_leg, .motor = Motor::three_phase, .source = "mg1-14.36"},
+        {.check = amps_of_each_leg, .motor = OfMotor::three_phase, .source = "mg1-14.36"},
         {.check = air_up_and_out, .turns = Turns::outdoor_fan},
         {.check = head_pressure_steady, .turns = Turns::outdoor_fan},
         {.check = static_and_airflow, .turns = Turns::blower},
@@ -104,6 +104,7 @@ struct Site {
     const Part* part;
     bool belt = false;
     bool cooled = false;  // a cooling capacity stands on the equipment
+    bool plates_a_compressor = false;
     std::optional<bool> in_the_weather;
 
     std::optional<Family> new_family() const {
@@ -158,33 +159,33 @@ struct Site {
         }
         return false;
     }
-    bool is(Motor what) const {
+    bool is(OfMotor what) const {
         switch (what) {
-            case Motor::any:
+            case OfMotor::any:
                 return true;
-            case Motor::whole:
+            case OfMotor::whole:
                 return !is_module();
-            case Motor::electronic:
+            case OfMotor::electronic:
                 return is_electronic();
-            case Motor::has_capacitor:
+            case OfMotor::has_capacitor:
                 return has_capacitor();
-            case Motor::no_charge_of_its_own:
+            case OfMotor::no_charge_of_its_own:
                 return facts.family && !has_capacitor();
-            case Motor::not_known:
+            case OfMotor::not_known:
                 return !facts.family && !has_capacitor();
-            case Motor::three_phase:
+            case OfMotor::three_phase:
                 return three_phase();
         }
         return false;
     }
-    /// The compressor stands in a condenser's cabinet, and beside the blower of a unit that may stand outdoors.
+    /// The compressor stands in a condenser's cabinet; beside the blower of a unit outdoors, or of one whose own plate lists it.
     bool stands_beside(Beside what) const {
         if (what == Beside::anything) return true;
         if (is_inducer()) return false;
-        if (load == Load::outdoor_fan) return true;
+        if (load == Load::outdoor_fan || plates_a_compressor) return true;
         return in_the_weather != false && heats(Heats::compressor_or_cooling);
     }
-    bool owes(const Row& row) const {
+    bool owes(const CheckRow& row) const {
         return turns(row.turns) && heats(row.heats) && is(row.motor) && (row.drive == Drive::any || belt) &&
                stands_beside(row.beside);
     }
@@ -196,10 +197,15 @@ std::vector<SiteCheck> checks_of(const FailedUnit& job, const Facts& facts, cons
                                  const std::vector<SiteCheck>& of_the_plan) {
     const bool cooled = (job.equipment.cooling && *job.equipment.cooling > HeatRate()) ||
                         (job.equipment.cooling_stages && *job.equipment.cooling_stages > 0);
-    const Site site{job.unit.load.said(), facts, part, job.unit.belt_drive.said() == true, cooled,
+    const Site site{job.unit.load.said(),
+                    facts,
+                    part,
+                    job.unit.belt_drive.said() == true,
+                    cooled,
+                    job.equipment.compressor_amps && *job.equipment.compressor_amps > Current(),
                     facts.outdoors.value};
     std::vector<SiteCheck> owed = of_the_plan;
-    for (const Row& row : table) {
+    for (const CheckRow& row : table) {
         if (site.owes(row)) owed.push_back(row.check);
     }
     std::sort(owed.begin(), owed.end());
@@ -209,7 +215,7 @@ std::vector<SiteCheck> checks_of(const FailedUnit& job, const Facts& facts, cons
 
 std::string_view source_of(SiteCheck check) {
     const auto row =
-        std::find_if(table.begin(), table.end(), [check](const Row& r) { return r.check == check; });
+        std::find_if(table.begin(), table.end(), [check](const CheckRow& r) { return r.check == check; });
     return row != table.end() ? row->source : "common-practice";
 }
 

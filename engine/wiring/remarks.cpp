@@ -162,7 +162,7 @@ void annotate(WiringPlan& plan, const FailedUnit& job, const Facts& facts, const
         plan.faults = single_faults(plan, loads);
     }
     plan.cautions = cautions_of(job, facts, part, plan);
-    plan.checks = checks_of(job, facts, &part, checks_of_plan(facts, plan));
+    plan.checks = checks_of(job, facts, &wired.itself, checks_of_plan(facts, plan));
 }
 
 }  // namespace endbell::inline wiring

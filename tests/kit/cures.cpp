@@ -223,3 +223,51 @@ BOOST_AUTO_TEST_CASE(work_is_not_bought) {
         }
     }
 }
+
+BOOST_AUTO_TEST_CASE(a_dual_capacitor_is_bought_where_both_its_sides_are_wanted_and_equal) {
+    CureRow row = offers_cure(Cure::run_capacitor);
+    row.capacitor = microfarad(5);
+    row.compressor_capacitor = microfarad(45);
+    row.capacitor_volts = volt(440);
+    Remedy r = wants(Cure::run_capacitor);
+    r.capacitor = microfarad(5);
+    r.capacitor_volts = volt(370);
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);  // nobody asked for a compressor's side
+    r.compressor_capacitor = microfarad(45);
+    BOOST_CHECK(judged(row, r) == Verdict::fits);
+    r.compressor_capacitor = microfarad(40);
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);
+    r.compressor_capacitor = microfarad(45);
+    row.compressor_capacitor.reset();
+    BOOST_CHECK(judged(row, r) == Verdict::does_not_fit);  // a single one has no second side
+}
+
+BOOST_AUTO_TEST_CASE(a_fuse_has_the_very_rating_and_contacts_carry_at_least_the_current) {
+    CureRow fuse = offers_cure(Cure::control_fuse);
+    Remedy r = wants(Cure::control_fuse);
+    BOOST_CHECK(judged(fuse, r) == Verdict::not_shown);
+    fuse.amps = ampere(5);
+    BOOST_CHECK(judged(fuse, r) == Verdict::not_shown);  // nobody read the old one
+    r.amps = ampere(5);
+    BOOST_CHECK(judged(fuse, r) == Verdict::fits);
+    r.amps = ampere(3);
+    BOOST_CHECK(judged(fuse, r) == Verdict::does_not_fit);
+
+    CureRow contactor = offers_cure(Cure::contactor);
+    contactor.coil = volt(24);
+    contactor.poles = 2;
+    contactor.amps = ampere(30);
+    Remedy c = wants(Cure::contactor);
+    c.coil = volt(24);
+    c.poles = 2;
+    c.amps = ampere(30);
+    BOOST_CHECK(judged(contactor, c) == Verdict::fits);
+    c.amps = ampere(31);
+    BOOST_CHECK(judged(contactor, c) == Verdict::does_not_fit);
+    c.amps = ampere(18);
+    c.coil = volt(240);
+    BOOST_CHECK(judged(contactor, c) == Verdict::does_not_fit);
+    c.coil = volt(24);
+    c.poles = 3;
+    BOOST_CHECK(judged(contactor, c) == Verdict::does_not_fit);
+}

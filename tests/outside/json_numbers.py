@@ -27,7 +27,7 @@ SHELVES = {"demo": (os.path.join(ROOT, "demo-catalog", "tables"), os.path.join(R
 EVERY = 1 if FULL else 4  # of the scenarios
 
 TITLES = []  # of sources
-FIXED = [r"5 minutes", r"about 20 kilohm, 2 W", r"CAT III", r"within 10 %", r"plate, within 10 %", r"\b24 V\b", r"W per 1,000 cfm",
+FIXED = [r"29 CFR 1910\.\d+(?:,\s+1910\.\d+)?", r"1910\.\d+", r"NFPA\s+70E(?:\s+120)?", r"parts\s+above\s+50 V", r"[Aa]bout\s+0 V", r"5 minutes", r"about 20 kilohm, 2 W", r"CAT III", r"within 10 %", r"plate, within 10 %", r"\b24 V\b", r"W per 1,000 cfm",
          r"12 to 33 V ac", r"^\s*\d+\. ", r"\d+ more reasons: ask with match"]
 NUMBER = re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?")
 # What has letters and figures joined is a name: a part number, a terminal, a rule's source.

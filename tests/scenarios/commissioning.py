@@ -24,7 +24,7 @@ DEMO = os.path.join(ROOT, "demo-catalog")
 
 # What a sheet says of each line of the table. A phrase stands where its group applies, and nowhere else.
 EXPECTED = {
-    "always": ["Lock out and tag out", "absence of voltage", "Wheel or blade is clean, whole, and turns free", "It turns the right way; stop at once",
+    "always": ["Lock out and tag out", "Test the meter on a live source", "Wheel or blade is clean, whole, and turns free", "It turns the right way; stop at once",
                "at or below the lower of the motor's plate and the equipment's", "Write every reading into the start-up form"],
     "a motor is fitted": ["the hub touches nothing"],
     "ducted": ["Total static and airflow are as in the table"],
@@ -51,7 +51,7 @@ EXPECTED = {
 
 FAMILIES = {"psc": "capacitor", "capacitor run": "capacitor", "capacitor start": "capacitor", "capacitor start and run": "capacitor",
             "shaded pole": "plain", "split phase": "plain", "three phase": "three phase", "constant torque": "electronic",
-            "constant airflow": "electronic", "communicating": "electronic", "x13": "electronic", "ecm": "electronic"}
+            "constant airflow": "electronic", "constant cfm": "electronic", "communicating": "electronic", "x13": "electronic", "ecm": "electronic"}
 
 
 def said(job, group, key):
@@ -104,8 +104,9 @@ def groups_of(job, new_family, part):
     add("capacitor", has_capacitor)
     known = old is not None or bool(plate.get("capacitor") and plate.get("capacitor_volts"))
     add("motor not known", not known and not has_capacitor)
-    outdoors = said(job, "unit", "outdoors")
-    beside = inducer or (known and not has_capacitor and (fan or (blower and burns) or (cooled and outdoors != "no")))
+    outdoors = said(job, "unit", "outdoors") or ("no" if load is not None else None)  # a blower is indoors unless somebody says otherwise
+    compressor = amount(job, "equipment", "compressor_amps") > 0 or (cooled and outdoors != "no")
+    beside = inducer or (known and not has_capacitor and (fan or (blower and burns) or compressor))
     add("another charge", beside)
     return groups
 

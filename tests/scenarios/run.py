@@ -22,6 +22,8 @@ expected.json, every key but `because` optional:
   taps      {call: tap} of the pick's air plan
   effective true: in the pick's wiring every reachable state holds and the plan is proven
   relays    number of relays in the pick's wiring
+  repair    what is bought instead of a motor: its cure, parts, landing, asks, may_ask, complete; other, the parts of the other
+            way, or null where there is none
   verdicts  {part: verdict or [any of these]}: the part's own verdict, before the kit
   findings  {part: {rule: verdict or [any of these]}}; a verdict ending in "!" must be a caution
 """
@@ -128,6 +130,15 @@ def check_pick(expected, answer):
         same("states that do not hold", [], broken)
 
 
+def check_repair(expected, repair):
+    if repair is None:
+        raise Failure("repair: none in the answer")
+    parts = lambda kit: None if kit is None else sorted(p["part"] for p in kit["parts"])
+    found = {**repair, "parts": parts(repair), "other": parts(repair["other"])}
+    for key, wanted in {"complete": True, **expected}.items():
+        same(f"repair: {key}", wanted, found[key])
+
+
 def check_part(world, job, part, expected, verdict):
     _, answer = world.ask("why", job, part)
     candidate = answer["candidate"]
@@ -163,6 +174,8 @@ def check(program, folder, keep):
         if "proven" in expected:
             same("motor half proven good", expected["proven"], answer["diagnosis"]["motor_half_proven_good"])
         check_questions(expected, answer)
+        if "repair" in expected:
+            check_repair(expected["repair"], answer["repair"])
         if expected.get("pick"):
             check_pick(expected, answer)
         if "uncured" in expected:
