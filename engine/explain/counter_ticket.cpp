@@ -22,13 +22,14 @@ std::string spaced(std::string_view id) {
 }
 
 /// What the customer pays for a part of this way; the shop's cost is nobody's business at the counter.
-std::string sold_at(const CostOption* cost, const std::string& part_id) {
-    if (cost == nullptr) return "not known";
+std::string sold_at(const CostOption* cost, const std::string& part_id,
+                    const std::string& otherwise = "not known") {
+    if (cost == nullptr) return otherwise;
     for (const CostLine& line : cost->lines) {
         if (is_part(line.kind) && line.part_id == part_id)
             return to_text(line.amount) + (line.stale ? " (old price)" : "");
     }
-    return "not known";
+    return otherwise;
 }
 
 std::string place_of(const std::optional<Offer>& offer) {
@@ -84,9 +85,9 @@ void add_repair_rows(Grid& table, const KitChoice& kit, const CostOption* cost) 
         std::string cures;
         for (int i : p.cures)
             cures += (cures.empty() ? "" : "; ") + say(kit.remedies[static_cast<std::size_t>(i)]);
-        std::string price = sold_at(cost, p.part_id);
-        if (price == "not known" && p.offer && p.offer->price)
-            price = to_text(*p.offer->price) + " before markup";
+        const bool offered = p.offer && p.offer->price;
+        const std::string price =
+            sold_at(cost, p.part_id, offered ? to_text(*p.offer->price) + " before markup" : "not known");
         table.rows.push_back({"[  ]", std::to_string(p.count), p.part_id, cures, place_of(p.offer), price});
     }
 }

@@ -30,7 +30,7 @@ inline constexpr auto limit_rows = [] {
          "mg1-14.36", "at more unbalance no three-phase motor runs: the supply comes first"},
         {"voltage.lost_leg", 0.75, "of highest", higher, "measured.line_volts", VoltagePoint::utilisation,
          "common-practice", "of three line readings the lowest below this: a leg is lost"},
-        {"contact.drop", 1.0, "V", lower, "measured.contactor_drop", VoltagePoint::utilisation,
+        {"contact.drop", 1.0, "V", lower, "measured.contactor_drop", VoltagePoint::none,
          "common-practice", "a closed fuse or pole that drops more under load is bad; about nought is good"},
         {"voltage.frequency", 0.05, "of plate hertz", lower, "motors.frequency_hz", VoltagePoint::none,
          "mg1-12.44", "frequency may differ this much from the plate"},

@@ -74,6 +74,8 @@ def made_jobs():
         for column, values in VARIED.items():
             # Most rows keep the first value, so that many of them find a part.
             job[column] = values[0] if chance.random() < 0.7 else chance.choice(values)
+        # A shaft that drags with its wheel loosened is the motor's own bearing.
+        job["measured.free_with_wheel_loose"] = "no" if job["measured.spins_free"] == "no" else ""
         if i in BAD:
             job[BAD[i][0]] = BAD[i][1]
         jobs.append(job)

@@ -357,6 +357,7 @@ BOOST_AUTO_TEST_CASE(a_failed_capacitor_is_priced_as_a_capacitor_and_the_motor_s
     c.offer_list.push_back(offer("C-1", 1'000));
     Diagnosis d;
     d.fault = Fault::capacitor;
+    d.culprit = Culprit::run_capacitor;
     const Ledger l = ledger(j, {priced(motor("M-1"), offer("M-1", 18'500))}, c, d);
     BOOST_REQUIRE(l.options.size() == 2);
     BOOST_TEST((l.options[0].way == WayOut::capacitor));

@@ -23,7 +23,9 @@ const std::vector<std::string> rooms{"engine/model/", "engine/words/", "engine/f
 
 /// Files that name the fields for another end than deciding by them.
 const std::vector<std::string> exceptions{
-    "engine/explain/compose_sheet.cpp",  // prints what the old plate says, as it says it
+    "engine/explain/compose_sheet.cpp",     // prints what the old plate says, as it says it
+    "engine/explain/ask_the_maker.cpp",     // the same, to be read out
+    "engine/diagnosis/since_start_up.cpp",  // each leg beside the same leg at start-up
 };
 
 /// Code only: texts name fields by their keys, comments by their names.

@@ -39,7 +39,7 @@ const std::vector<std::string> worked_out{
     "voltage unbalance", "volts and hertz together", "transformer load", "predicted airflow",
     "predicted load",    "airflow of a call",        "predicted watts",  "predicted rise",
     "control volts",     "contacts of a relay",      "chance of loss",   "drop in control wire",
-    "volts on a coil",   "what a call feeds",        "secondary fuse"};
+    "volts on a coil",   "what a call feeds",        "secondary fuse",   "a reading beside its start-up"};
 
 /// Keys and columns as the reference of job keys and the tables' descriptors list them: "measured.rise".
 std::vector<std::string> keys_and_columns() {

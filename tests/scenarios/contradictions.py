@@ -19,7 +19,8 @@ PART = "U-050-R"
 # 118 V x 7.0 A are 826 VA; 560 W of it a power factor of 0.68. 64,000 Btu/h over 1.08 x 52 F are 1,140 cfm. 117.557 W for 1,000 cfm
 # at 1 in. w.c.: 1,150 cfm against 0.45 in. are 60.8 W of air.
 AGREES = {"measured.amps": "7.0", "measured.speed": "1080", "measured.watts": "560", "measured.airflow": "1150",
-          "measured.rise": "52", "measured.symptoms": "trips hot", "measured.spins_free": "yes", "measured.shaft_play": "no"}
+          "measured.rise": "52", "measured.symptoms": "trips hot", "measured.spins_free": "yes",
+          "measured.free_with_wheel_loose": None, "measured.shaft_play": "no"}
 HEAT_PUMP = {"controls.heat": "heat pump", "equipment.heat_input": None, "equipment.heat_output": None, "equipment.efficiency": None,
              "equipment.rise_low": None, "equipment.rise_high": None, "equipment.electric_heat": "10 kW"}
 # The reference blower of docs/explanation/physics.md: at 1,080 rpm against 0.45 in. it moves 1,443 cfm.
