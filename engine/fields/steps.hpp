@@ -168,7 +168,7 @@ inline std::string rounded(const std::string& size) {
     std::snprintf(text, sizeof text, "%.5g", number);
     return std::string(std::string_view(text).find('e') == std::string_view::npos
                            ? text
-                           : size.substr(0, unit - size.c_str())) +
+                           : size.substr(0, static_cast<std::size_t>(unit - size.c_str()))) +
            unit;
 }
 

@@ -111,7 +111,8 @@ bool add_parts(const Query& query, const Books& books, StepsFound& found) {
     for (const Candidate& miss : report.near_misses) add_part(miss.part, steps);
     for (const auto& open : report.open_keys) found.asked.insert(open.first);
     const auto looked_at = report.matches.size() + report.not_shown.size();
-    return looked_at == static_cast<std::size_t>(report.fitting + report.changing + report.open);
+    const int living = report.fitting + report.changing + report.open;
+    return looked_at == static_cast<std::size_t>(living);
 }
 
 }  // namespace

@@ -153,13 +153,12 @@ class Trials {
             const std::string bytes = bytes_of(*trial, {said});
             const auto then = decided(*trial, bytes, patience_.singles);
             if (!then) return;
-            if (*then == now_) {
-                goes_on = false;
-            } else if (std::find(told.begin(), told.end(), *then) == told.end()) {
+            const bool other = *then != now_;
+            if (other && std::find(told.begin(), told.end(), *then) == told.end()) {
                 told.push_back(*then);
                 note({said}, *then);
                 goes_on = key.has_sizes;
-            } else if (goes_on && found_.answers.back().then == *then) {
+            } else if (other && goes_on && found_.answers.back().then == *then) {
                 found_.answers.back().said.back().up_to = answer;
             } else {
                 goes_on = false;

@@ -60,7 +60,7 @@ kind = { value = "motor" }
 
 def subcommands(help_text):
     section = help_text.partition("Subcommands:\n")[2].partition("\n\n")[0]
-    return re.findall(r"^  (\w+)", section, re.M)
+    return re.findall(r"^  ([\w-]+)", section, re.M)
 
 
 def verbs(path=()):
