@@ -51,7 +51,7 @@ EXPECTED = {
 
 FAMILIES = {"psc": "capacitor", "capacitor run": "capacitor", "capacitor start": "capacitor", "capacitor start and run": "capacitor",
             "shaded pole": "plain", "split phase": "plain", "three phase": "three phase", "constant torque": "electronic",
-            "constant airflow": "electronic", "constant cfm": "electronic", "communicating": "electronic", "x13": "electronic", "ecm": "electronic"}
+            "constant airflow": "electronic", "constant cfm": "electronic", "communicating": "electronic", "ecm": "electronic"}
 
 
 def said(job, group, key):
