@@ -93,7 +93,7 @@ def help_of(path):
 def verbs(path=()):
     """Every verb, from the help itself."""
     section = help_of(path).partition("Subcommands:\n")[2].partition("\n\n")[0]
-    below = re.findall(r"^  ([a-z]+)", section, re.M)
+    below = re.findall(r"^  ([a-z-]+)", section, re.M)
     return [verb for name in below for verb in verbs((*path, name))] or [path]
 
 
