@@ -171,7 +171,8 @@ ContraryKeys watts_under_volt_amperes(const Readings& read) {
     if (!m.watts || *m.watts <= Power() || !m.amps || !line) return {};
     if (*line < read.limits.value(limit::voltage_absent)) return {};
     const double root = read.facts.phase.is(3) ? std::sqrt(3.0) : 1.0;
-    if (m.watts->in(watt) >= line->in(volt)*m.amps->lowest().in(ampere)*root * assumed::least_power_factor) return {};
+    if (m.watts->in(watt) >= line->in(volt)*m.amps->lowest().in(ampere)*root * assumed::least_power_factor)
+        return {};
     return {"measured.watts", "measured.line_volts", "measured.amps"};
 }
 

@@ -25,7 +25,8 @@ JobKeys measured_keys() {
     using F = MeasuredReadings;
     return {
         row(measured, &F::line_volts,
-            {"line_volts", "at the motor, under load where it runs; three phase: all three, a/b/c", "V", "118",
+            {"line_volts", "at the motor, under load where it runs; three phase: all three, a/b/c", "V",
+             "118",
              "Volts at the motor, line to line or line to neutral, under load? Of three phases all three: "
              "a/b/c."},
             read_line_volts, {60, 120, 0.60, line_nominals, volts_on_the_plate}),

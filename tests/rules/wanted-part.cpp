@@ -88,8 +88,7 @@ BOOST_AUTO_TEST_CASE(whether_a_two_piece_motor_brings_its_module_is_the_catalogs
 BOOST_AUTO_TEST_CASE(a_motor_half_needs_a_module_whatever_failed) {
     World w = two_piece();
     w.motor().includes_module = false;
-    for (const Fault fault :
-         {Fault::motor, Fault::motor_and_module, Fault::module, Fault::not_shown}) {
+    for (const Fault fault : {Fault::motor, Fault::motor_and_module, Fault::module, Fault::not_shown}) {
         w.diagnosis.fault = fault;
         const Finding f = w("wanted-part");
         SAYS(f, Verdict::fits_with_changes, "module needed too");
