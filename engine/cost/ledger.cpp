@@ -8,7 +8,6 @@
 #include "engine/cost/lives.hpp"
 #include "engine/cost/ways.hpp"
 #include "engine/cost/yearly.hpp"
-#include "engine/kit/repair.hpp"
 
 namespace endbell::inline cost {
 
@@ -20,9 +19,9 @@ class Pricer {
            const Policy& policy)
         : job_(job), facts_(facts), diagnosis_(diagnosis), books_(books), policy_(policy) {}
 
-    Ledger run(const std::vector<PricedCandidate>& candidates) {
+    Ledger run(const std::vector<PricedCandidate>& candidates, const std::optional<Repair>& repair) {
         ledger_.repairs_only = diagnosis_.replace_nothing();
-        if (ledger_.repairs_only) add_keeping(candidates);
+        if (ledger_.repairs_only) add_keeping(candidates, repair);
         for (const PricedCandidate& candidate : candidates) add_candidate(candidate);
         add_equipment();
         price_cure();
@@ -37,11 +36,10 @@ class Pricer {
     // -- the ways out
 
     /// The motor is not at fault: capacitor, control, or the cause alone is put right.
-    void add_keeping(const std::vector<PricedCandidate>& candidates) {
+    void add_keeping(const std::vector<PricedCandidate>& candidates, const std::optional<Repair>& repair) {
         CostOption option;
         Bill bill(job_, books_, policy_);
         std::optional<int> lead = 0;
-        const auto repair = repair_of(job_, facts_, diagnosis_, KitShelf(books_, policy_), books_.limits);
         if (diagnosis_.fault == Fault::capacitor) {
             option.way = WayOut::capacitor;
             if (repair) {
@@ -285,9 +283,9 @@ CostOption least_today(const FailedUnit& job, const Facts& facts, const Offer& o
 }
 
 Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis,
-                     const std::vector<PricedCandidate>& candidates, const Books& books,
-                     const Policy& policy) {
-    return Pricer(job, facts, diagnosis, books, policy).run(candidates);
+                     const std::vector<PricedCandidate>& candidates, const std::optional<Repair>& repair,
+                     const Books& books, const Policy& policy) {
+    return Pricer(job, facts, diagnosis, books, policy).run(candidates, repair);
 }
 
 }  // namespace endbell::inline cost

@@ -11,6 +11,7 @@
 #include "engine/cost/kinds.hpp"
 #include "engine/diagnosis/diagnosis.hpp"
 #include "engine/kit/kit.hpp"
+#include "engine/kit/repair.hpp"
 
 namespace endbell::inline cost {
 
@@ -140,9 +141,9 @@ Offer offer_at(const Money& price, const Policy& policy);
 
 /// A way that leaves a root cause, or the fault itself, as it is loses cause_stays, and its cost a year carries
 /// the expected recurrence of a stayed cause. Where nothing should be replaced, such a way is shown for
-/// comparison and is never the cheapest.
+/// comparison and is never the cheapest. `repair`: what is bought there instead (repair_of), where anything is.
 Ledger price_options(const FailedUnit& job, const Facts& facts, const Diagnosis& diagnosis,
-                     const std::vector<PricedCandidate>& candidates, const Books& books,
-                     const Policy& policy);
+                     const std::vector<PricedCandidate>& candidates, const std::optional<Repair>& repair,
+                     const Books& books, const Policy& policy);
 
 }  // namespace endbell::inline cost

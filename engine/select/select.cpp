@@ -187,7 +187,7 @@ Ledger ledger_of(const Selection& s, const FailedUnit& job, const Books& books, 
     std::vector<PricedCandidate> best;
     for (std::size_t i = 0; i < std::min(options_priced, s.options.size()); ++i)
         best.push_back(priced(s.options[i]));
-    return price_options(job, s.facts, s.diagnosis, best, books, policy);
+    return price_options(job, s.facts, s.diagnosis, best, s.repair, books, policy);
 }
 
 /// What the first parts wait for and no part knows an answer to (the amps of a circuit, a duty): asked all the same, or nobody

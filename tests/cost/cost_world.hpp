@@ -96,7 +96,11 @@ inline PricedCandidate priced(Part part, std::optional<Offer> at) {
 
 inline Ledger ledger(const FailedUnit& j, const std::vector<PricedCandidate>& list,
                      const PlainCatalog& c = shop(), const Diagnosis& d = {}) {
-    return price_options(j, facts_of(j, {}), d, list, books_of(c), policy_of(j));
+    const Facts facts = facts_of(j, {});
+    const Books books = books_of(c);
+    const Policy policy = policy_of(j);
+    const auto repair = repair_of(j, facts, d, KitShelf(books, policy), books.limits);
+    return price_options(j, facts, d, list, repair, books, policy);
 }
 
 inline std::optional<Money> line(const CostOption& option, LineKind kind) {

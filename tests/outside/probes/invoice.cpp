@@ -120,7 +120,8 @@ CostOption price(const Request& request) {
             {"second visit", static_cast<int>(request.number("again")), "shop table"});
     candidate.air = air_of_watts(request);
     const FailedUnit job = job_of(request);
-    return price_options(job, facts_of(job, {}), Diagnosis{}, {candidate}, books_of(catalog), policy_of(job))
+    return price_options(job, facts_of(job, {}), Diagnosis{}, {candidate}, {}, books_of(catalog),
+                         policy_of(job))
         .options.at(0);
 }
 
