@@ -1,6 +1,8 @@
 #include "engine/diagnosis/conclude.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <span>
 
 namespace endbell::inline diagnosis {
 
@@ -24,15 +26,23 @@ struct Case {
 constexpr Test winding_tests[] = {Test::winding_to_shell, Test::winding_open, Test::winding_most,
                                   Test::winding_balance, Test::winding_spread};
 
+std::vector<Test> failing_of(const Case& c, std::span<const Test> tests) {
+    std::vector<Test> failing;
+    std::copy_if(tests.begin(), tests.end(), std::back_inserter(failing),
+                 [&](Test test) { return c.fails(test); });
+    return failing;
+}
+
 /// The conclusion that stands on those of `tests` that fail; none: none of them fails.
-std::optional<Conclusion> by_failing(const Case& c, Fault fault, std::initializer_list<Test> tests,
+std::optional<Conclusion> by_failing(const Case& c, Fault fault, std::span<const Test> tests,
                                      std::string_view source = {}) {
-    Conclusion found{fault, {}, source};
-    for (Test test : tests) {
-        if (c.fails(test)) found.stands_on.push_back(test);
-    }
+    Conclusion found{fault, failing_of(c, tests), source};
     if (found.stands_on.empty()) return std::nullopt;
     return found;
+}
+std::optional<Conclusion> by_failing(const Case& c, Fault fault, std::initializer_list<Test> tests,
+                                     std::string_view source = {}) {
+    return by_failing(c, fault, std::span(tests.begin(), tests.size()), source);
 }
 
 std::optional<Conclusion> stood_in_water(const Case& c) {
@@ -41,9 +51,7 @@ std::optional<Conclusion> stood_in_water(const Case& c) {
 
 // A winding or its insulation has failed. The short may have taken a separate module with it: both go.
 std::optional<Conclusion> dead_winding(const Case& c) {
-    return by_failing(c, c.two_piece() ? Fault::motor_and_module : Fault::motor,
-                      {Test::winding_to_shell, Test::winding_open, Test::winding_most, Test::winding_balance,
-                       Test::winding_spread});
+    return by_failing(c, c.two_piece() ? Fault::motor_and_module : Fault::motor, winding_tests);
 }
 
 // A shaft with play, or one that drags with nothing on it, has a bearing that is worn: the motor's own.
@@ -66,19 +74,10 @@ constexpr Test before_the_motor[] = {Test::thermostat,   Test::float_switch, Tes
                                      Test::control_fuse, Test::primary,      Test::transformer,
                                      Test::board_output};
 
-/// Those between thermostat and motor that fail.
-std::vector<Test> failing_before_the_motor(const Case& c) {
-    std::vector<Test> failing;
-    for (Test test : before_the_motor) {
-        if (c.fails(test)) failing.push_back(test);
-    }
-    return failing;
-}
-
 // An induction motor's line is switched by the call: with no call, no line. The call is then the root.
 std::optional<Conclusion> no_call(const Case& c) {
     if (!c.induction() || !c.fails(Test::line_volts)) return std::nullopt;
-    Conclusion found{Fault::control_signal, failing_before_the_motor(c)};
+    Conclusion found{Fault::control_signal, failing_of(c, before_the_motor)};
     // Indoors the 24 V come from the same line; an outdoor fan has its call from elsewhere.
     const bool indoors = c.job.unit.load && *c.job.unit.load != Load::outdoor_fan;
     const Test* fed = nullptr;
@@ -123,7 +122,7 @@ std::optional<Conclusion> dead_signal(const Case& c) {
         return found;
     const bool arrives = c.passes(Test::control_volts) || c.passes(Test::live_taps);
     const bool runs = c.behaviour == Behaviour::runs_badly || c.behaviour == Behaviour::normal;
-    std::vector<Test> failing = failing_before_the_motor(c);
+    std::vector<Test> failing = failing_of(c, before_the_motor);
     if (arrives || runs || failing.empty()) return std::nullopt;
     return Conclusion{Fault::control_signal, std::move(failing), "common-practice"};
 }

@@ -8,6 +8,8 @@ namespace endbell::inline diagnosis {
 
 namespace {
 
+constexpr Voltage dead_wire = volt(1);  // a weak signal is a finding; none at all is none
+
 /// Fields that only a motor with a run capacitor has.
 ContraryKeys capacitor_keys(const FailedUnit& job, const Facts& facts) {
     ContraryKeys keys;
@@ -136,11 +138,10 @@ void capacitor_two_ways(const FailedUnit& job, const Facts& facts, std::vector<C
 void live_tap_without_volts(const FailedUnit& job, std::vector<ContraryKeys>& found) {
     const MeasuredReadings& m = job.measured;
     if (!m.control_volts) return;
-    constexpr Voltage dead = volt(1);  // a weak signal is a finding; none at all is none
-    if (m.live_taps && !m.live_taps->empty() && *m.control_volts < dead)
+    if (m.live_taps && !m.live_taps->empty() && *m.control_volts < dead_wire)
         found.push_back({"measured.live_taps", "measured.control_volts"});
     const Reading<bool>& common = job.controls.common_present;
-    if (common && !*common && *m.control_volts >= dead)
+    if (common && !*common && *m.control_volts >= dead_wire)
         found.push_back({"measured.control_volts", "controls.common_present"});
 }
 
@@ -163,10 +164,9 @@ void live_without_its_feed(const FailedUnit& job, const Limits& limits, std::vec
         found.push_back({"measured.primary_volts", "measured.transformer_volts"});
     if (m.control_fuse_good && !*m.control_fuse_good && live(m.transformer_volts) && live(m.board_volts))
         found.push_back({"measured.control_fuse_good", "measured.board_volts"});
-    constexpr Voltage nothing = volt(1);
-    if (dead(m.transformer_volts, nothing) && live(m.board_volts))
+    if (dead(m.transformer_volts, dead_wire) && live(m.board_volts))
         found.push_back({"measured.transformer_volts", "measured.board_volts"});
-    if (dead(m.board_volts, nothing) && live(m.control_volts))
+    if (dead(m.board_volts, dead_wire) && live(m.control_volts))
         found.push_back({"measured.board_volts", "measured.control_volts"});
 }
 
@@ -177,7 +177,7 @@ void stuck_without_its_wheel(const FailedUnit& job, std::vector<ContraryKeys>& f
         found.push_back({"measured.spins_free", "measured.free_with_wheel_loose"});
 }
 
-/// What looks clean does not hold the air back, and what is swollen is not flat.
+/// What looks clean does not hold the air back.
 void looks_against_readings(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
     const MeasuredReadings& m = job.measured;
     if (m.filter && *m.filter == Cleanness::clean && m.filter_drop &&

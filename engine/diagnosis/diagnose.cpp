@@ -11,12 +11,10 @@ namespace {
 
 constexpr std::string_view contrary_to = " and ";  // between keys that cannot all be true
 
-bool nothing_measured(const MeasuredReadings& m) {
-    return !(m.control_volts || m.live_taps || m.windings || m.winding_to_shell || m.spins_free ||
-             m.shaft_play || m.capacitor || m.capacitor_volts || m.capacitor_amps || m.capacitor_bulged ||
-             m.free_with_wheel_loose || m.fuse_drop || m.contactor_drop || m.transformer_volts ||
-             m.board_volts || m.primary_volts || m.thermostat_calls || m.float_switch_closed ||
-             m.door_switch_closed || m.control_fuse_good || m.under_water);
+bool nothing_measured(const FailedUnit& job) {
+    const auto readings = motor_readings();
+    return std::none_of(readings.begin(), readings.end(),
+                        [&](const MotorReading& reading) { return reading.is_read(job); });
 }
 
 EvidenceRows run_tests(const FailedUnit& job, const Facts& facts, const Limits& limits) {
@@ -109,7 +107,7 @@ Diagnosis diagnose(const FailedUnit& stated, const Facts& stated_facts, const Li
     Diagnosis result;
     result.fault = conclusion.fault;
     result.source = conclusion.source;
-    result.nothing_measured = nothing_measured(stated.measured);
+    result.nothing_measured = nothing_measured(stated);
     result.motor_half_proven_good = motor_half_good(facts, rows);
     result.causes = causes_in(job, facts, rows, limits);
     for (const ContraryKeys& keys : contradictions)

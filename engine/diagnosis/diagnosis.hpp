@@ -64,8 +64,9 @@ struct MissingReading {
     std::string job_key;
     Test test = Test::symptom;  // wanted for it
     int seconds = 0;            // about how long it takes on site; common practice
-    bool power_off = true;      // true: only with power locked out and the wait over
     Danger danger = Danger::power_off;
+    /// Only with power locked out and the wait over.
+    bool power_off() const { return danger == Danger::power_off; }
 };
 
 /// A test that the fault tree puts next: one that no reading answers yet.

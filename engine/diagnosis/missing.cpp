@@ -13,8 +13,8 @@ MissingReading missing_reading(std::string_view key, Test wanted_for) {
     const TreeTest* test = tree_test(key);
     const bool at_the_unit = key.rfind("measured.", 0) == 0;
     if (test == nullptr)
-        return {std::string(key), wanted_for, usual, false, at_the_unit ? Danger::live : Danger::look};
-    return {std::string(key), wanted_for, test->seconds, test->danger == Danger::power_off, test->danger};
+        return {std::string(key), wanted_for, usual, at_the_unit ? Danger::live : Danger::look};
+    return {std::string(key), wanted_for, test->seconds, test->danger};
 }
 
 /// What a test that must pass still waits for.

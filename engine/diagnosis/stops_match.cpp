@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/diagnosis/diagnosis.hpp"
+#include "engine/diagnosis/tests.hpp"
 
 namespace endbell::inline diagnosis {
 
@@ -33,28 +33,9 @@ bool speaks_against(const Evidence& row) {
 
 /// Readings of the motor and of what feeds it. Those of the air say nothing of it, contradicted or not.
 bool tells_of_the_motor(const std::string& key) {
-    constexpr std::array<std::string_view, 21> keys{"measured.control_volts",
-                                                    "measured.live_taps",
-                                                    "measured.windings",
-                                                    "measured.winding_to_shell",
-                                                    "measured.spins_free",
-                                                    "measured.shaft_play",
-                                                    "measured.capacitor",
-                                                    "measured.capacitor_volts",
-                                                    "measured.capacitor_amps",
-                                                    "measured.capacitor_bulged",
-                                                    "measured.free_with_wheel_loose",
-                                                    "measured.fuse_drop",
-                                                    "measured.contactor_drop",
-                                                    "measured.transformer_volts",
-                                                    "measured.board_volts",
-                                                    "measured.primary_volts",
-                                                    "measured.thermostat_calls",
-                                                    "measured.float_switch_closed",
-                                                    "measured.door_switch_closed",
-                                                    "measured.control_fuse_good",
-                                                    "measured.under_water"};
-    return std::find(keys.begin(), keys.end(), key) != keys.end();
+    const auto readings = motor_readings();
+    return std::any_of(readings.begin(), readings.end(),
+                       [&](const MotorReading& reading) { return reading.job_key == key; });
 }
 
 }  // namespace

@@ -1,6 +1,8 @@
 // The tests of a diagnosis: each sets one reading against one threshold. A group a function; together they
 // follow the test sequence of the service manuals (line, signal, shaft, insulation, windings), then the rest.
 #pragma once
+#include <span>
+#include <string_view>
 #include <vector>
 
 #include "engine/diagnosis/diagnosis.hpp"
@@ -26,6 +28,19 @@ Evidence open_row(Test test, std::string job_key, std::string source);
 /// Readings are decimal: a value written exactly at a limit counts as at it, whatever binary fractions say.
 bool at_most(double value, double limit);
 bool at_least(double value, double limit);
+
+/// Somebody said it.
+template <auto Field>
+bool is_read(const FailedUnit& job) {
+    return static_cast<bool>(job.measured.*Field);
+}
+
+/// A reading that tells a dead motor from a live one: of the motor, or of what feeds and calls it.
+struct MotorReading {
+    std::string_view job_key;
+    bool (*is_read)(const FailedUnit&);
+};
+std::span<const MotorReading> motor_readings();
 
 bool has_symptom(const FailedUnit& job, Symptom symptom);
 bool has_sign(const FailedUnit& job, Sign sign);

@@ -8,11 +8,6 @@ namespace endbell::inline diagnosis {
 
 namespace {
 
-template <auto Field>
-bool measured(const FailedUnit& job) {
-    return static_cast<bool>(job.measured.*Field);
-}
-
 using M = MeasuredReadings;
 using enum Danger;
 
@@ -20,8 +15,8 @@ using enum Danger;
 constexpr TreeTest tests[] = {
     // asked, or read from a plate
     {"plate.family", Test::family, look, 60, nullptr},
-    {"measured.symptoms", Test::symptom, look, 30, measured<&M::symptoms>},
-    {"measured.under_water", Test::under_water, look, 30, measured<&M::under_water>},
+    {"measured.symptoms", Test::symptom, look, 30, is_read<&M::symptoms>},
+    {"measured.under_water", Test::under_water, look, 30, is_read<&M::under_water>},
     {"equipment.supply", Test::supply_system, look, 60, nullptr},
     {"plate.volts", Test::plate_figure, look, 30, nullptr},
     {"plate.current", Test::plate_figure, look, 30, nullptr},
@@ -32,47 +27,46 @@ constexpr TreeTest tests[] = {
     {"unit.changed_before", Test::changed_before, look, 60,
      [](const FailedUnit& job) { return static_cast<bool>(job.unit.changed_before); }},
     // power off, locked out
-    {"measured.spins_free", Test::spins_free, power_off, 30, measured<&M::spins_free>, "free-shaft"},
-    {"measured.shaft_play", Test::shaft_play, power_off, 30, measured<&M::shaft_play>, "free-shaft"},
-    {"measured.rotor_held", Test::winding_balance, power_off, 30, measured<&M::rotor_held>, "held-rotor"},
+    {"measured.spins_free", Test::spins_free, power_off, 30, is_read<&M::spins_free>, "free-shaft"},
+    {"measured.shaft_play", Test::shaft_play, power_off, 30, is_read<&M::shaft_play>, "free-shaft"},
+    {"measured.rotor_held", Test::winding_balance, power_off, 30, is_read<&M::rotor_held>, "held-rotor"},
     {"plate.capacitor", Test::plate_figure, power_off, 30, nullptr},
-    {"measured.float_switch_closed", Test::float_switch, power_off, 60, measured<&M::float_switch_closed>},
-    {"measured.door_switch_closed", Test::door_switch, power_off, 60, measured<&M::door_switch_closed>},
-    {"measured.control_fuse_good", Test::control_fuse, power_off, 60, measured<&M::control_fuse_good>},
-    {"measured.filter", Test::filter_drop, power_off, 60, measured<&M::filter>},
-    {"measured.iced", Test::iced, power_off, 60, measured<&M::iced>},
-    {"measured.signs", Test::signs, power_off, 60, measured<&M::signs>},
-    {"measured.winding_to_shell", Test::winding_to_shell, power_off, 90, measured<&M::winding_to_shell>,
+    {"measured.float_switch_closed", Test::float_switch, power_off, 60, is_read<&M::float_switch_closed>},
+    {"measured.door_switch_closed", Test::door_switch, power_off, 60, is_read<&M::door_switch_closed>},
+    {"measured.control_fuse_good", Test::control_fuse, power_off, 60, is_read<&M::control_fuse_good>},
+    {"measured.filter", Test::filter_drop, power_off, 60, is_read<&M::filter>},
+    {"measured.iced", Test::iced, power_off, 60, is_read<&M::iced>},
+    {"measured.signs", Test::signs, power_off, 60, is_read<&M::signs>},
+    {"measured.winding_to_shell", Test::winding_to_shell, power_off, 90, is_read<&M::winding_to_shell>,
      "winding-ground"},
-    {"measured.wheel", Test::wheel, power_off, 120, measured<&M::wheel>},
-    {"measured.capacitor", Test::capacitor, power_off, 120, measured<&M::capacitor>, "capacitor-practice"},
-    {"measured.windings", Test::winding_balance, power_off, 180, measured<&M::windings>, "winding-10"},
-    {"measured.free_with_wheel_loose", Test::wheel_loose, power_off, 600,
-     measured<&M::free_with_wheel_loose>},
+    {"measured.wheel", Test::wheel, power_off, 120, is_read<&M::wheel>},
+    {"measured.capacitor", Test::capacitor, power_off, 120, is_read<&M::capacitor>, "capacitor-practice"},
+    {"measured.windings", Test::winding_balance, power_off, 180, is_read<&M::windings>, "winding-10"},
+    {"measured.free_with_wheel_loose", Test::wheel_loose, power_off, 600, is_read<&M::free_with_wheel_loose>},
     // 24 V
-    {"measured.control_volts", Test::control_volts, control_24v, 60, measured<&M::control_volts>,
+    {"measured.control_volts", Test::control_volts, control_24v, 60, is_read<&M::control_volts>,
      "tap-window"},
-    {"measured.control_kind", Test::control_volts, control_24v, 60, measured<&M::control_kind>},
-    {"measured.transformer_volts", Test::transformer, control_24v, 60, measured<&M::transformer_volts>},
-    {"measured.live_taps", Test::live_taps, control_24v, 90, measured<&M::live_taps>, "tap-rule"},
-    {"measured.board_volts", Test::board_output, control_24v, 90, measured<&M::board_volts>},
-    {"measured.thermostat_calls", Test::thermostat, control_24v, 120, measured<&M::thermostat_calls>},
+    {"measured.control_kind", Test::control_volts, control_24v, 60, is_read<&M::control_kind>},
+    {"measured.transformer_volts", Test::transformer, control_24v, 60, is_read<&M::transformer_volts>},
+    {"measured.live_taps", Test::live_taps, control_24v, 90, is_read<&M::live_taps>, "tap-rule"},
+    {"measured.board_volts", Test::board_output, control_24v, 90, is_read<&M::board_volts>},
+    {"measured.thermostat_calls", Test::thermostat, control_24v, 120, is_read<&M::thermostat_calls>},
     // live, or running
-    {"measured.line_volts", Test::line_volts, live, 60, measured<&M::line_volts>, "line-always"},
-    {"measured.amps", Test::amps, live, 60, measured<&M::amps>},
-    {"measured.fuse_drop", Test::fuse_drop, live, 90, measured<&M::fuse_drop>},
-    {"measured.contactor_drop", Test::contactor_drop, live, 90, measured<&M::contactor_drop>},
-    {"measured.primary_volts", Test::primary, live, 90, measured<&M::primary_volts>},
-    {"measured.capacitor_volts", Test::capacitor, live, 90, measured<&M::capacitor_volts>,
+    {"measured.line_volts", Test::line_volts, live, 60, is_read<&M::line_volts>, "line-always"},
+    {"measured.amps", Test::amps, live, 60, is_read<&M::amps>},
+    {"measured.fuse_drop", Test::fuse_drop, live, 90, is_read<&M::fuse_drop>},
+    {"measured.contactor_drop", Test::contactor_drop, live, 90, is_read<&M::contactor_drop>},
+    {"measured.primary_volts", Test::primary, live, 90, is_read<&M::primary_volts>},
+    {"measured.capacitor_volts", Test::capacitor, live, 90, is_read<&M::capacitor_volts>,
      "capacitor-formula"},
-    {"measured.capacitor_amps", Test::capacitor, live, 90, measured<&M::capacitor_amps>, "capacitor-formula"},
-    {"measured.filter_drop", Test::filter_drop, live, 120, measured<&M::filter_drop>},
-    {"measured.coil_drop", Test::coil_drop, live, 120, measured<&M::coil_drop>},
-    {"measured.static_supply", Test::static_total, live, 180, measured<&M::static_supply>, "static-0.8"},
-    {"measured.static_return", Test::static_total, live, 180, measured<&M::static_return>, "static-0.8"},
-    {"measured.static_total", Test::static_total, live, 300, measured<&M::static_total>, "static-0.8"},
-    {"measured.burner_input", Test::burner_input, live, 300, measured<&M::burner_input>},
-    {"measured.rise", Test::rise, live, 600, measured<&M::rise>},
+    {"measured.capacitor_amps", Test::capacitor, live, 90, is_read<&M::capacitor_amps>, "capacitor-formula"},
+    {"measured.filter_drop", Test::filter_drop, live, 120, is_read<&M::filter_drop>},
+    {"measured.coil_drop", Test::coil_drop, live, 120, is_read<&M::coil_drop>},
+    {"measured.static_supply", Test::static_total, live, 180, is_read<&M::static_supply>, "static-0.8"},
+    {"measured.static_return", Test::static_total, live, 180, is_read<&M::static_return>, "static-0.8"},
+    {"measured.static_total", Test::static_total, live, 300, is_read<&M::static_total>, "static-0.8"},
+    {"measured.burner_input", Test::burner_input, live, 300, is_read<&M::burner_input>},
+    {"measured.rise", Test::rise, live, 600, is_read<&M::rise>},
 };
 
 bool settled_by(const EvidenceRows& rows, Test test) {

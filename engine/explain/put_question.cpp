@@ -19,7 +19,7 @@ std::string reason_of(const PutQuestion& q) {
                ". None of them is used until one is read again.";
     if (q.missing != nullptr) {
         return std::string("It shows what failed, which comes before what fits. ") +
-               (q.missing->power_off ? "Power locked out, 5 minutes waited." : "Power on: keep clear.");
+               (q.missing->power_off() ? "Power locked out, 5 minutes waited." : "Power on: keep clear.");
     }
     if (q.asked != nullptr) {
         const std::string settled =

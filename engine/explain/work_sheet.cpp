@@ -19,7 +19,7 @@ void add_readings(Document& to, const Diagnosis& d, const std::vector<OpenField>
     Grid table{{"reading", "how", "found"}, {}, ""};
     for (const MissingReading& m : d.missing)
         table.rows.push_back({question_for(m.job_key) + " [" + m.job_key + "]",
-                              m.power_off ? "locked out, five minutes waited" : "power on: keep clear",
+                              m.power_off() ? "locked out, five minutes waited" : "power on: keep clear",
                               "________"});
     for (const OpenField& field : open)
         table.rows.push_back({field.question + " [" + field.job_key + "]",

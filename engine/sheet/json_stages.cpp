@@ -265,7 +265,7 @@ Json diagnosis(const Diagnosis& d) {
                                  return Json{{"key", m.job_key},
                                              {"test", word(m.test)},
                                              {"seconds", m.seconds},
-                                             {"power_off", m.power_off},
+                                             {"power_off", m.power_off()},
                                              {"question", question_for(m.job_key)}};
                              })},
             {"next", list(d.next,

@@ -1,4 +1,4 @@
-// What is at fault outside the motor is named: did it take the motor with it, or blow for it?. Source: common practice, but where a test names another.
+// What is at fault outside the motor is named: did it take the motor with it, or blow for it? Source: common practice, but where a test names another.
 #include "engine/diagnosis/tree.hpp"
 
 namespace endbell::inline diagnosis::chain {
