@@ -51,11 +51,8 @@ void add_pick_list(Document& to, const Selection& selection, const Option& optio
                           shortened(part.description, longest_words), place_of(option.offer),
                           sold_at(cost, part.id)});
     for (const KitPart& p : option.kit.parts) {
-        std::string cures;
-        for (int i : p.cures)
-            cures += (cures.empty() ? "" : "; ") + say(option.kit.remedies[static_cast<std::size_t>(i)]);
-        table.rows.push_back(
-            {"[  ]", std::to_string(p.count), p.part_id, cures, place_of(p.offer), sold_at(cost, p.part_id)});
+        table.rows.push_back({"[  ]", std::to_string(p.count), p.part_id, remedies_text(option.kit, p.cures),
+                              place_of(p.offer), sold_at(cost, p.part_id)});
     }
     table.caption =
         option.kit.parts.empty() ? "Nothing is added to it." : "Prices are for the count beside them.";
@@ -82,13 +79,11 @@ void add_pick_list(Document& to, const Selection& selection, const Option& optio
 /// What is bought, and the other way to put a dual capacitor right.
 void add_repair_rows(Grid& table, const KitChoice& kit, const CostOption* cost) {
     for (const KitPart& p : kit.parts) {
-        std::string cures;
-        for (int i : p.cures)
-            cures += (cures.empty() ? "" : "; ") + say(kit.remedies[static_cast<std::size_t>(i)]);
         const bool offered = p.offer && p.offer->price;
         const std::string price =
             sold_at(cost, p.part_id, offered ? to_text(*p.offer->price) + " before markup" : "not known");
-        table.rows.push_back({"[  ]", std::to_string(p.count), p.part_id, cures, place_of(p.offer), price});
+        table.rows.push_back({"[  ]", std::to_string(p.count), p.part_id, remedies_text(kit, p.cures),
+                              place_of(p.offer), price});
     }
 }
 

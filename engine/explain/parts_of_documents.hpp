@@ -27,6 +27,8 @@ void add_plate_doubt(Document& to, const Facts& facts);
 void add_contradictions(Document& to, const Diagnosis& diagnosis);
 void add_questions(Document& to, const std::vector<std::string>& keys, const std::vector<OpenField>& open);
 void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at_least);
+/// The remedies of a kit that a part or a piece of work gives: "run capacitor 7.5 MFD; mount band".
+std::string remedies_text(const KitChoice& kit, const std::vector<int>& cures);
 void add_kit(Document& to, const KitChoice& kit);
 /// What each call needs and gets, what each tap was worked out to do, heat and rise, static over the plate.
 void add_air(Document& to, const AirPlan& air);

@@ -185,6 +185,12 @@ void add_findings(Document& to, const std::vector<Finding>& findings, Verdict at
     to.add(table);
 }
 
+std::string remedies_text(const KitChoice& kit, const std::vector<int>& cures) {
+    std::string out;
+    for (int i : cures) out += (out.empty() ? "" : "; ") + say(kit.remedies[static_cast<std::size_t>(i)]);
+    return out;
+}
+
 /// What is bought, what is done, what nothing cures, and on which line the next best kit lost.
 void add_kit(Document& to, const KitChoice& kit) {
     to.add(Heading{"Kit"});
@@ -193,17 +199,13 @@ void add_kit(Document& to, const KitChoice& kit) {
         return;
     }
     Grid table{{"added", "for", "price or hours"}, {}, ""};
-    const auto remedies = [&kit](const std::vector<int>& cures) {
-        std::string out;
-        for (int i : cures) out += (out.empty() ? "" : "; ") + say(kit.remedies[static_cast<std::size_t>(i)]);
-        return out;
-    };
     for (const KitPart& p : kit.parts) {
         table.rows.push_back({(p.count > 1 ? std::to_string(p.count) + " x " : "") + p.part_id,
-                              remedies(p.cures), price_text(p.offer ? p.offer->price : std::nullopt)});
+                              remedies_text(kit, p.cures),
+                              price_text(p.offer ? p.offer->price : std::nullopt)});
     }
     for (const KitWork& w : kit.work)
-        table.rows.push_back({text(word(w.task)), remedies(w.cures),
+        table.rows.push_back({text(word(w.task)), remedies_text(kit, w.cures),
                               w.hours_known ? hours(w.thousandth_hours) : "hours not known"});
     for (int i : kit.uncured)
         table.rows.push_back({"nothing in this catalog", say(kit.remedies[static_cast<std::size_t>(i)]), ""});

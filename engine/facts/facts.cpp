@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/ensure.hpp"
+#include "engine/base/text.hpp"
 #include "engine/facts/heat.hpp"
 #include "engine/model/limit.hpp"
 
@@ -133,11 +134,8 @@ DerivedFact<Voltage> output_of(const FailedUnit& job, const Facts& facts, const 
 /// "24 Vdc" says its kind, "24 V" does not. Two that differ say nothing.
 DerivedFact<ControlVoltsKind> control_kind_of(const FailedUnit& job) {
     const DerivedFact<ControlVoltsKind> read = read_from(job.measured.control_kind);
-    std::string unit;
-    if (job.measured.control_volts) {
-        for (const char c : job.measured.control_volts.raw)
-            unit += static_cast<char>(c | 0x20);  // lower case
-    }
+    const auto& volts = job.measured.control_volts;
+    const std::string unit = volts ? lower(volts.raw) : std::string();
     const auto says = [&](std::string_view text) { return unit.find(text) != std::string::npos; };
     std::optional<ControlVoltsKind> written;
     if (says("vdc") || says("v dc")) written = ControlVoltsKind::dc;

@@ -10,9 +10,6 @@
 
 namespace endbell::inline job {
 
-namespace {
-
-/// A basic string of TOML.
 std::string in_quotes(std::string_view raw) {
     std::string out = "\"";
     for (const char c : raw) {
@@ -29,6 +26,8 @@ std::string in_quotes(std::string_view raw) {
     }
     return out + "\"";
 }
+
+namespace {
 
 std::size_t line_start(std::string_view text, int line) {
     std::size_t at = 0;

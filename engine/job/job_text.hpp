@@ -7,6 +7,9 @@
 
 namespace endbell::inline job {
 
+/// A text as a basic string of TOML: read back, it is the same text.
+std::string in_quotes(std::string_view raw);
+
 /// The text with `key` saying `raw`: where it stands, at the end of its group, or in a group of its own at the
 /// end. Comments, order and line ends stay. Throws BadData when the text is not TOML, or its group is not
 /// written as [group] on a line of its own.

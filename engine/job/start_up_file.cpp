@@ -7,6 +7,7 @@
 
 #include "engine/base/hash.hpp"
 #include "engine/base/text.hpp"
+#include "engine/job/job_text.hpp"
 #include "engine/job/toml_text.hpp"
 #include "engine/words/air.hpp"
 #include "engine/words/electrical.hpp"
@@ -32,23 +33,6 @@ std::string group_of(const std::optional<Call>& call) {
 
 std::string key_of(StartUpQuantity what, int leg) {
     return underscored(word(what)) + (leg > 0 ? "_" + std::to_string(leg) : "");
-}
-
-/// A text as TOML writes it.
-std::string toml_quoted(std::string_view text) {
-    std::string out = "\"";
-    for (const char c : text) {
-        const auto code = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\') {
-            out += '\\';
-            out += c;
-        } else if (code >= 0x20 && code != 0x7f) {
-            out += c;
-        } else {
-            out += ' ';
-        }
-    }
-    return out + "\"";
 }
 
 // ---- reading
@@ -232,15 +216,15 @@ std::string write_start_up(const StartUpRecord& head, const std::vector<StartUpL
         "#     [unit]\n"
         "#     baseline = \"THIS FILE\"\n"
         "[record]\n";
-    out += "format = " + toml_quoted(format) + "\n";
-    out += "program = " + toml_quoted(head.program) + "\n";
-    out += "unit = " + toml_quoted(head.name) + "\n";
-    out += "equipment_model = " + toml_quoted(head.equipment_model) + "\n";
-    out += "equipment_serial = " + toml_quoted(head.equipment_serial) +
+    out += "format = " + in_quotes(format) + "\n";
+    out += "program = " + in_quotes(head.program) + "\n";
+    out += "unit = " + in_quotes(head.name) + "\n";
+    out += "equipment_model = " + in_quotes(head.equipment_model) + "\n";
+    out += "equipment_serial = " + in_quotes(head.equipment_serial) +
            (head.equipment_serial.empty() ? "  # from the unit's own plate: without it nothing is compared"
                                           : "") +
            "\n";
-    out += "part = " + toml_quoted(head.part) + "\n";
+    out += "part = " + in_quotes(head.part) + "\n";
     std::string group;
     for (const StartUpLine& line : lines) {
         if (group_of(line.call) != group) {
