@@ -33,10 +33,10 @@ bool airflow_read(const MeasuredReadings& measured) {
 /// Both sides of the blower against their stated total.
 ContraryKeys statics(const Readings& read) {
     const MeasuredReadings& m = read.measured;
-    if (!m.static_total || !m.static_supply || !m.static_return) return {};
-    const double sum = (*m.static_supply - *m.static_return).in(inch_water);
+    const std::optional<Pressure> halves = static_of_halves(m);
+    if (!m.static_total || !halves) return {};
     const double agree = read.limits.value(limit::static_agree).in(inch_water);
-    if (std::abs(sum - m.static_total->in(inch_water)) <= agree + rounding) return {};
+    if (std::abs((*halves - *m.static_total).in(inch_water)) <= agree + rounding) return {};
     return {"measured.static_total", "measured.static_supply", "measured.static_return"};
 }
 
@@ -123,8 +123,7 @@ ContraryKeys rise_against_airflow(const Readings& read) {
 ContraryKeys airflow_against_table(const Readings& read) {
     const MeasuredReadings& m = read.measured;
     const Estimate<Pressure> total = measured_static(read.job);
-    const bool belt =
-        read.job.unit.belt_drive && *read.job.unit.belt_drive;  // the table's rpm is the wheel's
+    const bool belt = read.facts.belt.is(true);  // the table's rpm is the wheel's
     if (!read.job.equipment.blower_table || belt || !airflow_read(m) || !m.speed || !total.known()) return {};
     const std::optional<BlowerCurve> curve = fit_blower(*read.job.equipment.blower_table).curve;
     if (!curve || *m.speed <= rpm(0)) return {};

@@ -130,16 +130,22 @@ std::optional<Warmth> heat_in_the_air(const FailedUnit& job, const Heat& heat) {
                   fuel ? heat.fuel_asks : heat.element_asks};
 }
 
+std::optional<Pressure> static_of_halves(const MeasuredReadings& measured) {
+    const auto supply = measured.static_supply.said();
+    const auto back = measured.static_return.said();
+    if (!supply || !back || *supply < Pressure() || *back > Pressure()) return std::nullopt;
+    return *supply - *back;
+}
+
+std::optional<Pressure> total_static(const MeasuredReadings& measured) {
+    const auto stated = measured.static_total.said();
+    return stated ? stated : static_of_halves(measured);
+}
+
 Estimate<Pressure> measured_static(const FailedUnit& job) {
-    const MeasuredReadings& measured = job.measured;
-    Pressure total;
-    if (measured.static_total) {
-        total = *measured.static_total;
-    } else if (measured.static_supply && measured.static_return) {
-        total = *measured.static_supply - *measured.static_return;
-    }
-    if (!(total > Pressure())) return {};
-    return estimate_within(total, assumed::static_reading);
+    const std::optional<Pressure> total = total_static(job.measured);
+    if (!total || !(*total > Pressure())) return {};
+    return estimate_within(*total, assumed::static_reading);
 }
 
 Pressure allowed_static(const FailedUnit& job, const Limits& limits) {

@@ -33,7 +33,11 @@ std::optional<Warmth> heat_in_the_air(const FailedUnit& job, const Heat& heat);
 /// A rise was read beside a compressor, and nobody said which heat ran.
 bool rise_heat_open(const FailedUnit& job, const Heat& heat);
 
-/// Measured total, or supply less return (the return side reads negative); unknown unless above 0.
+/// Supply less return: the sign carries the side, above the room before the duct, below it after. None where a sign is wrong.
+std::optional<Pressure> static_of_halves(const MeasuredReadings& measured);
+/// As stated, else of its halves.
+std::optional<Pressure> total_static(const MeasuredReadings& measured);
+/// The same with what a gauge leaves open; unknown unless above 0.
 Estimate<Pressure> measured_static(const FailedUnit& job);
 
 /// The external static that the equipment's plate allows, else limit static.plate_default.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/airflow/duct_point.hpp"
 #include "engine/model/limit.hpp"
 
 namespace endbell::inline diagnosis {
@@ -40,15 +41,12 @@ std::optional<double> in(const Reading<Q>& reading, const Unit& unit) {
     return said ? std::optional<double>(said->in(unit)) : std::nullopt;
 }
 
-/// The total static; of its two halves the sum, where only they were read.
 Now static_now(const MeasuredReadings& m) {
-    if (const auto total = in(m.static_total, inch_water))
-        return {StartUpQuantity::static_total, total, "measured.static_total"};
-    const auto supply = in(m.static_supply, inch_water);
-    const auto back = in(m.static_return, inch_water);
-    if (supply && back && *back <= 0)
-        return {StartUpQuantity::static_total, *supply - *back, "measured.static_supply"};
-    return {StartUpQuantity::static_total, std::nullopt, "measured.static_total"};
+    const std::optional<Pressure> total = total_static(m);
+    const bool of_halves = total && !m.static_total.said();
+    return {StartUpQuantity::static_total,
+            total ? std::optional<double>(total->in(inch_water)) : std::nullopt,
+            of_halves ? "measured.static_supply" : "measured.static_total"};
 }
 
 std::vector<Now> read_now(const FailedUnit& job) {

@@ -12,23 +12,19 @@ namespace {
 Evidence static_row(const FailedUnit& job, const Limits& limits) {
     Evidence row = open_row(Test::static_total, "measured.static_total", "static-0.8");
     const MeasuredReadings& m = job.measured;
-    std::optional<Pressure> total;
-    if (m.static_total) {
-        total = *m.static_total;
-    } else if (m.static_supply && m.static_return) {
-        // The sign carries the side: supply above the room, return below it. The total is their difference.
-        if (m.static_supply->in(inch_water) < 0 || m.static_return->in(inch_water) > 0) {
-            row.reason = TestReason::wrong_signs;
-            return row;
-        }
-        row.job_key = "measured.static_supply and measured.static_return";
-        total = *m.static_supply - *m.static_return;
-    } else if (m.static_supply || m.static_return) {
+    const std::optional<Pressure> total = total_static(m);
+    const bool both = m.static_supply && m.static_return;
+    if (!total && both) {
+        row.reason = TestReason::wrong_signs;
+        return row;
+    }
+    if (!total && (m.static_supply || m.static_return)) {
         row.reason = TestReason::one_side;
         row.asks = m.static_supply ? "measured.static_return" : "measured.static_supply";
         return row;
     }
     if (!total) return row;
+    if (!m.static_total) row.job_key = "measured.static_supply and measured.static_return";
     row.measured = {*total, Origin::measured};
     if (total->in(inch_water) < 0) {
         row.reason = TestReason::wrong_signs;
