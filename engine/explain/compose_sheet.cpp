@@ -135,7 +135,8 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
                {},
                selection.stamp};
     add_decision(d, selection, option);
-    if (option == nullptr && selection.outcome == Outcome::do_not_replace) {
+    const bool stays = option == nullptr && selection.outcome == Outcome::do_not_replace;
+    if (stays) {
         add_repair(d, job, selection, kind);
     } else if (option == nullptr) {
         add_no_part(d, job, selection, kind, open);
@@ -149,7 +150,8 @@ Document sheet_document(const FailedUnit& job, const Selection& selection, const
     }
     if (option != nullptr && narrows_down(selection)) add_next_tests(d, selection.diagnosis);
     if (option != nullptr && kind != SheetKind::technician) add_questions(d, {}, open);
-    if (kind != SheetKind::counter || option == nullptr) add_old_part(d, job);
+    // What stays where it is needs no order: its sheet is one page.
+    if (!stays && (kind != SheetKind::counter || option == nullptr)) add_old_part(d, job);
     add_deference(d);
     add_sources(d);
     return d;

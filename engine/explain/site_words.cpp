@@ -68,7 +68,7 @@ constexpr auto check_sentences = [] {
         {fan_stops_in_a_forced_defrost, "In a forced defrost the fan stops, and starts again after it."},
         {air_up_and_out, "Air goes up and out of the cabinet."},
         {head_pressure_steady, "Head pressure holds steady with every panel on."},
-        {static_and_airflow, "Total static and airflow are as in the table."},
+        {static_and_airflow, "Total static and airflow are as the equipment's own table says."},
         {cooling_air_at_its_call, "Cooling air at the compressor's call, not before it and not after."},
         {charge_after_the_air, "Superheat or subcooling are read only once the air is right."},
         {air_before_elements, "Air is proven before an element comes on."},

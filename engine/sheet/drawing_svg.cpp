@@ -10,7 +10,7 @@ namespace endbell::inline sheet {
 
 namespace {
 
-constexpr double paper_width = 660;  // A4 between margins of 14 mm is 687 px at 96 to the inch
+constexpr double paper_width = 660;  // A4 between margins of 12 mm is 703 px at 96 to the inch
 
 const char* word_of(Anchor anchor) {
     return anchor == Anchor::start ? "start" : anchor == Anchor::middle ? "middle" : "end";

@@ -82,7 +82,7 @@ footer{margin-top:2rem;padding-top:.5rem;border-top:1px solid var(--line);font-s
  td::before{content:attr(data-of);color:var(--soft)}
 }
 @media print{
- @page{margin:14mm}
+ @page{margin:12mm}
  html{font-size:8.5pt}
  body{font-size:1rem;line-height:1.32;padding:0;max-width:none}
  h1{margin-bottom:.4rem}
@@ -94,6 +94,8 @@ footer{margin-top:2rem;padding-top:.5rem;border-top:1px solid var(--line);font-s
  thead{display:table-header-group}
  tr,li,dt,dd,figure,.decision,.chart{break-inside:avoid}
  h2+*{break-before:avoid}
+ ul{columns:2;column-gap:1.5rem}
+ .decision ul{columns:1}
  .said{padding:.15rem .5rem;margin:.2rem 0;print-color-adjust:exact}
  .chart{width:46%;max-width:none}
  .chart+.chart{margin-left:4%}

@@ -27,7 +27,7 @@ EXPECTED = {
     "always": ["Lock out and tag out", "Test the meter on a live source", "Wheel or blade is clean, whole, and turns free", "It turns the right way; stop at once",
                "at or below the lower of the motor's plate and the equipment's", "Write every reading into the start-up form"],
     "a motor is fitted": ["the hub touches nothing"],
-    "ducted": ["Total static and airflow are as in the table"],
+    "ducted": ["Total static and airflow are as the equipment's own table says"],
     "gas or oil": ["Shut off gas or oil before the unit is opened", "Vent whole and open, drain clear", "proves at its own setting. It is never jumpered",
                    "Limit and roll-out are in circuit", "air-free CO in the flue within the appliance's limit, before and with the blower running",
                    "Watch CO in the room: a change when the blower starts stops the job"],
