@@ -4,7 +4,7 @@
 -- Made from engine/fields by the catalog's tests: change those, not this.
 
 PRAGMA application_id = 1162757196; -- "ENDL"
-PRAGMA user_version = 5; -- schema version: migrations/README.md
+PRAGMA user_version = 6; -- schema version: migrations/README.md
 
 -- Everything that can be bought: one row a part, whatever its kind.
 CREATE TABLE parts (
@@ -58,6 +58,8 @@ CREATE TABLE motors (
         CHECK (mount = 'band' OR mount = 'studs' OR mount = 'lugs' OR mount = 'ring' OR mount = 'base' OR mount = 'face'),
     bolt_circle_in REAL
         CONSTRAINT "a bolt circle above zero, at most 30 in" CHECK (bolt_circle_in > 0 AND bolt_circle_in <= 30),
+    drive TEXT
+        CHECK (drive = 'direct' OR drive = 'belt' OR drive = 'either'),
     enclosure TEXT
         CHECK (enclosure = 'ODP' OR enclosure = 'OPAO' OR enclosure = 'TEAO' OR enclosure = 'TENV' OR enclosure = 'TEFC'),
     bearing TEXT
@@ -165,7 +167,7 @@ CREATE TABLE accessories (
     cure_no INTEGER NOT NULL
         CONSTRAINT "cures count from 1" CHECK (cure_no BETWEEN 1 AND 100),
     cure TEXT NOT NULL
-        CHECK (cure = 'shaft bushing' OR cure = 'shaft cut' OR cure = 'mount band' OR cure = 'mount adapter' OR cure = 'body ring' OR cure = 'run capacitor' OR cure = 'capacitor removal' OR cure = 'isolation relay' OR cure = 'line relay' OR cure = 'harness' OR cure = 'transformer' OR cure = 'voltage selection' OR cure = 'rotation selection' OR cure = 'rain shield' OR cure = 'lead parking' OR cure = 'control module' OR cure = 'airflow setup' OR cure = 'line fuse' OR cure = 'control fuse' OR cure = 'float switch' OR cure = 'door switch' OR cure = 'contactor' OR cure = 'board relay'),
+        CHECK (cure = 'shaft bushing' OR cure = 'shaft cut' OR cure = 'mount band' OR cure = 'mount adapter' OR cure = 'body ring' OR cure = 'run capacitor' OR cure = 'capacitor removal' OR cure = 'isolation relay' OR cure = 'line relay' OR cure = 'harness' OR cure = 'transformer' OR cure = 'voltage selection' OR cure = 'rotation selection' OR cure = 'rain shield' OR cure = 'lead parking' OR cure = 'control module' OR cure = 'airflow setup' OR cure = 'start capacitor' OR cure = 'line fuse' OR cure = 'control fuse' OR cure = 'float switch' OR cure = 'door switch' OR cure = 'contactor' OR cure = 'board relay'),
     from_in REAL
         CONSTRAINT "a size to cure from above zero" CHECK (from_in > 0),
     to_in REAL

@@ -48,7 +48,7 @@ struct Planner {
 
 void Planner::read_table() {
     if (!job.equipment.blower_table) return;
-    if (job.unit.belt_drive && *job.unit.belt_drive) {  // the table's rpm is the wheel's, not the motor's
+    if (facts.belt.is(true)) {  // the table's rpm is the wheel's, not the motor's
         plan.table_refused = TableRefusal::belt_drive;
         return;
     }

@@ -13,9 +13,9 @@ namespace endbell::inline airflow {
 
 namespace {
 
-std::optional<BlowerCurve> usable_table(const FailedUnit& job) {
-    const bool belt = job.unit.belt_drive && *job.unit.belt_drive;
-    if (!job.equipment.blower_table || belt || !measured_static(job).known()) return std::nullopt;
+std::optional<BlowerCurve> usable_table(const FailedUnit& job, const Facts& facts) {
+    if (!job.equipment.blower_table || facts.belt.is(true) || !measured_static(job).known())
+        return std::nullopt;
     return fit_blower(*job.equipment.blower_table).curve;
 }
 
@@ -43,7 +43,7 @@ std::optional<Duty> measured_duty(const FailedUnit& job, const Facts& facts, con
     if (!read.watts && !read.amps && !read.speed) return std::nullopt;
     if (!job.unit.load || *job.unit.load != Load::indoor_blower) return std::nullopt;
     const AirNeeds needs = air_needs(job, facts, limits);
-    const std::optional<BlowerCurve> table = usable_table(job);
+    const std::optional<BlowerCurve> table = usable_table(job, facts);
     const DuctPoint point = find_point(job, facts, needs, table ? &*table : nullptr).point;
     if (!point.torque.known() || point.torque_from == TorqueSource::plate_power) return std::nullopt;
     const std::optional<Airflow> most = point.airflow.known() ? most_wanted(needs) : std::nullopt;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/base/ensure.hpp"
 #include "engine/cost/bill.hpp"
 #include "engine/cost/energy.hpp"
 #include "engine/cost/lives.hpp"
@@ -42,12 +43,8 @@ class Pricer {
         std::optional<int> lead = 0;
         if (diagnosis_.fault == Fault::capacitor) {
             option.way = WayOut::capacitor;
-            if (repair) {
-                lead = add_repair(bill, option, *repair);
-            } else {  // none is for sale here as a cure
-                bill.lacks("offers start capacitor");
-                lead = std::nullopt;
-            }
+            ensure(repair.has_value(), "a capacitor at fault is bought");
+            lead = add_repair(bill, option, *repair);
         } else if (repair && repair->complete()) {
             option.way =
                 diagnosis_.fault == Fault::control_signal ? WayOut::control_repair : WayOut::keep_and_cure;

@@ -29,6 +29,9 @@ constexpr auto proofs = std::to_array<English<Cure>>({
      "Meter the new one before it goes in: within the tolerance printed on it. Then it starts by itself "
      "three "
      "times, with amps at or below the plate."},
+    {Cure::start_capacitor,
+     "Bleed and meter the new one before it goes in, and see that the start switch closes at rest. Then it "
+     "starts by itself three times, and the switch lets go within a second."},
     {Cure::line_fuse,
      "Find what blew it before a new one goes in: windings to shell, wires, compressor. Then about 0 V "
      "across "

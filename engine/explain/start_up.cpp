@@ -6,6 +6,7 @@
 #include "engine/explain/air_words.hpp"
 #include "engine/explain/parts_of_documents.hpp"
 #include "engine/explain/values.hpp"
+#include "engine/wiring/commissioning.hpp"
 
 namespace endbell::inline explain {
 
@@ -33,11 +34,6 @@ std::optional<std::string> most_amps(const FailedUnit& job, const Option& option
            (plate ? "" : "; the new motor's plate too, read it");
 }
 
-bool has_three_legs(const Facts& facts, const Option& option) {
-    const Part& part = option.candidate.part;
-    return facts.phase.is(3) || (part.motor && part.motor->family == Family::three_phase);
-}
-
 /// One line, or one for each of three legs.
 std::vector<StartUpLine> lines_of(StartUpQuantity what, const std::string& expected, bool legs) {
     if (!legs) return {{std::nullopt, what, 0, expected}};
@@ -56,7 +52,7 @@ std::vector<StartUpReading> start_up_readings(const FailedUnit& job, const Selec
                                  std::vector<StartUpLine> lines = {}) {
         readings.push_back({what, expected, std::move(lines)});
     };
-    const bool legs = has_three_legs(selection.facts, option);
+    const bool legs = has_three_legs(selection.facts, &option.candidate.part);
     add("rotation, from the shaft end",
         job.plate.rotation ? say(Value(*job.plate.rotation)) : "as the wheel or blade needs");
     const std::string volts = "plate, within 10 %";

@@ -18,7 +18,8 @@ enum class Because {
     voltage_class,    // volts that only 60 Hz systems have (ANSI C84.1, from memory)
     supply_system,    // the supply's own name says it
     control_source,   // what gives a tapped motor its calls says what its taps take (common practice)
-    load,             // an outdoor fan stands outdoors
+    load,             // an outdoor fan stands outdoors; its blade and an inducer's wheel sit on the shaft
+    air_over,         // cooled by what its own wheel or blade moves (common practice)
     fuel_input,       // a fuel input or output on the equipment's plate: something burns
     element_power,    // a power of electric elements on the equipment's plate
     heat_kind,        // what the job says that heats
@@ -35,6 +36,7 @@ constexpr auto words_of(Because) {
                       Word<Because>{Because::supply_system, "supply system"},
                       Word<Because>{Because::control_source, "control source"},
                       Word<Because>{Because::load, "load"},
+                      Word<Because>{Because::air_over, "air over"},
                       Word<Because>{Because::fuel_input, "fuel input"},
                       Word<Because>{Because::element_power, "element power"},
                       Word<Because>{Because::heat_kind, "heat kind"},

@@ -151,6 +151,16 @@ DerivedFact<bool> outdoors_of(const FailedUnit& job) {
     return load ? implied(*load == Load::outdoor_fan, Because::load) : DerivedFact<bool>{};
 }
 
+/// As said; else a fan blade and an inducer's wheel sit on the shaft, and a kind of motor that is not made for belts hung on
+/// none (common practice).
+DerivedFact<bool> belt_of(const FailedUnit& job, const Facts& facts) {
+    if (DerivedFact<bool> read = read_from(job.unit.belt_drive)) return read;
+    const auto load = job.unit.load.said();
+    if (load && *load != Load::indoor_blower) return implied(false, Because::load);
+    if (facts.family && !is_made_for_belts_too(*facts.family)) return implied(false, Because::family);
+    return {};
+}
+
 }  // namespace
 
 bool has_three_lines(const Facts& facts) {
@@ -219,6 +229,7 @@ Facts facts_of(const FailedUnit& job, const Limits& limits) {
     facts.control_kind = control_kind_of(job);
     facts.heat = heat_of(job, facts.supply, limits);
     facts.outdoors = outdoors_of(job);
+    facts.belt = belt_of(job, facts);
     return facts;
 }
 

@@ -84,6 +84,7 @@ struct Facts {
     Supply supply;
     Heat heat;
     DerivedFact<bool> outdoors;
+    DerivedFact<bool> belt;  // between motor and wheel
     /// What an output of the board carries at line voltage: as stated; else what the old motor ran on, where it hung on
     /// speed leads; else the class of a live reading on the called lead.
     DerivedFact<Voltage> output;

@@ -1,6 +1,7 @@
 #include "engine/facts/rating.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <tuple>
 
@@ -99,6 +100,22 @@ DerivedFact<int> poles_of(const Motor& motor, std::optional<Speed> rated) {
 
 DerivedFact<SignalClass> signal_of(const Motor& motor) {
     return stated_or_built(motor.signal, motor.family ? signal_by_construction(*motor.family) : std::nullopt);
+}
+
+DerivedFact<Drive> drive_of(const Motor& motor) {
+    if (motor.drive) return {motor.drive, Origin::catalog, std::nullopt, false};
+    if (motor.family && !is_made_for_belts_too(*motor.family)) return implied(Drive::direct, Because::family);
+    const bool air_over = motor.enclosure && is_air_over(*motor.enclosure);
+    return air_over ? implied(Drive::direct, Because::air_over) : DerivedFact<Drive>{};
+}
+
+std::optional<int> frame_number(std::string_view frame) {
+    const std::size_t first = frame.find_first_of("0123456789");
+    if (first == std::string_view::npos) return std::nullopt;
+    int number = 0;
+    const char* const end = frame.data() + frame.size();
+    const auto read = std::from_chars(frame.data() + first, end, number);
+    return read.ec == std::errc() ? std::optional(number) : std::nullopt;
 }
 
 DerivedFact<bool> includes_module(const Motor& motor) {

@@ -1,6 +1,7 @@
 // A part's ratings against the supply that it will meet, and the one that is in use.
 #pragma once
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "engine/facts/facts.hpp"
@@ -31,6 +32,11 @@ std::optional<Rating> rating_in_use(const Facts& facts, const Part& part, const 
 DerivedFact<int> phase_of(const Motor& motor);
 /// Pole count that the part's plate says, or that follows from the rated speed in use.
 DerivedFact<int> poles_of(const Motor& motor, std::optional<Speed> rated);
+/// What the motor is made to drive, as the catalog says it; else its own shaft, where its kind or the air that must pass over
+/// it ties it to one (common practice).
+DerivedFact<Drive> drive_of(const Motor& motor);
+/// The number in a NEMA frame: 56 of "56HZ". The letters behind it tell of the shaft and of more holes in the same feet.
+std::optional<int> frame_number(std::string_view frame);
 /// What tells the part to run: as the catalog states it, or as its family has it by construction.
 DerivedFact<SignalClass> signal_of(const Motor& motor);
 /// Whether the motor is sold with all of its electronics. What the catalog states stands, of an induction motor apart, which

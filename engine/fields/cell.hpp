@@ -58,6 +58,7 @@ Cell positions(std::string_view text);
 Cell rotation(std::string_view text);  // CW and CCW may bring their viewing end: "CWSE"
 Cell viewed_from(std::string_view text);
 Cell mount(std::string_view text);
+Cell drive(std::string_view text);
 Cell enclosure(std::string_view text);
 Cell bearing(std::string_view text);
 Cell protection(std::string_view text);

@@ -91,6 +91,9 @@ Cell positions(std::string_view text) {
 Cell mount(std::string_view text) {
     return one_word<Mount>(text);
 }
+Cell drive(std::string_view text) {
+    return one_word<Drive>(text);
+}
 Cell enclosure(std::string_view text) {
     return one_word<Enclosure>(text);
 }

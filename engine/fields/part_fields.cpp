@@ -6,6 +6,7 @@
 
 #include "engine/base/ensure.hpp"
 #include "engine/base/text.hpp"
+#include "engine/facts/rating.hpp"
 #include "engine/fields/bytes.hpp"
 #include "engine/fields/part_columns.hpp"
 
@@ -197,6 +198,16 @@ void put_program(std::string_view bytes, Part& p) {
     if (p.module) p.module->program = std::string(bytes.substr(1));
 }
 
+/// Frames are the same when their numbers are; one more byte tells one without a number from none.
+void take_frame(const Part& p, std::string& bytes) {
+    if (!p.motor || !p.motor->frame) return;
+    const std::optional<int> number = frame_number(*p.motor->frame);
+    bytes = "\1" + (number ? std::to_string(*number) : std::string());
+}
+void put_frame(std::string_view bytes, Part& p) {
+    if (!bytes.empty()) p.motor->frame = std::string(bytes.substr(1));
+}
+
 void take_connector(const Part& p, std::string& bytes) {
     if (p.motor && p.motor->connector) bytes = "\1" + *p.motor->connector;
 }
@@ -246,6 +257,7 @@ std::vector<PartField> kept_by_hand() {
             {"motors.speeds", take_speeds, put_speeds},
             {"motors.signal", take_signal, put_signal},
             {"motors.program", take_program, put_program},
+            {"motors.frame", take_frame, put_frame},
             {"motors.connector", take_connector, put_connector},
             {"motors.family electronic", take_electronic, put_electronic},
             {"motor_ratings.volts", take_volts, put_volts},

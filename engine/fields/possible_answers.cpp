@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "engine/facts/rating.hpp"
+
 namespace endbell::inline fields {
 
 namespace {
@@ -67,6 +69,12 @@ Label label(const std::vector<int>& taps) {
 
 Votes<bool> yes_or_no(const Part&) {
     return {{false, 1.0}, {true, 1.0}};
+}
+
+Votes<bool> belts(const Part& part) {
+    const DerivedFact<Drive> drive = part.motor ? drive_of(*part.motor) : DerivedFact<Drive>{};
+    if (!drive || drive.is(Drive::either)) return yes_or_no(part);
+    return {{drive.is(Drive::belt), 1.0}};
 }
 
 Votes<Load> loads(const Part& part) {
@@ -183,6 +191,9 @@ bool frequency_known(const Facts& facts) {
 }
 bool poles_known(const Facts& facts) {
     return facts.poles.value.has_value();
+}
+bool drive_known(const Facts& facts) {
+    return facts.belt.value.has_value();
 }
 bool place_known(const Facts& facts) {
     return facts.outdoors.value.has_value();

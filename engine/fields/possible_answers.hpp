@@ -59,6 +59,7 @@ auto of_motor(const Part& part) {
 }
 
 Votes<bool> yes_or_no(const Part&);
+Votes<bool> belts(const Part&);
 Votes<Load> loads(const Part&);
 Votes<Family> families(const Part&);
 Votes<Voltage> nominals(const Part&);
@@ -80,6 +81,7 @@ bool family_known(const Facts&);
 bool phase_known(const Facts&);
 bool frequency_known(const Facts&);
 bool poles_known(const Facts&);
+bool drive_known(const Facts&);
 bool place_known(const Facts&);
 bool signal_known(const Facts&);
 

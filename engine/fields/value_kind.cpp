@@ -99,6 +99,11 @@ const ValueKind inches{.read = cells::inches,
                        .pattern = fraction};
 const ValueKind mount{
     .read = cells::mount, .stored = "TEXT", .described = "string", .words = enum_words<Mount>};
+const ValueKind drive{.read = cells::drive,
+                      .stored = "TEXT",
+                      .described = "string",
+                      .spellings = {"direct drive", "DD", "belt drive"},
+                      .words = enum_words<Drive>};
 const ValueKind enclosure{.read = cells::enclosure,
                           .stored = "TEXT",
                           .described = "string",

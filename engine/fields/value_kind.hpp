@@ -32,7 +32,7 @@ struct ValueKind {
 /// One constant a kind.
 namespace kinds {
 extern const ValueKind part_number, text, amount, part_kind, part_status, family, loads, families, phase,
-    hertz, poles, rotation, viewed_from, yes_no, inches, mount, enclosure, bearing, positions, celsius,
+    hertz, poles, rotation, viewed_from, yes_no, inches, mount, drive, enclosure, bearing, positions, celsius,
     service_factor, protection, microfarad, single_volts, speeds, signal, tap_rule, rpm, efficiency, count,
     horsepower, volts, amps, selection, ounce_feet, seconds, terminal_function, cure, volt_amperes, relation,
     currency, date, labour_task, hours, limit_id, plain_number;

@@ -73,7 +73,7 @@ Verdict adapter_cures(const CureRow& row, const Remedy& remedy, const SizeLimits
     return worst(mount, row.from ? agrees(row.from, remedy.from, limits.body) : Verdict::fits);
 }
 
-/// A run capacitor has the motor's own microfarads; its volts may be higher, never lower.
+/// A capacitor has the motor's own microfarads; its volts may be higher, never lower.
 Verdict capacitor_cures(const CureRow& row, const Remedy& remedy) {
     if (!row.capacitor || !remedy.capacitor) return Verdict::not_shown;
     if (row.compressor_capacitor.has_value() != remedy.compressor_capacitor.has_value())
@@ -127,6 +127,7 @@ Verdict cures(const CureRow& row, const Remedy& remedy, const SizeLimits& limits
         case Cure::mount_adapter:
             return adapter_cures(row, remedy, limits);
         case Cure::run_capacitor:
+        case Cure::start_capacitor:
             return capacitor_cures(row, remedy);
         case Cure::isolation_relay:
             // A thermostat's call drives its coil.

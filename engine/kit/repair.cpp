@@ -21,6 +21,8 @@ std::optional<Cure> bought_for(Culprit culprit) {
     switch (culprit) {
         case Culprit::run_capacitor:
             return Cure::run_capacitor;
+        case Culprit::start_capacitor:
+            return Cure::start_capacitor;
         case Culprit::line_fuse:
             return Cure::line_fuse;
         case Culprit::contactor:
@@ -49,6 +51,7 @@ class Wants {
     Wanted of(const Limits& limits) {
         switch (wanted_.remedy.cure) {
             case Cure::run_capacitor:
+            case Cure::start_capacitor:
                 capacitor();
                 break;
             case Cure::line_fuse:
@@ -62,7 +65,7 @@ class Wants {
                 take(wanted_.remedy.coil, job_.controls.coil, "controls.coil");
                 take(wanted_.remedy.amps, job_.equipment.minimum_circuit_ampacity,
                      "equipment.minimum_circuit_ampacity");
-                wanted_.remedy.poles = has_three_lines(facts_) ? 3 : 2;
+                poles();
                 break;
             case Cure::board_relay:
                 take(wanted_.remedy.coil, job_.controls.coil, "controls.coil");
@@ -82,6 +85,18 @@ class Wants {
     void take(std::optional<T>& to, const Reading<T>& from, const char* job_key) {
         to = from.said();
         if (!to) wanted_.asks.emplace_back(job_key);
+    }
+
+    /// A pole for each line. Outdoors it switches the compressor too, of whose phases the fan's say nothing.
+    void poles() {
+        const bool own = job_.unit.load.said() != Load::outdoor_fan && facts_.phase.is(1);
+        if (has_three_lines(facts_)) {
+            wanted_.remedy.poles = 3;
+        } else if (own || facts_.supply.phases == 1) {
+            wanted_.remedy.poles = 2;
+        } else {
+            wanted_.asks.emplace_back("equipment.supply");
+        }
     }
 
     /// Of the motor's own plate; volts equal or higher.

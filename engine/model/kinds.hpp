@@ -1,5 +1,6 @@
 // The enumerations of the trade. Each word is the spelling in catalog tables, job files and JSON.
 #pragma once
+#include "engine/model/family.hpp"
 #include "engine/model/word.hpp"
 
 namespace endbell::inline model {
@@ -10,70 +11,6 @@ constexpr auto words_of(Load) {
     return std::array{Word<Load>{Load::indoor_blower, "indoor blower"},
                       Word<Load>{Load::outdoor_fan, "outdoor fan"},
                       Word<Load>{Load::draft_inducer, "draft inducer"}};
-}
-
-/// How the motor makes its torque, which decides what may replace it.
-enum class Family {
-    shaded_pole,
-    capacitor_run,    // permanent split capacitor (PSC)
-    split_phase,      // start winding and switch, no capacitor
-    capacitor_start,  // start capacitor and switch
-    capacitor_start_and_run,
-    three_phase,       // induction, no capacitor
-    constant_torque,   // electronic, one piece, discrete taps
-    constant_airflow,  // electronic, two pieces, programmed module
-    communicating      // electronic, serial or pulse commands from the equipment's board
-};
-constexpr auto words_of(Family) {
-    return std::array{Word<Family>{Family::shaded_pole, "shaded pole"},
-                      Word<Family>{Family::capacitor_run, "capacitor run"},
-                      Word<Family>{Family::split_phase, "split phase"},
-                      Word<Family>{Family::capacitor_start, "capacitor start"},
-                      Word<Family>{Family::capacitor_start_and_run, "capacitor start and run"},
-                      Word<Family>{Family::three_phase, "three phase"},
-                      Word<Family>{Family::constant_torque, "constant torque"},
-                      Word<Family>{Family::constant_airflow, "constant airflow"},
-                      Word<Family>{Family::communicating, "communicating"}};
-}
-constexpr bool is_electronic(Family f) {
-    return f == Family::constant_torque || f == Family::constant_airflow || f == Family::communicating;
-}
-/// A module that comes off. READ in equipment manuals for the constant-airflow kind and its serial and pulse kin.
-constexpr bool is_two_piece(Family family) {
-    return family == Family::constant_airflow || family == Family::communicating;
-}
-
-/// A run or start capacitor in its circuit.
-constexpr bool has_capacitor(Family f) {
-    return f == Family::capacitor_run || f == Family::capacitor_start || f == Family::capacitor_start_and_run;
-}
-
-/// What an induction motor of one phase has to start its load with, least first: a shaded pole and a permanent-split motor
-/// little, a start winding with its switch more, a start capacitor most (common practice).
-constexpr int starting_torque_class(Family f) {
-    switch (f) {
-        case Family::shaded_pole:
-            return 1;
-        case Family::capacitor_run:
-            return 2;
-        case Family::split_phase:
-            return 3;
-        case Family::capacitor_start:
-        case Family::capacitor_start_and_run:
-            return 4;
-        default:
-            return 0;
-    }
-}
-
-/// A switch takes its start winding out at speed: made to start a load that pulls, such as a belt.
-constexpr bool has_start_switch(Family f) {
-    return starting_torque_class(f) >= 3;
-}
-
-/// Induction motors take their speed from the line.
-constexpr bool is_induction(Family f) {
-    return !is_electronic(f);
 }
 
 /// What tells the motor to run, and how fast.
@@ -115,6 +52,13 @@ constexpr auto words_of(Mount) {
                       Word<Mount>{Mount::base, "base"}, Word<Mount>{Mount::face, "face"}};
 }
 
+/// What a motor is made to drive: a wheel or blade on its own shaft, or a belt, whose pull its bearings, base and start bear.
+enum class Drive { direct, belt, either };
+constexpr auto words_of(Drive) {
+    return std::array{Word<Drive>{Drive::direct, "direct"}, Word<Drive>{Drive::belt, "belt"},
+                      Word<Drive>{Drive::either, "either"}};
+}
+
 enum class Enclosure {
     open_drip_proof,
     open_air_over,
@@ -128,6 +72,10 @@ constexpr auto words_of(Enclosure) {
                       Word<Enclosure>{Enclosure::enclosed_air_over, "TEAO"},
                       Word<Enclosure>{Enclosure::enclosed_non_ventilated, "TENV"},
                       Word<Enclosure>{Enclosure::enclosed_fan_cooled, "TEFC"}};
+}
+/// Cooled by the air that its own wheel or blade moves over it.
+constexpr bool is_air_over(Enclosure e) {
+    return e == Enclosure::open_air_over || e == Enclosure::enclosed_air_over;
 }
 constexpr bool is_enclosed(Enclosure e) {
     return e == Enclosure::enclosed_air_over || e == Enclosure::enclosed_non_ventilated ||
@@ -207,6 +155,7 @@ enum class Cure {
     control_module,      // the module of a motor half: a part of its own, and no accessory
     airflow_setup,       // work only: choose and verify taps after the change
     // What is at fault outside the motor, and bought in its place.
+    start_capacitor,
     line_fuse,
     control_fuse,  // of the 24 V circuit
     float_switch,
@@ -232,6 +181,7 @@ constexpr auto words_of(Cure) {
                       Word<Cure>{Cure::lead_parking, "lead parking"},
                       Word<Cure>{Cure::control_module, "control module"},
                       Word<Cure>{Cure::airflow_setup, "airflow setup"},
+                      Word<Cure>{Cure::start_capacitor, "start capacitor"},
                       Word<Cure>{Cure::line_fuse, "line fuse"},
                       Word<Cure>{Cure::control_fuse, "control fuse"},
                       Word<Cure>{Cure::float_switch, "float switch"},

@@ -58,6 +58,7 @@ struct Motor {
     std::optional<std::string> frame;
     std::optional<Mount> mount;
     std::optional<Length> bolt_circle;
+    std::optional<Drive> drive;
     std::optional<Enclosure> enclosure;
     std::optional<Bearing> bearing;
     std::vector<ShaftPosition> positions;  // empty: not stated

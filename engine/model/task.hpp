@@ -75,6 +75,7 @@ constexpr ShopTask task_of(Cure cure) {
         case Cure::mount_adapter:
             return ShopTask::adapter_fit;
         case Cure::run_capacitor:
+        case Cure::start_capacitor:
             return ShopTask::capacitor_swap;
         case Cure::capacitor_removal:
             return ShopTask::capacitor_removal;

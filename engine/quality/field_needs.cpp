@@ -4,13 +4,22 @@ namespace endbell::inline quality {
 
 namespace {
 
+/// "family IN ('split phase', ...)": the families of which `wanted` holds.
+std::string families_that(bool (*wanted)(Family)) {
+    std::string list;
+    for (const Word<Family>& family : Words<Family>::table) {
+        if (wanted(family.value)) list += (list.empty() ? "'" : ", '") + std::string(family.text) + "'";
+    }
+    return "family IN (" + list + ")";
+}
+
 /// In SQL over motors; empty: all of them.
-std::string_view condition_of(Concerns concerns) {
+std::string condition_of(Concerns concerns) {
     switch (concerns) {
         case Concerns::everyone:
             return "";
         case Concerns::induction:
-            return "family IN ('shaded pole', 'capacitor run', 'three phase')";
+            return families_that(is_induction);
         case Concerns::capacitor_run:
             return "family = 'capacitor run'";
         case Concerns::constant_torque:
@@ -18,13 +27,18 @@ std::string_view condition_of(Concerns concerns) {
         case Concerns::constant_airflow:
             return "family = 'constant airflow'";
         case Concerns::two_piece:
-            return "family IN ('constant airflow', 'communicating')";
+            return families_that(is_two_piece);
+        case Concerns::made_for_belts_too:
+            return families_that(is_made_for_belts_too) +
+                   " AND coalesce(enclosure, '') NOT IN ('OPAO', 'TEAO')";
         case Concerns::plugged:
-            return "family IN ('constant torque', 'constant airflow', 'communicating')";
+            return families_that(is_electronic);
         case Concerns::inducers:
             return "loads LIKE '%draft inducer%'";
         case Concerns::outdoor_fans:
             return "loads LIKE '%outdoor fan%'";
+        case Concerns::held_by_frame:
+            return "mount IN ('base', 'ring')";
         case Concerns::bolted:
             return "mount IN ('studs', 'face')";
         case Concerns::nobody:

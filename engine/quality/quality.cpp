@@ -86,7 +86,7 @@ const std::vector<Doubt>& doubts() {
         {"speed and poles", "motor_ratings", "speed_rpm",
          "SELECT part_id, r.speed_rpm, 120 * coalesce(m.frequency_hz, 60) / m.poles FROM motor_ratings r "
          "JOIN motors m USING (part_id) "
-         "WHERE m.family IN ('shaded pole', 'capacitor run', 'three phase') AND "
+         "WHERE m.family NOT IN ('constant torque', 'constant airflow', 'communicating') AND "
          "r.speed_rpm >= 120 * coalesce(m.frequency_hz, 60) / m.poles ORDER BY part_id, r.rating"},
         {"duplicate", "parts", "part_number",
          "WITH keyed AS (SELECT part_id, part_number, maker, number_key(part_number) AS k FROM parts), "

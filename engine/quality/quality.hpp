@@ -82,7 +82,7 @@ struct FieldNeed {
     std::string_view table;
     std::string_view column;
     Concerns of;
-    std::string_view condition;  // the same in SQL over motors; empty: all
+    std::string condition;  // the same in SQL over motors; empty: all
 };
 const std::vector<FieldNeed>& field_needs();
 

@@ -63,6 +63,7 @@ constexpr std::array rating_keys{"equipment.supply",   "measured.line_volts", "p
 /// Where a rule is decided by what follows from a key, not by what is written there.
 std::vector<JobField> derived_fields() {
     return {{"diagnosis", take_diagnosis},
+            {"unit.belt_drive", take_fact<&Facts::belt>},
             {"unit.outdoors", take_fact<&Facts::outdoors>},
             {"unit.plate_trusted", take_supply},
             {"plate.family", take_fact<&Facts::family>},

@@ -38,12 +38,14 @@ enum class Concerns {
     capacitor_run,
     constant_torque,
     constant_airflow,
-    two_piece,  // families whose module comes off
-    plugged,    // electronic families, which hang on a plug
+    two_piece,           // families whose module comes off
+    made_for_belts_too,  // families made for a belt and for their own shaft
+    plugged,             // electronic families, which hang on a plug
     inducers,
     outdoor_fans,
-    bolted,  // held by studs or by the face
-    nobody   // the rule looks at it, and an empty cell blocks nothing
+    held_by_frame,  // by feet or rings
+    bolted,         // held by studs or by the face
+    nobody          // the rule looks at it, and an empty cell blocks nothing
 };
 
 /// A column of which a rule must know the value: a part without it can never be shown to fit as far as the rule goes.

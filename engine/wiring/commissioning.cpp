@@ -11,7 +11,6 @@ namespace {
 enum class Turns { anything, blower, inducer, outdoor_fan, blower_or_inducer };
 enum class Heats { anyhow, burner, perhaps_a_burner, elements, compressor_or_cooling };
 enum class OfMotor { any, whole, electronic, has_capacitor, no_charge_of_its_own, not_known, three_phase };
-enum class Drive { any, belt };
 enum class Beside { anything, compressor };
 
 struct CheckRow {
@@ -19,7 +18,7 @@ struct CheckRow {
     Turns turns = Turns::anything;
     Heats heats = Heats::anyhow;
     OfMotor motor = OfMotor::any;
-    Drive drive = Drive::any;
+    bool on_a_belt = false;
     Beside beside = Beside::anything;
     std::string_view source = "common-practice";
 };
@@ -56,11 +55,11 @@ constexpr auto table = [] {
         {.check = rain_shield_above, .turns = Turns::outdoor_fan},
         {.check = lead_loop_down, .turns = Turns::outdoor_fan},
         {.check = drain_holes, .turns = Turns::outdoor_fan},
-        {.check = sheaves_in_line, .drive = Drive::belt},
-        {.check = belt_tension, .drive = Drive::belt},
-        {.check = same_sheave_pitch, .drive = Drive::belt},
-        {.check = bearings_free, .drive = Drive::belt},
-        {.check = guard_back, .drive = Drive::belt},
+        {.check = sheaves_in_line, .on_a_belt = true},
+        {.check = belt_tension, .on_a_belt = true},
+        {.check = same_sheave_pitch, .on_a_belt = true},
+        {.check = bearings_free, .on_a_belt = true},
+        {.check = guard_back, .on_a_belt = true},
         {.check = coil_and_pan_clean, .turns = Turns::blower, .heats = Heats::compressor_or_cooling},
         {.check = earth_continuous},
         {.check = dual_voltage_connection, .motor = OfMotor::three_phase},
@@ -71,7 +70,7 @@ constexpr auto table = [] {
         {.check = rotation_by_two_leads, .motor = OfMotor::three_phase},
         {.check = line_without_a_call, .motor = OfMotor::electronic, .source = "line-always"},
         {.check = amps_at_or_below_plate},
-        {.check = amps_after_fifteen_minutes, .drive = Drive::belt},
+        {.check = amps_after_fifteen_minutes, .on_a_belt = true},
         {.check = amps_of_each_leg, .motor = OfMotor::three_phase, .source = "mg1-14.36"},
         {.check = air_up_and_out, .turns = Turns::outdoor_fan},
         {.check = head_pressure_steady, .turns = Turns::outdoor_fan},
@@ -102,7 +101,6 @@ struct Site {
     std::optional<Load> load;
     const Facts& facts;
     const Part* part;
-    bool belt = false;
     bool cooled = false;  // a cooling capacity stands on the equipment
     bool plates_a_compressor = false;
     std::optional<bool> in_the_weather;
@@ -124,10 +122,6 @@ struct Site {
     bool has_capacitor() const {
         if (facts.had_capacitor || (facts.family && endbell::has_capacitor(*facts.family))) return true;
         return new_family() && endbell::has_capacitor(*new_family());
-    }
-    bool three_phase() const {
-        return facts.phase.is(3) || facts.family.is(Family::three_phase) ||
-               new_family() == Family::three_phase;
     }
     bool turns(Turns what) const {
         switch (what) {
@@ -174,7 +168,7 @@ struct Site {
             case OfMotor::not_known:
                 return !facts.family && !has_capacitor();
             case OfMotor::three_phase:
-                return three_phase();
+                return has_three_legs(facts, part);
         }
         return false;
     }
@@ -186,12 +180,17 @@ struct Site {
         return in_the_weather != false && heats(Heats::compressor_or_cooling);
     }
     bool owes(const CheckRow& row) const {
-        return turns(row.turns) && heats(row.heats) && is(row.motor) && (row.drive == Drive::any || belt) &&
-               stands_beside(row.beside);
+        return turns(row.turns) && heats(row.heats) && is(row.motor) &&
+               (!row.on_a_belt || facts.belt.is(true)) && stands_beside(row.beside);
     }
 };
 
 }  // namespace
+
+bool has_three_legs(const Facts& facts, const Part* part) {
+    if (facts.phase.is(3) || facts.family.is(Family::three_phase)) return true;
+    return part != nullptr && part->motor && part->motor->family == Family::three_phase;
+}
 
 std::vector<SiteCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part* part,
                                  const std::vector<SiteCheck>& of_the_plan) {
@@ -200,7 +199,6 @@ std::vector<SiteCheck> checks_of(const FailedUnit& job, const Facts& facts, cons
     const Site site{job.unit.load.said(),
                     facts,
                     part,
-                    job.unit.belt_drive.said() == true,
                     cooled,
                     job.equipment.compressor_amps && *job.equipment.compressor_amps > Current(),
                     facts.outdoors.value};

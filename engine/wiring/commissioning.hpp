@@ -13,6 +13,9 @@ namespace endbell::inline wiring {
 std::vector<SiteCheck> checks_of(const FailedUnit& job, const Facts& facts, const Part* part,
                                  const std::vector<SiteCheck>& of_the_plan = {});
 
+/// Old or new is a three-phase motor: it has three legs to read, and two to swap.
+bool has_three_legs(const Facts& facts, const Part* part);
+
 /// Id of the Source by which a check is asked for.
 std::string_view source_of(SiteCheck check);
 

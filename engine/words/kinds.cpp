@@ -77,6 +77,7 @@ template Read<Family> read_kind<Family>(const Folded&);
 template Read<SignalClass> read_kind<SignalClass>(const Folded&);
 template Read<TapRule> read_kind<TapRule>(const Folded&);
 template Read<Mount> read_kind<Mount>(const Folded&);
+template Read<Drive> read_kind<Drive>(const Folded&);
 template Read<Enclosure> read_kind<Enclosure>(const Folded&);
 template Read<Bearing> read_kind<Bearing>(const Folded&);
 template Read<ShaftPosition> read_kind<ShaftPosition>(const Folded&);

@@ -21,6 +21,7 @@ extern template Read<Family> read_kind<Family>(const Folded&);
 extern template Read<SignalClass> read_kind<SignalClass>(const Folded&);
 extern template Read<TapRule> read_kind<TapRule>(const Folded&);
 extern template Read<Mount> read_kind<Mount>(const Folded&);
+extern template Read<Drive> read_kind<Drive>(const Folded&);
 extern template Read<Enclosure> read_kind<Enclosure>(const Folded&);
 extern template Read<Bearing> read_kind<Bearing>(const Folded&);
 extern template Read<ShaftPosition> read_kind<ShaftPosition>(const Folded&);

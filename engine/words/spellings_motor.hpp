@@ -198,6 +198,13 @@ inline SpellingList<Mount> spellings<Mount>() {
 }
 
 template <>
+inline SpellingList<Drive> spellings<Drive>() {
+    using enum Drive;
+    return {{"direct drive", direct}, {"DD", direct},   {"belt drive", belt},
+            {"belt driven", belt},    {"both", either}, {"belt or direct", either}};
+}
+
+template <>
 inline SpellingList<Enclosure> spellings<Enclosure>() {
     using enum Enclosure;
     return {{"OAO", open_air_over},

@@ -47,9 +47,10 @@ inline const std::vector<OpenSpelling>& open_spellings<Relation>() {
 template <>
 inline SpellingList<Cure> spellings<Cure>() {
     using enum Cure;
-    return {{"bushing", shaft_bushing}, {"belly band", mount_band},   {"band", mount_band},
-            {"adapter", mount_adapter}, {"capacitor", run_capacitor}, {"relay", isolation_relay},
-            {"plug adapter", harness},  {"slinger", rain_shield},     {"rain slinger", rain_shield}};
+    return {{"bushing", shaft_bushing},     {"belly band", mount_band},   {"band", mount_band},
+            {"adapter", mount_adapter},     {"capacitor", run_capacitor}, {"relay", isolation_relay},
+            {"start cap", start_capacitor}, {"plug adapter", harness},    {"slinger", rain_shield},
+            {"rain slinger", rain_shield}};
 }
 
 }  // namespace endbell::inline words

@@ -17,8 +17,8 @@ BOOST_AUTO_TEST_CASE(all_that_a_wiring_plan_can_say_has_its_english) {
 BOOST_AUTO_TEST_CASE(all_that_is_bought_instead_of_a_motor_has_its_landing_and_its_test) {
     check_none(unsaid(values_of<RepairLanding>(), english_of_landings()));
     using enum Cure;
-    check_none(unsaid(std::vector<Cure>{run_capacitor, line_fuse, control_fuse, float_switch, door_switch,
-                                        contactor, board_relay, transformer},
+    check_none(unsaid(std::vector<Cure>{run_capacitor, start_capacitor, line_fuse, control_fuse, float_switch,
+                                        door_switch, contactor, board_relay, transformer},
                       english_of_proofs()));
     for (const auto& warning : english_of_site_warnings()) BOOST_TEST(is_before_the_work(warning.key));
 }

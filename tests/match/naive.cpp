@@ -321,6 +321,29 @@ Verdict family(const Pair& p) {
     return no;
 }
 
+// Made for belts too: motors with a start switch, and three-phase ones; the rest sit in their own wheel.
+bool belts_too(Family f) {
+    return f == Family::split_phase || f == Family::capacitor_start || f == Family::capacitor_start_and_run ||
+           f == Family::three_phase;
+}
+
+Verdict drive(const Pair& p) {
+    if (p.mod || p.same_assembly) return yes;
+    int belt = -1;
+    if (const auto* said = told(p.job.unit.belt_drive)) belt = *said ? 1 : 0;
+    const auto* turns = told(p.job.unit.load);
+    if (belt < 0 && turns && *turns != Load::indoor_blower) belt = 0;
+    if (belt < 0 && p.old && !belts_too(*p.old)) belt = 0;
+    std::string made = p.m->drive ? std::string(word(*p.m->drive)) : "";
+    const auto shell = p.m->enclosure;
+    const bool by_its_air = shell == Enclosure::open_air_over || shell == Enclosure::enclosed_air_over;
+    if (made.empty() && p.m->family && !belts_too(*p.m->family)) made = "direct";
+    if (made.empty() && by_its_air) made = "direct";
+    if (made == "either") return yes;
+    if (belt < 0 || made.empty()) return open;
+    return made == (belt == 1 ? "belt" : "direct") ? yes : no;
+}
+
 Verdict program(const Pair& p) {
     const auto* needs = told(p.job.plate.program);
     const std::optional<std::string> has = p.mod ? p.mod->program : p.m->program;
@@ -720,6 +743,28 @@ Verdict mount(const Pair& p) {
     }
 }
 
+Verdict frame(const Pair& p) {
+    if (p.mod || p.same_assembly) return yes;
+    const auto* there = told(p.job.plate.mount);
+    if (!there || p.m->mount != *there || (*there != Mount::base && *there != Mount::ring)) return yes;
+    const auto digits = [](const std::string& text) {
+        std::string out;
+        for (const char c : text) {
+            if (c >= '0' && c <= '9') {
+                out += c;
+            } else if (!out.empty()) {
+                break;
+            }
+        }
+        return out;
+    };
+    const auto* old = told(p.job.plate.frame);
+    if (!old || digits(*old).empty()) return yes;
+    const std::string has = p.m->frame ? digits(*p.m->frame) : "";
+    if (has.empty()) return open;
+    return digits(*old) == has ? yes : no;
+}
+
 Verdict bolt_circle(const Pair& p) {
     if (p.mod || p.same_assembly) return yes;
     const auto* there = told(p.job.plate.mount);
@@ -805,6 +850,7 @@ Opinion judge(const FailedUnit& job, const Diagnosis& diagnosis, const Part& par
             {"load", load(p)},
             {"inducer-assembly", inducer_assembly(p)},
             {"family", family(p)},
+            {"drive", drive(p)},
             {"program", program(p)},
             {"supply-voltage", supply_voltage(p)},
             {"phase", phase(p)},
@@ -826,6 +872,7 @@ Opinion judge(const FailedUnit& job, const Diagnosis& diagnosis, const Part& par
             {"body-diameter", body_diameter(p)},
             {"body-length", body_length(p)},
             {"mount", mount(p)},
+            {"frame", frame(p)},
             {"bolt-circle", bolt_circle(p)},
             {"enclosure", enclosure(p)},
             {"position", position(p)},

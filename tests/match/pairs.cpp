@@ -47,6 +47,7 @@ const std::vector<Length> flats = inches({1, 2, 3.5, 4.5, 5});
 const std::vector<Length> bodies = inches({3.3, 5.0, 5.5375, 5.6, 5.6625, 5.67, 6.5});
 const std::vector<Length> circles = inches({4.75, 4.8125, 4.82, 5.875});
 const std::vector<std::string> words{"PR-1", "PR 1", "PR-2", "AS-1", "AS-2"};
+const std::vector<std::string> frames{"56", "56HZ", "FR 56H", "48Y", "143T", "none"};
 const std::vector<std::string> plugs{"leads", "strip"};
 
 std::vector<Temperature> celsius(std::initializer_list<double> list) {
@@ -100,6 +101,9 @@ const std::vector<Spoil>& job_spoils() {
         },
         [](World& w, Dice& d) {
             put(w.job.unit.outdoors, {true, false}, d);
+        },
+        [](World& w, Dice& d) {
+            put(w.job.unit.belt_drive, {true, false}, d);
         },
         [](World& w, Dice& d) { put(w.job.unit.assembly_number, words, d); },
         [](World& w, Dice& d) {
@@ -273,6 +277,21 @@ const std::vector<Spoil>& motor_spoils() {
             w.motor().mount = Mount::face;
             put(w.motor().bolt_circle, circles, d);
         },
+        [](World& w, Dice& d) { put(w.motor().drive, all<Drive>(), d); },
+        [](World& w, Dice& d) {
+            w.job.plate.family = known(d.of(all<Family>()));
+            w.motor().family = *w.job.plate.family;
+            put(w.motor().drive, all<Drive>(), d);
+            put(w.motor().enclosure, all<Enclosure>(), d);
+            put(w.job.unit.belt_drive, {true, false}, d);
+        },
+        [](World& w, Dice& d) {
+            const Mount held = d.one_in(2) ? Mount::base : Mount::ring;
+            w.job.plate.mount = known(held);
+            w.motor().mount = held;
+            put(w.job.plate.frame, frames, d);
+            put(w.motor().frame, frames, d);
+        },
         [](World& w, Dice& d) { put(w.motor().enclosure, all<Enclosure>(), d); },
         [](World& w, Dice& d) { put(w.motor().bearing, all<Bearing>(), d); },
         [](World& w, Dice& d) {
@@ -393,7 +412,7 @@ bool blank_part_field(World& w, Dice& dice) {
         field.reset();
         return had;
     };
-    switch (dice.below(23)) {
+    switch (dice.below(24)) {
         case 0:
             return empty(m.family);
         case 1:
@@ -438,6 +457,8 @@ bool blank_part_field(World& w, Dice& dice) {
             return empty(m.assembly);
         case 21:
             return empty(m.includes_module);
+        case 22:
+            return empty(m.drive);
         default:
             m.loads.clear();
             return true;
