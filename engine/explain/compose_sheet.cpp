@@ -53,7 +53,7 @@ const char* title_of(SheetKind kind) {
 void add_repair(Document& to, const FailedUnit& job, const Selection& selection, SheetKind kind) {
     const std::vector<SiteCheck> owed = checks_owed(job, selection, nullptr);
     if (kind == SheetKind::technician) add_safety(to, owed, asks_live(selection.diagnosis));
-    add_fault(to, selection.diagnosis);
+    add_fault(to, selection.diagnosis, true);
     add_repair_part(to, selection);
     add_next_tests(to, selection.diagnosis);
     if (kind == SheetKind::technician) add_proving(to, owed);

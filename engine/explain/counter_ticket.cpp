@@ -170,7 +170,7 @@ void add_repair_part(Document& to, const Selection& selection) {
         Grid table{{"picked", "count", "part", "for", "where", "price"}, {}, "", {5}};
         add_repair_rows(table, *repair.other, nullptr);
         to.add(table);
-        to.add(Pairs{{{"Terminals then", say(*repair.other_landing)}}});
+        to.add(Paragraph{"Terminals then: " + say(*repair.other_landing)});
     }
     if (!repair.may_ask.empty())
         to.add(Paragraph{

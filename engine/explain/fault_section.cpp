@@ -13,12 +13,14 @@ void add_contradictions(Document& to, const Diagnosis& d) {
                                      ". None of them is used: read them again."});
 }
 
-void add_fault(Document& to, const Diagnosis& d) {
+void add_fault(Document& to, const Diagnosis& d, bool named_above) {
     const bool killed = !d.replace_nothing() && d.fault != Fault::not_shown;
     to.add(Heading{killed ? "What killed the old one" : "What failed"});
-    to.add(Paragraph{d.fault == Fault::not_shown
-                         ? "No reading shows it yet: that it failed is the customer's word."
-                         : fault_sentence(d.fault)});
+    if (d.fault == Fault::not_shown) {
+        to.add(Paragraph{"No reading shows it yet: that it failed is the customer's word."});
+    } else if (!named_above) {
+        to.add(Paragraph{fault_sentence(d.fault)});
+    }
     Grid table{{"reading", "measured", "limit", "says"}, {}, ""};
     for (const Evidence& e : d.evidence) {
         const bool said = e.carries || e.verdict == Verdict::does_not_fit;
@@ -41,7 +43,10 @@ void add_fault(Document& to, const Diagnosis& d) {
         to.add(Paragraph{
             "No reading shows a cause outside the motor. Read volts, amps and static at start-up."});
     }
-    for (const RootCause& k : d.causes) to.add(Warning{"CAUTION", cause_sentence(k)});
+    for (const RootCause& k : d.causes) {
+        const bool is_the_fault = named_above && k.cause == Cause::failed_capacitor;
+        if (!is_the_fault) to.add(Warning{"CAUTION", cause_sentence(k)});
+    }
 }
 
 }  // namespace endbell::inline explain

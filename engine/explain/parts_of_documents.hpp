@@ -20,7 +20,7 @@ void add_diagnosis(Document& to, const Diagnosis& diagnosis);
 /// What is at fault outside the motor, where it is named, and the tests that come next, each with what it decides.
 void add_next_tests(Document& to, const Diagnosis& diagnosis);
 /// The fault with what it stands on, what killed the old part, and what to do about it; no other test.
-void add_fault(Document& to, const Diagnosis& diagnosis);
+void add_fault(Document& to, const Diagnosis& diagnosis, bool named_above = false);
 /// Says that the plate is open, where it is.
 void add_plate_doubt(Document& to, const Facts& facts);
 /// Readings that cannot all be true, named together.

@@ -82,27 +82,30 @@ footer{margin-top:2rem;padding-top:.5rem;border-top:1px solid var(--line);font-s
  td::before{content:attr(data-of);color:var(--soft)}
 }
 @media print{
- @page{margin:12mm}
- html{font-size:8.5pt}
- body{font-size:1rem;line-height:1.32;padding:0;max-width:none}
+ @page{margin:9mm 12mm}
+ html{font-size:8.3pt}
+ body{font-size:1rem;line-height:1.24;padding:0;max-width:none}
  h1{margin-bottom:.4rem}
- table{line-height:1.25}
+ table{line-height:1.2}
  dl{grid-template-columns:fit-content(9rem) 1fr fit-content(9rem) 1fr;gap:.05rem 1rem}
- section{margin-top:.6rem;padding-top:.35rem}
- p,ul,ol,dl,table{margin:.3rem 0}
- th,td{padding-top:.15rem;padding-bottom:.15rem}
+ section{margin-top:.5rem;padding-top:.25rem}
+ section:last-of-type dl{font-size:.85rem;line-height:1.15;grid-template-columns:fit-content(11rem) 1fr}
+ p,ul,ol,dl,table{margin:.25rem 0}
+ th,td{padding-top:.1rem;padding-bottom:.1rem}
  thead{display:table-header-group}
  tr,li,dt,dd,figure,.decision,.chart{break-inside:avoid}
  h2+*{break-before:avoid}
  ul{columns:2;column-gap:1.5rem}
  .decision ul{columns:1}
- .said{padding:.15rem .5rem;margin:.2rem 0;print-color-adjust:exact}
+ .said{padding:.1rem .5rem;margin:.15rem 0;print-color-adjust:exact}
  .chart{width:46%;max-width:none}
  .chart+.chart{margin-left:4%}
  .scroll{overflow:visible}
  .scroll svg{min-width:0!important}
  details{display:none}
- footer{margin-top:.8rem}
+ footer{margin-top:.5rem;padding-top:.25rem}
+ .decision{padding:.35rem 0 .4rem}
+ .decision .what{margin:.1rem 0 .3rem}
 }
 )";
 
