@@ -339,7 +339,11 @@ Selection select_part(const FailedUnit& stated, const Books& books, const KitShe
             s.questions.push_back(key);
     }
     s.named_for_model = named_for_model(job, books.catalog);
-    if (waits_for_assembly(job)) return s;  // no figure that could be read otherwise would decide
+    if (waits_for_assembly(job)) {
+        s.report.near_misses
+            .clear();  // no figure of a plate keeps one out, and none read otherwise would decide
+        return s;
+    }
     if (s.outcome == Outcome::nothing_fits || s.outcome == Outcome::undecided)
         s.relaxations = relaxations(query, s.report);
     return s;

@@ -16,6 +16,7 @@ expected.json, every key but `because` optional:
   fault     the diagnosis' word
   proven    true: the motor half of a two-piece motor is shown to be good
   asks      job keys that must be among the questions; a list inside means any one of them
+  named     part ids that cross references name for the equipment's model
   kit       part ids that the pick's kit buys, in any order
   work      labour tasks that must be in the pick's kit
   uncured   true: some option was left with a remedy that nothing cures
@@ -111,6 +112,11 @@ def check_questions(expected, answer):
             raise Failure(f"asks: wanted {' or '.join(keys)} among {asked}")
 
 
+def check_named(expected, answer):
+    if "named" in expected:
+        same("named for the model", sorted(expected["named"]), sorted(c["part"] for c in answer.get("named_for_model", [])))
+
+
 def check_pick(expected, answer):
     option = option_of(answer, expected["pick"])
     if "kit" in expected:
@@ -174,6 +180,7 @@ def check(program, folder, keep):
         if "proven" in expected:
             same("motor half proven good", expected["proven"], answer["diagnosis"]["motor_half_proven_good"])
         check_questions(expected, answer)
+        check_named(expected, answer)
         if "repair" in expected:
             check_repair(expected["repair"], answer["repair"])
         if expected.get("pick"):
