@@ -140,6 +140,7 @@ std::optional<Conclusion> duct_first(const Case& c) {
     if (auto found = by_failing(c, Fault::airflow, {Test::static_total, Test::filter_drop}, source))
         return found;
     if (!c.runs_badly()) return std::nullopt;
+    if (auto found = by_failing(c, Fault::airflow, {Test::belt})) return found;
     const bool duct = moves_duct_air(c.job);
     if (auto found = by_failing(c, duct ? Fault::airflow : Fault::wheel, {Test::wheel}, source)) return found;
     return by_failing(c, Fault::airflow, {Test::coil_drop, Test::burner_input}, source);

@@ -177,6 +177,12 @@ void stuck_without_its_wheel(const FailedUnit& job, std::vector<ContraryKeys>& f
         found.push_back({"measured.spins_free", "measured.free_with_wheel_loose"});
 }
 
+/// There is no belt to look at where the wheel sits on the shaft.
+void belt_of_a_direct_drive(const FailedUnit& job, std::vector<ContraryKeys>& found) {
+    if (job.measured.belt && job.unit.belt_drive.said() == false)
+        found.push_back({"measured.belt", "unit.belt_drive"});
+}
+
 /// What looks clean does not hold the air back.
 void looks_against_readings(const FailedUnit& job, const Limits& limits, std::vector<ContraryKeys>& found) {
     const MeasuredReadings& m = job.measured;
@@ -201,6 +207,7 @@ std::vector<ContraryKeys> contradictions_in(const FailedUnit& job, const Facts& 
     line_over_supply(facts, found);
     live_without_its_feed(job, limits, found);
     stuck_without_its_wheel(job, found);
+    belt_of_a_direct_drive(job, found);
     looks_against_readings(job, limits, found);
     const std::vector<ContraryKeys> air = contrary_air(job, facts, limits);
     found.insert(found.end(), air.begin(), air.end());

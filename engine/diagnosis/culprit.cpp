@@ -53,6 +53,7 @@ Named of_air(const FailedUnit& job, const EvidenceRows& rows, const Limits& limi
     const auto fails = [&](Test test) { return failed(rows, test); };
     const auto passes = [&](Test test) { return passed(rows, test); };
     if (fails(Test::filter_drop)) return Culprit::filter;
+    if (fails(Test::belt)) return Culprit::belt;
     if (fails(Test::wheel)) return Culprit::wheel;
     if (fails(Test::coil_drop)) return Culprit::coil;
     if (fails(Test::burner_input)) return Culprit::burner_input;

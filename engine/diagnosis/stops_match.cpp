@@ -10,10 +10,10 @@ namespace {
 /// Tests of what surrounds a motor: they serve the match and the air, and tell no dead motor from a live one.
 bool is_of_surroundings(Test test) {
     constexpr std::array surroundings{
-        Test::symptom,      Test::line_volts,    Test::motor_volts,   Test::legs,         Test::static_total,
-        Test::filter_drop,  Test::coil_drop,     Test::iced,          Test::wheel,        Test::burner_input,
-        Test::rise,         Test::airflow,       Test::amps,          Test::plate_agrees, Test::family,
-        Test::plate_figure, Test::supply_system, Test::changed_before};
+        Test::symptom,      Test::line_volts,   Test::motor_volts,   Test::legs,          Test::static_total,
+        Test::filter_drop,  Test::coil_drop,    Test::iced,          Test::wheel,         Test::belt,
+        Test::burner_input, Test::rise,         Test::airflow,       Test::amps,          Test::plate_agrees,
+        Test::family,       Test::plate_figure, Test::supply_system, Test::changed_before};
     return std::find(surroundings.begin(), surroundings.end(), test) != surroundings.end();
 }
 

@@ -172,6 +172,15 @@ void test_air(const FailedUnit& job, const Facts& facts, const Limits& limits, E
     } else if (job.unit.load.said() == Load::draft_inducer) {
         rows.push_back(open_row(Test::wheel, "measured.wheel", "common-practice"));
     }
+    if (const auto& seen = job.measured.belt) {
+        Evidence row = open_row(Test::belt, "measured.belt", "common-practice");
+        row.measured = {std::string(word(*seen)), Origin::measured};
+        row.verdict = *seen == BeltState::sound ? Verdict::fits : Verdict::does_not_fit;
+        row.reason = *seen == BeltState::sound ? TestReason::pulls : TestReason::slips;
+        rows.push_back(std::move(row));
+    } else if (facts.belt.is(true)) {
+        rows.push_back(open_row(Test::belt, "measured.belt", "common-practice"));
+    }
     if (!moves_duct_air(job)) return;
     const std::size_t first = rows.size();
     rows.push_back(static_row(job, limits));

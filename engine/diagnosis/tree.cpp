@@ -39,6 +39,7 @@ constexpr TreeTest tests[] = {
     {"measured.signs", Test::signs, power_off, 60, is_read<&M::signs>},
     {"measured.winding_to_shell", Test::winding_to_shell, power_off, 90, is_read<&M::winding_to_shell>,
      "winding-ground"},
+    {"measured.belt", Test::belt, power_off, 60, is_read<&M::belt>},
     {"measured.wheel", Test::wheel, power_off, 120, is_read<&M::wheel>},
     {"measured.capacitor", Test::capacitor, power_off, 120, is_read<&M::capacitor>, "capacitor-practice"},
     {"measured.windings", Test::winding_balance, power_off, 180, is_read<&M::windings>, "winding-10"},
@@ -157,6 +158,8 @@ bool holds(Condition condition, const TreeCase& c) {
             return family && is_two_piece(*family);
         case Condition::capacitor:
             return family && has_capacitor(*family);
+        case Condition::belt:
+            return c.facts.belt.is(true);
         case Condition::three_phase:
             return family.is(Family::three_phase) || c.facts.phase.is(3);
         case Condition::tapped:

@@ -32,6 +32,7 @@ enum class Condition {
     thawed,  // moves air through a duct, and no ice holds it back
     inducer,
     burner,
+    belt,  // said, or implied
     outdoors,
     shaft_tells,  // not a one-piece electronic motor: fed and called and still, that is dead whatever its shaft does
     stuck,          // the shaft drags

@@ -39,6 +39,7 @@ constexpr auto test_names = std::to_array<English<Test>>({
     {Test::coil_drop, "coil drop"},
     {Test::iced, "ice"},
     {Test::wheel, "wheel blades"},
+    {Test::belt, "belt"},
     {Test::burner_input, "burner input"},
     {Test::rise, "temperature rise"},
     {Test::airflow, "airflow per ton"},
@@ -165,6 +166,9 @@ constexpr auto culprit_sentences = std::to_array<English<Culprit>>({
      "transformer."},
     {Culprit::filter, "The filter holds the air back: change it, then read the static again."},
     {Culprit::coil, "The coil holds the air back: clean it, dry side and wet, then read its drop again."},
+    {Culprit::belt,
+     "The belt is at fault: fit one of the same section and length, sheaves in line, tension as its maker "
+     "says, and read amps after fifteen minutes. The motor stays."},
     {Culprit::wheel,
      "The wheel is at fault: centre it, clean its blades, look at its hub and its own bearing. The motor "
      "turns free."},

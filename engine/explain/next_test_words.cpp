@@ -33,6 +33,8 @@ constexpr auto words = std::to_array<NextTestWords>({
      "Ice: thaw first, no reading of the air counts before. None: look on."},
     {Test::signs, "Burnt, swollen, wet, or none.",
      "Burnt: windings to shell. Swollen: the capacitor. Wet: find the water."},
+    {Test::belt, "Sound, slack, worn or broken.",
+     "Slack, worn or off: the belt, the motor stays. Sound: wheel, filter, coil."},
     {Test::wheel, "Blades clean or caked.",
      "Caked: clean them, the motor stays. Clean: coil, duct, speed; of an inducer vent, drain, gasket."},
     {Test::capacitor, "Microfarads against the motor's plate.",

@@ -161,6 +161,9 @@ constexpr auto outcome_words = [] {
         {{Test::wheel, not_measured}, "not looked at"},
         {{Test::wheel, clean}, "clean"},
         {{Test::wheel, dirty}, "dirty"},
+        {{Test::belt, not_measured}, "not looked at"},
+        {{Test::belt, pulls}, "pulls"},
+        {{Test::belt, slips}, "slips, or is off"},
         {{Test::burner_input, within}, "as its plate says"},
         {{Test::burner_input, over_fired}, "over-fired"},
 

@@ -19,6 +19,7 @@ enum class Because {
     supply_system,    // the supply's own name says it
     control_source,   // what gives a tapped motor its calls says what its taps take (common practice)
     load,             // an outdoor fan stands outdoors; its blade and an inducer's wheel sit on the shaft
+    belt_seen,        // a belt that was looked at is there
     air_over,         // cooled by what its own wheel or blade moves (common practice)
     fuel_input,       // a fuel input or output on the equipment's plate: something burns
     element_power,    // a power of electric elements on the equipment's plate
@@ -36,6 +37,7 @@ constexpr auto words_of(Because) {
                       Word<Because>{Because::supply_system, "supply system"},
                       Word<Because>{Because::control_source, "control source"},
                       Word<Because>{Because::load, "load"},
+                      Word<Because>{Because::belt_seen, "belt as looked at"},
                       Word<Because>{Because::air_over, "air over"},
                       Word<Because>{Because::fuel_input, "fuel input"},
                       Word<Because>{Because::element_power, "element power"},

@@ -155,6 +155,7 @@ DerivedFact<bool> outdoors_of(const FailedUnit& job) {
 /// none (common practice).
 DerivedFact<bool> belt_of(const FailedUnit& job, const Facts& facts) {
     if (DerivedFact<bool> read = read_from(job.unit.belt_drive)) return read;
+    if (job.measured.belt.said()) return implied(true, Because::belt_seen);
     const auto load = job.unit.load.said();
     if (load && *load != Load::indoor_blower) return implied(false, Because::load);
     if (facts.family && !is_made_for_belts_too(*facts.family)) return implied(false, Because::family);

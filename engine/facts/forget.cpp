@@ -31,6 +31,8 @@ void forget(FailedUnit& job, std::string_view key) {
     drop("measured.amps", m.amps);
     drop("measured.speed", m.speed);
     drop("measured.watts", m.watts);
+    drop("measured.belt", m.belt);
+    drop("unit.belt_drive", job.unit.belt_drive);
     drop("measured.airflow", m.airflow);
     drop("measured.rise", m.rise);
     drop("measured.static_total", m.static_total);

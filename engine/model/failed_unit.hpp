@@ -123,6 +123,7 @@ struct MeasuredReadings {
     Reading<Pressure> filter_drop;
     Reading<Cleanness> filter;
     Reading<Cleanness> wheel;
+    Reading<BeltState> belt;
     Reading<bool> iced;  // ice on the coil, or a frosted suction line
     Reading<Pressure> coil_drop;
     Reading<TemperatureRise> rise;

@@ -307,6 +307,13 @@ constexpr auto words_of(ControlVoltsKind) {
                       Word<ControlVoltsKind>{ControlVoltsKind::pulsing, "pulsing"}};
 }
 
+/// A belt as looked at and pressed by hand.
+enum class BeltState { sound, slack, worn, broken };
+constexpr auto words_of(BeltState) {
+    return std::array{Word<BeltState>{BeltState::sound, "sound"}, Word<BeltState>{BeltState::slack, "slack"},
+                      Word<BeltState>{BeltState::worn, "worn"}, Word<BeltState>{BeltState::broken, "broken"}};
+}
+
 /// As looked at: a filter, or the blades of a wheel.
 enum class Cleanness { clean, dirty };
 constexpr auto words_of(Cleanness) {

@@ -97,6 +97,7 @@ template Read<FanCommand> read_kind<FanCommand>(const Folded&);
 template Read<Call> read_kind<Call>(const Folded&);
 template Read<Symptom> read_kind<Symptom>(const Folded&);
 template Read<ControlVoltsKind> read_kind<ControlVoltsKind>(const Folded&);
+template Read<BeltState> read_kind<BeltState>(const Folded&);
 template Read<Cleanness> read_kind<Cleanness>(const Folded&);
 template Read<Sign> read_kind<Sign>(const Folded&);
 template Read<ChangedPart> read_kind<ChangedPart>(const Folded&);

@@ -41,6 +41,7 @@ extern template Read<FanCommand> read_kind<FanCommand>(const Folded&);
 extern template Read<Call> read_kind<Call>(const Folded&);
 extern template Read<Symptom> read_kind<Symptom>(const Folded&);
 extern template Read<ControlVoltsKind> read_kind<ControlVoltsKind>(const Folded&);
+extern template Read<BeltState> read_kind<BeltState>(const Folded&);
 extern template Read<Cleanness> read_kind<Cleanness>(const Folded&);
 extern template Read<Sign> read_kind<Sign>(const Folded&);
 extern template Read<ChangedPart> read_kind<ChangedPart>(const Folded&);

@@ -179,6 +179,13 @@ inline SpellingList<ControlVoltsKind> spellings<ControlVoltsKind>() {
 }
 
 template <>
+inline SpellingList<BeltState> spellings<BeltState>() {
+    using enum BeltState;
+    return {{"ok", sound},       {"good", sound},   {"tight", sound},  {"loose", slack},
+            {"slips", slack},    {"cracked", worn}, {"glazed", worn},  {"frayed", worn},
+            {"snapped", broken}, {"off", broken},   {"thrown", broken}};
+}
+template <>
 inline SpellingList<Cleanness> spellings<Cleanness>() {
     using enum Cleanness;
     return {{"new", clean}, {"loaded", dirty}, {"plugged", dirty}, {"filthy", dirty}, {"caked", dirty}};

@@ -66,6 +66,7 @@ BOOST_AUTO_TEST_CASE(answering_every_missing_reading_ends_in_a_conclusion) {
                 if (m.job_key == "equipment.supply") job.equipment.supply = known(bare_supply(volt(230)));
                 if (m.job_key == "measured.under_water") job.measured.under_water = known(false);
                 if (m.job_key == "measured.wheel") job.measured.wheel = known(Cleanness::clean);
+                if (m.job_key == "measured.belt") job.measured.belt = known(BeltState::sound);
                 if (m.job_key == "measured.free_with_wheel_loose")
                     job.measured.free_with_wheel_loose = known(true);
                 if (m.job_key == "measured.control_kind")

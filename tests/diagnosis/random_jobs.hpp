@@ -98,6 +98,8 @@ class Maker {
         if (seldom()) m.signs = known(std::vector{pick(Words<Sign>::table).value});
         if (seldom()) m.filter = known(pick(Words<Cleanness>::table).value);
         if (seldom()) m.wheel = known(pick(Words<Cleanness>::table).value);
+        if (seldom()) m.belt = known(pick(Words<BeltState>::table).value);
+        if (seldom()) job.unit.belt_drive = known(true);
         if (seldom()) m.iced = known(often());
         if (seldom()) m.coil_drop = known(inch_water(pick(std::array{0.2, 0.5})));
         if (seldom()) m.burner_input = known(btu_per_hour(pick(std::array{60e3, 80e3})));

@@ -129,6 +129,7 @@ const std::map<std::string, Texts>& answers() {
         {"measured.filter_drop", pressures},
         {"measured.filter", words<Cleanness>()},
         {"measured.wheel", words<Cleanness>()},
+        {"measured.belt", words<BeltState>()},
         {"measured.iced", yes_no},
         {"measured.coil_drop", pressures},
         {"measured.rise", rises},

@@ -1,4 +1,4 @@
-// It runs slow: of an inducer vent, drain, wheel and volts come before the motor. Source: common practice, but where a test names another.
+// It runs slow: of an inducer vent, drain, wheel and volts, of a belt drive its belt, come before the motor. Source: common practice, but where a test names another.
 #include "engine/diagnosis/tree.hpp"
 
 namespace endbell::inline diagnosis::chain {
@@ -13,6 +13,7 @@ Chain slow() {
              {"measured.winding_to_shell", Test::winding_to_shell, Condition::two_piece, true},
              {"measured.windings", Test::winding_balance, Condition::two_piece, true},
              {"measured.wheel", Test::wheel, Condition::inducer, true},
+             {"measured.belt", Test::belt, Condition::belt, true},
              {"measured.wheel", Test::wheel},
              {"measured.control_volts", Test::control_volts, Condition::electronic, true},
              {"measured.line_volts", Test::line_volts, Condition::nothing, true},

@@ -1,4 +1,4 @@
-// Weak air: filter, coil, wheel, tap, rotation; thaw first what is iced. Source: common practice, but where a test names another.
+// Weak air: filter, coil, belt, wheel, tap, rotation; thaw first what is iced. Source: common practice, but where a test names another.
 #include "engine/diagnosis/tree.hpp"
 
 namespace endbell::inline diagnosis::chain {
@@ -10,6 +10,7 @@ Chain weak_air() {
             false,
             {{"measured.filter", Test::filter_drop, Condition::duct},
              {"measured.iced", Test::iced, Condition::duct},
+             {"measured.belt", Test::belt, Condition::belt, true},
              {"measured.wheel", Test::wheel},
              {"measured.capacitor", Test::capacitor, Condition::capacitor, true},
              {"measured.control_volts", Test::control_volts, Condition::electronic, true},
