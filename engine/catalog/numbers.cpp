@@ -120,7 +120,8 @@ void register_number_key(SQLite::Database& db) {
 
 // The first of the key's lines may stand in a row that begins with a smaller key.
 Numbers::Numbers(SQLite::Database& db)
-    : rows_(db,
+    : db_(db),
+      rows_(db,
             "SELECT lines FROM numbers WHERE lines < ?1 || char(10) AND lines >= "
             "coalesce((SELECT max(lines) FROM numbers WHERE lines < ?1 || char(9)), '') ORDER BY lines") {}
 

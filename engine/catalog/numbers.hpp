@@ -29,19 +29,32 @@ class Numbers {
     template <class Visit>
     void each(std::string_view sight_key, Visit visit) {
         rows_.restart(sight_key);
-        while (rows_.step()) {
-            std::string_view lines = rows_.text(0);
+        each_line(rows_, [&](std::string_view key, std::string_view number, std::string_view part_id) {
+            if (key == sight_key) visit(number, part_id);
+        });
+    }
+    /// Visits all of them, ascending by sight key, with it.
+    template <class Visit>
+    void each_of_all(Visit visit) {
+        PlainStatement all(db_, "SELECT lines FROM numbers ORDER BY lines");
+        each_line(all, visit);
+    }
+
+  private:
+    template <class Visit>
+    static void each_line(PlainStatement& rows, Visit visit) {
+        while (rows.step()) {
+            std::string_view lines = rows.text(0);
             while (!lines.empty()) {
                 const std::string_view key = take(lines, '\t');
                 const std::string_view number = take(lines, '\t');
                 const std::string_view part_id = take(lines, '\n');
-                if (key == sight_key) visit(number, part_id);
+                visit(key, number, part_id);
             }
         }
     }
-
-  private:
     static std::string_view take(std::string_view& text, char end);
+    SQLite::Database& db_;
     PlainStatement rows_;
 };
 

@@ -218,6 +218,20 @@ std::vector<std::string> StoredCatalog::parts_numbered(std::string_view number) 
     });
 }
 
+void StoredCatalog::each_number(
+    const std::function<void(std::string_view, std::string_view, std::string_view)>& visit) const {
+    guarded(state_->file, [&] { state_->numbers.each_of_all(visit); });
+}
+
+void StoredCatalog::each_description(
+    const std::function<void(std::string_view, std::string_view)>& visit) const {
+    guarded(state_->file, [&] {
+        PlainStatement rows(
+            state_->db, "SELECT part_id, description FROM parts WHERE description <> '' ORDER BY part_id");
+        while (rows.step()) visit(rows.text(0), rows.text(1));
+    });
+}
+
 std::vector<NumberedPart> StoredCatalog::misread_numbers(std::string_view number) const {
     return guarded(state_->file, [&] { return state_->numbered(number, true); });
 }

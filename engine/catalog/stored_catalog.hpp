@@ -68,6 +68,13 @@ class StoredCatalog : public Catalog {
 
     /// Parts whose id or number has these letters and digits, ascending by id.
     std::vector<std::string> parts_numbered(std::string_view number) const;
+    /// Every number that a part is known by, with its sight_key() and the part's id, ascending by key; all three are good
+    /// until the visit ends.
+    void each_number(const std::function<void(std::string_view key, std::string_view number,
+                                              std::string_view part_id)>& visit) const;
+    /// The description of each part that has one, ascending by id.
+    void each_description(
+        const std::function<void(std::string_view part_id, std::string_view description)>& visit) const;
     /// For a number that nothing in the catalog has: those that look like it when characters are misread for each other
     /// (0/O, 1/I, 5/S, 8/B); ascending by (number, part_id).
     std::vector<NumberedPart> misread_numbers(std::string_view number) const;
