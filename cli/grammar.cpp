@@ -190,6 +190,14 @@ void list_verbs(Grammar& g) {
                 ->required();
             batch->add_option("--out", typed.results, "the CSV file to write")->type_name("FILE")->required();
         });
+    verb(g, g.app, "find", "the parts that a number, a piece of one, or words belong to", run_find,
+         {{"endbell find B-050-230-3R", "an id, a part number or an old number, misread or whole"},
+          {"endbell find 050-230", "a piece of one, from three characters on; shorter ones begin it"},
+          {"endbell find - < numbers.txt", "many of them, one a line"}},
+         [&](CLI::App* find) {
+             find->add_option("TEXT", typed.inputs, "a number, a piece of one, or words; - reads a line each")
+                 ->required();
+         });
     verb(g, g.app, "rules", "the rules and limits in force, each with its source", run_rules,
          {{"endbell rules", "all of them"}, {"endbell rules rotation", "one of them"}},
          [&](CLI::App* rules) { rules->add_option("RULE", typed.rule, "one rule"); });

@@ -35,7 +35,7 @@ FailedUnit job_of(const Arguments& typed, std::vector<std::string>& words_not_un
 
 }  // namespace
 
-std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
+std::string catalog_file(const Arguments& typed) {
     if (typed.catalog.empty()) {
         throw BadUsage(Problem{{},
                                "--catalog",
@@ -44,7 +44,11 @@ std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
                                "name it with --catalog, ENDBELL_CATALOG or the configuration file; make one "
                                "with endbell catalog import"});
     }
-    return std::make_unique<IndexedCatalog>(typed.catalog);
+    return typed.catalog;
+}
+
+std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed) {
+    return std::make_unique<IndexedCatalog>(catalog_file(typed));
 }
 
 /// The job first, which may be wrong without any catalog; then the catalog, and only then what a shop makes stricter.

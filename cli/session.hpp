@@ -26,6 +26,9 @@ struct Session {
 /// Throws BadUsage when there is no job or no catalog to read, BadData when one of them is broken.
 Session open_session(const Arguments& typed);
 
+/// Where the catalog is. Throws BadUsage when nothing says it.
+std::string catalog_file(const Arguments& typed);
+
 std::unique_ptr<IndexedCatalog> open_catalog(const Arguments& typed);
 
 /// The limits of a catalog, or the program's own, as the shop's file tightens them.

@@ -13,6 +13,7 @@ int run_compare(const Arguments& typed);
 int run_sheet(const Arguments& typed);
 int run_start_up(const Arguments& typed);
 int run_batch(const Arguments& typed);
+int run_find(const Arguments& typed);
 int run_rules(const Arguments& typed);
 int run_catalog_import(const Arguments& typed);
 int run_catalog_check(const Arguments& typed);

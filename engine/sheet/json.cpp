@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "engine/base/text.hpp"
+#include "engine/explain/find_words.hpp"
 #include "engine/explain/findings.hpp"
 #include "engine/explain/questions.hpp"
 #include "engine/explain/repair_words.hpp"
@@ -295,6 +296,53 @@ std::string json_document(std::string_view command, const Document& document, in
     out["exit_code"] = exit_code;
     out["title"] = document.title;
     out["blocks"] = blocks(document);
+    return written(out);
+}
+
+namespace {
+
+Json found_part(const FoundPart& found) {
+    Json out{{"found_by", word(found.by)},
+             {"number", found.number},
+             {"part_id", found.part_id},
+             {"in_catalog", found.part.has_value()}};
+    if (found.part) {
+        out["part_number"] = found.part->number;
+        out["maker"] = found.part->maker;
+        out["kind"] = word(found.part->kind);
+        out["status"] = word(found.part->status);
+        out["description"] = found.part->description;
+    }
+    out["references"] = list(found.references, [](const CrossReference& r) {
+        return Json{{"old_number", r.old_number}, {"relation", word(r.relation)}, {"source", r.source}};
+    });
+    return out;
+}
+
+Json found_chain(const FoundChain& chain) {
+    return {{"from", chain.from},
+            {"steps", list(chain.succession.steps,
+                           [](const SuccessionStep& s) {
+                               return Json{{"from", s.from}, {"to", s.to}, {"source", s.source}};
+                           })},
+            {"ends", chain.succession.ends},
+            {"cycle", chain.succession.cycle}};
+}
+
+}  // namespace
+
+std::string json_find(const std::vector<FindAnswer>& answers, const std::string& stamp) {
+    Json out = envelope("find", stamp);
+    out["exit_code"] = 0;
+    out["answers"] = list(answers, [](const FindAnswer& a) {
+        return Json{{"text", a.text},
+                    {"known", a.is_known()},
+                    {"numbers", a.numbers},
+                    {"parts", list(a.parts, found_part)},
+                    {"chains", list(a.chains, found_chain)},
+                    {"narrowing", word(a.narrowing)},
+                    {"question", narrowing_question(a)}};
+    });
     return written(out);
 }
 

@@ -6,6 +6,7 @@
 
 #include "engine/base/problem.hpp"
 #include "engine/explain/compose.hpp"
+#include "engine/find/find.hpp"
 #include "engine/select/select.hpp"
 
 namespace endbell::inline sheet {
@@ -27,6 +28,9 @@ std::string json_option(std::string_view command, const FailedUnit& job, const S
 std::string json_sheet(const FailedUnit& job, const Selection& selection, const Option* option,
                        const std::vector<OpenField>& open, const Document& sheet);
 std::string json_rules(std::string_view command, const Limits& limits, std::string_view only_rule);
+
+/// A text each, with the parts that it found.
+std::string json_find(const std::vector<FindAnswer>& answers, const std::string& stamp);
 
 /// Any other answer: the document's own blocks.
 std::string json_document(std::string_view command, const Document& document, int exit_code);

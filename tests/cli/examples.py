@@ -40,6 +40,8 @@ def set_up():
     shutil.copy(os.path.join(demo, "jobs", "04-wide-bore.toml"), os.path.join(WORK, "job.toml"))
     with open(os.path.join(WORK, "jobs.csv"), "w", newline="", encoding="utf-8") as file:
         csv.writer(file).writerows([["unit.name", "plate"], ["Attic", "1/2 hp 208-230 1075 CCWLE 1/2x5 psc"]])
+    with open(os.path.join(WORK, "numbers.txt"), "w", encoding="utf-8") as file:
+        file.write("B-050-230-3R\nEB54410\n")
     with open(os.path.join(WORK, "supplier.csv"), "w", newline="", encoding="utf-8") as file:
         csv.writer(file).writerows([["Our no.", "Item", "Brand"], ["B-050-230-3R", "B3-1075-X", "Quillby"]])
     with open(os.path.join(WORK, "supplier.toml"), "w", encoding="utf-8") as file:

@@ -82,7 +82,7 @@ def json_everywhere():
     shop.write("jobs.csv", "plate\n1/2 hp 208-230 1075 CCWLE 1/2x5 psc\n")
     for words in [("match", JOB), ("match", OPEN_JOB), ("why", JOB, "B-050-230-3R"), ("ask", OPEN_JOB), ("diagnose", JOB),
                   ("wire", JOB), ("compare", JOB), ("sheet", JOB), ("sheet", JOB, "--html", "s.html"), ("batch", "jobs.csv", "--out", "r.csv"),
-                  ("rules",), ("rules", "rotation"), ("catalog", "import", TABLES, "--into", "again.db"),
+                  ("find", "B-050-230-3R"), ("find", "nobody knows"), ("rules",), ("rules", "rotation"), ("catalog", "import", TABLES, "--into", "again.db"),
                   ("catalog", "import", shop.path("fewer"), "--into", "again.db"), ("catalog", "restore", "again.db", "1"),
                   ("catalog", "check", "parts.db"), ("catalog", "show", "parts.db", "B-050-230-3R"), ("catalog", "changes", "again.db"),
                   ("catalog", "generations", "again.db")]:
@@ -109,6 +109,25 @@ def json_everywhere():
     found = json.loads(out)["problems"]
     count.check("every problem has its place", [(p["file"], p["line"], p["subject"], p["value"]) for p in found] ==
                 [("two.toml", 2, "plate.power", "blue"), ("two.toml", 3, "plate.mount", "glue")], out)
+
+
+def numbers():
+    code, out, err = shop.run(*PARTS, "find", "EB-5", "4410")
+    count.check("an old number of two words names its parts, and whose word it is", code == 0 and "T-050-230-5H" in out and
+                "interchange list" in out and not err, out + err)
+    code, out, err = shop.run(*PARTS, "find", "8-O5O-Z3O-3R")
+    count.check("a look-alike is named as such", code == 0 and "looks alike" in out and "No number of this catalog is exactly 8-O5O-Z3O-3R" in out, out)
+    code, out, err = shop.run(*PARTS, "find", "WWWWWWWWWWW")
+    count.check("a number that nobody knows is said so", code == 0 and "Nobody knows WWWWWWWWWWW" in out, out)
+    code, out, err = shop.run(*PARTS, "--json", "find", "-", stdin="B-050-230-3R\n\n  EB54410\n")
+    answers = json.loads(out)["answers"]
+    count.check("lines of stdin are answered in their order", code == 0 and [a["text"] for a in answers] == ["B-050-230-3R", "EB54410"] and
+                answers[0]["parts"][0]["part_id"] == "B-050-230-3R", out[:300])
+    for words, stdin, wanted, said in [((*PARTS, "find", "---"), "", 64, "---"), ((*PARTS, "find"), "", 64, "TEXT"),
+                                       ((*PARTS, "find", "-"), "B-050\n///\n", 65, "///"), (("find", "B-050"), "", 64, "--catalog"),
+                                       (("--catalog", "none.db", "find", "B-050"), "", 65, "none.db")]:
+        code, out, err = shop.run(*words, stdin=stdin)
+        count.check(f"find refuses {said}", code == wanted and said in err and not out, f"exit {code} {err}{out}")
 
 
 def widest(out):
@@ -221,6 +240,7 @@ def hostile_text():
 
 near_words()
 json_everywhere()
+numbers()
 widths_and_looks()
 pipes()
 hostile_text()

@@ -13,7 +13,7 @@ import tempfile
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 ENDBELL = os.path.abspath(os.path.join(sys.argv[1], "cli", "endbell"))
 JOBS = sorted(glob.glob(os.path.join(ROOT, "demo-catalog", "jobs", "*.toml")))
-SIDE_FILES = ("shop.db-index", "shop.db-prices")
+SIDE_FILES = ("shop.db-index", "shop.db-prices", "shop.db-names")
 
 
 def run(folder, *words):
@@ -44,6 +44,9 @@ def answers(folder, before):
         for words in (("match", job), ("match", "--json", job), ("ask", "--json", job), ("compare", "--json", job), ("sheet", job)):
             before(folder)
             said[f"{' '.join(words[:-1])} {name}"] = run(folder, *words)
+    for text in ("EB-5 4410", "8-O5O-Z3O-3R", "1117", "blower motor"):
+        before(folder)
+        said[f"find {text}"] = run(folder, "find", text)
     before(folder)
     said["batch"] = batch(folder)
     return said
