@@ -81,7 +81,7 @@ BOOST_AUTO_TEST_CASE(a_chain_is_followed_to_its_end_with_its_sources) {
     BOOST_TEST(chain.steps[0].source == "first list");
     BOOST_TEST(chain.steps[1].source == "second list");
     BOOST_TEST(chain.ends == std::vector<std::string>{"P2"}, boost::test_tools::per_element());
-    BOOST_REQUIRE(found.parts.size() >= 1U);
+    BOOST_REQUIRE(!found.parts.empty());
     BOOST_TEST(!found.parts[0].part.has_value());
 }
 

@@ -7,16 +7,16 @@
 
 int main(int, char** words) {
     using namespace endbell;
-    using clock = std::chrono::steady_clock;
+    using Clock = std::chrono::steady_clock;
     const StoredCatalog catalog(words[1]);
-    const auto before = clock::now();
+    const auto before = Clock::now();
     const NameIndex names(words[1], catalog);
     std::cout << "NAMES "
-              << std::chrono::duration_cast<std::chrono::milliseconds>(clock::now() - before).count() << '\n';
+              << std::chrono::duration_cast<std::chrono::milliseconds>(Clock::now() - before).count() << '\n';
     for (std::string line; std::getline(std::cin, line);) {
-        const auto start = clock::now();
+        const auto start = Clock::now();
         const FindAnswer answer = find_parts(line, names, catalog);
-        const auto time = std::chrono::duration_cast<std::chrono::microseconds>(clock::now() - start).count();
+        const auto time = std::chrono::duration_cast<std::chrono::microseconds>(Clock::now() - start).count();
         std::cout << time << ' ' << answer.numbers << ' ' << word(answer.narrowing);
         for (const FoundPart& found : answer.parts) std::cout << ' ' << found.part_id;
         std::cout << '\n';
