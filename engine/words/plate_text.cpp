@@ -2,10 +2,13 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "engine/base/text.hpp"
+#include "engine/words/plate_labels.hpp"
 #include "engine/words/plate_words.hpp"
 #include "engine/words/slashed.hpp"
+#include "engine/words/spoken.hpp"
 #include "engine/words/words.hpp"
 
 namespace endbell::inline words {
@@ -15,41 +18,49 @@ namespace {
 constexpr std::size_t longest_run = 5;  // "1/2 dia x 6 lg", "7.5 MFD 370 V AC"
 constexpr std::size_t longest_text = 48;
 
-/// A word of the line: where it stands, and what it says. Slashes may have cut it into several pieces.
-struct PlateWord {
-    std::vector<Piece> pieces;
-    Folded words;
-};
-
 PlateWord word_of(const FoldedLine& line, std::vector<Piece> pieces) {
     pieces.front().joint = ' ';
     Folded words = line.of(pieces);
     return {std::move(pieces), std::move(words)};
 }
 
-/// Words between white space; a comma, colon, equals sign, semicolon or bar at the end separates too.
-std::vector<PlateWord> words_of(const FoldedLine& line) {
-    constexpr std::string_view separators = " \t\n\v\f\r;|";
-    const std::string& raw = line.raw();
-    std::vector<PlateWord> words;
-    for (std::size_t begin = raw.find_first_not_of(separators); begin != std::string::npos;) {
-        const std::size_t next = std::min(raw.find_first_of(separators, begin), raw.size());
-        std::size_t end = next;
-        while (end > begin && std::string_view(",:=").find(raw[end - 1]) != std::string_view::npos) --end;
-        if (end > begin) words.push_back(word_of(line, {{begin, end}}));
-        begin = raw.find_first_not_of(separators, next);
-    }
-    return words;
+bool is_letter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
 
-/// `length` words from `at` on, as if they stood alone.
-Folded run_of(const FoldedLine& line, const std::vector<PlateWord>& words, std::size_t at,
-              std::size_t length) {
-    if (length == 1) return words[at].words;
-    std::vector<Piece> pieces;
-    for (std::size_t i = at; i < at + length; ++i)
-        pieces.insert(pieces.end(), words[i].pieces.begin(), words[i].pieces.end());
-    return line.of(pieces);
+/// "115V-1PH-60HZ": a dash behind the unit of one figure and in front of the figure of another unit.
+bool ends_a_figure(std::string_view raw, std::size_t dash) {
+    if (dash == 0 || dash + 1 >= raw.size() || !is_letter(raw[dash - 1]) || !is_digit(raw[dash + 1]))
+        return false;
+    std::size_t unit = dash;
+    while (unit > 0 && is_letter(raw[unit - 1])) --unit;
+    if (unit == 0 || !is_digit(raw[unit - 1])) return false;
+    std::size_t other = dash + 1;
+    while (other < raw.size() && (is_digit(raw[other]) || raw[other] == '.')) ++other;
+    return other < raw.size() && is_letter(raw[other]) && (raw[other] | 0x20) != (raw[unit] | 0x20);
+}
+
+/// White space, a bar, a semicolon; a colon or an equals sign; a comma but within a figure, "1,075".
+bool separates(std::string_view raw, std::size_t at) {
+    const char c = raw[at];
+    if (std::string_view(" \t\n\v\f\r;|:=").find(c) != std::string_view::npos) return true;
+    if (c == '-') return ends_a_figure(raw, at);
+    const bool in_figure = at > 0 && at + 1 < raw.size() && is_digit(raw[at - 1]) && is_digit(raw[at + 1]);
+    return c == ',' && !in_figure;
+}
+
+std::vector<PlateWord> words_of(const FoldedLine& line) {
+    const std::string& raw = line.raw();
+    std::vector<PlateWord> words;
+    for (std::size_t begin = 0; begin < raw.size();) {
+        std::size_t end = begin;
+        while (end < raw.size() && !separates(raw, end)) ++end;
+        const bool says =
+            end > begin && raw.substr(begin, end - begin).find_first_not_of("/-") != std::string::npos;
+        if (says) words.push_back(word_of(line, {{begin, end}}));
+        begin = end + 1;
+    }
+    return words;
 }
 
 struct Run {
@@ -111,9 +122,23 @@ bool is_capacitor_figure(const Folded& word) {
 
 constexpr double thinnest_shaft = 3.0 / 16;  // inches; of fan motors, common practice
 
+/// Shafts come in sixteenths: a third, a fifth or a sixth is a power.
+bool can_be_a_shaft(double size) {
+    const double sixteenths = size * 16;
+    return size >= thinnest_shaft && std::abs(sixteenths - std::round(sixteenths)) < 1e-9;
+}
+
 void place_fraction(const Folded& word, PlateText& out) {
     const bool power_open = !out.plate.power;
-    const bool shaft_open = !out.plate.shaft_diameter && whole_number(word.text())->value >= thinnest_shaft;
+    const bool is_shaft = can_be_a_shaft(whole_number(word.text())->value);
+    const bool shaft_open = !out.plate.shaft_diameter && is_shaft;
+    if (power_open && !is_shaft && whole_number(word.text())->fraction) {
+        out.plate.power = read_powers(fold(word.text() + " hp")).reading;
+        out.plate.power.raw = word.raw();
+        out.plate.power.origin = Origin::plate;
+        out.understood.push_back({word.raw(), "plate.power"});
+        return;
+    }
     if (!power_open && !shaft_open) {
         out.not_understood.push_back(word.raw());
         return;
@@ -186,6 +211,18 @@ void place_capacitor_figure(const Folded& word, PlateText& out) {
     out.not_understood.push_back(word.raw());
 }
 
+/// A bare 50 or 60 is the hertz to most, and a frame or a size to some.
+void place_hertz(const Folded& word, PlateText& out) {
+    if (!out.plate.frequency.raw.empty()) {
+        out.not_understood.push_back(word.raw());
+        return;
+    }
+    out.plate.frequency =
+        ask<Frequency>(word, "the hertz of its supply, or something else?", {word.raw() + " Hz"}).reading;
+    out.plate.frequency.origin = Origin::plate;
+    out.understood.push_back({word.raw(), "plate.frequency"});
+}
+
 /// A three-phase motor has no run capacitor: one of the two words is wrong.
 void doubt_phase(PlateReadings& plate) {
     if (!plate.phase || *plate.phase != 3 || plate.capacitor.raw.empty()) return;
@@ -200,10 +237,12 @@ class PlateReader {
     explicit PlateReader(std::string_view text) : line_(text) {}
 
     PlateText all() {
-        read(words_of(line_));
+        for (const std::vector<PlateWord>& stretch : without_labelled(line_, words_of(line_), out_))
+            read(stretch);
         for (const Folded& word : capacitor_figures_) place_capacitor_figure(word, out_);
         for (const Folded& length : lengths_) place_length(length, out_);
         for (const Folded& word : fractions_) place_fraction(word, out_);
+        for (const Folded& word : hertz_) place_hertz(word, out_);
         doubt_phase(out_.plate);
         return std::move(out_);
     }
@@ -214,6 +253,7 @@ class PlateReader {
     std::vector<Folded> fractions_;
     std::vector<Folded> capacitor_figures_;
     std::vector<Folded> lengths_;
+    std::vector<Folded> hertz_;
 
     void read(const std::vector<PlateWord>& words) {
         for (std::size_t at = 0; at < words.size();) at += read_at(words, at);
@@ -239,6 +279,8 @@ class PlateReader {
             fractions_.push_back(word);
         else if (is_capacitor_figure(word))
             capacitor_figures_.push_back(word);
+        else if (word.text() == "50" || word.text() == "60")
+            hertz_.push_back(word);
         else
             out_.not_understood.push_back(word.raw());
         return 1;
@@ -248,7 +290,7 @@ class PlateReader {
 }  // namespace
 
 PlateText read_plate(std::string_view text) {
-    return PlateReader(text).all();
+    return PlateReader(spoken_in_figures(text)).all();
 }
 
 }  // namespace endbell::inline words

@@ -28,25 +28,6 @@ bool splits_figures(std::string_view text) {
     return false;
 }
 
-/// Puts what was read into its field. A second, different value leaves the field open; a value settles a
-/// question.
-template <class T>
-bool put(Reading<T>& field, const Read<T>& read) {
-    if (read.failed() || read.reading.raw.empty()) return false;
-    if (field && read.reading && *field != *read.reading) {
-        const std::string first = field.raw;
-        field.value.reset();
-        field.question = "the plate text says two things: which is right?";
-        field.readings = {first, read.reading.raw};
-        field.raw = first + " " + read.reading.raw;
-        return true;
-    }
-    if (field) return true;
-    field = read.reading;
-    field.origin = Origin::plate;
-    return true;
-}
-
 bool take_capacitor(const Folded& words, PlateText& out) {
     const std::string& text = words.text();
     const CapacitorText read = read_capacitor(words);
@@ -56,6 +37,9 @@ bool take_capacitor(const Folded& words, PlateText& out) {
     if (read.farads.failed() || read.farads.reading.raw.empty() || (!unit && !with_volts)) return false;
     put(out.plate.capacitor, read.farads);
     put(out.plate.capacitor_volts, read.volts);
+    const Read<Capacitance> larger = read_compressor_capacitance(words);
+    if (larger.reading && read.farads.reading && *larger.reading != *read.farads.reading)
+        put(out.plate.compressor_capacitor, larger);
     return true;
 }
 
@@ -66,6 +50,23 @@ bool take_power(const Folded& words, PlateText& out) {
     if (!unit || key.find_first_not_of("abcdefghijklmnopqrstuvwxyz") == std::string::npos) {
         if (!has(key, "horse") && !key.ends_with("hp")) return false;
     }
+    // Figures behind the unit are another value's: "1-1/2hp 1725".
+    for (std::string_view other : {"dia", "shaft", "body", "rpm"}) {
+        if (has(key, other)) return false;
+    }
+    const std::size_t behind = key.find("hp");
+    if (behind != std::string::npos && behind > 0 &&
+        key.find_first_of("0123456789", behind) != std::string::npos)
+        return false;
+    // "1-5 hp" is a range to one and a slip of the pen for 1.5 to another.
+    const std::string& text = words.text();
+    const std::size_t dash = text.find('-');
+    const bool range = dash != std::string::npos && dash > 0 &&
+                       text.find('-', dash + 1) == std::string::npos && is_digit(text[dash - 1]) &&
+                       is_digit(text[dash + 1]) && !has(text, "/");
+    if (range)
+        return put(out.plate.power,
+                   ask<std::vector<Power>>(words, "a range of powers, or one with a point?", {}));
     return put(out.plate.power, read_powers(words));
 }
 
@@ -82,8 +83,9 @@ bool take_rotation(const Folded& words, PlateText& out) {
 }
 
 bool take_double_shaft(const Folded& words, PlateText& out) {
-    static constexpr std::array<std::string_view, 8> spellings{
-        "ds", "dblshaft", "doubleshaft", "dualshaft", "thrushaft", "2shaft", "2shafts", "doubleshafted"};
+    static constexpr std::array<std::string_view, 9> spellings{"ds",          "dblshaft",  "dblshft",
+                                                               "doubleshaft", "dualshaft", "thrushaft",
+                                                               "2shaft",      "2shafts",   "doubleshafted"};
     if (std::find(spellings.begin(), spellings.end(), spelling_key(words)) == spellings.end()) return false;
     return put(out.plate.double_shaft, read_as<bool>(words, true));
 }
@@ -114,8 +116,11 @@ bool take_diameter(const Folded& words, PlateText& out) {
     const bool shaft = has(text, "shaft") || has(text, "dia") || has(text, "\"");
     const bool body = has(text, "body") || has(text, "dia") || has(text, " od");
     if (!shaft && !body) return false;
+    const bool others =
+        std::any_of(text.begin(), text.end(), [](char c) { return c == 'x' || c == 'v' || c == '\''; }) ||
+        has(text, "hp") || has(text, "rpm");
     const Read<Length> read = read_length(words);
-    if (!read.reading) return false;
+    if (!read.reading || others) return false;
     if (shaft && *read.reading <= inch(1.25)) return put(out.plate.shaft_diameter, read);
     if (body && *read.reading >= inch(3) && *read.reading <= inch(11))
         return put(out.plate.body_diameter, read);
@@ -165,7 +170,24 @@ bool take_phase(const Folded& words, PlateText& out) {
 bool take_frequency(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     if (!has(key, "hz") && !has(key, "hertz") && !has(key, "cy") && !has(key, "cps")) return false;
-    return put(out.plate.frequency, read_frequency(words));
+    const Read<Frequency> read = read_frequency(words);
+    if (read.reading && *read.reading != hertz(50) && *read.reading != hertz(60))
+        return put(out.plate.frequency,
+                   ask<Frequency>(words, "no supply has these hertz: which is it?", {"50", "60"}));
+    return put(out.plate.frequency, read);
+}
+
+/// "1075/825": the full-load speeds of six and of eight poles in one list.
+bool changes_poles(std::string_view text) {
+    bool six = false, eight = false;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find('/', at), text.size());
+        const auto number = number_at(text.substr(at, end - at));
+        six = six || (number && number->value >= 950 && number->value <= 1180);
+        eight = eight || (number && number->value >= 780 && number->value <= 885);
+        at = end + 1;
+    }
+    return six && eight;
 }
 
 bool take_speed(const Folded& words, PlateText& out) {
@@ -179,6 +201,8 @@ bool take_speed(const Folded& words, PlateText& out) {
         read.speed.reading && *read.speed.reading >= rpm(700) && *read.speed.reading <= rpm(3600);
     const bool open = read.speed.reading.is_open() && (figures_only(text) || text.starts_with("v"));
     if (!unit && !plausible && !open) return false;
+    if (changes_poles(text))
+        return put(out.plate.speed, ask<Speed>(words, "two speeds by two pole counts, or taps of one?", {}));
     if (!put(out.plate.speed, read.speed)) return false;
     put(out.plate.speeds, read.speeds);
     return true;
@@ -209,26 +233,6 @@ bool take_amps(const Folded& words, PlateText& out) {
     return put(out.plate.current, read_plate_amps(words));
 }
 
-bool take_frame(const Folded& words, PlateText& out) {
-    static constexpr std::array<std::string_view, 18> frames{"42",  "42y",  "42yz", "42z",  "42fr",  "48",
-                                                             "48y", "48yz", "48z",  "48fr", "48yfr", "48yzfr",
-                                                             "56y", "56yz", "56z",  "56fr", "56yfr", "56zfr"};
-    std::string key = spelling_key(words);
-    for (std::string_view label : {"nema", "frame", "fr"}) {
-        if (key.starts_with(label)) key.erase(0, label.size());
-    }
-    if (key.ends_with("frame")) key.resize(key.size() - 3);
-    if (key == "56") {
-        return put(out.plate.frame,
-                   ask<std::string>(words, "a 56 frame, or a body of 5.6 inches?", {"56", "body 5.6 in"}));
-    }
-    if (std::find(frames.begin(), frames.end(), key) == frames.end()) return false;
-    if (key.ends_with("fr")) key.resize(key.size() - 2);
-    std::transform(key.begin(), key.end(), key.begin(),
-                   [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; });
-    return put(out.plate.frame, read_as<std::string>(words, key));
-}
-
 bool take_ambient(const Folded& words, PlateText& out) {
     const std::string key = spelling_key(words);
     const auto m = measure(words.text());
@@ -247,12 +251,16 @@ bool take_service_factor(const Folded& words, PlateText& out) {
 
 /// Understood, but no choice depends on it.
 bool take_noted(const Folded& words, PlateText&) {
-    static constexpr std::array<std::string_view, 20> noted{
-        "motor",  "mtr",  "rot",      "insa",     "insb",           "insf",          "insh",
-        "cla",    "clb",  "clf",      "clh",      "classa",         "classb",        "classf",
-        "classh", "cont", "dutycont", "contduty", "continuousduty", "dutycontinuous"};
+    static constexpr std::array<std::string_view, 25> noted{
+        "encl",     "brg",      "brgs",           "prot",          "turns",  "motor",  "mtr",
+        "rot",      "insa",     "insb",           "insf",          "insh",   "cla",    "clb",
+        "clf",      "clh",      "classa",         "classb",        "classf", "classh", "cont",
+        "dutycont", "contduty", "continuousduty", "dutycontinuous"};
     const std::string key = spelling_key(words);
-    if (key.starts_with("sfa") && key.size() > 3 && is_digit(key[3])) return true;
+    if (key.starts_with("sfa") && key.size() > 3 &&
+        key.find_first_not_of("0123456789.", 3) == std::string::npos &&
+        words.text().find(' ') == std::string::npos)
+        return true;
     for (std::string_view front : {"insclass", "insulclass", "insulationclass"}) {
         if (key.starts_with(front) && key.size() == front.size() + 1) return true;
     }
@@ -281,6 +289,13 @@ bool take_kind(const Folded& words, PlateText& out) {
     return put(out.plate.*Field, read_kind<E>(words));
 }
 
+/// "belt", "direct drive": what the unit has, which its motor's plate seldom says.
+bool take_drive(const Folded& words, PlateText& out) {
+    const Read<Drive> read = read_kind<Drive>(words);
+    if (!read.reading || *read.reading == Drive::either || spelling_key(words) == "direct") return false;
+    return put(out.unit.belt_drive, read_as<bool>(words, *read.reading == Drive::belt));
+}
+
 bool take_load(const Folded& words, PlateText& out) {
     return put(out.unit.load, read_kind<Load>(words));
 }
@@ -300,6 +315,7 @@ bool take_protection(const Folded& words, PlateText& out) {
 
 const std::vector<Recogniser>& recognisers() {
     static const std::vector<Recogniser> list{
+        {"plate.volts", take_supply_triple},
         {"plate.capacitor", take_capacitor},
         {"plate.power", take_power},
         {"plate.double_shaft", take_double_shaft},
@@ -325,6 +341,7 @@ const std::vector<Recogniser>& recognisers() {
         {"plate.enclosure", take_kind<Enclosure, &PlateReadings::enclosure>},
         {"plate.bearing", take_kind<Bearing, &PlateReadings::bearing>},
         {"plate.mount", take_kind<Mount, &PlateReadings::mount>},
+        {"unit.belt_drive", take_drive},
         {"unit.load", take_load},
         {"unit.shaft_points", take_position},
         {"plate.protection", take_protection}};

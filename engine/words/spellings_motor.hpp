@@ -9,6 +9,8 @@ template <>
 inline SpellingList<Load> spellings<Load>() {
     using enum Load;
     return {{"blower", indoor_blower},
+            {"blwr", indoor_blower},
+            {"fan coil", indoor_blower},
             {"IFM", indoor_blower},
             {"indoor", indoor_blower},
             {"indoor fan", indoor_blower},
@@ -77,12 +79,16 @@ inline SpellingList<Family> spellings<Family>() {
             {"standard ECM", constant_torque},
             {"5-tap ECM", constant_torque},
             {"constant torque ECM", constant_torque},
+            {"const torque", constant_torque},
+            {"ECM const torque", constant_torque},
             {"constant CFM", constant_airflow},
             {"variable speed", constant_airflow},
             {"16 pin", constant_airflow},
             {"16-wire", constant_airflow},
             {"constant volume", constant_airflow},
             {"variable speed ECM", constant_airflow},
+            {"const airflow", constant_airflow},
+            {"const CFM", constant_airflow},
             {"comm", communicating},
             {"serial", communicating},
             {"communicating ECM", communicating}};
@@ -175,7 +181,11 @@ inline SpellingList<Mount> spellings<Mount>() {
             {"welded wings", Mount::lugs},
             {"torsion mount", Mount::lugs},
             {"flex mount", Mount::lugs},
-            {"torsion flex", Mount::lugs},
+            {"welded lugs", Mount::lugs},
+            {"lugs x4", Mount::lugs},
+            {"lugs x3", Mount::lugs},
+            {"4 lugs", Mount::lugs},
+            {"3 lugs", Mount::lugs},
             {"stud", Mount::studs},
             {"through bolts", Mount::studs},
             {"through bolt", Mount::studs},
@@ -190,6 +200,7 @@ inline SpellingList<Mount> spellings<Mount>() {
             {"rubber ring", Mount::ring},
             {"rings", Mount::ring},
             {"resilient", Mount::ring},
+            {"resilient base", Mount::ring},
             {"resilient ring", Mount::ring},
             {"cradle", Mount::ring},
             {"rigid base", Mount::base},
@@ -221,6 +232,7 @@ inline SpellingList<Enclosure> spellings<Enclosure>() {
 template <>
 inline const std::vector<OpenSpelling>& open_spellings<Enclosure>() {
     static const std::vector<OpenSpelling> list{
+        {"AO", "air over: an open shell, or a closed one?", {"OPAO", "TEAO"}},
         {"open", "open: drip-proof with its own fan, or cooled by the air it moves?", {"ODP", "OPAO"}},
         {"closed",
          "closed: in the air stream, without a fan, or with its own fan?",

@@ -7,6 +7,7 @@
 #include "engine/job/job.hpp"
 #include "engine/words/folded_line.hpp"
 #include "engine/words/plate_text.hpp"
+#include "engine/words/spoken.hpp"
 #include "engine/words/words.hpp"
 #include "tests/words/properties/random_text.hpp"
 
@@ -22,24 +23,6 @@ void one_outcome(const Read<T>& read, const std::string& raw) {
     const bool missing = read.reading.raw.empty() && !value && !open && !read.failed();
     RC_ASSERT(int(value) + int(open) + int(read.failed()) + int(missing) == 1);
     RC_ASSERT(missing || read.reading.raw == raw);
-}
-
-std::vector<std::string> words_in(const std::string& text) {
-    std::vector<std::string> words;
-    for (const std::string& word : split(text, ' ')) {
-        if (!word.empty()) words.push_back(word);
-    }
-    return words;
-}
-
-std::vector<std::string> between_slashes(const std::vector<std::string>& words) {
-    std::vector<std::string> parts;
-    for (const std::string& word : words) {
-        for (const std::string& part : split(word, '/')) {
-            if (!part.empty()) parts.push_back(part);
-        }
-    }
-    return parts;
 }
 
 }  // namespace
@@ -122,28 +105,19 @@ RC_BOOST_PROP(every_word_of_a_plate_is_understood_or_handed_back, ()) {
     std::string text;
     for (const std::string& word : words) text += (text.empty() ? "" : " ") + word;
     const PlateText read = read_plate(text);
-    std::vector<std::string> told;
-    for (const UnderstoodWords& u : read.understood) {
-        for (const std::string& word : words_in(u.text)) told.push_back(word);
-    }
-    for (const std::string& left : read.not_understood) {
-        for (const std::string& word : words_in(left)) told.push_back(word);
-    }
-    // Commas, colons and equals signs at the end of a word, semicolons and bars separate; they are no words.
-    std::string flat = text;
-    std::replace_if(
-        flat.begin(), flat.end(), [](char c) { return c == ';' || c == '|'; }, ' ');
-    std::vector<std::string> given;
-    for (std::string word : words_in(flat)) {
-        while (!word.empty() && std::string(",:=").find(word.back()) != std::string::npos) word.pop_back();
-        if (!word.empty()) given.push_back(word);
-    }
-    // A slash may join words or stand inside one: only what is between slashes is compared.
-    told = between_slashes(told);
-    given = between_slashes(given);
-    std::sort(told.begin(), told.end());
-    std::sort(given.begin(), given.end());
-    RC_ASSERT(told == given);
+    // Separators are no words: of every other sign each one is told or handed back, and none twice.
+    std::string told;
+    for (const UnderstoodWords& u : read.understood) told += u.text;
+    for (const std::string& left : read.not_understood) told += left;
+    const auto signs_of = [](std::string from) {
+        const auto separates = [](char c) {
+            return std::string(" \t\n\v\f\r;|,:=-/").find(c) != std::string::npos;
+        };
+        from.erase(std::remove_if(from.begin(), from.end(), separates), from.end());
+        std::sort(from.begin(), from.end());
+        return from;
+    };
+    RC_ASSERT(signs_of(told) == signs_of(spoken_in_figures(text)));
 }
 
 RC_BOOST_PROP(no_plate_text_gives_a_direction_without_a_viewing_end, ()) {
