@@ -260,6 +260,12 @@ const std::vector<Spoil>& motor_spoils() {
         [](World& w, Dice& d) { put(w.motor().shaft_diameter, shafts, d); },
         [](World& w, Dice& d) { put(w.motor().shaft_length, lengths, d); },
         [](World& w, Dice& d) { put(w.motor().shaft_flat, flats, d); },
+        [](World& w, Dice& d) {
+            w.job.plate.shaft_flat = known(d.of(flats));
+            w.job.measured.shaft_needed = known(d.of(lengths));
+            put(w.motor().shaft_flat, flats, d);
+            put(w.motor().shaft_length, lengths, d);
+        },
         [](World& w, Dice& d) { put(w.motor().second_shaft_diameter, shafts, d); },
         [](World& w, Dice& d) { put(w.motor().second_shaft_length, lengths, d); },
         [](World& w, Dice& d) {
