@@ -1,8 +1,8 @@
 #include <algorithm>
-#include <array>
 
 #include "engine/airflow/duty.hpp"
 #include "engine/airflow/machine.hpp"
+#include "engine/model/power_sizes.hpp"
 #include "engine/rules/registry.hpp"
 
 namespace endbell::inline rules::rule {
@@ -13,15 +13,9 @@ constexpr std::string_view claim =
     "the motor is as strong as the old one, at most one standard size stronger, never weaker";
 constexpr std::string_view id = rule_id::power;
 
-// NEMA MG 1 10.32 ratings of small motors with the extra fan-motor ratings 1/15, 1/10 and 1/5 (from memory),
-// then the usual integral ones. Odd plates (2/5, 1/7) lie between two of them.
-constexpr std::array ladder{1.0 / 40, 1.0 / 20, 1.0 / 15, 1.0 / 12, 1.0 / 10, 1.0 / 8,
-                            1.0 / 6,  1.0 / 5,  1.0 / 4,  1.0 / 3,  1.0 / 2,  3.0 / 4,
-                            1.0,      1.5,      2.0,      3.0,      5.0};
-
 // Standard sizes above the old power, up to and with the new one; at least one when it is larger at all.
 int steps_up(Power was, Power now, double low) {
-    const auto steps = std::count_if(ladder.begin(), ladder.end(), [&](double hp) {
+    const auto steps = std::count_if(standard_powers.begin(), standard_powers.end(), [&](double hp) {
         return hp > was.in(horsepower) / low && hp * low <= now.in(horsepower);
     });
     return std::max(1, static_cast<int>(steps));

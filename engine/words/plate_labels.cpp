@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "engine/model/power_sizes.hpp"
 #include "engine/words/plate_words.hpp"
 #include "engine/words/words.hpp"
 
@@ -12,22 +13,18 @@ namespace endbell::inline words {
 
 namespace {
 
-enum class LabelOf { power, volts, speed, amps, frequency, phase, speeds, poles, service_factor };
+/// What a label names: the key, whether a value read there can be one of a fan motor (usual values, common practice; of a
+/// question nothing), and the question where a digit of it is torn.
+struct Named {
+    std::string_view key;
+    bool (*can_be)(const PlateReadings&);
+    void (*ask_torn)(const Folded& run, PlateReadings&);
+};
 
-std::optional<LabelOf> label_of(const Folded& word) {
-    using enum LabelOf;
-    static constexpr std::array<std::pair<std::string_view, LabelOf>, 26> labels{
-        {{"hp", power},        {"horsepower", power}, {"v", volts},         {"volt", volts},
-         {"volts", volts},     {"vac", volts},        {"rpm", speed},       {"rmin", speed},
-         {"a", amps},          {"amp", amps},         {"amps", amps},       {"fla", amps},
-         {"flc", amps},        {"hz", frequency},     {"hertz", frequency}, {"cy", frequency},
-         {"cycle", frequency}, {"ph", phase},         {"phase", phase},     {"spd", speeds},
-         {"spds", speeds},     {"speed", speeds},     {"speeds", speeds},   {"pole", poles},
-         {"poles", poles},     {"sf", service_factor}}};
-    const std::string key = spelling_key(word);
-    const auto found =
-        std::find_if(labels.begin(), labels.end(), [&](const auto& l) { return l.first == key; });
-    return found != labels.end() ? std::optional(found->second) : std::nullopt;
+template <auto Field>
+void ask_whole(const Folded& run, PlateReadings& plate) {
+    using T = typename decltype((plate.*Field).value)::value_type;
+    put(plate.*Field, ask_torn<T>(run));
 }
 
 bool has_digit(const Folded& word) {
@@ -54,56 +51,75 @@ bool all_between(const std::vector<PlateVolts>& list, double least, double most)
     });
 }
 
-/// Sizes of motors: parts of a horsepower, whole ones and the one and a half (NEMA MG 1 10.32, from memory).
+/// Parts of a horsepower, and the sizes above one that are made.
 bool is_size(Power power) {
     const double hp = power.in(horsepower);
-    return hp > 0 && hp <= 20 &&
-           (hp <= 1 || hp == 1.5 || hp == 2 || hp == 3 || hp == 5 || hp == 7.5 || hp >= 10);
+    const bool standard =
+        std::find(standard_powers.begin(), standard_powers.end(), hp) != standard_powers.end();
+    return hp > 0 && hp <= 20 && (hp <= 1 || standard || hp == 7.5 || hp >= 10);
 }
 
-/// What a plate can say under this label: usual values of fan motors, common practice. Nothing of a question.
-bool can_be(LabelOf label, const PlateReadings& plate) {
-    switch (label) {
-        case LabelOf::power:
-            return plate.power && std::all_of(plate.power->begin(), plate.power->end(), is_size);
-        case LabelOf::volts:
-            return plate.volts ? all_between(*plate.volts, 100, 600) : plate.volts.is_open();
-        case LabelOf::speed:
-            return plate.speed ? *plate.speed >= rpm(300) && *plate.speed <= rpm(3600)
-                               : plate.speed.is_open();
-        case LabelOf::amps:
-            return plate.current ? *plate.current >= ampere(0.1) && *plate.current <= ampere(30)
-                                 : plate.current.is_open();
-        case LabelOf::frequency:
-            return plate.frequency ? *plate.frequency == hertz(50) || *plate.frequency == hertz(60)
-                                   : plate.frequency.is_open();
-        case LabelOf::phase:
-            return plate.phase.value.has_value();
-        case LabelOf::speeds:
-            return plate.speeds && *plate.speeds <= 5;
-        case LabelOf::poles:
-            return plate.poles.value.has_value();
-        case LabelOf::service_factor:
-            return plate.service_factor.value.has_value();
-    }
-    return false;
+template <class T>
+bool is_between(const Reading<T>& reading, T least, T most) {
+    return reading ? *reading >= least && *reading <= most : reading.is_open();
 }
 
-std::string_view key_of(LabelOf label) {
-    constexpr std::array<std::string_view, 9> keys{
-        "plate.power", "plate.volts",  "plate.speed", "plate.current",       "plate.frequency",
-        "plate.phase", "plate.speeds", "plate.poles", "plate.service_factor"};
-    return keys[static_cast<std::size_t>(label)];
+using P = PlateReadings;
+constexpr Named power{
+    "plate.power",
+    [](const P& p) { return p.power && std::all_of(p.power->begin(), p.power->end(), is_size); },
+    ask_whole<&P::power>};
+constexpr Named volts{
+    "plate.volts", [](const P& p) { return p.volts ? all_between(*p.volts, 100, 600) : p.volts.is_open(); },
+    ask_whole<&P::volts>};
+constexpr Named speed{"plate.speed", [](const P& p) { return is_between(p.speed, rpm(300), rpm(3600)); },
+                      ask_whole<&P::speed>};
+constexpr Named amps{"plate.current",
+                     [](const P& p) { return is_between(p.current, ampere(0.1), ampere(30)); },
+                     ask_whole<&P::current>};
+constexpr Named frequency{"plate.frequency",
+                          [](const P& p) {
+                              return p.frequency ? *p.frequency == hertz(50) || *p.frequency == hertz(60)
+                                                 : p.frequency.is_open();
+                          },
+                          ask_whole<&P::frequency>};
+constexpr Named phase{"plate.phase", [](const P& p) { return p.phase.value.has_value(); },
+                      ask_whole<&P::phase>};
+constexpr Named speeds{"plate.speeds", [](const P& p) { return p.speeds && *p.speeds <= 5; },
+                       ask_whole<&P::speeds>};
+constexpr Named poles{"plate.poles", [](const P& p) { return p.poles.value.has_value(); },
+                      ask_whole<&P::poles>};
+constexpr Named service_factor{"plate.service_factor",
+                               [](const P& p) { return p.service_factor.value.has_value(); },
+                               ask_whole<&P::service_factor>};
+
+const Named* label_of(const Folded& word) {
+    static constexpr std::array<std::pair<std::string_view, const Named*>, 26> labels{
+        {{"hp", &power},        {"horsepower", &power}, {"v", &volts},         {"volt", &volts},
+         {"volts", &volts},     {"vac", &volts},        {"rpm", &speed},       {"rmin", &speed},
+         {"a", &amps},          {"amp", &amps},         {"amps", &amps},       {"fla", &amps},
+         {"flc", &amps},        {"hz", &frequency},     {"hertz", &frequency}, {"cy", &frequency},
+         {"cycle", &frequency}, {"ph", &phase},         {"phase", &phase},     {"spd", &speeds},
+         {"spds", &speeds},     {"speed", &speeds},     {"speeds", &speeds},   {"pole", &poles},
+         {"poles", &poles},     {"sf", &service_factor}}};
+    const std::string key = spelling_key(word);
+    const auto found =
+        std::find_if(labels.begin(), labels.end(), [&](const auto& l) { return l.first == key; });
+    return found != labels.end() ? found->second : nullptr;
 }
 
-/// Takes the run as what its label says, where it can be that.
-bool take_as(LabelOf label, const Folded& run, PlateText& out) {
+/// Who reads the run as what its label names; null: nobody does, or it cannot be that.
+const Recogniser* reader_of(const Named& label, const Folded& run) {
     for (const Recogniser& recogniser : recognisers()) {
-        if (recogniser.key != key_of(label)) continue;
+        if (recogniser.key != label.key) continue;
         PlateText alone;
-        if (recogniser.take(run, alone) && can_be(label, alone.plate)) return recogniser.take(run, out);
+        if (recogniser.take(run, alone) && label.can_be(alone.plate)) return &recogniser;
     }
-    return false;
+    return nullptr;
+}
+
+bool is_farads(std::string_view key) {
+    return key == "mfd" || key == "uf" || key == "mf";
 }
 
 class Labels {
@@ -175,8 +191,7 @@ class Labels {
     /// "cap 10": microfarads, where no unit says so.
     void take_capacitor_figure(std::size_t at) {
         const bool alone =
-            is_free(at + 1) && is_bare(words_[at + 1].words) &&
-            !(is_free(at + 2) && (key(at + 2) == "mfd" || key(at + 2) == "uf" || key(at + 2) == "mf"));
+            is_free(at + 1) && is_bare(words_[at + 1].words) && !(is_free(at + 2) && is_farads(key(at + 2)));
         if (!alone) return;
         const CapacitorText read = read_capacitor(words_[at + 1].words);
         if (!put(out_.plate.capacitor, read.farads)) return;
@@ -188,8 +203,7 @@ class Labels {
     void take_start_capacitor(std::size_t at) {
         if (!is_free(at + 1) || key(at + 1).rfind("cap", 0) != 0) return;
         std::size_t end = at + 2;
-        while (is_free(end) && end < at + 5 &&
-               (has_digit(words_[end].words) || key(end) == "mfd" || key(end) == "uf" || key(end) == "mf")) {
+        while (is_free(end) && end < at + 5 && (has_digit(words_[end].words) || is_farads(key(end)))) {
             const bool unit = !has_digit(words_[end].words) || !is_bare(words_[end].words);
             ++end;
             if (unit) break;
@@ -208,52 +222,50 @@ class Labels {
 
     /// "24V coil", "relay 24V": the volts are the coil's.
     void take_coil(std::size_t at) {
-        const auto volts = [&](std::size_t i) {
+        const auto has_volts = [&](std::size_t i) {
             const std::string k = is_free(i) ? key(i) : "";
             return k.size() > 1 && is_digit(k.front()) && (k.ends_with("v") || k.ends_with("vac"));
         };
-        if (at > 0 && volts(at - 1)) return note(at - 1, 2, "noted");
-        note(at, volts(at + 1) ? 2 : 1, "noted");
+        if (at > 0 && has_volts(at - 1)) return note(at - 1, 2, "noted");
+        note(at, has_volts(at + 1) ? 2 : 1, "noted");
     }
 
-    /// The run of a label and the figure at its side; "hp 1 1/2" has two words of figure.
+    /// A label with the figure at one of its sides, figure first.
     struct Candidate {
-        std::size_t at = 0, length = 0;
+        Side side;
+        std::size_t at, length;  // of both, in the line
         Folded run;
-        bool torn = false;
+        const Recogniser* reader;  // null: a digit of the figure is torn
     };
 
-    std::optional<Candidate> candidate(std::size_t at, Side side, LabelOf label) const {
-        const std::size_t value = side == Side::front ? at + 1 : at - 1;
-        if ((side == Side::behind && at == 0) || !is_free(value)) return std::nullopt;
-        // "1/2 to 1/6 hp" is one list.
-        if (side == Side::behind && value > 0 && (key(value - 1) == "to" || key(value - 1) == "or"))
-            return std::nullopt;
-        const Folded& figure = words_[value].words;
-        if (is_torn(figure))
-            return Candidate{std::min(at, value), 2, run_of(line_, words_, std::min(at, value), 2), true};
-        if (!is_bare(figure)) return std::nullopt;
-        const bool parts = side == Side::front && label == LabelOf::power && is_free(at + 2) &&
-                           is_bare(words_[at + 2].words) &&
-                           words_[at + 2].words.text().find('/') != std::string::npos && is_whole(figure);
-        const bool whole_in_front = side == Side::behind && label == LabelOf::power && at >= 2 &&
-                                    is_free(at - 2) && figure.text().find('/') != std::string::npos &&
-                                    is_whole(words_[at - 2].words);
-        if (whole_in_front) {
-            PlateText alone;
-            Candidate both{at - 2, 3, run_of(line_, words_, at - 2, 3)};
-            if (take_as(label, both.run, alone)) return both;
+    /// `count` bare words from `at` on are one figure: "1 1/2" is of two.
+    bool is_figure(std::size_t at, std::size_t count) const {
+        if (!is_free(at) || !is_free(at + count - 1)) return false;
+        const Folded& last = words_[at + count - 1].words;
+        const bool parts =
+            count == 1 || (is_whole(words_[at].words) && last.text().find('/') != std::string::npos);
+        return is_bare(last) && parts;
+    }
+
+    std::optional<Candidate> candidate(std::size_t at, Side side, const Named& label) const {
+        for (const std::size_t count : {2U, 1U}) {
+            if ((count == 2 && &label != &power) || (side == Side::behind && at < count)) continue;
+            const std::size_t first = side == Side::front ? at + 1 : at - count;
+            const std::size_t begin = std::min(at, first);
+            // "1/2 to 1/6 hp" is one list.
+            const bool listed =
+                side == Side::behind && first > 0 && (key(first - 1) == "to" || key(first - 1) == "or");
+            if (listed) continue;
+            if (count == 1 && is_free(first) && is_torn(words_[first].words))
+                return Candidate{side, begin, 2, run_of(line_, words_, begin, 2), nullptr};
+            if (!is_figure(first, count)) continue;
+            std::vector<PlateWord> both(words_.begin() + static_cast<std::ptrdiff_t>(first),
+                                        words_.begin() + static_cast<std::ptrdiff_t>(first + count));
+            both.push_back(words_[at]);
+            const Folded run = run_of(line_, both, 0, both.size());
+            if (const Recogniser* reader = reader_of(label, run))
+                return Candidate{side, begin, count + 1, run, reader};
         }
-        const std::size_t length = parts ? 3 : 2;
-        std::vector<Piece> pieces;
-        const auto add = [&](std::size_t i) {
-            pieces.insert(pieces.end(), words_[i].pieces.begin(), words_[i].pieces.end());
-        };
-        for (std::size_t i = value; i < value + length - 1; ++i) add(i);
-        add(at);
-        PlateText alone;
-        Candidate found{std::min(at, value), length, line_.of(pieces)};
-        if (take_as(label, found.run, alone)) return found;
         return std::nullopt;
     }
 
@@ -261,51 +273,38 @@ class Labels {
     bool settle_certain() {
         bool any = false;
         for (std::size_t at = 0; at < words_.size(); ++at) {
-            const auto label = used_[at] || settled(at) ? std::nullopt : label_of(words_[at].words);
-            if (!label) continue;
+            const Named* label = used_[at] ? nullptr : label_of(words_[at].words);
+            if (label == nullptr) continue;
             const auto front = candidate(at, Side::front, *label);
             const auto behind = candidate(at, Side::behind, *label);
             if (front.has_value() == behind.has_value()) continue;
-            settle(at, *label, front ? Side::front : Side::behind, front ? *front : *behind);
+            settle(*label, front ? *front : *behind);
             any = true;
         }
         return any;
     }
 
-    /// One between two figures that it can name does as the others of its line; the first of a line has none in front.
+    /// One between two figures that it can name does as the others of its line.
     bool settle_by_habit() {
         for (std::size_t at = 0; at < words_.size(); ++at) {
-            const auto label = used_[at] || settled(at) ? std::nullopt : label_of(words_[at].words);
-            if (!label) continue;
-            const Side side = fronts_ > behinds_ ? Side::front : Side::behind;
-            const auto found = candidate(at, side, *label);
+            const Named* label = used_[at] ? nullptr : label_of(words_[at].words);
+            if (label == nullptr) continue;
+            const auto found = candidate(at, fronts_ > behinds_ ? Side::front : Side::behind, *label);
             if (!found) continue;
-            settle(at, *label, side, *found);
+            settle(*label, *found);
             return true;
         }
         return false;
     }
 
-    bool settled(std::size_t at) const {
-        return std::find(settled_.begin(), settled_.end(), at) != settled_.end();
-    }
-
-    void settle(std::size_t at, LabelOf label, Side side, const Candidate& found) {
-        settled_.push_back(at);
-        side == Side::front ? ++fronts_ : ++behinds_;
-        if (found.torn) {
-            ask_torn_value(label, found.run);
+    void settle(const Named& label, const Candidate& found) {
+        ++(found.side == Side::front ? fronts_ : behinds_);
+        if (found.reader == nullptr) {
+            label.ask_torn(found.run, out_.plate);
         } else {
-            take_as(label, found.run, out_);
+            found.reader->take(found.run, out_);
         }
-        note(found.at, found.length, key_of(label));
-    }
-
-    void ask_torn_value(LabelOf label, const Folded& run) {
-        if (label == LabelOf::power) put(out_.plate.power, ask_torn<std::vector<Power>>(run));
-        if (label == LabelOf::volts) put(out_.plate.volts, ask_torn<std::vector<PlateVolts>>(run));
-        if (label == LabelOf::speed) put(out_.plate.speed, ask_torn<Speed>(run));
-        if (label == LabelOf::amps) put(out_.plate.current, ask_torn<Current>(run));
+        note(found.at, found.length, label.key);
     }
 
     std::vector<std::vector<PlateWord>> stretches() const {
@@ -323,7 +322,6 @@ class Labels {
     const std::vector<PlateWord>& words_;
     PlateText& out_;
     std::vector<bool> used_;
-    std::vector<std::size_t> settled_;
     int fronts_ = 0, behinds_ = 0;
 };
 
