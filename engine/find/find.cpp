@@ -29,7 +29,8 @@ class Lookup {
             if (sight_.size() >= least_one_off) take_one_off();
             take_fragments();
             if (!known) take_described();
-            if (answer_.numbers == 0 && sight_.size() >= least_fragment) take_one_off();
+            const bool not_looked_near = sight_.size() >= least_fragment && sight_.size() < least_one_off;
+            if (answer_.numbers == 0 && not_looked_near) take_one_off();
         }
         for (FoundPart& found : answer_.parts) look_up(found);
         follow();

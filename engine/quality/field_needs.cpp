@@ -1,16 +1,18 @@
 #include "engine/quality/quality.hpp"
+#include "engine/rules/trade.hpp"
 
 namespace endbell::inline quality {
 
 namespace {
 
-/// "family IN ('split phase', ...)": the families of which `wanted` holds.
-std::string families_that(bool (*wanted)(Family)) {
+/// "('split phase', ...)": the words of which `wanted` holds.
+template <class E>
+std::string listed(bool (*wanted)(E)) {
     std::string list;
-    for (const Word<Family>& family : Words<Family>::table) {
-        if (wanted(family.value)) list += (list.empty() ? "'" : ", '") + std::string(family.text) + "'";
+    for (const Word<E>& word : Words<E>::table) {
+        if (wanted(word.value)) list += (list.empty() ? "'" : ", '") + std::string(word.text) + "'";
     }
-    return "family IN (" + list + ")";
+    return "(" + list + ")";
 }
 
 /// In SQL over motors; empty: all of them.
@@ -19,7 +21,7 @@ std::string condition_of(Concerns concerns) {
         case Concerns::everyone:
             return "";
         case Concerns::induction:
-            return families_that(is_induction);
+            return "family IN " + listed(is_induction);
         case Concerns::capacitor_run:
             return "family = 'capacitor run'";
         case Concerns::constant_torque:
@@ -27,18 +29,18 @@ std::string condition_of(Concerns concerns) {
         case Concerns::constant_airflow:
             return "family = 'constant airflow'";
         case Concerns::two_piece:
-            return families_that(is_two_piece);
+            return "family IN " + listed(is_two_piece);
         case Concerns::made_for_belts_too:
-            return families_that(is_made_for_belts_too) +
-                   " AND coalesce(enclosure, '') NOT IN ('OPAO', 'TEAO')";
+            return "family IN " + listed(is_made_for_belts_too) + " AND coalesce(enclosure, '') NOT IN " +
+                   listed(is_air_over);
         case Concerns::plugged:
-            return families_that(is_electronic);
+            return "family IN " + listed(is_electronic);
         case Concerns::inducers:
             return "loads LIKE '%draft inducer%'";
         case Concerns::outdoor_fans:
             return "loads LIKE '%outdoor fan%'";
         case Concerns::held_by_frame:
-            return "mount IN ('base', 'ring')";
+            return "mount IN " + listed(held_by_its_frame);
         case Concerns::bolted:
             return "mount IN ('studs', 'face')";
         case Concerns::nobody:

@@ -9,11 +9,6 @@ constexpr std::string_view claim =
     "a motor on feet or in a cradle has the old one's frame: its feet, rings and shaft height";
 constexpr std::string_view id = rule_id::frame;
 
-/// By feet or rings: the frame number fixes them, and the height of the shaft over them.
-bool held_by_its_frame(Mount mount) {
-    return mount == Mount::base || mount == Mount::ring;
-}
-
 // Only between equal mounts: where they differ, the mount rule has already said so.
 Finding judge(const Query& q, const Part& part) {
     if (!part.motor) return not_concerned(id);

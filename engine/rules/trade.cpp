@@ -10,6 +10,10 @@ bool specified_assembly(const FailedUnit& job, const Part& part) {
            number_key(*number) == number_key(*part.motor->assembly);
 }
 
+bool held_by_its_frame(Mount mount) {
+    return mount == Mount::base || mount == Mount::ring;
+}
+
 std::optional<Power> power_in_use(const Query& q, const Part& part) {
     const auto rating = rating_in_use(q.facts, part, q.limits);
     return rating ? rating->power : std::nullopt;
