@@ -284,27 +284,46 @@ class Labels {
         return any;
     }
 
-    /// One between two figures that it can name does as the others of its line.
+    /// One between two figures that it can name does as the others of its line; where they do not tell, both are said and so
+    /// neither decides.
     bool settle_by_habit() {
         for (std::size_t at = 0; at < words_.size(); ++at) {
             const Named* label = used_[at] ? nullptr : label_of(words_[at].words);
             if (label == nullptr) continue;
-            const auto found = candidate(at, fronts_ > behinds_ ? Side::front : Side::behind, *label);
-            if (!found) continue;
-            settle(*label, *found);
+            const auto front = candidate(at, Side::front, *label);
+            const auto behind = candidate(at, Side::behind, *label);
+            if (!front || !behind) continue;
+            if (fronts_ != behinds_ || belongs_elsewhere(*front)) {
+                settle(*label, fronts_ > behinds_ ? *front : *behind);
+            } else {
+                take(*label, *behind);
+                take(*label, *front);
+                note(behind->at, front->at + front->length - behind->at, label->key);
+            }
             return true;
         }
         return false;
     }
 
+    /// A figure with a unit of its own behind it, "1 hp 10 MFD", or a fraction, which is a power or a shaft.
+    bool belongs_elsewhere(const Candidate& front) const {
+        const std::size_t next = front.at + front.length;
+        const bool unit = is_free(next) && (label_of(words_[next].words) != nullptr || is_farads(key(next)));
+        return unit || words_[next - 1].words.text().find('/') != std::string::npos;
+    }
+
     void settle(const Named& label, const Candidate& found) {
         ++(found.side == Side::front ? fronts_ : behinds_);
+        take(label, found);
+        note(found.at, found.length, label.key);
+    }
+
+    void take(const Named& label, const Candidate& found) {
         if (found.reader == nullptr) {
             label.ask_torn(found.run, out_.plate);
         } else {
             found.reader->take(found.run, out_);
         }
-        note(found.at, found.length, label.key);
     }
 
     std::vector<std::vector<PlateWord>> stretches() const {

@@ -67,6 +67,23 @@ BOOST_AUTO_TEST_CASE(a_word_said_twice_differently_leaves_the_field_open) {
     BOOST_CHECK_EQUAL(read.plate.power.readings.size(), 2U);
 }
 
+BOOST_AUTO_TEST_CASE(a_label_between_two_figures_that_it_can_name_is_a_question) {
+    BOOST_CHECK(read_plate("2.0 AMPS 4.1").plate.current.is_open());
+    BOOST_CHECK(read_plate("115 V 230").plate.volts.is_open());
+    // A fraction is a power or a shaft, and no second value of the amps.
+    BOOST_CHECK(*read_plate("5 AMPS 1/2").plate.current == ampere(5));
+    BOOST_CHECK(read_plate("5 AMPS 1/2").plate.power.is_open());
+    // The other labels of the line say on which side theirs stand.
+    BOOST_CHECK(*read_plate("HP 1/2 2.0 AMPS 4.1").plate.current == ampere(4.1));
+    BOOST_CHECK(*read_plate("1/2 HP 2.0 AMPS 4.1").plate.current == ampere(2));
+}
+
+BOOST_AUTO_TEST_CASE(a_torn_figure_is_asked_under_its_label) {
+    BOOST_CHECK(read_plate("6? POLES 1/2 HP").plate.poles.is_open());
+    BOOST_CHECK(read_plate("PH ?1 HP 1/2").plate.phase.is_open());
+    BOOST_CHECK(read_plate("1/2 HP 10?5 RPM").plate.speed.is_open());
+}
+
 BOOST_AUTO_TEST_CASE(a_supply_triple_gives_no_voltage_and_no_phase) {
     const PlateText read = read_plate("208/230-1-60 1/4 hp");
     BOOST_CHECK(read.plate.volts.is_open());
