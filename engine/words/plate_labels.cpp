@@ -15,7 +15,7 @@ namespace {
 
 /// What a label names: the key, whether a value read there can be one of a fan motor (usual values, common practice; of a
 /// question nothing), and the question where a digit of it is torn.
-struct Named {
+struct LabelledKey {
     std::string_view key;
     bool (*can_be)(const PlateReadings&);
     void (*ask_torn)(const Folded& run, PlateReadings&);
@@ -65,36 +65,36 @@ bool is_between(const Reading<T>& reading, T least, T most) {
 }
 
 using P = PlateReadings;
-constexpr Named power{
+constexpr LabelledKey power{
     "plate.power",
     [](const P& p) { return p.power && std::all_of(p.power->begin(), p.power->end(), is_size); },
     ask_whole<&P::power>};
-constexpr Named volts{
+constexpr LabelledKey volts{
     "plate.volts", [](const P& p) { return p.volts ? all_between(*p.volts, 100, 600) : p.volts.is_open(); },
     ask_whole<&P::volts>};
-constexpr Named speed{"plate.speed", [](const P& p) { return is_between(p.speed, rpm(300), rpm(3600)); },
-                      ask_whole<&P::speed>};
-constexpr Named amps{"plate.current",
-                     [](const P& p) { return is_between(p.current, ampere(0.1), ampere(30)); },
-                     ask_whole<&P::current>};
-constexpr Named frequency{"plate.frequency",
-                          [](const P& p) {
-                              return p.frequency ? *p.frequency == hertz(50) || *p.frequency == hertz(60)
-                                                 : p.frequency.is_open();
-                          },
-                          ask_whole<&P::frequency>};
-constexpr Named phase{"plate.phase", [](const P& p) { return p.phase.value.has_value(); },
-                      ask_whole<&P::phase>};
-constexpr Named speeds{"plate.speeds", [](const P& p) { return p.speeds && *p.speeds <= 5; },
-                       ask_whole<&P::speeds>};
-constexpr Named poles{"plate.poles", [](const P& p) { return p.poles.value.has_value(); },
-                      ask_whole<&P::poles>};
-constexpr Named service_factor{"plate.service_factor",
-                               [](const P& p) { return p.service_factor.value.has_value(); },
-                               ask_whole<&P::service_factor>};
+constexpr LabelledKey speed{
+    "plate.speed", [](const P& p) { return is_between(p.speed, rpm(300), rpm(3600)); }, ask_whole<&P::speed>};
+constexpr LabelledKey amps{"plate.current",
+                           [](const P& p) { return is_between(p.current, ampere(0.1), ampere(30)); },
+                           ask_whole<&P::current>};
+constexpr LabelledKey frequency{
+    "plate.frequency",
+    [](const P& p) {
+        return p.frequency ? *p.frequency == hertz(50) || *p.frequency == hertz(60) : p.frequency.is_open();
+    },
+    ask_whole<&P::frequency>};
+constexpr LabelledKey phase{"plate.phase", [](const P& p) { return p.phase.value.has_value(); },
+                            ask_whole<&P::phase>};
+constexpr LabelledKey speeds{"plate.speeds", [](const P& p) { return p.speeds && *p.speeds <= 5; },
+                             ask_whole<&P::speeds>};
+constexpr LabelledKey poles{"plate.poles", [](const P& p) { return p.poles.value.has_value(); },
+                            ask_whole<&P::poles>};
+constexpr LabelledKey service_factor{"plate.service_factor",
+                                     [](const P& p) { return p.service_factor.value.has_value(); },
+                                     ask_whole<&P::service_factor>};
 
-const Named* label_of(const Folded& word) {
-    static constexpr std::array<std::pair<std::string_view, const Named*>, 26> labels{
+const LabelledKey* label_of(const Folded& word) {
+    static constexpr std::array<std::pair<std::string_view, const LabelledKey*>, 26> labels{
         {{"hp", &power},        {"horsepower", &power}, {"v", &volts},         {"volt", &volts},
          {"volts", &volts},     {"vac", &volts},        {"rpm", &speed},       {"rmin", &speed},
          {"a", &amps},          {"amp", &amps},         {"amps", &amps},       {"fla", &amps},
@@ -109,7 +109,7 @@ const Named* label_of(const Folded& word) {
 }
 
 /// Who reads the run as what its label names; null: nobody does, or it cannot be that.
-const Recogniser* reader_of(const Named& label, const Folded& run) {
+const Recogniser* reader_of(const LabelledKey& label, const Folded& run) {
     for (const Recogniser& recogniser : recognisers()) {
         if (recogniser.key != label.key) continue;
         PlateText alone;
@@ -247,7 +247,7 @@ class Labels {
         return is_bare(last) && parts;
     }
 
-    std::optional<Candidate> candidate(std::size_t at, Side side, const Named& label) const {
+    std::optional<Candidate> candidate(std::size_t at, Side side, const LabelledKey& label) const {
         for (const std::size_t count : {2U, 1U}) {
             if ((count == 2 && &label != &power) || (side == Side::behind && at < count)) continue;
             const std::size_t first = side == Side::front ? at + 1 : at - count;
@@ -273,7 +273,7 @@ class Labels {
     bool settle_certain() {
         bool any = false;
         for (std::size_t at = 0; at < words_.size(); ++at) {
-            const Named* label = used_[at] ? nullptr : label_of(words_[at].words);
+            const LabelledKey* label = used_[at] ? nullptr : label_of(words_[at].words);
             if (label == nullptr) continue;
             const auto front = candidate(at, Side::front, *label);
             const auto behind = candidate(at, Side::behind, *label);
@@ -288,7 +288,7 @@ class Labels {
     /// neither decides.
     bool settle_by_habit() {
         for (std::size_t at = 0; at < words_.size(); ++at) {
-            const Named* label = used_[at] ? nullptr : label_of(words_[at].words);
+            const LabelledKey* label = used_[at] ? nullptr : label_of(words_[at].words);
             if (label == nullptr) continue;
             const auto front = candidate(at, Side::front, *label);
             const auto behind = candidate(at, Side::behind, *label);
@@ -312,13 +312,13 @@ class Labels {
         return unit || words_[next - 1].words.text().find('/') != std::string::npos;
     }
 
-    void settle(const Named& label, const Candidate& found) {
+    void settle(const LabelledKey& label, const Candidate& found) {
         ++(found.side == Side::front ? fronts_ : behinds_);
         take(label, found);
         note(found.at, found.length, label.key);
     }
 
-    void take(const Named& label, const Candidate& found) {
+    void take(const LabelledKey& label, const Candidate& found) {
         if (found.reader == nullptr) {
             label.ask_torn(found.run, out_.plate);
         } else {
